@@ -1,0 +1,130 @@
+package propcap.farm;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+
+/**
+ * A spring to be tried: what is grown, what is sown when, where there is room, and which weather
+ * may come.
+ *
+ * @param frostAtC a day is a frost when its minimum is at or below this, degrees C
+ * @param crops the crop list, by name
+ * @param weather the record's years, each cut to the season; one is drawn for each simulated season
+ */
+public record Scenario(
+    String name,
+    Season season,
+    double frostAtC,
+    Rounds rounds,
+    List<Place> places,
+    Map<String, Crop> crops,
+    List<Sowing> sowings,
+    List<WeatherYear> weather) {
+  public static final double DEFAULT_FROST_AT_C = 0;
+
+  /** As good as endless: no place fills, and sums of places stay within an int. */
+  private static final int ENDLESS = 10_000_000;
+
+  public Scenario {
+    Checks.finite("frost-at", frostAtC);
+    places = List.copyOf(places);
+    crops = Map.copyOf(crops);
+    sowings = List.copyOf(sowings);
+    weather = List.copyOf(weather);
+    Checks.require(!weather.isEmpty(), "no year of the weather record covers the whole season");
+    for (WeatherYear year : weather) {
+      Checks.require(
+          year.days() == season.days(),
+          "a weather year must have a row for each day of the season");
+    }
+    Map<String, Place> byName =
+        places.stream().collect(Collectors.toMap(Place::name, Function.identity()));
+    for (PlaceKind kind : List.of(PlaceKind.TABLE, PlaceKind.HARDENING)) {
+      Checks.require(
+          places.stream().anyMatch(p -> p.kind() == kind && p.isOpen()),
+          "a season needs a place of kind " + kind.word());
+    }
+    Checks.require(
+        sowings.stream().map(Sowing::id).distinct().count() == sowings.size(),
+        "each sowing needs an id of its own");
+    for (Sowing sowing : sowings) {
+      Checks.require(
+          season.contains(sowing.sow()),
+          sowing.id() + " is sown outside the season: " + sowing.sow());
+      List<Place> germinateIn = named(crop(crops, sowing).germinateIn(), byName);
+      Checks.require(
+          germinateIn.stream().allMatch(p -> p.kind().canGerminate()),
+          "nothing germinates in a hardening area, " + sowing.crop() + " included");
+      Checks.require(
+          germinateIn.stream().anyMatch(Place::isOpen),
+          "no open place can germinate " + sowing.crop());
+    }
+  }
+
+  private static List<Place> named(List<String> names, Map<String, Place> byName) {
+    names.forEach(n -> Checks.require(byName.containsKey(n), "no place is named " + n));
+    return byName.values().stream().filter(p -> names.contains(p.name())).toList();
+  }
+
+  private static Crop crop(Map<String, Crop> crops, Sowing sowing) {
+    Crop crop = crops.get(sowing.crop());
+    if (crop == null) {
+      throw new IllegalArgumentException("the crop list lacks " + sowing.crop());
+    }
+    return crop;
+  }
+
+  /** The crop of a sowing of this scenario. */
+  public Crop cropOf(Sowing sowing) {
+    return crop(crops, sowing);
+  }
+
+  /** Trays of the first sowing of every line of the plan. */
+  public int trays() {
+    return sowings.stream().mapToInt(Sowing::trays).sum();
+  }
+
+  /**
+   * The day on which a crop may go out to harden: the first day of the season such that the share
+   * of record years with a frost on or after it, within the season, is no more than the crop's
+   * risk, plus its offset. The same in every simulated season.
+   *
+   * @return empty where the frosts go on to the season's end
+   */
+  public Optional<LocalDate> releaseDate(Crop crop) {
+    int[] frostFreeFrom = weather.stream().mapToInt(this::frostFreeFrom).sorted().toArray();
+    for (int day = 0; day < season.days(); day++) {
+      int frosted = 0;
+      for (int from : frostFreeFrom) {
+        frosted += from > day ? 1 : 0;
+      }
+      // The small allowance keeps 3 years of 10 within a risk of 30 %.
+      if (frosted <= crop.hardening().frostRisk() * frostFreeFrom.length + 1e-9) {
+        return Optional.of(season.date(day).plusDays(crop.hardening().offsetDays()));
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** The first day of the season with no frost on it or after it. */
+  private int frostFreeFrom(WeatherYear year) {
+    int day = season.days();
+    while (day > 0 && year.minC(day - 1) > frostAtC) {
+      day--;
+    }
+    return day;
+  }
+
+  /** The same scenario with room for everything in every open place. */
+  public Scenario withEndlessRoom() {
+    return withPlaces(places.stream().map(p -> p.isOpen() ? p.withSpaces(ENDLESS) : p).toList());
+  }
+
+  public Scenario withPlaces(List<Place> newPlaces) {
+    return new Scenario(name, season, frostAtC, rounds, newPlaces, crops, sowings, weather);
+  }
+}

@@ -1,0 +1,36 @@
+package propcap.farm;
+
+/** One year of the record, cut to the season: row d is the season's day d. Degrees C. */
+public final class WeatherYear {
+  private final int year;
+  private final double[] minC;
+  private final double[] maxC;
+
+  /** The arrays hold one value a day of the season. */
+  public WeatherYear(int year, double[] minC, double[] maxC) {
+    Checks.require(
+        minC.length == maxC.length && minC.length > 0,
+        "a weather year needs as many minima as maxima");
+    this.year = year;
+    this.minC = minC.clone();
+    this.maxC = maxC.clone();
+  }
+
+  /** The year of the record in which the season starts. */
+  public int year() {
+    return year;
+  }
+
+  public int days() {
+    return minC.length;
+  }
+
+  public double minC(int day) {
+    return minC[day];
+  }
+
+  /** The daily mean, taken as the middle of minimum and maximum. */
+  public double meanC(int day) {
+    return (minC[day] + maxC[day]) / 2;
+  }
+}

@@ -1,0 +1,20 @@
+package propcap.farm;
+
+import java.util.Locale;
+
+/** A step of the round that may find no room. */
+public enum Step {
+  /** Sowing waits for room in the heat. */
+  SOW,
+  /** A tray that is ready to leave the heat waits for a table. */
+  LEAVE,
+  /** Plugs due for potting on wait for table room. */
+  POT,
+  /** Ready plants wait for the hardening area. */
+  HARDEN;
+
+  /** The word used in files and reports, such as {@code sow}. */
+  public String word() {
+    return name().toLowerCase(Locale.ROOT);
+  }
+}

@@ -1,0 +1,30 @@
+package propcap.study;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * How a scenario is run, as apart from what it is.
+ *
+ * @param seed of all luck: the same seed gives the same answer
+ * @param seasons how many are run, or the most that are where a precision is asked for
+ * @param precision stop when the 95 % half-width of total on-time plants is below this share of
+ *     their mean; null: run all
+ * @param threads that share the work; changes no digit of the answer
+ */
+public record RunSettings(long seed, int seasons, @Nullable Double precision, int threads) {
+  public static final long DEFAULT_SEED = 1;
+  public static final int DEFAULT_SEASONS = 1000;
+
+  public RunSettings {
+    if (seasons < 1) {
+      throw new IllegalArgumentException("seasons must be 1 or more, was " + seasons);
+    }
+    if (threads < 1) {
+      throw new IllegalArgumentException("threads must be 1 or more, was " + threads);
+    }
+    if (precision != null && !(precision > 0 && precision < 1)) {
+      throw new IllegalArgumentException(
+          "precision must be a share between 0 and 1, was " + precision);
+    }
+  }
+}

@@ -93,16 +93,14 @@ public record Forecast(
   public record Span(double first, double mean, double last, double trays) {}
 
   /**
-   * How full a place is after each day's round. The arrays hold one value a day of the season.
+   * How full a place is.
    *
    * @param name the place's, or such as "all tables"
    * @param spaces room there is
-   * @param meanUse time-mean of spaces in use
+   * @param meanUse time-mean of spaces in use after each day's round
    * @param peak highest use of a season
    * @param fullDays days of a season with no space left
-   * @param chanceFull share of seasons with no space left that day
-   * @param demand mean spaces that would be used if every place had endless room; all 0 for a place
-   *     that shares its work with another of its kind (see {@link Forecast#kinds})
+   * @param days one entry a day of the season
    */
   public record Occupancy(
       String name,
@@ -111,12 +109,17 @@ public record Forecast(
       double meanUse,
       Stat peak,
       Stat fullDays,
-      double[] mean,
-      double[] p10,
-      double[] p50,
-      double[] p90,
-      double[] chanceFull,
-      double[] demand) {}
+      List<DayUse> days) {}
+
+  /**
+   * Spaces in use after a day's round, over the seasons.
+   *
+   * @param chanceFull share of seasons with no space left
+   * @param demand mean spaces that would be used if every place had endless room; 0 for a place
+   *     that shares its work with another of its kind (see {@link Forecast#kinds})
+   */
+  public record DayUse(
+      double mean, double p10, double p50, double p90, double chanceFull, double demand) {}
 
   /**
    * Waiting for room.

@@ -1,0 +1,121 @@
+package propcap.chance;
+
+import propcap.farm.Crop;
+import umontreal.ssj.probdist.NormalDist;
+
+/** The laws of chance of one crop, tabulated once and shared by all threads. */
+public final class CropLuck {
+  /** Lot rates are tabulated a quarter of a logit apart, from 6 in a million up. */
+  private static final double LEAST_LOGIT = -12;
+
+  private static final double LOGIT_STEP = 0.25;
+  private static final int LOGITS = 97;
+
+  private final Crop crop;
+  private final EmergenceCurve curve;
+  private final int cellsToLeave;
+
+  /** One table: the lot's rate around the tested one. */
+  private final QuantileTable.Row lot;
+
+  /** By the lot's rate: the tray's rate around it. */
+  private final QuantileTable.Row tray;
+
+  /** By the number of cells that fill: the J-th of so many uniforms, in order. */
+  private final QuantileTable.Row ready;
+
+  /** One table: how bad an outbreak of damping-off is. */
+  private final QuantileTable.Row severity;
+
+  public CropLuck(Crop crop) {
+    this.crop = crop;
+    curve = new EmergenceCurve(crop);
+    cellsToLeave = crop.cellsToLeave();
+    double rate = crop.germination().rate();
+    double tested = crop.germination().testedSeeds();
+    lot = new QuantileTable.Row(1, i -> new QuantileTable(rate * tested, (1 - rate) * tested));
+    double rho = crop.germination().trayCorrelation();
+    double sharpness = (1 - rho) / rho;
+    tray =
+        new QuantileTable.Row(
+            LOGITS,
+            i -> {
+              double g = QuantileTable.logistic(LEAST_LOGIT + i * LOGIT_STEP);
+              return new QuantileTable(g * sharpness, (1 - g) * sharpness);
+            });
+    ready =
+        new QuantileTable.Row(
+            crop.cells() + 1, fills -> new QuantileTable(cellsToLeave, fills - cellsToLeave + 1));
+    double s = crop.growingOn().dampingOff().severity();
+    severity = new QuantileTable.Row(1, i -> new QuantileTable(2 * s, 2 * (1 - s)));
+  }
+
+  /**
+   * The luck of a tray.
+   *
+   * @param lotRate its lot's germination rate this season, 0 to 1
+   * @param uniforms one for each {@link Draw}, in their order; kept, so not to be changed
+   */
+  public TrayLuck tray(double lotRate, double[] uniforms) {
+    return new TrayLuck(this, lotRate, uniforms);
+  }
+
+  /** A lot's germination rate in a season, from its uniform: the test it comes from was finite. */
+  double lotRate(double u) {
+    double rate = crop.germination().rate();
+    if (crop.germination().testedSeeds() == 0 || rate == 0 || rate == 1) {
+      return rate;
+    }
+    return lot.get(0).at(NormalDist.inverseF01(u));
+  }
+
+  double trayRate(double lotRate, double u) {
+    if (crop.germination().trayCorrelation() == 0 || lotRate == 0 || lotRate == 1) {
+      return lotRate;
+    }
+    double logit = Math.log(lotRate / (1 - lotRate));
+    double position = (logit - LEAST_LOGIT) / LOGIT_STEP;
+    if (position < 1 || position > LOGITS - 3) {
+      return lotRate;
+    }
+    int i = (int) position;
+    double score = NormalDist.inverseF01(u);
+    return QuantileTable.logistic(
+        QuantileTable.cubic(
+            tray.get(i - 1).logitAt(score),
+            tray.get(i).logitAt(score),
+            tray.get(i + 1).logitAt(score),
+            tray.get(i + 2).logitAt(score),
+            position - i));
+  }
+
+  /** The share of the filling cells' time curve at which the J-th of them shows. */
+  double readyShare(int fills, double u) {
+    return ready.get(fills).at(NormalDist.inverseF01(u));
+  }
+
+  double pace(double u) {
+    double spread = crop.growingOn().spread();
+    return spread == 0 ? 1 : Math.exp(spread * NormalDist.inverseF01(u));
+  }
+
+  double severity(double outbreak, double u) {
+    double mean = crop.growingOn().dampingOff().severity();
+    if (outbreak >= crop.growingOn().dampingOff().chance()) {
+      return 0;
+    }
+    return mean == 0 || mean == 1 ? mean : severity.get(0).at(NormalDist.inverseF01(u));
+  }
+
+  EmergenceCurve curve() {
+    return curve;
+  }
+
+  int cells() {
+    return crop.cells();
+  }
+
+  int cellsToLeave() {
+    return cellsToLeave;
+  }
+}

@@ -1,0 +1,97 @@
+package propcap.chance;
+
+import java.util.concurrent.atomic.AtomicReferenceArray;
+import java.util.function.IntFunction;
+import umontreal.ssj.probdist.BetaDist;
+import umontreal.ssj.probdist.NormalDist;
+
+/**
+ * The inverse of a beta distribution, tabulated: the logit of the quantile against the normal score
+ * of the uniform is nearly a straight line, so that a cubic through four nodes a quarter apart is
+ * within 1e-5 of the direct inversion at a hundredth of its time.
+ */
+final class QuantileTable {
+  private static final double STEP = 0.25;
+  private static final double LEAST_SCORE = -7;
+  private static final int NODES = 57;
+
+  /** Logits beyond this are 0 or 1 to the last bit. */
+  private static final double GREATEST_LOGIT = 740;
+
+  private final double[] logits = new double[NODES];
+
+  /** Tabulates Beta(alpha, beta), both above 0. */
+  QuantileTable(double alpha, double beta) {
+    for (int i = 0; i < NODES; i++) {
+      double score = LEAST_SCORE + i * STEP;
+      double logit = lowerLogit(alpha, beta, NormalDist.cdf01(score));
+      if (logit > 0) {
+        // Near 1 only the complement has digits left.
+        logit = -lowerLogit(beta, alpha, NormalDist.cdf01(-score));
+      }
+      logits[i] = Math.max(-GREATEST_LOGIT, Math.min(GREATEST_LOGIT, logit));
+    }
+  }
+
+  private static double lowerLogit(double alpha, double beta, double u) {
+    double q = BetaDist.inverseF(alpha, beta, u);
+    return Math.log(q) - Math.log1p(-q);
+  }
+
+  /** The quantile, 0 to 1, at a normal score. */
+  double at(double score) {
+    return logistic(logitAt(score));
+  }
+
+  /** The logit of the quantile at a normal score. */
+  double logitAt(double score) {
+    return interpolate(logits, (score - LEAST_SCORE) / STEP);
+  }
+
+  /** The cubic through the four nodes around a position, which is held within the table. */
+  private static double interpolate(double[] nodes, double position) {
+    double held = Math.max(0, Math.min(nodes.length - 1, position));
+    int i = Math.max(1, Math.min(nodes.length - 3, (int) held));
+    return cubic(nodes[i - 1], nodes[i], nodes[i + 1], nodes[i + 2], held - i);
+  }
+
+  /** Lagrange's cubic through values at -1, 0, 1 and 2. */
+  static double cubic(double before, double here, double next, double after, double x) {
+    double a = x + 1;
+    double b = x - 1;
+    double c = x - 2;
+    return -before * x * b * c / 6
+        + here * a * b * c / 2
+        - next * a * x * c / 2
+        + after * a * x * b / 6;
+  }
+
+  static double logistic(double logit) {
+    return 1 / (1 + Math.exp(-logit));
+  }
+
+  /** Tables by number, each made when it is first asked for; any thread may ask. */
+  static final class Row {
+    private final AtomicReferenceArray<QuantileTable> made;
+    private final IntFunction<QuantileTable> maker;
+
+    Row(int size, IntFunction<QuantileTable> maker) {
+      made = new AtomicReferenceArray<>(size);
+      this.maker = maker;
+    }
+
+    int size() {
+      return made.length();
+    }
+
+    QuantileTable get(int number) {
+      QuantileTable table = made.getPlain(number);
+      if (table == null) {
+        table = maker.apply(number);
+        // Two threads may make the same table; either will do.
+        made.setRelease(number, table);
+      }
+      return table;
+    }
+  }
+}

@@ -1,0 +1,140 @@
+package propcap.season;
+
+import java.util.Arrays;
+import propcap.farm.Loss;
+import propcap.farm.Milestone;
+import propcap.farm.Step;
+
+/** What is written down while a season runs. */
+final class Notebook {
+  static final int LOSSES = Loss.values().length;
+  private static final int MILESTONES = Milestone.values().length;
+  private static final int STEPS = Step.values().length;
+
+  final int weatherYear;
+  final int days;
+  final int months;
+  final int[] cellsSown;
+  final int[] onTime;
+  final int[] late;
+  final int[] metDay;
+  final int[] losses;
+
+  /** By sowing and milestone: trays, sum of days, first day, last day. */
+  final int[] moves;
+
+  final int[] use;
+  final int[] waits;
+  int sowBehindOverdue;
+  int tablesBehindReady;
+
+  private final SeasonPlan plan;
+
+  /** Plantings out in the order in which they happen: sowing, day, plants. */
+  private int[] plantings = new int[300];
+
+  private int plantingsEnd;
+
+  Notebook(SeasonPlan plan, int weatherYear) {
+    this.plan = plan;
+    this.weatherYear = weatherYear;
+    int sowings = plan.sowings();
+    days = plan.days();
+    months = plan.months();
+    cellsSown = new int[sowings];
+    onTime = new int[sowings];
+    late = new int[sowings];
+    metDay = new int[sowings];
+    Arrays.fill(metDay, -1);
+    losses = new int[sowings * LOSSES];
+    moves = new int[sowings * MILESTONES * 4];
+    for (int i = 2; i < moves.length; i += 4) {
+      moves[i] = -1;
+      moves[i + 1] = -1;
+    }
+    use = new int[plan.places() * days];
+    waits = new int[STEPS * sowings * months];
+  }
+
+  static int move(int sowing, Milestone milestone) {
+    return (sowing * MILESTONES + milestone.ordinal()) * 4;
+  }
+
+  void moved(Tray tray, Milestone milestone, int day) {
+    int at = move(tray.line.sowing, milestone);
+    moves[at]++;
+    moves[at + 1] += day;
+    if (moves[at + 2] < 0) {
+      moves[at + 2] = day;
+    }
+    moves[at + 3] = day;
+  }
+
+  void sown(Tray tray) {
+    cellsSown[tray.line.sowing] += tray.line.crop.cells();
+  }
+
+  void lost(Tray tray, Loss cause, int plants) {
+    losses[tray.line.sowing * LOSSES + cause.ordinal()] += plants;
+  }
+
+  void plantedOut(Tray tray, int day) {
+    int sowing = tray.line.sowing;
+    if (day <= tray.line.bedBy) {
+      onTime[sowing] += tray.plants();
+    } else {
+      late[sowing] += tray.plants();
+    }
+    if (metDay[sowing] < 0 && onTime[sowing] + late[sowing] >= tray.line.needed) {
+      metDay[sowing] = day;
+    }
+    if (plantingsEnd == plantings.length) {
+      plantings = Arrays.copyOf(plantings, 2 * plantingsEnd);
+    }
+    plantings[plantingsEnd++] = sowing;
+    plantings[plantingsEnd++] = day;
+    plantings[plantingsEnd++] = tray.plants();
+    moved(tray, Milestone.PLANTED_OUT, day);
+  }
+
+  void waited(Step step, int sowing, int month, int spaces) {
+    waits[(step.ordinal() * cellsSown.length + sowing) * months + month] += spaces;
+  }
+
+  void used(int place, int fromDay, int toDay, int spaces) {
+    Arrays.fill(use, place * days + fromDay, place * days + toDay, spaces);
+  }
+
+  int[] medianOutDay() {
+    int[] out = new int[cellsSown.length];
+    int[] median = new int[cellsSown.length];
+    Arrays.fill(median, -1);
+    for (int i = 0; i < plantingsEnd; i += 3) {
+      int sowing = plantings[i];
+      out[sowing] += plantings[i + 2];
+      if (median[sowing] < 0 && 2 * out[sowing] >= onTime[sowing] + late[sowing]) {
+        median[sowing] = plantings[i + 1];
+      }
+    }
+    return median;
+  }
+
+  /** Every cell sown is counted once. */
+  void checkAllCounted() {
+    for (int s = 0; s < cellsSown.length; s++) {
+      int counted = onTime[s] + late[s];
+      for (int cause = 0; cause < LOSSES; cause++) {
+        counted += losses[s * LOSSES + cause];
+      }
+      if (counted != cellsSown[s]) {
+        throw new IllegalStateException(
+            plan.scenario().sowings().get(s).id()
+                + ": "
+                + cellsSown[s]
+                + " cells sown, "
+                + counted
+                + " accounted for");
+      }
+    }
+  }
+}

@@ -1,0 +1,129 @@
+package propcap.season;
+
+import propcap.farm.Loss;
+import propcap.farm.Milestone;
+import propcap.farm.Step;
+
+/**
+ * What came of one season. Sowings are numbered as in the plan, places as in the scenario, days
+ * from the season's first, months from that of its first day.
+ */
+public final class SeasonOutcome {
+  private final int weatherYear;
+  private final int days;
+  private final int months;
+  private final int[] cellsSown;
+  private final int[] onTime;
+  private final int[] late;
+  private final int[] medianOutDay;
+  private final int[] metDay;
+  private final int[] losses;
+  private final int[] moves;
+  private final int[] use;
+  private final int[] waits;
+  private final int sowBehindOverdue;
+  private final int tablesBehindReady;
+
+  SeasonOutcome(Notebook notes) {
+    weatherYear = notes.weatherYear;
+    days = notes.days;
+    months = notes.months;
+    cellsSown = notes.cellsSown;
+    onTime = notes.onTime;
+    late = notes.late;
+    medianOutDay = notes.medianOutDay();
+    metDay = notes.metDay;
+    losses = notes.losses;
+    moves = notes.moves;
+    use = notes.use;
+    waits = notes.waits;
+    sowBehindOverdue = notes.sowBehindOverdue;
+    tablesBehindReady = notes.tablesBehindReady;
+  }
+
+  /** Place of its weather year in the scenario's list. */
+  public int weatherYear() {
+    return weatherYear;
+  }
+
+  public int sowings() {
+    return cellsSown.length;
+  }
+
+  public int months() {
+    return months;
+  }
+
+  /** Cells sown, trays sown again included. */
+  public int cellsSown(int sowing) {
+    return cellsSown[sowing];
+  }
+
+  public int onTime(int sowing) {
+    return onTime[sowing];
+  }
+
+  public int late(int sowing) {
+    return late[sowing];
+  }
+
+  public int lost(int sowing, Loss cause) {
+    return losses[sowing * Notebook.LOSSES + cause.ordinal()];
+  }
+
+  /** The day by which half of the plants planted out were so; -1 if none ever was. */
+  public int medianOutDay(int sowing) {
+    return medianOutDay[sowing];
+  }
+
+  /** The day by which as many plants were out as are needed; -1 if they never were. */
+  public int metDay(int sowing) {
+    return metDay[sowing];
+  }
+
+  /** Trays that made a move. */
+  public int trays(int sowing, Milestone move) {
+    return moves[Notebook.move(sowing, move)];
+  }
+
+  /** Sum of the day numbers on which trays made a move. */
+  public int daySum(int sowing, Milestone move) {
+    return moves[Notebook.move(sowing, move) + 1];
+  }
+
+  /** Day of the first tray's move; -1 if no tray made it. */
+  public int firstDay(int sowing, Milestone move) {
+    return moves[Notebook.move(sowing, move) + 2];
+  }
+
+  /** Day of the last tray's move; -1 if no tray made it. */
+  public int lastDay(int sowing, Milestone move) {
+    return moves[Notebook.move(sowing, move) + 3];
+  }
+
+  /** Spaces in use after a day's round, or after the last one before a rest day. */
+  public int use(int place, int day) {
+    return use[place * days + day];
+  }
+
+  /** Tray-days (spaces-days for hardening) that a sowing waited at a step in a month. */
+  public int waited(Step step, int sowing, int month) {
+    return waits[(step.ordinal() * cellsSown.length + sowing) * months + month];
+  }
+
+  /**
+   * Of the tray-days waiting to be sown, those for which a tray that waited for a table stood in a
+   * place that would have done.
+   */
+  public int sowBehindOverdue() {
+    return sowBehindOverdue;
+  }
+
+  /**
+   * Of the tray-days waiting for a table, those for which plants that waited for the hardening area
+   * stood on the tables.
+   */
+  public int tablesBehindReady() {
+    return tablesBehindReady;
+  }
+}

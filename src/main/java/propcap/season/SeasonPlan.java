@@ -1,0 +1,217 @@
+package propcap.season;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.IntStream;
+import propcap.farm.Crop;
+import propcap.farm.Place;
+import propcap.farm.PlaceKind;
+import propcap.farm.Scenario;
+import propcap.farm.Sowing;
+
+/**
+ * A scenario made ready to run: names are positions in lists, dates are day numbers, and each
+ * weather year has its clocks. Immutable, shared by all threads.
+ */
+public final class SeasonPlan {
+  /** Later than any day that a season can have. */
+  static final int NEVER = Integer.MAX_VALUE;
+
+  private final Scenario scenario;
+  private final List<Crop> crops;
+  private final Line[] lines;
+  private final int[] tables;
+  private final int[] hardeningAreas;
+  private final int[] bySowDay;
+  private final int[] byBedUntil;
+  private final int ranks;
+  private final int[] monthOf;
+  private final Clocks[] clocks;
+  private final Nights[][] nights;
+
+  public SeasonPlan(Scenario scenario) {
+    this.scenario = scenario;
+    crops = scenario.sowings().stream().map(scenario::cropOf).distinct().toList();
+    lines = lines();
+    ranks = IntStream.range(0, lines.length).map(s -> 2 * lines[s].trays).sum();
+    monthOf = IntStream.range(0, days()).map(this::monthNumber).toArray();
+    tables = places(PlaceKind.TABLE);
+    hardeningAreas = places(PlaceKind.HARDENING);
+    bySowDay = order(Comparator.comparingInt(s -> lines[s].sowDay));
+    byBedUntil = order(Comparator.comparingInt(s -> lines[s].bedUntil));
+    clocks =
+        scenario.weather().stream()
+            .map(year -> new Clocks(crops, scenario.places(), year))
+            .toArray(Clocks[]::new);
+    nights =
+        scenario.weather().stream()
+            .map(
+                year ->
+                    crops.stream()
+                        .map(crop -> new Nights(crop.hardening(), year))
+                        .toArray(Nights[]::new))
+            .toArray(Nights[][]::new);
+  }
+
+  /** A line of the sowing plan, by numbers. */
+  static final class Line {
+    final int sowing;
+    final int cropNumber;
+    final Crop crop;
+    final int trays;
+    final int needed;
+    final int[] germinateIn;
+    final int sowDay;
+    final int releaseDay;
+    final int bedFrom;
+    final int bedBy;
+    final int bedUntil;
+    final int resowUntil;
+
+    /** Rank of tray 0: trays with a lower rank go first. */
+    private int firstRank;
+
+    private Line(SeasonPlan plan, int sowing) {
+      Sowing s = plan.scenario.sowings().get(sowing);
+      this.sowing = sowing;
+      crop = plan.scenario.cropOf(s);
+      cropNumber = plan.crops.indexOf(crop);
+      trays = s.trays();
+      needed = s.plantsNeeded();
+      germinateIn = crop.germinateIn().stream().mapToInt(plan::placeNamed).toArray();
+      sowDay = plan.day(s.sow());
+      releaseDay = plan.scenario.releaseDate(crop).map(plan::day).orElse(NEVER);
+      bedFrom = plan.day(s.bedFrom());
+      bedBy = plan.day(s.bedBy());
+      LocalDate until = s.bedUntil();
+      bedUntil = until == null ? NEVER : plan.day(until);
+      LocalDate resow = s.resowUntil();
+      resowUntil = resow == null ? -1 : plan.day(resow);
+    }
+
+    /** A tray sown again comes after all the first ones of its sowing, whatever the attempt. */
+    int rank(int tray, int attempt) {
+      return firstRank + tray + (attempt == 0 ? 0 : trays);
+    }
+  }
+
+  private Line[] lines() {
+    Line[] made =
+        IntStream.range(0, scenario.sowings().size())
+            .mapToObj(s -> new Line(this, s))
+            .toArray(Line[]::new);
+    List<Line> byBed = new ArrayList<>(List.of(made));
+    byBed.sort(Comparator.comparingInt(line -> line.bedBy));
+    int next = 0;
+    for (Line line : byBed) {
+      line.firstRank = next;
+      next += 2 * line.trays;
+    }
+    return made;
+  }
+
+  private int[] order(Comparator<Integer> by) {
+    return IntStream.range(0, lines.length).boxed().sorted(by).mapToInt(s -> s).toArray();
+  }
+
+  private int placeNamed(String name) {
+    return IntStream.range(0, scenario.places().size())
+        .filter(p -> scenario.places().get(p).name().equals(name))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private int[] places(PlaceKind kind) {
+    return IntStream.range(0, scenario.places().size())
+        .filter(p -> place(p).kind() == kind && place(p).isOpen())
+        .toArray();
+  }
+
+  private int day(LocalDate date) {
+    return scenario.season().dayOf(date);
+  }
+
+  public Scenario scenario() {
+    return scenario;
+  }
+
+  int days() {
+    return scenario.season().days();
+  }
+
+  /** The months that the season touches. */
+  int months() {
+    return 1 + month(days() - 1);
+  }
+
+  /** A day's month, counted from that of the season's first day. */
+  int month(int day) {
+    return monthOf[day];
+  }
+
+  private int monthNumber(int day) {
+    LocalDate date = scenario.season().date(day);
+    LocalDate start = scenario.season().start();
+    return 12 * (date.getYear() - start.getYear()) + date.getMonthValue() - start.getMonthValue();
+  }
+
+  boolean isWorkingDay(int day) {
+    return scenario.rounds().isWorkingDay(scenario.season().date(day));
+  }
+
+  /** Time of a day's round. */
+  double roundAt(int day) {
+    return day + scenario.rounds().shareOfDay();
+  }
+
+  Line line(int sowing) {
+    return lines[sowing];
+  }
+
+  int sowings() {
+    return lines.length;
+  }
+
+  /** How many ranks there are: two a tray, for its first sowing and for a later one. */
+  int ranks() {
+    return ranks;
+  }
+
+  Place place(int number) {
+    return scenario.places().get(number);
+  }
+
+  int places() {
+    return scenario.places().size();
+  }
+
+  /** Open tables, in the scenario's order. */
+  int[] tables() {
+    return tables;
+  }
+
+  /** Open hardening areas, in the scenario's order. */
+  int[] hardeningAreas() {
+    return hardeningAreas;
+  }
+
+  /** Sowings by the day on which they are due. */
+  int[] bySowDay() {
+    return bySowDay;
+  }
+
+  /** Sowings by the last day before they are thrown out. */
+  int[] byBedUntil() {
+    return byBedUntil;
+  }
+
+  Clocks clocks(int year) {
+    return clocks[year];
+  }
+
+  Nights nights(int year, Line line) {
+    return nights[year][line.cropNumber];
+  }
+}

@@ -1,0 +1,281 @@
+package propcap.season;
+
+import org.jspecify.annotations.Nullable;
+import propcap.chance.Draw;
+import propcap.chance.ThermalClock;
+import propcap.chance.TrayLuck;
+import propcap.farm.Crop;
+import propcap.farm.Loss;
+import umontreal.ssj.simevents.Event;
+import umontreal.ssj.simevents.Simulator;
+
+/**
+ * A tray, or the pots that it became: its biology, which runs by itself, and its losses. Where it
+ * goes is for the {@link House} to say. As an event it is the moment at which it falls due for
+ * something.
+ */
+final class Tray extends Event {
+  /** Where a tray is in its life. */
+  enum Stage {
+    TO_SOW,
+    GERMINATING,
+    /** In the cell, on a table. */
+    GROWING_ON,
+    /** In the cell, with what growing on cost taken off: it was due for potting on. */
+    GROWN_ON,
+    POTTED,
+    HARDENING,
+    GONE
+  }
+
+  /**
+   * What falls due this many days (some 0.1 ms) after a round is found on it: 21 days after 08:00
+   * is 08:00, whatever the rounding.
+   */
+  static final double ROUNDING = 1e-9;
+
+  final SeasonPlan.Line line;
+  final int number;
+  final int attempt;
+
+  private final House house;
+  private final TrayLuck luck;
+
+  private Stage stage = Stage.TO_SOW;
+  private int place;
+  private int spaces;
+  private int plants;
+
+  private double sownAt;
+
+  /** Time at which enough cells show; infinite if they never do. */
+  private double showsAt;
+
+  private double leaveDueAt;
+
+  /** Time at which the plug, then the pot, is ready, and how many days it keeps. */
+  private double readyAt = Double.POSITIVE_INFINITY;
+
+  private double holdsDays;
+  private boolean inPots;
+  private int movedOutOn;
+
+  private boolean pending;
+  private @Nullable Due due;
+  private @Nullable Due dueNext;
+  private double dueNextAt;
+
+  Tray(Simulator sim, House house, SeasonPlan.Line line, int number, int attempt, TrayLuck luck) {
+    super(sim);
+    setPriority(Moment.BIOLOGY.priority());
+    this.house = house;
+    this.line = line;
+    this.number = number;
+    this.attempt = attempt;
+    this.luck = luck;
+  }
+
+  int rank() {
+    return line.rank(number, attempt);
+  }
+
+  int place() {
+    return place;
+  }
+
+  int spaces() {
+    return spaces;
+  }
+
+  int plants() {
+    return plants;
+  }
+
+  boolean isInside() {
+    return stage != Stage.TO_SOW && stage != Stage.GONE;
+  }
+
+  // Germination.
+
+  void sow(int in, double now) {
+    stage = Stage.GERMINATING;
+    place = in;
+    spaces = 1;
+    plants = line.crop.cells();
+    sownAt = now;
+    ThermalClock clock = house.clocks().emergence(line.cropNumber, in);
+    showsAt = clock.when(clock.at(now) + luck.readyAt());
+    leaveDueAt = Math.min(showsAt, now + line.crop.pullAfterDays());
+    fallsDue(Due.LEAVING_HEAT, leaveDueAt, null, 0);
+    house.notes().sown(this);
+  }
+
+  /** Whether, pulled before enough of it showed, it is too thin to keep. */
+  boolean hasFailed(double now) {
+    return showsAt > now + ROUNDING
+        && luck.showingBy(warmthSinceSown(now)) < line.crop.cellsNotToFail();
+  }
+
+  private double warmthSinceSown(double now) {
+    ThermalClock clock = house.clocks().emergence(line.cropNumber, place);
+    return clock.at(now) - clock.at(sownAt);
+  }
+
+  /** Leaves the heat for a table, which may be the one that it germinated on. */
+  void leaveHeat(int table, double now) {
+    double overdue = now - leaveDueAt;
+    double leggy = 1 - Math.pow(1 - house.stretchLoss(place), Math.max(0, overdue - 1));
+    ThermalClock onTable = house.clocks().emergence(line.cropNumber, table);
+    double warmth =
+        warmthSinceSown(now) + onTable.at(now + line.crop.standWindowDays()) - onTable.at(now);
+    int stand = luck.showingBy(warmth);
+    lose(Loss.NO_SEEDLING, plants - luck.fills());
+    lose(Loss.TOO_LATE, luck.fills() - stand);
+    lose(Loss.STRETCHED, luck.lost(Draw.STRETCHED, stand, leggy));
+    stage = Stage.GROWING_ON;
+    place = table;
+    grow(line.crop.growingOnDegreeDays() * luck.pace(), line.crop.growingOn().holdsDays(), now);
+    double releasedAt = Math.max(readyAt, line.releaseDay);
+    switch (line.crop.pottingOn().when()) {
+      case NEVER -> fallsDue(Due.MOVING_OUT, releasedAt, null, 0);
+      case ALWAYS -> fallsDue(Due.POTTING_ON, readyAt, null, 0);
+      case IF_HELD -> fallsDueForEither(releasedAt, readyAt + holdsDays);
+    }
+  }
+
+  private void fallsDueForEither(double movingOutAt, double pottingOnAt) {
+    if (movingOutAt <= pottingOnAt) {
+      fallsDue(Due.MOVING_OUT, movingOutAt, Due.POTTING_ON, pottingOnAt);
+    } else {
+      fallsDue(Due.POTTING_ON, pottingOnAt, Due.MOVING_OUT, movingOutAt);
+    }
+  }
+
+  // Growing on, in cells and in pots.
+
+  private void grow(double degreeDays, double holds, double now) {
+    ThermalClock clock = house.clocks().growingOn(line.cropNumber, place);
+    readyAt = clock.when(clock.at(now) + degreeDays);
+    holdsDays = holds;
+  }
+
+  /** Takes off what growing on cost, once. */
+  void countGrownOn() {
+    if (stage == Stage.GROWING_ON) {
+      lose(Loss.GROWING_ON, luck.lost(Draw.LOSS, plants, line.crop.growingOn().loss()));
+      lose(Loss.GROWING_ON, luck.lost(Draw.DAMPED_OFF, plants, luck.severity()));
+      stage = Stage.GROWN_ON;
+    }
+  }
+
+  /** Plants that being held too long has cost by now, not yet taken off. */
+  private int overheld(double now) {
+    double tooLong = now - readyAt - holdsDays;
+    if (tooLong <= 0) {
+      return 0;
+    }
+    double chance = 1 - Math.pow(1 - line.crop.growingOn().overheldLossPerDay(), tooLong);
+    return luck.lost(inPots ? Draw.OVERHELD_POT : Draw.OVERHELD_PLUG, plants, chance);
+  }
+
+  /** Spaces that the tray would fill if it were potted on now; 0 if it has no plants left. */
+  int spacesInPots(double now) {
+    int pots = line.crop.pottingOn().potsPerTray();
+    return (plants - overheld(now) + pots - 1) / pots;
+  }
+
+  void potOn(int table, double now) {
+    spaces = spacesInPots(now);
+    lose(Loss.OVERHELD, overheld(now));
+    Crop.PottingOn potting = line.crop.pottingOn();
+    lose(Loss.POTTING, luck.lost(Draw.POTTING, plants, potting.loss()));
+    stage = Stage.POTTED;
+    inPots = true;
+    place = table;
+    grow(line.crop.pottedDegreeDays(), potting.holdsDays(), now);
+    fallsDue(Due.MOVING_OUT, Math.max(readyAt, line.releaseDay), null, 0);
+  }
+
+  // Hardening off and planting out.
+
+  void moveOut(int area, int today) {
+    stage = Stage.HARDENING;
+    place = area;
+    movedOutOn = today;
+    int hardenedOn = house.nights(line).hardenedOn(today);
+    fallsDue(Due.PLANTING_OUT, Math.max(hardenedOn, line.bedFrom), null, 0);
+  }
+
+  /** Takes off what the nights outside have cost by a day's round. */
+  private void countFrost(int today) {
+    if (stage == Stage.HARDENING) {
+      Crop.Hardening hardening = line.crop.hardening();
+      int nights = house.nights(line).killing(movedOutOn, today);
+      double chance = 1 - Math.pow(1 - hardening.frostLoss(), nights);
+      lose(Loss.FROST, luck.lost(Draw.FROST, plants, chance));
+    }
+  }
+
+  /** Takes off what hardening cost; what is left can go into the bed. */
+  void countHardened(int today, double now) {
+    countFrost(today);
+    lose(Loss.OVERHELD, overheld(now));
+    lose(Loss.HARDENING, luck.lost(Draw.HARDENING, plants, line.crop.hardening().loss()));
+  }
+
+  /** Loses all that is left to one cause, on a day's round or, after the last day, at the end. */
+  void loseAll(Loss cause, int today) {
+    countFrost(today);
+    lose(cause, plants);
+  }
+
+  private void lose(Loss cause, int lost) {
+    plants -= lost;
+    house.notes().lost(this, cause, lost);
+  }
+
+  // Falling due.
+
+  /** Sets what it falls due for and when, and perhaps for what after that; forgets all before. */
+  private void fallsDue(Due first, double at, @Nullable Due second, double secondAt) {
+    forget();
+    due = first;
+    dueNext = second;
+    dueNextAt = secondAt;
+    scheduleAt(at);
+  }
+
+  private void scheduleAt(double at) {
+    if (at < house.endsAt()) {
+      pending = true;
+      schedule(Math.max(0, at - ROUNDING - simulator().time()));
+    }
+  }
+
+  @Override
+  public void actions() {
+    pending = false;
+    Due now = due;
+    if (now != null) {
+      due = dueNext;
+      dueNext = null;
+      if (due != null) {
+        scheduleAt(dueNextAt);
+      }
+      house.fallsDue(this, now);
+    }
+  }
+
+  /** Takes back what it would yet fall due for. */
+  private void forget() {
+    if (pending) {
+      cancel();
+      pending = false;
+    }
+  }
+
+  void leave() {
+    forget();
+    stage = Stage.GONE;
+  }
+}

@@ -1,0 +1,70 @@
+package propcap.study;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.DoubleConsumer;
+import java.util.stream.IntStream;
+import propcap.farm.Scenario;
+import propcap.season.SeasonOutcome;
+
+/** The first question: how will the spring go? */
+public final class Forecasting {
+  /** Seasons between two looks at the precision, and before the first. */
+  private static final int BATCH = 100;
+
+  /** Seasons with endless room, enough for the mean demand's line in a chart. */
+  private static final int DEMAND_SEASONS = 200;
+
+  private Forecasting() {}
+
+  /**
+   * Runs a scenario's seasons.
+   *
+   * @param progress told, from any thread, the share done, 0 to 1
+   * @throws InterruptedException if the thread is interrupted; nothing is left behind
+   */
+  public static Forecast forecast(Scenario scenario, RunSettings settings, DoubleConsumer progress)
+      throws InterruptedException {
+    List<SeasonOutcome> seasons = seasons(scenario, settings, progress);
+    int forDemand = Math.min(DEMAND_SEASONS, seasons.size());
+    try (Seasons endless =
+        new Seasons(scenario.withEndlessRoom(), settings.seed(), settings.threads())) {
+      List<SeasonOutcome> unhindered = endless.run(0, forDemand, done -> {});
+      return new Summary(scenario, settings, seasons, unhindered).forecast();
+    }
+  }
+
+  private static List<SeasonOutcome> seasons(
+      Scenario scenario, RunSettings settings, DoubleConsumer progress)
+      throws InterruptedException {
+    Double precision = settings.precision();
+    List<SeasonOutcome> all = new ArrayList<>();
+    try (Seasons runs = new Seasons(scenario, settings.seed(), settings.threads())) {
+      int step = precision == null ? settings.seasons() : BATCH;
+      while (all.size() < settings.seasons() && !(precision != null && isPrecise(all, precision))) {
+        int from = all.size();
+        int to = Math.min(settings.seasons(), from + step);
+        all.addAll(
+            runs.run(
+                from, to, done -> progress.accept((from + done) / (double) settings.seasons())));
+      }
+    }
+    return all;
+  }
+
+  /**
+   * Whether Student's 95 % half-width of total on-time plants is below a share of their mean.
+   * Looked at after each batch, which makes the interval cover slightly less than it says.
+   */
+  private static boolean isPrecise(List<SeasonOutcome> seasons, double precision) {
+    if (seasons.size() < BATCH) {
+      return false;
+    }
+    Samples onTime = Samples.of(seasons, Forecasting::onTime);
+    return onTime.halfWidth() <= precision * onTime.mean();
+  }
+
+  static long onTime(SeasonOutcome season) {
+    return IntStream.range(0, season.sowings()).mapToLong(season::onTime).sum();
+  }
+}

@@ -1,0 +1,64 @@
+package propcap.study;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.DoublePredicate;
+import java.util.function.ToDoubleFunction;
+import org.apache.commons.math3.distribution.TDistribution;
+import org.apache.commons.math3.stat.descriptive.moment.Mean;
+import org.apache.commons.math3.stat.descriptive.moment.StandardDeviation;
+import org.apache.commons.math3.stat.descriptive.rank.Percentile;
+import org.apache.commons.math3.stat.descriptive.rank.Percentile.EstimationType;
+
+/** One number a season, in the seasons' order, and what is said of it. */
+final class Samples {
+  private final double[] values;
+
+  private Samples(double[] values) {
+    this.values = values;
+  }
+
+  static <T> Samples of(List<T> seasons, ToDoubleFunction<T> number) {
+    return new Samples(seasons.stream().mapToDouble(number).toArray());
+  }
+
+  static Samples of(double[] values) {
+    return new Samples(values.clone());
+  }
+
+  double mean() {
+    return new Mean().evaluate(values);
+  }
+
+  /** Standard error of the mean; 0 for fewer than two seasons. */
+  double standardError() {
+    return values.length < 2
+        ? 0
+        : new StandardDeviation().evaluate(values) / Math.sqrt(values.length);
+  }
+
+  /** Half the width of Student's 95 % interval of the mean; infinite for fewer than two seasons. */
+  double halfWidth() {
+    if (values.length < 2) {
+      return Double.POSITIVE_INFINITY;
+    }
+    double t = new TDistribution(null, values.length - 1).inverseCumulativeProbability(0.975);
+    return t * standardError();
+  }
+
+  double share(DoublePredicate holds) {
+    return Arrays.stream(values).filter(holds).count() / (double) values.length;
+  }
+
+  /** Quantiles by linear interpolation between order statistics (Hyndman and Fan 1996, type 7). */
+  Stat stat() {
+    Percentile percentile = new Percentile().withEstimationType(EstimationType.R_7);
+    percentile.setData(values);
+    return new Stat(
+        mean(),
+        standardError(),
+        percentile.evaluate(10),
+        percentile.evaluate(50),
+        percentile.evaluate(90));
+  }
+}

@@ -1,0 +1,99 @@
+package propcap.cli;
+
+import java.io.PrintWriter;
+import java.util.concurrent.Callable;
+import picocli.AutoComplete;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.HelpCommand;
+import picocli.CommandLine.IVersionProvider;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+import propcap.files.FaultsException;
+
+/** Where the program starts. */
+@Command(
+    name = "propcap",
+    description = "Tells, before a seed is sown, whether a spring's trays fit in the house.",
+    versionProvider = Propcap.Version.class,
+    mixinStandardHelpOptions = true,
+    subcommands = {
+      RunCommand.class,
+      NewCommand.class,
+      HelpCommand.class,
+      AutoComplete.GenerateCompletion.class
+    },
+    exitCodeListHeading = "%nExit codes:%n",
+    exitCodeList = {
+      "0:done",
+      "1:a fault of the program",
+      "2:bad input or usage; nothing was written",
+      "130:stopped; nothing was written"
+    })
+public final class Propcap implements Callable<Integer> {
+  static final int DONE = 0;
+  static final int FAULT_OF_OURS = 1;
+  static final int BAD_INPUT = 2;
+  static final int STOPPED = 130;
+
+  @Spec private CommandSpec spec;
+
+  /** Runs a command and ends with its exit code. */
+  public static void main(String[] args) {
+    System.setProperty("java.awt.headless", "true");
+    System.exit(
+        run(new PrintWriter(System.out, true), new PrintWriter(System.err, true), args));
+  }
+
+  /** Runs a command and returns its exit code. */
+  static int run(PrintWriter out, PrintWriter err, String... args) {
+    return new CommandLine(new Propcap())
+        .setOut(out)
+        .setErr(err)
+        .setCaseInsensitiveEnumValuesAllowed(true)
+        .setExecutionExceptionHandler((e, command, parsed) -> failed(e, command))
+        .execute(args);
+  }
+
+  @Override
+  public Integer call() {
+    throw new ParameterException(spec.commandLine(), "Say what to do, such as: propcap run FILE");
+  }
+
+  private static int failed(Exception e, CommandLine command) {
+    PrintWriter err = command.getErr();
+    if (e instanceof FaultsException faults) {
+      faults.faults().forEach(err::println);
+      return BAD_INPUT;
+    }
+    if (e instanceof InterruptedException) {
+      err.println("Stopped. Nothing was written.");
+      return STOPPED;
+    }
+    if (e instanceof java.io.IOException) {
+      err.println(e.getMessage());
+      return BAD_INPUT;
+    }
+    err.println("Propcap has failed, and it is not your files' fault: " + e);
+    for (Throwable cause = e.getCause(); cause != null; cause = cause.getCause()) {
+      err.println("  because of " + cause);
+    }
+    err.println("  at " + e.getStackTrace()[0]);
+    err.println("Earlier results are untouched. Please report this with your files.");
+    return FAULT_OF_OURS;
+  }
+
+  /** The version that the jar was built as. */
+  static final class Version implements IVersionProvider {
+    static String text() {
+      String version = Propcap.class.getPackage().getImplementationVersion();
+      return version == null ? "from source" : version;
+    }
+
+    @Override
+    public String[] getVersion() {
+      return new String[] {"propcap " + text()};
+    }
+  }
+}

@@ -1,0 +1,5 @@
+/** The commands: parse, call, print. */
+@NullMarked
+package propcap.cli;
+
+import org.jspecify.annotations.NullMarked;

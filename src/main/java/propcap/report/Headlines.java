@@ -1,0 +1,87 @@
+package propcap.report;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import propcap.farm.Loss;
+import propcap.study.Forecast;
+import propcap.study.Forecast.Occupancy;
+import propcap.study.Forecast.SowingForecast;
+
+/** The ten lines of a forecast that matter, for a terminal. */
+public final class Headlines {
+  private static final int COLUMNS = 100;
+  private static final int NAMED = 3;
+
+  private Headlines() {}
+
+  /** At most ten lines of plain text, none wider than 100 columns. */
+  public static List<String> of(Forecast forecast) {
+    List<String> lines = new ArrayList<>();
+    lines.add(
+        forecast.scenario().name()
+            + ": "
+            + Words.plural(forecast.seasons(), "spring")
+            + ", seed "
+            + forecast.settings().seed());
+    lines.add(
+        "Out on time: "
+            + Words.count(forecast.onTime().mean())
+            + " plants ("
+            + Words.interval(forecast.onTime())
+            + "); late: "
+            + Words.count(forecast.late().mean()));
+    lines.add(
+        "Sowings that have their plants on time in 9 springs of 10: "
+            + PlantsSection.safe(forecast)
+            + " of "
+            + forecast.sowings().size());
+    PlantsSection.worstFirst(forecast).stream()
+        .limit(NAMED)
+        .map(Headlines::sowing)
+        .forEach(lines::add);
+    lines.add(fullest(forecast));
+    lines.add(waiting(forecast));
+    lines.add(Bottleneck.of(forecast).verdict(forecast));
+    lines.add(losses(forecast));
+    return lines.stream().map(Headlines::fit).toList();
+  }
+
+  private static String sowing(SowingForecast forecast) {
+    return "  " + forecast.sowing().id() + ": " + PlantsSection.words(forecast);
+  }
+
+  private static String fullest(Forecast forecast) {
+    List<String> fullest =
+        Plan.openPlaces(forecast).stream()
+            .filter(p -> p.fullDays().mean() > 0)
+            .sorted(Comparator.comparingDouble((Occupancy p) -> p.fullDays().mean()).reversed())
+            .limit(NAMED)
+            .map(p -> p.name() + " on " + Words.plural(p.fullDays().mean(), "day"))
+            .toList();
+    return fullest.isEmpty() ? "No place is ever full" : "Full: " + String.join(", ", fullest);
+  }
+
+  private static String waiting(Forecast forecast) {
+    return Queue.of(forecast).stream()
+        .findFirst()
+        .map(q -> "Longest wait: " + q.name() + ", " + Words.plural(q.total(), "tray-day"))
+        .orElse("Nothing waits for room");
+  }
+
+  private static String losses(Forecast forecast) {
+    double sown = forecast.cellsSown().mean();
+    List<String> largest = new ArrayList<>();
+    for (Loss loss : LossSection.largest(forecast)) {
+      double lost = Plan.present(forecast.losses(), loss).mean();
+      largest.add(TradeWords.shortLoss(loss) + " " + LossSection.share(lost, sown));
+    }
+    return largest.isEmpty()
+        ? "Nothing is lost"
+        : "Lost, of cells sown: " + String.join(", ", largest);
+  }
+
+  private static String fit(String line) {
+    return line.length() <= COLUMNS ? line : line.substring(0, COLUMNS - 1) + "…";
+  }
+}

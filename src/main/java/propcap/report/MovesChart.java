@@ -1,0 +1,128 @@
+package propcap.report;
+
+import java.awt.Color;
+import java.awt.geom.Ellipse2D;
+import java.awt.geom.Rectangle2D;
+import java.util.List;
+import org.jfree.chart.JFreeChart;
+import org.jfree.chart.axis.SymbolAxis;
+import org.jfree.chart.plot.DatasetRenderingOrder;
+import org.jfree.chart.plot.XYPlot;
+import org.jfree.chart.renderer.xy.StandardXYBarPainter;
+import org.jfree.chart.renderer.xy.XYBarRenderer;
+import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
+import org.jfree.data.xy.XYIntervalSeries;
+import org.jfree.data.xy.XYIntervalSeriesCollection;
+import org.jfree.data.xy.XYSeries;
+import org.jfree.data.xy.XYSeriesCollection;
+import propcap.farm.Season;
+import propcap.study.Forecast.SowingForecast;
+
+/** Where each sowing stands on each date, one bar a sowing, and when its bed wants it. */
+final class MovesChart {
+  private static final int ROW_HEIGHT = 19;
+  private static final int MARGINS = 84;
+  private static final double HALF_BAR = 0.3;
+
+  private MovesChart() {}
+
+  static String of(Season season, List<SowingForecast> sowings, String id) {
+    XYPlot plot = new XYPlot();
+    plot.setDomainAxis(new SeasonAxis(season));
+    plot.setRangeAxis(names(sowings));
+    plot.setDomainGridlinePaint(Look.RULE);
+    plot.setDomainGridlineStroke(Look.HAIRLINE);
+    plot.setRangeGridlinesVisible(false);
+    plot.setDatasetRenderingOrder(DatasetRenderingOrder.FORWARD);
+    plot.setDataset(0, stages(season, sowings));
+    plot.setRenderer(0, bars());
+    plot.setDataset(1, out(sowings));
+    plot.setRenderer(1, marks(new Ellipse2D.Double(-3, -3, 6, 6)));
+    plot.setDataset(2, beds(season, sowings));
+    plot.setRenderer(2, marks(new Rectangle2D.Double(-1, -8, 2, 16)));
+    JFreeChart chart = Look.chart(plot);
+    return Svg.of(
+        chart,
+        id,
+        MARGINS + ROW_HEIGHT * sowings.size(),
+        "When each sowing moves, stage by stage, with the dates between which its bed wants it."
+            + " The table below has the dates.");
+  }
+
+  private static SymbolAxis names(List<SowingForecast> sowings) {
+    String[] ids = sowings.stream().map(s -> s.sowing().id()).toArray(String[]::new);
+    SymbolAxis axis = Look.axis(new SymbolAxis(null, ids));
+    axis.setInverted(true);
+    axis.setGridBandsVisible(false);
+    axis.setTickMarksVisible(false);
+    axis.setRange(-0.6, sowings.size() - 0.4);
+    return axis;
+  }
+
+  private static XYBarRenderer bars() {
+    XYBarRenderer bars = new XYBarRenderer();
+    bars.setUseYInterval(true);
+    bars.setBarPainter(new StandardXYBarPainter());
+    bars.setShadowVisible(false);
+    bars.setDrawBarOutline(true);
+    bars.setDefaultOutlinePaint(Look.INK);
+    bars.setDefaultOutlineStroke(Look.HAIRLINE);
+    int series = 0;
+    for (Stage stage : Stage.values()) {
+      bars.setSeriesPaint(series++, colour(stage));
+    }
+    return bars;
+  }
+
+  private static Color colour(Stage stage) {
+    return switch (stage) {
+      case UNSOWN -> Color.WHITE;
+      case HEAT -> Look.ORANGE;
+      case TABLE -> Look.BLUE;
+      case POTS -> Look.SKY_BLUE;
+      case HARDENING -> Look.YELLOW;
+    };
+  }
+
+  private static XYLineAndShapeRenderer marks(java.awt.Shape shape) {
+    XYLineAndShapeRenderer marks = new XYLineAndShapeRenderer(false, true);
+    marks.setSeriesShape(0, shape);
+    marks.setSeriesPaint(0, Look.BLACK);
+    return marks;
+  }
+
+  private static XYIntervalSeriesCollection stages(Season season, List<SowingForecast> sowings) {
+    XYIntervalSeriesCollection all = new XYIntervalSeriesCollection();
+    for (Stage stage : Stage.values()) {
+      XYIntervalSeries series = new XYIntervalSeries(stage.words(), false, true);
+      for (int row = 0; row < sowings.size(); row++) {
+        for (Stage.Stay stay : Stage.staysOf(season, sowings.get(row))) {
+          if (stay.stage() == stage) {
+            series.add(stay.from(), stay.from(), stay.to(), row, row - HALF_BAR, row + HALF_BAR);
+          }
+        }
+      }
+      all.addSeries(series);
+    }
+    return all;
+  }
+
+  private static XYSeriesCollection out(List<SowingForecast> sowings) {
+    XYSeries series = new XYSeries("planted out");
+    for (int row = 0; row < sowings.size(); row++) {
+      int y = row;
+      Stage.plantedOut(sowings.get(row)).ifPresent(day -> series.add(day.doubleValue(), y));
+    }
+    return new XYSeriesCollection(series);
+  }
+
+  private static XYSeriesCollection beds(Season season, List<SowingForecast> sowings) {
+    XYSeries series = new XYSeries("bed free from, and needed by");
+    for (int row = 0; row < sowings.size(); row++) {
+      series.add(season.dayOf(sowings.get(row).sowing().bedFrom()), row);
+      // The last day counts as on time to its end.
+      series.add(season.dayOf(sowings.get(row).sowing().bedBy()) + 1, row);
+    }
+    return new XYSeriesCollection(series);
+  }
+}

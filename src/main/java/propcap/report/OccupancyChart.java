@@ -1,0 +1,106 @@
+package propcap.report;
+
+import java.util.List;
+import org.jfree.chart.plot.XYPlot;
+import org.jfree.chart.renderer.xy.DeviationRenderer;
+import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
+import org.jfree.data.xy.XYSeries;
+import org.jfree.data.xy.XYSeriesCollection;
+import org.jfree.data.xy.YIntervalSeries;
+import org.jfree.data.xy.YIntervalSeriesCollection;
+import propcap.farm.Season;
+import propcap.study.Forecast.DayUse;
+import propcap.study.Forecast.Occupancy;
+
+/**
+ * Spaces in use day by day: the median spring, the band in which 8 springs of 10 lie, the room that
+ * there is, and what would be used if no place were ever full.
+ */
+final class OccupancyChart {
+  private static final int HEIGHT = 240;
+
+  /** Room so many times what is ever used is left off the chart, which it would press flat. */
+  private static final double FAR_ABOVE = 20;
+
+  private OccupancyChart() {}
+
+  static String of(Season season, Occupancy place, String id) {
+    double used =
+        place.days().stream().mapToDouble(d -> Math.max(d.p90(), d.demand())).max().orElse(0);
+    boolean roomShown = used == 0 || place.spaces() <= FAR_ABOVE * used;
+    double most = roomShown ? Math.max(used, place.spaces()) : used;
+
+    XYPlot plot = new XYPlot();
+    plot.setDomainAxis(new SeasonAxis(season));
+    plot.setRangeAxis(Look.countAxis("tray spaces in use", most));
+    plot.setDomainGridlinePaint(Look.RULE);
+    plot.setDomainGridlineStroke(Look.HAIRLINE);
+    plot.setRangeGridlinePaint(Look.RULE);
+    plot.setRangeGridlineStroke(Look.HAIRLINE);
+    plot.setDataset(0, use(place.days()));
+    plot.setRenderer(0, band());
+    if (place.days().stream().anyMatch(d -> d.demand() > 0)) {
+      plot.setDataset(1, demand(place.days()));
+      plot.setRenderer(1, line(Look.BLACK, Look.DOTTED));
+    }
+    if (roomShown) {
+      plot.setDataset(2, room(season, place.spaces()));
+      plot.setRenderer(2, line(Look.VERMILLION, Look.DASHED));
+    }
+    return Svg.of(Look.chart(plot), id, HEIGHT, words(place, used));
+  }
+
+  private static String words(Occupancy place, double used) {
+    return "Tray spaces in use in "
+        + place.name()
+        + " by day: room for "
+        + Words.count(place.spaces())
+        + ", at most "
+        + Words.count(used)
+        + " used or wanted.";
+  }
+
+  private static DeviationRenderer band() {
+    DeviationRenderer band = new DeviationRenderer(true, false);
+    band.setAlpha(1f);
+    band.setSeriesPaint(0, Look.BLUE);
+    band.setSeriesFillPaint(0, Look.PALE);
+    band.setSeriesStroke(0, Look.SOLID);
+    band.setDrawSeriesLineAsPath(true);
+    return band;
+  }
+
+  private static XYLineAndShapeRenderer line(java.awt.Color colour, java.awt.Stroke stroke) {
+    XYLineAndShapeRenderer line = new XYLineAndShapeRenderer(true, false);
+    line.setSeriesPaint(0, colour);
+    line.setSeriesStroke(0, stroke);
+    line.setDrawSeriesLineAsPath(true);
+    return line;
+  }
+
+  private static YIntervalSeriesCollection use(List<DayUse> days) {
+    YIntervalSeries series = new YIntervalSeries("median spring; band: 8 springs of 10");
+    for (int day = 0; day < days.size(); day++) {
+      DayUse use = days.get(day);
+      series.add(day, use.p50(), use.p10(), use.p90());
+    }
+    YIntervalSeriesCollection collection = new YIntervalSeriesCollection();
+    collection.addSeries(series);
+    return collection;
+  }
+
+  private static XYSeriesCollection demand(List<DayUse> days) {
+    XYSeries series = new XYSeries("with endless room");
+    for (int day = 0; day < days.size(); day++) {
+      series.add(day, days.get(day).demand());
+    }
+    return new XYSeriesCollection(series);
+  }
+
+  private static XYSeriesCollection room(Season season, int spaces) {
+    XYSeries series = new XYSeries("room: " + Words.count(spaces));
+    series.add(0, spaces);
+    series.add(season.days(), spaces);
+    return new XYSeriesCollection(series);
+  }
+}

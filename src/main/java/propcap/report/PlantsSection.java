@@ -1,0 +1,133 @@
+package propcap.report;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import propcap.study.Forecast;
+import propcap.study.Forecast.SowingForecast;
+
+/** Will we have the plants? */
+public record PlantsSection(List<String> verdict, List<Row> rows) {
+  /** A need is met safely when it is met in so many springs, as a share. */
+  static final double SAFE = 0.9;
+
+  private static final int WORST_NAMED = 5;
+
+  /** One sowing, in text. */
+  public record Row(
+      String id,
+      String crop,
+      boolean isShort,
+      String words,
+      String chance,
+      String interval,
+      String needed,
+      String onTime,
+      String onTimeRange,
+      String late) {}
+
+  static PlantsSection of(Forecast forecast) {
+    List<SowingForecast> worstFirst = worstFirst(forecast);
+    return new PlantsSection(
+        verdict(forecast, worstFirst), worstFirst.stream().map(PlantsSection::row).toList());
+  }
+
+  /** The sowings, the worst chance first; equal ones in the order of the plan. */
+  static List<SowingForecast> worstFirst(Forecast forecast) {
+    return forecast.sowings().stream()
+        .sorted(Comparator.comparingDouble(SowingForecast::chanceMet))
+        .toList();
+  }
+
+  static long safe(Forecast forecast) {
+    return forecast.sowings().stream().filter(s -> s.chanceMet() >= SAFE).count();
+  }
+
+  private static List<String> verdict(Forecast forecast, List<SowingForecast> worstFirst) {
+    List<String> sentences = new ArrayList<>();
+    int all = forecast.sowings().size();
+    long safe = safe(forecast);
+    String goal = " the plants needed in the ground on time in at least 9 springs of 10.";
+    if (all == 0) {
+      return List.of("Nothing is sown.");
+    }
+    if (safe == all) {
+      sentences.add(
+          (all == 1 ? "Yes: the only sowing has" : "Yes: all " + all + " sowings have") + goal);
+    } else if (safe == 0) {
+      sentences.add("No: none of the " + Words.plural(all, "sowing") + " has" + goal);
+    } else {
+      sentences.add("Not all: " + safe + " of " + all + " sowings have" + goal);
+    }
+    sentences.add(
+        "Together "
+            + Words.count(forecast.onTime().mean())
+            + " plants are out on time in a mean spring ("
+            + Words.interval(forecast.onTime())
+            + "); in 8 springs of 10 it is "
+            + Words.range(forecast.onTime())
+            + ". Another "
+            + Words.count(forecast.late().mean())
+            + " come late.");
+    List<String> worst =
+        worstFirst.stream()
+            .filter(s -> s.chanceMet() < SAFE)
+            .limit(WORST_NAMED)
+            .map(s -> s.sowing().id() + " (" + Words.springs(s.chanceMet()) + ")")
+            .toList();
+    if (!worst.isEmpty()) {
+      sentences.add(
+          (worst.size() == 1 ? "The one at risk is " : "Most at risk are ")
+              + Words.list(worst)
+              + ".");
+    }
+    int unsure =
+        (int)
+            forecast.sowings().stream()
+                .filter(s -> s.chanceMetLow() < SAFE && s.chanceMetHigh() >= SAFE)
+                .count();
+    if (unsure > 0) {
+      sentences.add(
+          "For "
+              + Words.plural(unsure, "sowing")
+              + " the interval of the chance spans 90 %: only more springs would tell on which side"
+              + " of it "
+              + (unsure == 1 ? "it lies." : "they lie."));
+    }
+    return sentences;
+  }
+
+  private static Row row(SowingForecast forecast) {
+    return new Row(
+        forecast.sowing().id(),
+        forecast.sowing().crop(),
+        forecast.chanceMet() < SAFE,
+        words(forecast),
+        Words.chance(forecast.chanceMet()),
+        Words.chances(forecast.chanceMetLow(), forecast.chanceMetHigh()),
+        Words.count(forecast.sowing().plantsNeeded()),
+        Words.count(forecast.onTime().mean()),
+        Words.range(forecast.onTime()),
+        Words.count(forecast.late().mean()));
+  }
+
+  /** The chance of one sowing, in a sentence without its full stop. */
+  static String words(SowingForecast forecast) {
+    String needed = Words.count(forecast.sowing().plantsNeeded());
+    String bedBy = Dates.day(forecast.sowing().bedBy());
+    if (forecast.sowing().plantsNeeded() == 0) {
+      return "no plants are asked for";
+    }
+    if (forecast.chanceMet() >= SAFE) {
+      return forecast.readyBy() == null
+          ? "in " + Words.springs(forecast.chanceMet()) + " all are in by " + bedBy
+          : "ready by " + Dates.day(forecast.readyBy()) + " in 9 springs of 10";
+    }
+    String only = forecast.chanceMet() > 0 ? "only " : "";
+    String springs = Words.springs(forecast.chanceMet());
+    String words = "in " + only + springs + " are the " + needed + " plants in by " + bedBy;
+    return forecast.readyBy() == null
+        ? words
+        : words + "; in 9 of 10 they are by " + Dates.day(forecast.readyBy());
+  }
+}

@@ -1,0 +1,145 @@
+package propcap.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import propcap.farm.Place;
+import propcap.farm.PlaceKind;
+import propcap.farm.Season;
+import propcap.study.Forecast;
+import propcap.study.Forecast.DayUse;
+import propcap.study.Forecast.Occupancy;
+
+/** What is full, and when. */
+public record RoomSection(List<Row> rows, List<Figure> figures, String closed) {
+  private static final double LIKELY = 0.5;
+
+  /** A place in numbers, in text. */
+  public record Row(
+      String name,
+      String kind,
+      String spaces,
+      String meanUse,
+      String peak,
+      String fullDays,
+      String fullRange) {}
+
+  /** A place's spring: a sentence and a chart. */
+  public record Figure(String name, String sentence, String svg) {}
+
+  static RoomSection of(Forecast forecast) {
+    Season season = forecast.scenario().season();
+    List<Row> rows = new ArrayList<>();
+    List<Figure> figures = new ArrayList<>();
+    for (Occupancy place : shown(forecast)) {
+      rows.add(row(place));
+      figures.add(
+          new Figure(
+              place.name(),
+              sentence(season, place),
+              OccupancyChart.of(season, place, "room" + (figures.size() + 1))));
+    }
+    List<String> closed =
+        forecast.scenario().places().stream().filter(p -> !p.isOpen()).map(Place::name).toList();
+    return new RoomSection(
+        rows, figures, closed.isEmpty() ? "" : "Closed: " + Words.list(closed) + ".");
+  }
+
+  /** The open places, and after the last of a kind that has several, those of the kind together. */
+  private static List<Occupancy> shown(Forecast forecast) {
+    List<Occupancy> open = Plan.openPlaces(forecast);
+    List<Occupancy> shown = new ArrayList<>();
+    for (PlaceKind kind : PlaceKind.values()) {
+      List<Occupancy> alike = open.stream().filter(p -> p.kind() == kind).toList();
+      shown.addAll(alike);
+      if (alike.size() > 1) {
+        forecast.kinds().stream().filter(k -> k.kind() == kind).forEach(shown::add);
+      }
+    }
+    return shown;
+  }
+
+  private static Row row(Occupancy place) {
+    return new Row(
+        place.name(),
+        TradeWords.kind(place.kind()),
+        Words.count(place.spaces()),
+        Words.percent(place.meanUse() / place.spaces()),
+        Words.range(place.peak()),
+        Words.amount(place.fullDays().mean()),
+        Words.range(place.fullDays()));
+  }
+
+  /** How full a place is, in a sentence. */
+  static String sentence(Season season, Occupancy place) {
+    String name = Words.sentence(place.name());
+    if (place.fullDays().mean() == 0) {
+      return name + " is never full" + fullest(season, place);
+    }
+    String days =
+        name
+            + (place.fullDays().mean() < 1
+                ? " is full on less than a day of a spring"
+                : " is full on "
+                    + Words.plural(Math.rint(place.fullDays().mean()), "day")
+                    + " of a spring")
+            + " (8 springs of 10: "
+            + Words.range(place.fullDays())
+            + ")";
+    return longestRun(place.days())
+        .map(run -> days + ", mostly " + inWords(season, run) + ".")
+        .orElse(days + ", on no date in every second spring.");
+  }
+
+  private static String fullest(Season season, Occupancy place) {
+    int fullest = 0;
+    for (int day = 1; day < place.days().size(); day++) {
+      if (place.days().get(day).p50() > place.days().get(fullest).p50()) {
+        fullest = day;
+      }
+    }
+    if (place.days().isEmpty() || place.days().get(fullest).p50() == 0) {
+      return ".";
+    }
+    return ": at its fullest, on "
+        + Dates.day(season.date(fullest))
+        + ", it holds "
+        + Words.count(place.days().get(fullest).p50())
+        + " of "
+        + Words.count(place.spaces())
+        + " in a median spring.";
+  }
+
+  /** Days of the season, both ends included. */
+  record Run(int first, int last) {
+    int length() {
+      return last - first + 1;
+    }
+  }
+
+  private static String inWords(Season season, Run run) {
+    return run.length() == 1
+        ? "on " + Dates.day(season.date(run.first()))
+        : "from "
+            + Dates.day(season.date(run.first()))
+            + " to "
+            + Dates.day(season.date(run.last()));
+  }
+
+  /** The longest run of days on which the place is full in every second spring or more. */
+  static Optional<Run> longestRun(List<DayUse> days) {
+    Optional<Run> longest = Optional.empty();
+    int first = 0;
+    for (int day = 0; day < days.size(); day++) {
+      if (days.get(day).chanceFull() < LIKELY) {
+        first = day + 1;
+      } else {
+        Run run = new Run(first, day);
+        if (longest.isEmpty() || run.length() > longest.get().length()) {
+          longest = Optional.of(run);
+        }
+      }
+    }
+    return longest;
+  }
+}

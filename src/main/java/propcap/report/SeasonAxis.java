@@ -1,0 +1,54 @@
+package propcap.report;
+
+import java.awt.Graphics2D;
+import java.awt.geom.Rectangle2D;
+import java.time.DayOfWeek;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import org.jfree.chart.axis.AxisState;
+import org.jfree.chart.axis.NumberAxis;
+import org.jfree.chart.axis.NumberTick;
+import org.jfree.chart.ui.RectangleEdge;
+import org.jfree.chart.ui.TextAnchor;
+import propcap.farm.Season;
+
+/**
+ * The days of a season from left to right, in day numbers, marked at the first of each month; a
+ * short season is marked each Monday or each day. It knows no hours and so no time zone.
+ */
+final class SeasonAxis extends NumberAxis {
+  private static final int MONTHS_FROM_DAYS = 63;
+  private static final int WEEKS_FROM_DAYS = 14;
+
+  private final transient Season season;
+
+  SeasonAxis(Season season) {
+    super(null);
+    this.season = season;
+    Look.axis(this);
+    setRange(0, season.days());
+  }
+
+  @Override
+  @SuppressWarnings("rawtypes")
+  public List refreshTicks(Graphics2D pen, AxisState state, Rectangle2D area, RectangleEdge edge) {
+    List<NumberTick> ticks = new ArrayList<>();
+    for (int day = 0; day < season.days(); day++) {
+      LocalDate date = season.date(day);
+      if (isMarked(date)) {
+        ticks.add(
+            new NumberTick(
+                day, Dates.shortDay(date), TextAnchor.TOP_CENTER, TextAnchor.TOP_CENTER, 0));
+      }
+    }
+    return ticks;
+  }
+
+  private boolean isMarked(LocalDate date) {
+    if (season.days() >= MONTHS_FROM_DAYS) {
+      return date.getDayOfMonth() == 1;
+    }
+    return season.days() < WEEKS_FROM_DAYS || date.getDayOfWeek() == DayOfWeek.MONDAY;
+  }
+}

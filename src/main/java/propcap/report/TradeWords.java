@@ -1,0 +1,63 @@
+package propcap.report;
+
+import propcap.farm.Loss;
+import propcap.farm.PlaceKind;
+import propcap.farm.Step;
+
+/** The model's words, said in full. */
+final class TradeWords {
+  private TradeWords() {}
+
+  /** Why a cell is not a plant, such as {@code no seed came up}. */
+  static String loss(Loss loss) {
+    return switch (loss) {
+      case NO_SEEDLING -> "no seed of the cell came up";
+      case TOO_LATE -> "came up too late for the stand";
+      case FAILED_TRAY -> "whole tray failed and was thrown out";
+      case STRETCHED -> "grew leggy, waiting to leave the heat";
+      case GROWING_ON -> "lost on the table, damping-off included";
+      case OVERHELD -> "kept too long in the cell or the pot";
+      case POTTING -> "lost in the move to pots";
+      case FROST -> "killed by a cold night outdoors";
+      case HARDENING -> "lost while hardening off";
+      case DUMPED -> "thrown out, the bed was gone";
+      case UNPLANTED -> "still inside at the season's end";
+    };
+  }
+
+  /** The same short enough for the head of a column. */
+  static String shortLoss(Loss loss) {
+    return switch (loss) {
+      case NO_SEEDLING -> "no seedling";
+      case TOO_LATE -> "too late";
+      case FAILED_TRAY -> "failed trays";
+      case STRETCHED -> "leggy";
+      case GROWING_ON -> "on the table";
+      case OVERHELD -> "kept too long";
+      case POTTING -> "in potting";
+      case FROST -> "frost";
+      case HARDENING -> "hardening";
+      case DUMPED -> "thrown out";
+      case UNPLANTED -> "not planted";
+    };
+  }
+
+  static String kind(PlaceKind kind) {
+    return switch (kind) {
+      case HEAT_BENCH -> "heat bench";
+      case CHAMBER -> "chamber";
+      case TABLE -> "table";
+      case HARDENING -> "hardening area";
+    };
+  }
+
+  /** What waits, such as {@code to be sown}. */
+  static String step(Step step) {
+    return switch (step) {
+      case SOW -> "to be sown";
+      case LEAVE -> "to leave the heat";
+      case POT -> "to be potted on";
+      case HARDEN -> "to harden off";
+    };
+  }
+}

@@ -1,0 +1,50 @@
+package propcap.report;
+
+import java.time.YearMonth;
+import java.util.List;
+import org.jfree.chart.axis.CategoryAxis;
+import org.jfree.chart.plot.CategoryPlot;
+import org.jfree.chart.renderer.category.StackedBarRenderer;
+import org.jfree.data.category.DefaultCategoryDataset;
+
+/** Tray-days of waiting month by month, one layer for each thing waited for. */
+final class WaitingChart {
+  private static final int HEIGHT = 260;
+  private static final int ROWS_OF_KEY = 22;
+
+  private WaitingChart() {}
+
+  /** The queues, largest first; more than there are colours for are put together by the caller. */
+  static String of(List<Queue> queues, List<YearMonth> months) {
+    DefaultCategoryDataset dataset = new DefaultCategoryDataset();
+    StackedBarRenderer bars = new StackedBarRenderer();
+    Look.flat(bars);
+    bars.setMaximumBarWidth(0.09);
+    double most = 0;
+    for (int q = 0; q < queues.size(); q++) {
+      for (int m = 0; m < months.size(); m++) {
+        dataset.addValue(
+            queues.get(q).byMonth().get(m), queues.get(q).name(), Dates.month(months.get(m)));
+      }
+      bars.setSeriesPaint(q, Look.STACK.get(q % Look.STACK.size()));
+    }
+    for (int m = 0; m < months.size(); m++) {
+      int month = m;
+      most = Math.max(most, queues.stream().mapToDouble(q -> q.byMonth().get(month)).sum());
+    }
+    CategoryPlot plot =
+        new CategoryPlot(
+            dataset,
+            Look.axis(new CategoryAxis()),
+            Look.countAxis("tray-days waiting, mean of a spring", most),
+            bars);
+    plot.setRangeGridlinePaint(Look.RULE);
+    plot.setRangeGridlineStroke(Look.HAIRLINE);
+    return Svg.of(
+        Look.chart(plot),
+        "waiting",
+        HEIGHT + ROWS_OF_KEY * (queues.size() / 2),
+        "Tray-days waiting for room by month, stacked by what is waited for. The table beside it"
+            + " has the numbers.");
+  }
+}

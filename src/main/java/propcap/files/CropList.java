@@ -1,0 +1,119 @@
+package propcap.files;
+
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import propcap.farm.Crop;
+
+/** The crop list of a scenario, with the changes of those that extend it. */
+final class CropList {
+  private final PlaceList places;
+  private final Faults faults;
+  private final Map<String, CropFields> byName = new LinkedHashMap<>();
+  private final Map<String, Crop> crops = new HashMap<>();
+  private boolean open;
+
+  CropList(Layers layers, PlaceList places, Faults faults) {
+    this.places = places;
+    this.faults = faults;
+    Node.Keyed written = written(layers);
+    this.open = written.open();
+    written
+        .entries()
+        .forEach(
+            (name, entry) -> {
+              if (!(entry.value() instanceof Node.Keyed map)) {
+                open = true;
+                if (!(entry.value() instanceof Node.Unread)) {
+                  faults.add(
+                      entry.value().spot(),
+                      "crop " + Words.shown(name) + " is " + entry.value().kind(),
+                      "a map such as {cells: 72, ...}");
+                }
+              } else if (!Words.isName(name)) {
+                open = true;
+                faults.add(
+                    entry.spot(), Words.shown(name) + " as a crop's name", "one line, 60 letters");
+              } else {
+                CropFields fields = new CropFields(name, entry, map, faults);
+                byName.put(name, fields);
+                fields.read(places::withAlike).ifPresent(crop -> crops.put(name, crop));
+              }
+            });
+  }
+
+  /** Whether there may be crops that could not be read. */
+  boolean isOpen() {
+    return open;
+  }
+
+  /** All crops by name, right or wrong. */
+  Map<String, CropFields> byName() {
+    return byName;
+  }
+
+  /** The places that a crop may germinate in, those added beside them included. */
+  List<String> placesOf(String name) {
+    CropFields crop = byName.get(name);
+    return crop == null
+        ? List.of()
+        : places.withAlike(crop.places().stream().map(p -> p.text().strip()).toList());
+  }
+
+  /** The crops that are right. */
+  Map<String, Crop> crops() {
+    return crops;
+  }
+
+  private Node.Keyed written(Layers layers) {
+    List<Node.Entry> written = layers.written("crops");
+    Spot nowhere = new Spot(Path.of(""), 0, 0);
+    // A list that is missing altogether is reported with the scenario's other missing keys.
+    Node.Keyed list = Node.Keyed.unread(nowhere);
+    for (int i = 0; i < written.size(); i++) {
+      Node value = written.get(i).value();
+      if (value instanceof Node.Keyed changes && i > 0) {
+        list = changed(list, changes);
+      } else if (value instanceof Node.Keyed changes && !layers.whole()) {
+        list = list.overlay(changes);
+      } else {
+        list = SourceText.named("crops", value, faults).flatMap(f -> file(f, value)).orElse(list);
+      }
+    }
+    return list;
+  }
+
+  private Node.Keyed changed(Node.Keyed list, Node.Keyed changes) {
+    Node.Keyed known = changes;
+    for (String name : changes.entries().keySet()) {
+      Node.Entry entry = changes.entries().get(name);
+      Optional<String> near = Words.nearest(name, list.entries().keySet());
+      boolean whole =
+          entry.value() instanceof Node.Keyed crop && crop.has("cells") && crop.has("emergence");
+      if (!list.has(name) && !whole && near.isPresent()) {
+        faults.add(
+            entry.spot(), "no crop " + Words.shown(name), "did you mean " + near.get() + "?");
+        known = known.without(name);
+      }
+    }
+    return list.overlay(known);
+  }
+
+  private Optional<Node.Keyed> file(Path file, Node named) {
+    return YamlFile.read(file, named.spot(), faults)
+        .flatMap(
+            root ->
+                new Fields("", Spot.whole(file), root, List.of("crops"), faults)
+                    .keyed("crops", "a map of crops by name"))
+        .filter(
+            crops -> {
+              if (crops.entries().isEmpty() && !crops.open()) {
+                faults.add(crops.spot(), "no crop in the list", "at least one crop");
+              }
+              return !crops.entries().isEmpty();
+            });
+  }
+}

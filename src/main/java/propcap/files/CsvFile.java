@@ -1,0 +1,145 @@
+package propcap.files;
+
+import de.siegmar.fastcsv.reader.CloseableIterator;
+import de.siegmar.fastcsv.reader.CsvParseException;
+import de.siegmar.fastcsv.reader.CsvReader;
+import de.siegmar.fastcsv.reader.CsvRecord;
+import de.siegmar.fastcsv.reader.FieldMismatchStrategy;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** A table of a grower's, a map from column to text for each row. */
+final class CsvFile {
+  private final SourceText source;
+  private final List<String> columns;
+  private final int mostRows;
+  private final Faults faults;
+  private final List<Node.Keyed> rows = new ArrayList<>();
+  private List<String> header = List.of();
+  private boolean lacksColumns;
+  private boolean open;
+
+  /**
+   * Reads a table.
+   *
+   * @param columns all that the header must name, in any order
+   */
+  CsvFile(SourceText source, List<String> columns, int mostRows, Faults faults) {
+    this.source = source;
+    this.columns = columns;
+    this.mostRows = mostRows;
+    this.faults = faults;
+    read();
+  }
+
+  /** In the file's order; a row that could not be read is left out. */
+  List<Node.Keyed> rows() {
+    return rows;
+  }
+
+  /** Whether there were rows that could not be read. */
+  boolean isOpen() {
+    return open;
+  }
+
+  Path file() {
+    return source.file();
+  }
+
+  private void read() {
+    int line = 0;
+    try (CsvReader<CsvRecord> csv =
+            CsvReader.builder()
+                .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
+                .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
+                .allowUnclosedQuote(false)
+                .ofCsvRecord(source.text());
+        CloseableIterator<CsvRecord> records = csv.iterator()) {
+      while (records.hasNext() && !headerless()) {
+        CsvRecord row = records.next();
+        line = (int) row.getStartingLineNumber();
+        Spot spot = new Spot(source.file(), line, 0);
+        List<String> fields = row.getFields().stream().map(String::strip).toList();
+        if (header.isEmpty()) {
+          readHeader(spot, fields);
+        } else if (rows.size() == mostRows) {
+          open = true;
+          faults.add(spot, "more than " + mostRows + " rows", "a shorter table");
+          return;
+        } else if (faults.isFull(source.file())) {
+          open = true;
+          return;
+        } else {
+          readRow(spot, fields);
+        }
+      }
+    } catch (CsvParseException | IOException e) {
+      open = true;
+      faults.add(
+          new Spot(source.file(), line + 1, 0),
+          "from here on this cannot be read as CSV",
+          "fields parted by commas, every quote closed and at most a page of text in each");
+    }
+  }
+
+  private void readHeader(Spot spot, List<String> fields) {
+    header = fields;
+    String right = "the header " + String.join(",", columns);
+    if (fields.stream().noneMatch(columns::contains)) {
+      open = true;
+      String parted = fields.get(0).matches(".*[;\t].*") ? ", parted by commas" : "";
+      faults.add(spot, "no header but " + Words.shown(fields.get(0)), right + parted);
+      return;
+    }
+    Set<String> seen = new HashSet<>();
+    Set<String> meant = new HashSet<>();
+    for (String name : fields) {
+      if (!seen.add(name)) {
+        faults.add(spot, "column " + Words.shown(name) + " again", "each column once");
+      } else if (!columns.contains(name)) {
+        Words.nearest(name, columns).ifPresent(meant::add);
+        faults.add(spot, "unknown column " + Words.shown(name), Words.oneOf(name, columns));
+      }
+    }
+    for (String column : columns) {
+      if (!seen.contains(column)) {
+        lacksColumns = true;
+        if (!meant.contains(column)) {
+          faults.add(spot, "no column " + column, right);
+        }
+      }
+    }
+  }
+
+  private boolean headerless() {
+    return !header.isEmpty() && header.stream().noneMatch(columns::contains);
+  }
+
+  private void readRow(Spot spot, List<String> fields) {
+    if (fields.stream().allMatch(String::isEmpty)) {
+      return;
+    }
+    if (fields.size() != header.size()) {
+      open = true;
+      faults.add(
+          spot,
+          "a row of " + fields.size() + " fields",
+          header.size() + " fields, as in the header");
+      return;
+    }
+    Map<String, Node.Entry> cells = new LinkedHashMap<>();
+    for (int i = 0; i < fields.size(); i++) {
+      if (columns.contains(header.get(i))) {
+        Node.Text cell = new Node.Text(spot, fields.get(i));
+        cells.putIfAbsent(header.get(i), new Node.Entry(spot, cell));
+      }
+    }
+    rows.add(new Node.Keyed(spot, cells, lacksColumns));
+  }
+}

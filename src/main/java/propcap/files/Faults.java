@@ -1,0 +1,48 @@
+package propcap.files;
+
+import java.nio.file.Path;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeSet;
+
+/** The faults found so far, kept sorted, each once. */
+final class Faults {
+  /** A file with more than this is some other file; the rest would only fill the memory. */
+  static final int MOST_IN_A_FILE = 1000;
+
+  private final TreeSet<Fault> found =
+      new TreeSet<>(
+          Comparator.comparing((Fault f) -> f.file().toString())
+              .thenComparingInt(Fault::line)
+              .thenComparingInt(Fault::column)
+              .thenComparing(Fault::found)
+              .thenComparing(Fault::right));
+  private final Map<Path, Integer> inFile = new HashMap<>();
+
+  void add(Spot spot, String what, String right) {
+    if (isFull(spot.file())) {
+      found.add(
+          Spot.whole(spot.file())
+              .fault(
+                  "more than " + MOST_IN_A_FILE + " faults",
+                  "mend the first of them and read it again"));
+    } else if (found.add(spot.fault(what, right))) {
+      inFile.merge(spot.file(), 1, Integer::sum);
+    }
+  }
+
+  /** Whether reading on in this file would tell nothing more. */
+  boolean isFull(Path file) {
+    return inFile.getOrDefault(file, 0) >= MOST_IN_A_FILE;
+  }
+
+  boolean any() {
+    return !found.isEmpty();
+  }
+
+  List<Fault> sorted() {
+    return List.copyOf(found);
+  }
+}

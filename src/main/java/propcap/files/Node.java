@@ -1,0 +1,125 @@
+package propcap.files;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * A piece of a grower's file that knows where it was written. Scenarios that extend others are put
+ * together from such pieces, so that each fault still points at the file and line it comes from.
+ */
+sealed interface Node {
+  Spot spot();
+
+  /** What it is, in the words of a fault. */
+  String kind();
+
+  /** A word, a number, a quantity or a date, not yet understood. */
+  record Text(Spot spot, String text) implements Node {
+    @Override
+    public String kind() {
+      return Words.shown(text);
+    }
+  }
+
+  /**
+   * A list.
+   *
+   * @param open whether there is more of it that could not be read
+   */
+  record Items(Spot spot, List<Node> items, boolean open) implements Node {
+    @Override
+    public String kind() {
+      return "a list";
+    }
+  }
+
+  /** What could not be read; its fault is reported already. */
+  record Unread(Spot spot) implements Node {
+    @Override
+    public String kind() {
+      return "something unread";
+    }
+  }
+
+  /** A key's place and its value. */
+  record Entry(Spot spot, Node value) {}
+
+  /**
+   * A map from keys to values; what was written later comes later.
+   *
+   * @param open whether there may be keys that could not be read
+   */
+  record Keyed(Spot spot, Map<String, Entry> entries, boolean open) implements Node {
+    public Keyed {
+      entries = Collections.unmodifiableMap(new LinkedHashMap<>(entries));
+    }
+
+    static Keyed unread(Spot spot) {
+      return new Keyed(spot, Map.of(), true);
+    }
+
+    @Override
+    public String kind() {
+      return "a map";
+    }
+
+    Optional<Entry> entry(String key) {
+      return Optional.ofNullable(entries.get(key));
+    }
+
+    boolean has(String key) {
+      return entries.containsKey(key);
+    }
+
+    Keyed with(String key, Entry entry) {
+      Map<String, Entry> changed = new LinkedHashMap<>(entries);
+      changed.remove(key);
+      changed.put(key, entry);
+      return new Keyed(spot, changed, open);
+    }
+
+    Keyed without(String... keys) {
+      Map<String, Entry> fewer = new LinkedHashMap<>(entries);
+      for (String key : keys) {
+        fewer.remove(key);
+      }
+      return new Keyed(spot, fewer, open);
+    }
+
+    /** This map with the keys of the change in place of its own. */
+    Keyed replacing(Keyed change) {
+      Map<String, Entry> merged = new LinkedHashMap<>(entries);
+      change.entries.forEach(
+          (key, entry) -> {
+            merged.remove(key);
+            merged.put(key, entry);
+          });
+      return new Keyed(spot, merged, open || change.open);
+    }
+
+    /**
+     * The same, but a map in both is changed key by key, however deep. Where this map could not be
+     * read whole, a map that it lacks may be a change to one that it has.
+     */
+    Keyed overlay(Keyed change) {
+      Keyed merged = replacing(change);
+      for (Map.Entry<String, Entry> written : change.entries.entrySet()) {
+        Entry now = written.getValue();
+        Entry old = entries.get(written.getKey());
+        if (!(now.value() instanceof Keyed after)) {
+          continue;
+        }
+        if (old != null && old.value() instanceof Keyed before) {
+          merged = merged.with(written.getKey(), new Entry(old.spot(), before.overlay(after)));
+        } else if (open && old == null) {
+          Keyed part = new Keyed(after.spot, after.entries, true);
+          merged = merged.with(written.getKey(), new Entry(now.spot(), part));
+        }
+      }
+      return merged;
+    }
+  }
+}

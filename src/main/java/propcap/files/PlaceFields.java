@@ -1,0 +1,52 @@
+package propcap.files;
+
+import java.util.List;
+import java.util.Optional;
+import propcap.farm.Climate;
+import propcap.farm.Place;
+import propcap.farm.PlaceKind;
+
+/**
+ * What is known of a place as it was written.
+ *
+ * @param kind empty where it could not be read
+ * @param spaces less than 0 where they could not be read
+ * @param place empty where anything of it could not be read
+ */
+record PlaceFields(
+    Node.Keyed written, Optional<PlaceKind> kind, int spaces, Optional<Place> place) {
+  static final List<String> KEYS =
+      List.of("name", "kind", "spaces", "climate", "stretch-loss", "like", "after");
+
+  /** More spaces than this are a slip of the pen; sums of them stay within an int. */
+  private static final int MOST_SPACES = 1_000_000;
+
+  static PlaceFields read(String name, Node.Keyed written, Faults faults) {
+    Fields fields = new Fields(name, nameSpot(written), written, KEYS, faults);
+    Optional<PlaceKind> kind = fields.choice("kind", List.of(PlaceKind.values()), PlaceKind::word);
+    int spaces = fields.count("spaces", 0, MOST_SPACES);
+    Optional<Climate> climate =
+        fields.map("climate", name + "'s climate", ClimateFields.KEYS).flatMap(ClimateFields::read);
+    double stretchLoss = fields.number("stretch-loss", Quantity.PERCENT_PER_DAY, 0);
+    Optional<Place> place =
+        kind.flatMap(
+            k ->
+                climate.flatMap(
+                    c -> fields.made(() -> new Place(name, k, spaces, c, stretchLoss))));
+    return new PlaceFields(written, kind, spaces, place);
+  }
+
+  /** Whether trays fit, or may fit: spaces that could not be read are not held against it. */
+  boolean mayBeOpen() {
+    return spaces != 0;
+  }
+
+  /** Whether it is of the kind, or may be. */
+  boolean mayBe(PlaceKind wanted) {
+    return kind.isEmpty() || kind.get() == wanted;
+  }
+
+  private static Spot nameSpot(Node.Keyed written) {
+    return written.entry("name").map(Node.Entry::spot).orElse(written.spot());
+  }
+}

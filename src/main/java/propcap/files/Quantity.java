@@ -1,0 +1,103 @@
+package propcap.files;
+
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A kind of number as growers write it: {@code 21 C}, {@code 8 days}, {@code 85 %}. The bounds of
+ * temperatures and days are wide and only catch slips of the pen.
+ */
+enum Quantity {
+  /** Read as degrees C. */
+  TEMPERATURE("a temperature in C or F, such as 21 C or 70 F", "-100 to 200 C", -100, 200),
+  /** 36,500 days are a hundred years. */
+  DAYS("a number of days, such as 8 days", "0 to 36500 days", 0, 36_500),
+  /** Whole days, back or forward. */
+  SHIFT("a whole number of days, such as -7 days", "-36500 to 36500 days", -36_500, 36_500),
+  /** Read as a share, 0 to 1. */
+  PERCENT("a share in %, such as 85 %", "0 to 100 %", 0, 1),
+  /** Read as a share a day, 0 to 1. */
+  PERCENT_PER_DAY("a share a day in %/day, such as 3 %/day", "0 to 100 %/day", 0, 1),
+  /** Degrees C, written without a unit. */
+  DEGREES("a plain number of degrees C, such as 5", "-100 to 200", -100, 200),
+  /** Written without a unit; less than 1, at which all seeds of a tray would share one fate. */
+  CORRELATION("a plain number from 0 up to 1, such as 0.02", "0 up to 1", 0, Math.nextDown(1.0));
+
+  /**
+   * What a text says.
+   *
+   * @param value NaN where it says no such quantity
+   * @param right what would be right then
+   */
+  record Reading(double value, @Nullable String right) {}
+
+  private static final Pattern WRITTEN =
+      Pattern.compile(
+          "([-+\u2212]?(?:[0-9]+\\.?[0-9]*|\\.[0-9]+)(?:[eE][-+]?[0-9]+)?)([^0-9.].*)?");
+
+  /** The narrow and the unbreakable spaces of word processors too. */
+  private static final Pattern SPACES = Pattern.compile("\\s+", Pattern.UNICODE_CHARACTER_CLASS);
+
+  /** No number that a grower means is longer. */
+  private static final int MOST_CHARACTERS = 60;
+
+  private final String what;
+  private final String range;
+  private final double least;
+  private final double most;
+
+  Quantity(String what, String range, double least, double most) {
+    this.what = what;
+    this.range = range;
+    this.least = least;
+    this.most = most;
+  }
+
+  /** What would be right, in the words of a fault. */
+  String what() {
+    return what;
+  }
+
+  Reading read(String text) {
+    Matcher written = WRITTEN.matcher(text.strip());
+    if (text.length() > MOST_CHARACTERS || !written.matches()) {
+      return wrong(what);
+    }
+    String after = written.group(2);
+    String unit = after == null ? "" : SPACES.matcher(after).replaceAll("").replace("°", "");
+    if (!fits(unit)) {
+      return wrong(unit.isEmpty() ? "a unit is missing: " + what : what);
+    }
+    double value = ours(Double.parseDouble(written.group(1).replace('\u2212', '-')), unit);
+    if (!Double.isFinite(value)) {
+      return wrong("a finite number: " + what);
+    }
+    if (value < least || value > most) {
+      return wrong(range);
+    }
+    return this == SHIFT && value != Math.rint(value) ? wrong(what) : new Reading(value, null);
+  }
+
+  private boolean fits(String unit) {
+    return switch (this) {
+      case TEMPERATURE -> unit.equals("C") || unit.equals("F");
+      case DAYS, SHIFT -> unit.equals("days") || unit.equals("day");
+      case PERCENT -> unit.equals("%");
+      case PERCENT_PER_DAY -> unit.equals("%/day");
+      case DEGREES, CORRELATION -> unit.isEmpty();
+    };
+  }
+
+  private double ours(double number, String unit) {
+    return switch (this) {
+      case TEMPERATURE -> unit.equals("F") ? (number - 32) * 5 / 9 : number;
+      case PERCENT, PERCENT_PER_DAY -> number / 100;
+      case DAYS, SHIFT, DEGREES, CORRELATION -> number;
+    };
+  }
+
+  private static Reading wrong(String right) {
+    return new Reading(Double.NaN, right);
+  }
+}

@@ -1,0 +1,125 @@
+package propcap.files;
+
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import propcap.farm.PlaceKind;
+import propcap.farm.Season;
+
+/**
+ * What the parts of a scenario must be to each other. What could not be read is not held against
+ * the rest: its own fault is enough.
+ */
+final class ScenarioChecks {
+  private final Layers layers;
+  private final Map<String, PlaceFields> places;
+  private final boolean placesOpen;
+  private final Faults faults;
+
+  ScenarioChecks(
+      Layers layers, Map<String, PlaceFields> places, boolean placesOpen, Faults faults) {
+    this.layers = layers;
+    this.places = places;
+    this.placesOpen = placesOpen;
+    this.faults = faults;
+  }
+
+  /** A season needs a table to grow on and an area to harden off on. */
+  void placesSuffice() {
+    List<Node.Entry> written = layers.written("places");
+    if (placesOpen || written.isEmpty()) {
+      return;
+    }
+    for (PlaceKind kind : List.of(PlaceKind.TABLE, PlaceKind.HARDENING)) {
+      List<PlaceFields> ofKind = places.values().stream().filter(p -> p.mayBe(kind)).toList();
+      if (ofKind.stream().noneMatch(PlaceFields::mayBeOpen)) {
+        Spot spot = closedAt(ofKind).orElse(written.get(written.size() - 1).spot());
+        faults.add(
+            spot,
+            "no open place of kind " + kind.word(),
+            "at least one with spaces: nothing gets through a season without");
+      }
+    }
+  }
+
+  /** A crop's places must be there, and be places where seed can come up. */
+  void cropsHavePlaces(CropList crops) {
+    crops
+        .byName()
+        .forEach(
+            (name, crop) -> {
+              for (Node.Text text : crop.places()) {
+                PlaceFields place = places.get(text.text().strip());
+                if (place == null && !placesOpen) {
+                  faults.add(
+                      text.spot(),
+                      "no place is named " + text.kind(),
+                      Words.oneOf(text.text().strip(), places.keySet()));
+                } else if (place != null
+                    && place.kind().isPresent()
+                    && !place.kind().get().canGerminate()) {
+                  faults.add(
+                      text.spot(),
+                      text.kind() + " is a hardening area, where nothing germinates",
+                      "a heat bench, a chamber or a table");
+                }
+              }
+            });
+  }
+
+  /** What is sown must be in the crop list, fall within the season and have room somewhere. */
+  void sowingsAreDue(SowingPlan plan, CropList crops, Optional<Season> season) {
+    Set<String> roomless = new HashSet<>();
+    for (SowingPlan.Line line : plan.lines()) {
+      CropFields crop = crops.byName().get(line.crop());
+      if (crop != null && roomless.add(line.crop())) {
+        hasRoom(line.crop(), crop, crops.placesOf(line.crop()));
+      } else if (crop == null && !line.crop().isEmpty() && !crops.isOpen()) {
+        line.fields()
+            .wrong(
+                "crop",
+                "which the crop list lacks",
+                Words.oneOf(line.crop(), crops.byName().keySet()));
+      }
+      if (line.sow() != null && season.isPresent() && !season.get().contains(line.sow())) {
+        line.fields()
+            .wrong("sow", "outside the season", season.get().start() + " to " + season.get().end());
+      }
+    }
+  }
+
+  private void hasRoom(String name, CropFields crop, Collection<String> names) {
+    List<PlaceFields> known = names.stream().map(places::get).filter(Objects::nonNull).toList();
+    boolean none = known.stream().noneMatch(PlaceFields::mayBeOpen);
+    if (!names.isEmpty() && known.size() == names.size() && none) {
+      faults.add(
+          closedLater(known).orElse(crop.placesSpot()),
+          "no open place can germinate " + name + ": " + String.join(", ", names),
+          "spaces in one of them, or another place in germinate-in");
+    }
+  }
+
+  /** Where a scenario that extends another closes one of the places. */
+  private Optional<Spot> closedLater(List<PlaceFields> closed) {
+    return closed.stream()
+        .flatMap(p -> p.written().entry("spaces").stream())
+        .map(e -> e.value().spot())
+        .filter(s -> !s.file().equals(layers.files().get(0).spot().file()))
+        .findFirst();
+  }
+
+  private Optional<Spot> closedAt(List<PlaceFields> closed) {
+    return closedLater(closed)
+        .or(
+            () ->
+                closed.stream()
+                    .flatMap(p -> p.written().entry("spaces").stream())
+                    .map(e -> e.value().spot())
+                    .max(Comparator.comparingInt(Spot::line)));
+  }
+}

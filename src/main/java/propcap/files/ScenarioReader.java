@@ -1,0 +1,74 @@
+package propcap.files;
+
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import propcap.farm.Rounds;
+import propcap.farm.Scenario;
+import propcap.farm.Season;
+import propcap.farm.WeatherYear;
+
+/** Reads a scenario and all the files that it names. */
+public final class ScenarioReader {
+  private ScenarioReader() {}
+
+  /**
+   * Reads a scenario, with those that it extends, its crop list, sowing plan and weather record.
+   *
+   * @throws FaultsException with all faults of all these files, if there is any
+   */
+  public static Scenario read(Path scenarioYaml) throws FaultsException {
+    Faults faults = new Faults();
+    Optional<Scenario> scenario = read(scenarioYaml, faults);
+    if (faults.any() || scenario.isEmpty()) {
+      throw new FaultsException(faults.sorted());
+    }
+    return scenario.get();
+  }
+
+  private static Optional<Scenario> read(Path file, Faults faults) {
+    Layers layers = Layers.read(file, faults);
+    layers.reportMissing(file, List.of("crops", "sowings", "places"), faults);
+    ScenarioFields fields = ScenarioFields.read(file, layers.merged(file), faults);
+    PlaceList placeList = new PlaceList(layers, faults);
+    Map<String, PlaceFields> places = new LinkedHashMap<>();
+    placeList
+        .places()
+        .forEach((name, place) -> places.put(name, PlaceFields.read(name, place, faults)));
+    CropList crops = new CropList(layers, placeList, faults);
+    SowingPlan plan = new SowingPlan(layers, faults);
+    List<WeatherYear> weather =
+        fields
+            .weather()
+            .map(named -> WeatherFile.read(named, fields.season(), faults))
+            .orElse(List.of());
+
+    ScenarioChecks checks = new ScenarioChecks(layers, places, placeList.isOpen(), faults);
+    checks.placesSuffice();
+    checks.cropsHavePlaces(crops);
+    checks.sowingsAreDue(plan, crops, fields.season());
+    if (faults.any() || fields.season().isEmpty() || fields.rounds().isEmpty()) {
+      return Optional.empty();
+    }
+    Season season = fields.season().get();
+    Rounds rounds = fields.rounds().get();
+    try {
+      return Optional.of(
+          new Scenario(
+              fields.name(),
+              season,
+              fields.frostAtC(),
+              rounds,
+              places.values().stream().flatMap(p -> p.place().stream()).toList(),
+              crops.crops(),
+              plan.lines().stream().flatMap(l -> l.sowing().stream()).toList(),
+              weather));
+    } catch (IllegalArgumentException e) {
+      faults.add(
+          Spot.whole(file), String.valueOf(e.getMessage()), "a scenario that holds together");
+      return Optional.empty();
+    }
+  }
+}

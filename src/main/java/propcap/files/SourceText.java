@@ -1,0 +1,105 @@
+package propcap.files;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.nio.CharBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.CharsetDecoder;
+import java.nio.charset.CoderResult;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.Optional;
+
+/** The text of one of a grower's files, once it is sure that it is one. */
+record SourceText(Path file, String text) {
+  private static final int MOST_BYTES = 64 << 20;
+
+  private static final String UTF_8 = "a text file in UTF-8";
+
+  /**
+   * The file that a value names, relative to the file that the value stands in.
+   *
+   * @return empty where the value cannot be a file's name, which is reported
+   */
+  static Optional<Path> named(String key, Node value, Faults faults) {
+    if (value instanceof Node.Text name && !name.text().isBlank()) {
+      try {
+        return Optional.of(name.spot().file().resolveSibling(name.text()));
+      } catch (InvalidPathException e) {
+        // Reported below: some characters cannot be in a file's name.
+      }
+    }
+    if (!(value instanceof Node.Unread)) {
+      faults.add(value.spot(), key + " is " + value.kind(), "the name of a file");
+    }
+    return Optional.empty();
+  }
+
+  /**
+   * Reads a file.
+   *
+   * @param named where the file is named, which is wrong if there is no such file
+   */
+  static Optional<SourceText> read(Path file, Spot named, Faults faults) {
+    String shown = Words.shown(file.toString());
+    if (Files.isDirectory(file)) {
+      faults.add(named, shown + " is a folder", "a file");
+    } else if (!Files.exists(file)) {
+      faults.add(named, "no file " + shown, "the name of a file that is there");
+    } else if (!Files.isRegularFile(file)) {
+      faults.add(named, shown + " is no file of text", "a file");
+    } else {
+      return bytes(file, faults).flatMap(bytes -> decoded(file, bytes, faults));
+    }
+    return Optional.empty();
+  }
+
+  private static Optional<byte[]> bytes(Path file, Faults faults) {
+    try (InputStream in = Files.newInputStream(file)) {
+      // Not a byte more than is needed to know that it is too large.
+      byte[] bytes = Files.size(file) > MOST_BYTES ? null : in.readNBytes(MOST_BYTES + 1);
+      if (bytes == null || bytes.length > MOST_BYTES) {
+        faults.add(Spot.whole(file), "larger than 64 MiB", "a file of at most 64 MiB");
+        return Optional.empty();
+      }
+      return Optional.of(bytes);
+    } catch (IOException e) {
+      faults.add(Spot.whole(file), "cannot be read", "a file that you may read");
+      return Optional.empty();
+    }
+  }
+
+  private static Optional<SourceText> decoded(Path file, byte[] bytes, Faults faults) {
+    CharsetDecoder decoder = StandardCharsets.UTF_8.newDecoder();
+    CharBuffer out = CharBuffer.allocate(bytes.length);
+    CoderResult result = decoder.decode(ByteBuffer.wrap(bytes), out, true);
+    String text = out.flip().toString();
+    try {
+      if (result.isError()) {
+        result.throwException();
+      }
+    } catch (CharacterCodingException e) {
+      faults.add(new Spot(file, lines(text), 0), "bytes that are no text", UTF_8);
+      return Optional.empty();
+    }
+    int zero = text.indexOf('\0');
+    if (zero >= 0) {
+      String before = text.substring(0, zero);
+      faults.add(new Spot(file, lines(before), 0), "a zero byte", UTF_8);
+      return Optional.empty();
+    }
+    String unmarked = text.startsWith("\uFEFF") ? text.substring(1) : text;
+    if (unmarked.isBlank()) {
+      faults.add(Spot.whole(file), "the file is empty", "a file with something in it");
+      return Optional.empty();
+    }
+    return Optional.of(new SourceText(file, unmarked));
+  }
+
+  private static int lines(String text) {
+    return 1 + (int) text.chars().filter(c -> c == '\n').count();
+  }
+}

@@ -1,0 +1,134 @@
+package propcap.files;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** The changes that an extending scenario makes to the rows of a plan. */
+final class SowingChanges {
+  private static final List<String> SHIFTED = List.of("sow", "resow-until");
+  private static final List<String> SETTABLE =
+      SowingPlan.COLUMNS.subList(1, SowingPlan.COLUMNS.size());
+  private static final List<String> KEYS = keys();
+
+  private final List<Node.Keyed> rows;
+  private final boolean open;
+  private final Faults faults;
+
+  /**
+   * Changes these rows in place.
+   *
+   * @param open whether there may be rows that could not be read
+   */
+  SowingChanges(List<Node.Keyed> rows, boolean open, Faults faults) {
+    this.rows = rows;
+    this.open = open;
+    this.faults = faults;
+  }
+
+  private static List<String> keys() {
+    List<String> keys = new ArrayList<>(List.of("match", "shift"));
+    keys.addAll(SETTABLE);
+    return List.copyOf(keys);
+  }
+
+  void apply(Node.Items changes) {
+    for (Node item : changes.items()) {
+      if (item instanceof Node.Keyed change) {
+        apply(change);
+      } else if (!(item instanceof Node.Unread)) {
+        faults.add(
+            item.spot(),
+            item.kind() + " as a change",
+            "a map such as {match: \"tomato*\", shift: -7 days}");
+      }
+    }
+  }
+
+  private void apply(Node.Keyed written) {
+    Fields fields = new Fields("a change", written.spot(), written, KEYS, faults);
+    Node.Keyed change = Fields.onlyKnown(written, KEYS, new Faults());
+    Node.Keyed settings = change.without("match", "shift");
+    double shift = fields.number("shift", Quantity.SHIFT, 0);
+    Optional<String> match = fields.name("match");
+    if (settings.entries().isEmpty() && !fields.has("shift") && fields.sound()) {
+      fields.fault(
+          written.spot(), "a change that changes nothing", "a shift or a column's new value");
+    }
+    for (String key : SHIFTED) {
+      if (fields.has(key) && fields.has("shift")) {
+        fields.fault(fields.spot(key), key + " beside shift, which moves it", "one of the two");
+      }
+    }
+    boolean any = false;
+    for (int i = 0; i < rows.size() && match.isPresent(); i++) {
+      if (matches(match.get(), id(rows.get(i)))) {
+        any = true;
+        Node.Keyed row = rows.get(i).replacing(settings);
+        rows.set(i, shift == 0 ? row : shifted(row, shift, change));
+      }
+    }
+    if (match.isPresent() && !any && !open) {
+      Optional<String> near =
+          Words.nearest(match.get(), rows.stream().map(SowingChanges::id).toList());
+      faults.add(
+          change.entry("match").map(e -> e.value().spot()).orElse(written.spot()),
+          "no sowing matches " + Words.shown(match.get()),
+          near.map(n -> "did you mean " + n + "?")
+              .orElse("the id of a sowing, with * for any letters"));
+    }
+  }
+
+  private static Node.Keyed shifted(Node.Keyed row, double shift, Node.Keyed change) {
+    Node.Keyed moved = row;
+    Optional<Node.Entry> by = change.entry("shift");
+    if (Double.isNaN(shift) || by.isEmpty()) {
+      return moved;
+    }
+    for (String key : SHIFTED) {
+      Optional<LocalDate> date =
+          row.entry(key)
+              .flatMap(e -> e.value() instanceof Node.Text t ? Fields.date(t) : Optional.empty());
+      if (date.isPresent()) {
+        String day = date.get().plusDays((long) shift).toString();
+        Node value = new Node.Text(by.get().value().spot(), day);
+        moved = moved.with(key, new Node.Entry(by.get().spot(), value));
+      }
+    }
+    return moved;
+  }
+
+  private static String id(Node.Keyed row) {
+    return row.entry("id")
+        .map(e -> e.value() instanceof Node.Text t ? t.text().strip() : "")
+        .orElse("");
+  }
+
+  /** Whether a name is what a pattern with * for any letters stands for. */
+  static boolean matches(String pattern, String name) {
+    int p = 0;
+    int n = 0;
+    int star = -1;
+    int tried = 0;
+    while (n < name.length()) {
+      if (p < pattern.length() && pattern.charAt(p) == '*') {
+        star = p++;
+        tried = n;
+      } else if (p < pattern.length() && pattern.charAt(p) == name.charAt(n)) {
+        p++;
+        n++;
+      } else if (star >= 0) {
+        // Let the last * stand for one letter more.
+        p = star + 1;
+        n = ++tried;
+      } else {
+        return false;
+      }
+    }
+    while (p < pattern.length() && pattern.charAt(p) == '*') {
+      p++;
+    }
+    return p == pattern.length();
+  }
+}

@@ -1,0 +1,140 @@
+package propcap.files;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import propcap.farm.Sowing;
+
+/** The sowing plan of a scenario, with the changes of those that extend it. */
+final class SowingPlan {
+  static final List<String> COLUMNS =
+      List.of(
+          "id",
+          "crop",
+          "lot",
+          "sow",
+          "trays",
+          "plants-needed",
+          "bed-from",
+          "bed-by",
+          "bed-until",
+          "resow-until");
+
+  /** With at most this many rows of so many trays the sum of trays stays within an int. */
+  private static final int MOST_ROWS = 20_000;
+
+  private static final int MOST_TRAYS = 100_000;
+  private static final int MOST_PLANTS = 1_000_000_000;
+
+  /**
+   * A row, right or wrong.
+   *
+   * @param crop empty where it could not be read
+   * @param sow null where it could not be read
+   * @param sowing empty where anything of it could not be read
+   */
+  record Line(Fields fields, String crop, @Nullable LocalDate sow, Optional<Sowing> sowing) {}
+
+  private final Faults faults;
+  private final List<Line> lines = new ArrayList<>();
+
+  SowingPlan(Layers layers, Faults faults) {
+    this.faults = faults;
+    Map<String, Spot> ids = new HashMap<>();
+    for (Node.Keyed row : rows(layers)) {
+      lines.add(line(row, ids));
+    }
+  }
+
+  /** In the plan's order. */
+  List<Line> lines() {
+    return lines;
+  }
+
+  private List<Node.Keyed> rows(Layers layers) {
+    List<Node.Entry> written = layers.written("sowings");
+    List<Node.Keyed> rows = new ArrayList<>();
+    boolean open = true;
+    for (int i = 0; i < written.size(); i++) {
+      Node value = written.get(i).value();
+      if (value instanceof Node.Items changes && (i > 0 || !layers.whole())) {
+        new SowingChanges(rows, open, faults).apply(changes);
+        continue;
+      }
+      Optional<CsvFile> table =
+          SourceText.named("sowings", value, faults)
+              .flatMap(file -> SourceText.read(file, value.spot(), faults))
+              .map(source -> new CsvFile(source, COLUMNS, MOST_ROWS, faults));
+      if (table.isPresent()) {
+        rows = new ArrayList<>(table.get().rows());
+        open = table.get().isOpen();
+        if (rows.isEmpty() && !open) {
+          faults.add(Spot.whole(table.get().file()), "no sowing in the plan", "at least one row");
+        }
+      }
+    }
+    return rows;
+  }
+
+  private Line line(Node.Keyed row, Map<String, Spot> ids) {
+    String written =
+        row.entry("id")
+            .map(e -> e.value() instanceof Node.Text t ? t.text().strip() : "")
+            .orElse("");
+    Fields fields =
+        new Fields(Words.isName(written) ? written : "", row.spot(), row, COLUMNS, faults);
+    Optional<String> id = fields.name("id");
+    id.ifPresent(
+        name -> {
+          Spot before = ids.putIfAbsent(name, fields.spot("id"));
+          if (before != null) {
+            fields.fault(
+                fields.spot("id"),
+                "id " + Words.shown(name) + " again, first on line " + before.line(),
+                "each sowing with an id of its own");
+          }
+        });
+    Optional<String> crop = fields.name("crop");
+    Optional<String> lot = fields.isBlank("lot") ? crop : fields.name("lot");
+    LocalDate sow = fields.date("sow");
+    int trays = fields.count("trays", 1, MOST_TRAYS);
+    int plants = fields.count("plants-needed", 0, MOST_PLANTS);
+    LocalDate bedFrom = fields.date("bed-from");
+    LocalDate bedBy = fields.date("bed-by");
+    LocalDate bedUntil = fields.isBlank("bed-until") ? null : fields.date("bed-until");
+    LocalDate resowUntil = fields.isBlank("resow-until") ? null : fields.date("resow-until");
+    if (bedFrom != null && bedBy != null && bedBy.isBefore(bedFrom)) {
+      fields.wrongPair("bed-by", "bed-from", "before", "bed-by on or after bed-from");
+    }
+    if (bedBy != null && bedUntil != null && bedUntil.isBefore(bedBy)) {
+      fields.wrongPair("bed-until", "bed-by", "before", "bed-until on or after bed-by, or empty");
+    }
+    Optional<Sowing> sowing = Optional.empty();
+    if (id.isPresent()
+        && crop.isPresent()
+        && lot.isPresent()
+        && sow != null
+        && bedFrom != null
+        && bedBy != null) {
+      sowing =
+          fields.made(
+              () ->
+                  new Sowing(
+                      id.get(),
+                      crop.get(),
+                      lot.get(),
+                      sow,
+                      trays,
+                      plants,
+                      bedFrom,
+                      bedBy,
+                      bedUntil,
+                      resowUntil));
+    }
+    return new Line(fields, crop.orElse(""), sow, sowing);
+  }
+}

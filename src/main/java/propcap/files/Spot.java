@@ -1,0 +1,20 @@
+package propcap.files;
+
+import java.nio.file.Path;
+
+/**
+ * A place in a grower's file.
+ *
+ * @param line counted from 1; 0 for the whole file
+ * @param column counted from 1; 0 for a whole line
+ */
+record Spot(Path file, int line, int column) {
+
+  static Spot whole(Path file) {
+    return new Spot(file, 0, 0);
+  }
+
+  Fault fault(String found, String right) {
+    return new Fault(file, line, column, found, right);
+  }
+}

@@ -1,0 +1,72 @@
+package propcap.files;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import propcap.farm.Season;
+import propcap.farm.WeatherRecord;
+import propcap.farm.WeatherYear;
+
+/** A station's record as it is written: {@code date,tmin,tmax}. */
+final class WeatherFile {
+  private static final List<String> COLUMNS = List.of("date", "tmin", "tmax");
+
+  /** Some 270 years of days. */
+  private static final int MOST_ROWS = 100_000;
+
+  private WeatherFile() {}
+
+  /** The record's years, cut to the season; none where there is a fault. */
+  static List<WeatherYear> read(Node named, Optional<Season> season, Faults faults) {
+    Optional<CsvFile> table =
+        SourceText.named("weather", named, faults)
+            .flatMap(file -> SourceText.read(file, named.spot(), faults))
+            .map(source -> new CsvFile(source, COLUMNS, MOST_ROWS, faults));
+    if (table.isEmpty()) {
+      return List.of();
+    }
+    List<WeatherRecord.Day> days = new ArrayList<>();
+    boolean datesKnown = !table.get().isOpen();
+    Map<LocalDate, Integer> lines = new HashMap<>();
+    for (Node.Keyed row : table.get().rows()) {
+      Fields fields = new Fields("", row.spot(), row, COLUMNS, faults);
+      LocalDate date = fields.date("date");
+      double minC = fields.number("tmin", Quantity.DEGREES);
+      double maxC = fields.number("tmax", Quantity.DEGREES);
+      if (minC > maxC) {
+        fields.wrongPair("tmin", "tmax", "above", "tmin at or below tmax");
+      }
+      if (date == null) {
+        datesKnown = false;
+        continue;
+      }
+      Integer before = lines.putIfAbsent(date, row.spot().line());
+      if (before != null) {
+        fields.fault(
+            row.spot(), "date " + date + " again, first on line " + before, "each day once");
+      }
+      // A day with a fault still counts as covered: that fault is enough.
+      days.add(
+          fields.sound()
+              ? new WeatherRecord.Day(date, minC, maxC)
+              : new WeatherRecord.Day(date, 0, 0));
+    }
+    if (season.isEmpty()) {
+      return List.of();
+    }
+    List<WeatherYear> years = new WeatherRecord(days).yearsCovering(season.get());
+    if (years.isEmpty() && datesKnown) {
+      faults.add(
+          Spot.whole(table.get().file()),
+          "no year of the record covers the season "
+              + season.get().start()
+              + " to "
+              + season.get().end(),
+          "a year with a row for each of its days");
+    }
+    return years;
+  }
+}

@@ -104,8 +104,7 @@ public class SeasonsBenchmark {
                 s.resowUntil()));
       }
     }
-    List<Place> places =
-        one.places().stream().map(p -> p.withSpaces(times * p.spaces())).toList();
+    List<Place> places = one.places().stream().map(p -> p.withSpaces(times * p.spaces())).toList();
     return new Scenario(
         one.name(),
         one.season(),

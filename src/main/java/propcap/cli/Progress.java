@@ -15,6 +15,9 @@ final class Progress implements AutoCloseable {
     this.shown = shown;
   }
 
+  // Newer Javas give a console in a pipe as well, unless -Djdk.console=java.base, as ./propcap
+  // says.
+  @SuppressWarnings("SystemConsoleNull")
   static Progress onTerminal(PrintWriter terminal) {
     return new Progress(terminal, System.console() != null);
   }
@@ -25,7 +28,8 @@ final class Progress implements AutoCloseable {
     if (shown && marks > shownMarks) {
       shownMarks = marks;
       terminal.printf(
-          "\r[%s%s] %3.0f %% of the springs", "=".repeat(marks), " ".repeat(WIDTH - marks), 100 * share);
+          "\r[%s%s] %3.0f %% of the springs",
+          "=".repeat(marks), " ".repeat(WIDTH - marks), 100 * share);
       terminal.flush();
     }
   }

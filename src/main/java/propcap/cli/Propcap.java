@@ -42,8 +42,7 @@ public final class Propcap implements Callable<Integer> {
   /** Runs a command and ends with its exit code. */
   public static void main(String[] args) {
     System.setProperty("java.awt.headless", "true");
-    System.exit(
-        run(new PrintWriter(System.out, true), new PrintWriter(System.err, true), args));
+    System.exit(run(new PrintWriter(System.out, true), new PrintWriter(System.err, true), args));
   }
 
   /** Runs a command and returns its exit code. */

@@ -1,6 +1,9 @@
 package propcap.cli;
 
+import java.io.IOException;
+import java.io.PrintStream;
 import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
 import java.util.concurrent.Callable;
 import picocli.AutoComplete;
 import picocli.CommandLine;
@@ -42,7 +45,11 @@ public final class Propcap implements Callable<Integer> {
   /** Runs a command and ends with its exit code. */
   public static void main(String[] args) {
     System.setProperty("java.awt.headless", "true");
-    System.exit(run(new PrintWriter(System.out, true), new PrintWriter(System.err, true), args));
+    System.exit(run(writer(System.out), writer(System.err), args));
+  }
+
+  private static PrintWriter writer(PrintStream stream) {
+    return new PrintWriter(stream, true, StandardCharsets.UTF_8);
   }
 
   /** Runs a command and returns its exit code. */
@@ -70,7 +77,7 @@ public final class Propcap implements Callable<Integer> {
       err.println("Stopped. Nothing was written.");
       return STOPPED;
     }
-    if (e instanceof java.io.IOException) {
+    if (e instanceof IOException) {
       err.println(e.getMessage());
       return BAD_INPUT;
     }

@@ -108,7 +108,7 @@ record Bottleneck(
   }
 
   private String shareOfAll(double part) {
-    return Words.count(part) + " of the " + Words.count(total()) + " tray-days of waiting a spring";
+    return Words.count(part) + " of " + Words.count(total()) + " tray-days of waiting";
   }
 
   /** Such as {@code the tables (House 1 and House 2)}, or the name of the only one. */

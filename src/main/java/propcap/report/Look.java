@@ -15,6 +15,7 @@ import org.jfree.chart.block.BlockBorder;
 import org.jfree.chart.plot.Plot;
 import org.jfree.chart.renderer.category.BarRenderer;
 import org.jfree.chart.renderer.category.StandardBarPainter;
+import org.jfree.chart.text.TextUtils;
 import org.jfree.chart.title.LegendTitle;
 import org.jfree.chart.ui.HorizontalAlignment;
 import org.jfree.chart.ui.RectangleEdge;
@@ -44,14 +45,30 @@ final class Look {
   static final List<Color> STACK =
       List.of(BLUE, YELLOW, VERMILLION, SKY_BLUE, GREEN, ORANGE, PURPLE);
 
-  static final Font TEXT = new Font(Font.SANS_SERIF, Font.PLAIN, 12);
+  static final Font TEXT = sans();
 
   static final BasicStroke SOLID = line(2f);
   static final BasicStroke HAIRLINE = line(0.6f);
   static final BasicStroke DASHED = dashes(1.8f, 8f, 4f);
   static final BasicStroke DOTTED = dashes(1.6f, 1.5f, 3.5f);
 
+  static {
+    // Else a rotated label is drawn as outlines, which no reader can search or enlarge as text.
+    TextUtils.setUseDrawRotatedStringWorkaround(false);
+  }
+
   private Look() {}
+
+  /** The first of the fonts of one width that most readers have, so that text fits where it is. */
+  private static Font sans() {
+    for (String family : List.of("Arial", "Liberation Sans", "Helvetica")) {
+      Font font = new Font(family, Font.PLAIN, 12);
+      if (font.getFamily(Locale.ENGLISH).equals(family)) {
+        return font;
+      }
+    }
+    return new Font(Font.SANS_SERIF, Font.PLAIN, 12);
+  }
 
   private static BasicStroke line(float width) {
     return new BasicStroke(width, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND);

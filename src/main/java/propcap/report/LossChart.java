@@ -1,6 +1,7 @@
 package propcap.report;
 
 import java.util.List;
+import org.jfree.chart.axis.AxisLocation;
 import org.jfree.chart.axis.CategoryAxis;
 import org.jfree.chart.labels.ItemLabelAnchor;
 import org.jfree.chart.labels.ItemLabelPosition;
@@ -8,9 +9,11 @@ import org.jfree.chart.labels.StandardCategoryItemLabelGenerator;
 import org.jfree.chart.plot.CategoryPlot;
 import org.jfree.chart.plot.PlotOrientation;
 import org.jfree.chart.renderer.category.StackedBarRenderer;
+import org.jfree.chart.ui.RectangleInsets;
 import org.jfree.chart.ui.TextAnchor;
 import org.jfree.data.category.CategoryDataset;
 import org.jfree.data.category.DefaultCategoryDataset;
+import org.jspecify.annotations.Nullable;
 
 /**
  * From cells sown to plants out, cause by cause: the length of a bar is what was left before that
@@ -19,7 +22,10 @@ import org.jfree.data.category.DefaultCategoryDataset;
 final class LossChart {
   private static final int ROW_HEIGHT = 24;
   private static final int MARGINS = 78;
-  private static final double ROOM_FOR_LABELS = 1.18;
+  private static final double ROOM_FOR_LABELS = 1.3;
+
+  private static final String LEFT = "still there";
+  private static final String LOST = "lost here";
 
   private LossChart() {}
 
@@ -35,19 +41,20 @@ final class LossChart {
   static String of(List<Bar> bars) {
     DefaultCategoryDataset dataset = new DefaultCategoryDataset();
     for (Bar bar : bars) {
-      dataset.addValue(bar.left(), "still there", bar.name());
-      dataset.addValue(bar.lost(), "lost here", bar.name());
+      dataset.addValue(bar.left(), LEFT, bar.name());
+      dataset.addValue(bar.lost() > 0 ? Double.valueOf(bar.lost()) : null, LOST, bar.name());
     }
     StackedBarRenderer renderer = new StackedBarRenderer();
     Look.flat(renderer);
     renderer.setSeriesPaint(0, Look.PALE);
     renderer.setSeriesPaint(1, Look.VERMILLION);
-    renderer.setSeriesItemLabelGenerator(1, new Labels(bars));
-    renderer.setSeriesItemLabelsVisible(1, true);
-    renderer.setSeriesItemLabelFont(1, Look.TEXT);
-    renderer.setSeriesItemLabelPaint(1, Look.INK);
-    renderer.setSeriesPositiveItemLabelPosition(
-        1, new ItemLabelPosition(ItemLabelAnchor.OUTSIDE3, TextAnchor.CENTER_LEFT));
+    renderer.setDefaultItemLabelGenerator(new Labels(bars));
+    renderer.setDefaultItemLabelsVisible(true);
+    renderer.setDefaultItemLabelFont(Look.TEXT);
+    renderer.setDefaultItemLabelPaint(Look.INK);
+    renderer.setDefaultPositiveItemLabelPosition(
+        new ItemLabelPosition(ItemLabelAnchor.OUTSIDE3, TextAnchor.CENTER_LEFT));
+    renderer.setItemLabelInsets(new RectangleInsets(0, 5, 0, 5));
     CategoryAxis causes = Look.axis(new CategoryAxis());
     causes.setMaximumCategoryLabelWidthRatio(0.5f);
     causes.setCategoryMargin(0.25);
@@ -62,7 +69,7 @@ final class LossChart {
             Look.countAxis("cells or plants, mean of a spring", ROOM_FOR_LABELS * most),
             renderer);
     plot.setOrientation(PlotOrientation.HORIZONTAL);
-    plot.setRangeAxisLocation(org.jfree.chart.axis.AxisLocation.BOTTOM_OR_LEFT);
+    plot.setRangeAxisLocation(AxisLocation.BOTTOM_OR_LEFT);
     plot.setRangeGridlinePaint(Look.RULE);
     plot.setRangeGridlineStroke(Look.HAIRLINE);
     return Svg.of(
@@ -73,7 +80,7 @@ final class LossChart {
             + " the numbers.");
   }
 
-  /** Each bar's own label. */
+  /** Each bar's own label, at the end of its last part. */
   private static final class Labels extends StandardCategoryItemLabelGenerator {
     private final transient List<Bar> bars;
 
@@ -82,8 +89,10 @@ final class LossChart {
     }
 
     @Override
-    public String generateLabel(CategoryDataset dataset, int row, int column) {
-      return bars.get(column).label();
+    public @Nullable String generateLabel(CategoryDataset dataset, int row, int column) {
+      Bar bar = bars.get(column);
+      boolean isLastPart = dataset.getRowKey(row).equals(bar.lost() > 0 ? LOST : LEFT);
+      return isLastPart ? bar.label() : null;
     }
   }
 }

@@ -58,6 +58,11 @@ public record LossSection(
     return Words.percent(whole > 0 ? part / whole : 0);
   }
 
+  /** A share as a percentage without its sign, for a column of them. */
+  private static String bare(double part, double whole) {
+    return share(part, whole).replace(" %", "");
+  }
+
   private static String sentence(Forecast forecast) {
     double sown = forecast.cellsSown().mean();
     double out = forecast.onTime().mean() + forecast.late().mean();
@@ -101,8 +106,8 @@ public record LossSection(
     return new CropRow(
         crop,
         Words.count(sown),
-        causes.stream().map(c -> share(Plan.present(losses, c).mean(), sown)).toList(),
-        share(out, sown));
+        causes.stream().map(c -> bare(Plan.present(losses, c).mean(), sown)).toList(),
+        bare(out, sown));
   }
 
   private static List<LossChart.Bar> bars(Forecast forecast, List<Loss> causes) {

@@ -1,6 +1,8 @@
 package propcap.report;
 
 import java.awt.Color;
+import java.awt.Shape;
+import java.awt.geom.Area;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
@@ -39,7 +41,7 @@ final class MovesChart {
     plot.setDataset(1, out(sowings));
     plot.setRenderer(1, marks(new Ellipse2D.Double(-3, -3, 6, 6)));
     plot.setDataset(2, beds(season, sowings));
-    plot.setRenderer(2, marks(new Rectangle2D.Double(-1, -8, 2, 16)));
+    plot.setRenderer(2, marks(bracket(1), bracket(-1)));
     JFreeChart chart = Look.chart(plot);
     return Svg.of(
         chart,
@@ -84,11 +86,22 @@ final class MovesChart {
     };
   }
 
-  private static XYLineAndShapeRenderer marks(java.awt.Shape shape) {
+  private static XYLineAndShapeRenderer marks(Shape... shapes) {
     XYLineAndShapeRenderer marks = new XYLineAndShapeRenderer(false, true);
-    marks.setSeriesShape(0, shape);
-    marks.setSeriesPaint(0, Look.BLACK);
+    for (int series = 0; series < shapes.length; series++) {
+      marks.setSeriesShape(series, shapes[series]);
+      marks.setSeriesPaint(series, Look.BLACK);
+    }
     return marks;
+  }
+
+  /** A square bracket that opens to the right (1) or to the left (-1). */
+  private static Shape bracket(int direction) {
+    Area bracket = new Area(new Rectangle2D.Double(-0.9, -8, 1.8, 16));
+    double foot = direction > 0 ? -0.9 : -4;
+    bracket.add(new Area(new Rectangle2D.Double(foot, -8, 4.9, 1.6)));
+    bracket.add(new Area(new Rectangle2D.Double(foot, 6.4, 4.9, 1.6)));
+    return bracket;
   }
 
   private static XYIntervalSeriesCollection stages(Season season, List<SowingForecast> sowings) {
@@ -117,12 +130,15 @@ final class MovesChart {
   }
 
   private static XYSeriesCollection beds(Season season, List<SowingForecast> sowings) {
-    XYSeries series = new XYSeries("bed free from, and needed by");
+    XYSeries from = new XYSeries("bed free from");
+    XYSeries by = new XYSeries("needed by");
     for (int row = 0; row < sowings.size(); row++) {
-      series.add(season.dayOf(sowings.get(row).sowing().bedFrom()), row);
+      from.add(season.dayOf(sowings.get(row).sowing().bedFrom()), row);
       // The last day counts as on time to its end.
-      series.add(season.dayOf(sowings.get(row).sowing().bedBy()) + 1, row);
+      by.add(season.dayOf(sowings.get(row).sowing().bedBy()) + 1, row);
     }
-    return new XYSeriesCollection(series);
+    XYSeriesCollection beds = new XYSeriesCollection(from);
+    beds.addSeries(by);
+    return beds;
   }
 }

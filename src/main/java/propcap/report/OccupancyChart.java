@@ -1,6 +1,9 @@
 package propcap.report;
 
+import java.awt.Color;
+import java.awt.Stroke;
 import java.util.List;
+import org.jfree.chart.plot.DatasetRenderingOrder;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.renderer.xy.DeviationRenderer;
 import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
@@ -37,6 +40,7 @@ final class OccupancyChart {
     plot.setDomainGridlineStroke(Look.HAIRLINE);
     plot.setRangeGridlinePaint(Look.RULE);
     plot.setRangeGridlineStroke(Look.HAIRLINE);
+    plot.setDatasetRenderingOrder(DatasetRenderingOrder.FORWARD);
     plot.setDataset(0, use(place.days()));
     plot.setRenderer(0, band());
     if (place.days().stream().anyMatch(d -> d.demand() > 0)) {
@@ -70,7 +74,7 @@ final class OccupancyChart {
     return band;
   }
 
-  private static XYLineAndShapeRenderer line(java.awt.Color colour, java.awt.Stroke stroke) {
+  private static XYLineAndShapeRenderer line(Color colour, Stroke stroke) {
     XYLineAndShapeRenderer line = new XYLineAndShapeRenderer(true, false);
     line.setSeriesPaint(0, colour);
     line.setSeriesStroke(0, stroke);

@@ -7,7 +7,7 @@ import propcap.study.Forecast;
 import propcap.study.Forecast.SowingForecast;
 
 /** Will we have the plants? */
-public record PlantsSection(List<String> verdict, List<Row> rows) {
+public record PlantsSection(String verdict, List<String> reasons, List<Row> rows) {
   /** A need is met safely when it is met in so many springs, as a share. */
   static final double SAFE = 0.9;
 
@@ -29,7 +29,9 @@ public record PlantsSection(List<String> verdict, List<Row> rows) {
   static PlantsSection of(Forecast forecast) {
     List<SowingForecast> worstFirst = worstFirst(forecast);
     return new PlantsSection(
-        verdict(forecast, worstFirst), worstFirst.stream().map(PlantsSection::row).toList());
+        verdict(forecast),
+        reasons(forecast, worstFirst),
+        worstFirst.stream().map(PlantsSection::row).toList());
   }
 
   /** The sowings, the worst chance first; equal ones in the order of the plan. */
@@ -43,22 +45,23 @@ public record PlantsSection(List<String> verdict, List<Row> rows) {
     return forecast.sowings().stream().filter(s -> s.chanceMet() >= SAFE).count();
   }
 
-  private static List<String> verdict(Forecast forecast, List<SowingForecast> worstFirst) {
-    List<String> sentences = new ArrayList<>();
+  private static String verdict(Forecast forecast) {
     int all = forecast.sowings().size();
     long safe = safe(forecast);
     String goal = " the plants needed in the ground on time in at least 9 springs of 10.";
     if (all == 0) {
-      return List.of("Nothing is sown.");
+      return "Nothing is sown.";
     }
     if (safe == all) {
-      sentences.add(
-          (all == 1 ? "Yes: the only sowing has" : "Yes: all " + all + " sowings have") + goal);
-    } else if (safe == 0) {
-      sentences.add("No: none of the " + Words.plural(all, "sowing") + " has" + goal);
-    } else {
-      sentences.add("Not all: " + safe + " of " + all + " sowings have" + goal);
+      return (all == 1 ? "Yes: the only sowing has" : "Yes: all " + all + " sowings have") + goal;
     }
+    return safe == 0
+        ? "No: none of the " + Words.plural(all, "sowing") + " has" + goal
+        : "Not all: " + safe + " of " + all + (safe == 1 ? " sowings has" : " sowings have") + goal;
+  }
+
+  private static List<String> reasons(Forecast forecast, List<SowingForecast> worstFirst) {
+    List<String> sentences = new ArrayList<>();
     sentences.add(
         "Together "
             + Words.count(forecast.onTime().mean())
@@ -102,7 +105,7 @@ public record PlantsSection(List<String> verdict, List<Row> rows) {
         forecast.sowing().id(),
         forecast.sowing().crop(),
         forecast.chanceMet() < SAFE,
-        words(forecast),
+        wordsAndDate(forecast),
         Words.chance(forecast.chanceMet()),
         Words.chances(forecast.chanceMetLow(), forecast.chanceMetHigh()),
         Words.count(forecast.sowing().plantsNeeded()),
@@ -123,10 +126,15 @@ public record PlantsSection(List<String> verdict, List<Row> rows) {
           ? "in " + Words.springs(forecast.chanceMet()) + " all are in by " + bedBy
           : "ready by " + Dates.day(forecast.readyBy()) + " in 9 springs of 10";
     }
-    String only = forecast.chanceMet() > 0 ? "only " : "";
     String springs = Words.springs(forecast.chanceMet());
-    String words = "in " + only + springs + " are the " + needed + " plants in by " + bedBy;
-    return forecast.readyBy() == null
+    // Neither "only no spring" nor "only nearly 9 springs" is said.
+    String only = springs.startsWith("n") ? "" : "only ";
+    return "in " + only + springs + " are the " + needed + " plants in by " + bedBy;
+  }
+
+  private static String wordsAndDate(SowingForecast forecast) {
+    String words = words(forecast);
+    return forecast.readyBy() == null || forecast.chanceMet() >= SAFE
         ? words
         : words + "; in 9 of 10 they are by " + Dates.day(forecast.readyBy());
   }

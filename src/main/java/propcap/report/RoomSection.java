@@ -36,7 +36,7 @@ public record RoomSection(List<Row> rows, List<Figure> figures, String closed) {
       figures.add(
           new Figure(
               place.name(),
-              sentence(season, place),
+              sentence(season, place, subject(forecast, place)),
               OccupancyChart.of(season, place, "room" + (figures.size() + 1))));
     }
     List<String> closed =
@@ -59,6 +59,10 @@ public record RoomSection(List<Row> rows, List<Figure> figures, String closed) {
     return shown;
   }
 
+  private static String subject(Forecast forecast, Occupancy place) {
+    return forecast.places().contains(place) ? place.name() + " is" : "Together they are";
+  }
+
   private static Row row(Occupancy place) {
     return new Row(
         place.name(),
@@ -70,17 +74,16 @@ public record RoomSection(List<Row> rows, List<Figure> figures, String closed) {
         Words.range(place.fullDays()));
   }
 
-  /** How full a place is, in a sentence. */
-  static String sentence(Season season, Occupancy place) {
-    String name = Words.sentence(place.name());
+  /** How full a place is, in a sentence that starts with such as {@code House 1 is}. */
+  static String sentence(Season season, Occupancy place, String subject) {
     if (place.fullDays().mean() == 0) {
-      return name + " is never full" + fullest(season, place);
+      return subject + " never full" + fullest(season, place);
     }
     String days =
-        name
+        subject
             + (place.fullDays().mean() < 1
-                ? " is full on less than a day of a spring"
-                : " is full on "
+                ? " full on less than a day of a spring"
+                : " full on "
                     + Words.plural(Math.rint(place.fullDays().mean()), "day")
                     + " of a spring")
             + " (8 springs of 10: "
@@ -88,7 +91,7 @@ public record RoomSection(List<Row> rows, List<Figure> figures, String closed) {
             + ")";
     return longestRun(place.days())
         .map(run -> days + ", mostly " + inWords(season, run) + ".")
-        .orElse(days + ", on no date in every second spring.");
+        .orElse(days + ", but on no one date in half of the springs.");
   }
 
   private static String fullest(Season season, Occupancy place) {

@@ -117,7 +117,7 @@ final class Svg {
     root.setAttribute("viewBox", "0 0 " + WIDTH + " " + height);
     root.setAttribute("role", "img");
     root.setAttribute("aria-label", words);
-    root.setAttribute("font-family", "sans-serif");
+    root.setAttribute("font-family", "Helvetica, Arial, Liberation Sans, sans-serif");
     Element title = root.getOwnerDocument().createElementNS(NAMESPACE, "title");
     title.setTextContent(words);
     root.insertBefore(title, root.getFirstChild());

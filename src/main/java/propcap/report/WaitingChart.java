@@ -23,8 +23,12 @@ final class WaitingChart {
     double most = 0;
     for (int q = 0; q < queues.size(); q++) {
       for (int m = 0; m < months.size(); m++) {
+        double trayDays = queues.get(q).byMonth().get(m);
+        // Nothing is left blank: a bar without height would still draw its outline.
         dataset.addValue(
-            queues.get(q).byMonth().get(m), queues.get(q).name(), Dates.month(months.get(m)));
+            trayDays > 0 ? Double.valueOf(trayDays) : null,
+            queues.get(q).name(),
+            Dates.month(months.get(m)));
       }
       bars.setSeriesPaint(q, Look.STACK.get(q % Look.STACK.size()));
     }

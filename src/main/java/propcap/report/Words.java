@@ -22,7 +22,7 @@ final class Words {
   static String amount(double number) {
     double tenths = Math.round(number * 10) / 10.0;
     if (Math.abs(tenths) >= 10 || tenths == Math.rint(tenths)) {
-      return number > 0 && tenths == 0 ? "under 0.1" : count(number);
+      return number > 0 && tenths == 0 ? "<0.1" : count(number);
     }
     return String.format(Locale.ENGLISH, "%.1f", tenths);
   }
@@ -36,10 +36,10 @@ final class Words {
   static String percent(double share) {
     double percent = 100 * share;
     if (share > 0 && percent < 0.1) {
-      return "under 0.1 %";
+      return "<0.1 %";
     }
     if (share < 1 && percent > 99.5) {
-      return "over 99 %";
+      return ">99 %";
     }
     String digits = percent > 0 && percent < 9.95 ? "%.1f %%" : "%.0f %%";
     return String.format(Locale.ENGLISH, digits, percent);
@@ -48,10 +48,10 @@ final class Words {
   /** A chance as a percentage without decimals, such as {@code 94 %}. */
   static String chance(double chance) {
     if (chance > 0 && chance < 0.005) {
-      return "under 1 %";
+      return "<1 %";
     }
     if (chance < 1 && chance >= 0.995) {
-      return "over 99 %";
+      return ">99 %";
     }
     return Math.round(100 * chance) + " %";
   }
@@ -114,10 +114,5 @@ final class Words {
       return String.join("", things);
     }
     return String.join(", ", things.subList(0, last)) + " and " + things.get(last);
-  }
-
-  /** A sentence's first letter made a capital. */
-  static String sentence(String text) {
-    return text.substring(0, 1).toUpperCase(Locale.ENGLISH) + text.substring(1);
   }
 }

@@ -5,6 +5,8 @@ import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.concurrent.Callable;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
 import picocli.AutoComplete;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -45,7 +47,24 @@ public final class Propcap implements Callable<Integer> {
   /** Runs a command and ends with its exit code. */
   public static void main(String[] args) {
     System.setProperty("java.awt.headless", "true");
-    System.exit(run(writer(System.out), writer(System.err), args));
+    CountDownLatch finished = new CountDownLatch(1);
+    Runtime.getRuntime().addShutdownHook(stopping(Thread.currentThread(), finished));
+    int exitCode = run(writer(System.out), writer(System.err), args);
+    finished.countDown();
+    System.exit(exitCode);
+  }
+
+  /** On Ctrl-C: stops the command and gives it time to clear away what it was writing. */
+  private static Thread stopping(Thread command, CountDownLatch finished) {
+    return new Thread(
+        () -> {
+          command.interrupt();
+          try {
+            var unused = finished.await(5, TimeUnit.SECONDS);
+          } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+          }
+        });
   }
 
   private static PrintWriter writer(PrintStream stream) {

@@ -33,12 +33,14 @@ final class RunCommand implements Callable<Integer> {
   public Integer call() throws Exception {
     var out = spec.commandLine().getOut();
     RunSettings settings = settings();
+    Path folder = options.folder(file);
+    Results.check(folder);
     Scenario scenario = ScenarioReader.read(file);
     Forecast forecast;
     try (Progress progress = Progress.onTerminal(spec.commandLine().getErr())) {
       forecast = Forecasting.forecast(scenario, settings, progress::show);
     }
-    var written = Results.write(forecast, Propcap.Version.text(), options.folder(file));
+    var written = Results.write(forecast, Propcap.Version.text(), folder);
     Headlines.of(forecast).forEach(out::println);
     out.println();
     written.forEach(path -> out.println("wrote " + path));

@@ -16,6 +16,15 @@ public final class Results {
   private Results() {}
 
   /**
+   * Refuses a folder in which results must not be written, before any work is done.
+   *
+   * @throws IOException saying why
+   */
+  public static void check(Path folder) throws IOException {
+    ResultsFolder.at(folder);
+  }
+
+  /**
    * Writes the report, the summary and the tables. Older results in that folder are replaced in one
    * step, and stay whole if anything fails before it.
    *

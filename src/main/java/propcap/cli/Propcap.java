@@ -86,7 +86,7 @@ public final class Propcap implements Callable<Integer> {
     throw new ParameterException(spec.commandLine(), "Say what to do, such as: propcap run FILE");
   }
 
-  private static int failed(Exception e, CommandLine command) {
+  static int failed(Exception e, CommandLine command) {
     PrintWriter err = command.getErr();
     if (e instanceof FaultsException faults) {
       faults.faults().forEach(err::println);

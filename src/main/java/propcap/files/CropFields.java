@@ -176,10 +176,11 @@ final class CropFields {
     if (optimum >= ceiling) {
       part.wrongPair("optimum", "ceiling", "not below", "optimum below ceiling");
     }
-    if (at <= base) {
+    // Where base or ceiling is wrong itself, at cannot lie between them.
+    if (at <= base && !(base >= optimum)) {
       part.wrongPair("at", "base", "not above", "at between base and ceiling");
     }
-    if (at >= ceiling) {
+    if (at >= ceiling && !(optimum >= ceiling)) {
       part.wrongPair("at", "ceiling", "not below", "at between base and ceiling");
     }
     if (mostBy <= halfBy) {
@@ -206,7 +207,7 @@ final class CropFields {
     if (base >= optimum) {
       part.wrongPair("base", "optimum", "not below", "base below optimum");
     }
-    if (at <= base) {
+    if (at <= base && !(base >= optimum)) {
       part.wrongPair("at", "base", "not above", "at above base");
     }
     return part.sound() && dampingOff.isPresent()

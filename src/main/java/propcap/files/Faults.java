@@ -22,14 +22,17 @@ final class Faults {
   private final Map<Path, Integer> inFile = new HashMap<>();
 
   void add(Spot spot, String what, String right) {
-    if (isFull(spot.file())) {
+    Path file = spot.file();
+    if (isFull(file) || !found.add(spot.fault(what, right))) {
+      return;
+    }
+    inFile.merge(file, 1, Integer::sum);
+    if (isFull(file)) {
       found.add(
-          Spot.whole(spot.file())
+          Spot.whole(file)
               .fault(
-                  "more than " + MOST_IN_A_FILE + " faults",
+                  MOST_IN_A_FILE + " faults and perhaps more",
                   "mend the first of them and read it again"));
-    } else if (found.add(spot.fault(what, right))) {
-      inFile.merge(spot.file(), 1, Integer::sum);
     }
   }
 

@@ -3,7 +3,9 @@ package propcap.files;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
@@ -45,20 +47,19 @@ final class Fields {
    * as unread, so that it is not reported twice.
    */
   static Node.Keyed onlyKnown(Node.Keyed map, List<String> known, Faults faults) {
-    Node.Keyed kept = map;
+    Map<String, Node.Entry> kept = new LinkedHashMap<>(map.entries());
+    kept.keySet().retainAll(known);
     for (var written : map.entries().entrySet()) {
       String key = written.getKey();
-      if (!known.contains(key)) {
-        Spot spot = written.getValue().spot();
+      Spot spot = written.getValue().spot();
+      if (!known.contains(key) && !faults.isFull(spot.file())) {
         faults.add(spot, "unknown key " + Words.shown(key), Words.oneOf(key, known));
-        kept = kept.without(key);
-        Optional<String> meant = Words.nearest(key, known).filter(near -> !map.has(near));
-        if (meant.isPresent()) {
-          kept = kept.with(meant.get(), new Node.Entry(spot, new Node.Unread(spot)));
-        }
+        Words.nearest(key, known)
+            .ifPresent(
+                meant -> kept.putIfAbsent(meant, new Node.Entry(spot, new Node.Unread(spot))));
       }
     }
-    return kept;
+    return new Node.Keyed(map.spot(), kept, map.open());
   }
 
   /** Whether all that was asked for was there and right. */
@@ -68,6 +69,11 @@ final class Fields {
 
   boolean has(String key) {
     return map.has(key);
+  }
+
+  /** The keys that are known, with their values. */
+  Node.Keyed known() {
+    return map;
   }
 
   /** Where a key is written; the map itself where it is not. */
@@ -133,7 +139,7 @@ final class Fields {
     if (value.isEmpty()) {
       sound = false;
       if (!map.open()) {
-        faults.add(at, "no " + of(key), "the key " + key);
+        faults.add(at, of(key) + " is missing", "the key " + key);
       }
     }
     return value;
@@ -161,7 +167,7 @@ final class Fields {
   double positive(String key, Quantity quantity) {
     double number = number(key, quantity);
     if (number <= 0) {
-      fault(spot(key), of(key) + " is " + written(key), "more than 0");
+      map.entry(key).ifPresent(e -> wrong(key, e.value(), "more than 0"));
     }
     return number;
   }

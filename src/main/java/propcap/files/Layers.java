@@ -37,7 +37,7 @@ record Layers(List<Node.Keyed> files, boolean whole) {
     boolean whole = false;
     while (true) {
       if (!seen.add(identity(file))) {
-        String path = Words.shown(file.toString());
+        String path = Words.shownPath(file);
         faults.add(named, "the scenario extends itself by way of " + path, "no circle");
         break;
       }
@@ -75,7 +75,7 @@ record Layers(List<Node.Keyed> files, boolean whole) {
   void reportMissing(Path scenario, List<String> keys, Faults faults) {
     for (String key : keys) {
       if (whole && written(key).isEmpty()) {
-        faults.add(Spot.whole(scenario), "no " + key, "the key " + key);
+        faults.add(Spot.whole(scenario), key + " is missing", "the key " + key);
       }
     }
   }

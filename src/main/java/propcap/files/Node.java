@@ -105,21 +105,19 @@ sealed interface Node {
      * read whole, a map that it lacks may be a change to one that it has.
      */
     Keyed overlay(Keyed change) {
-      Keyed merged = replacing(change);
-      for (Map.Entry<String, Entry> written : change.entries.entrySet()) {
-        Entry now = written.getValue();
-        Entry old = entries.get(written.getKey());
-        if (!(now.value() instanceof Keyed after)) {
-          continue;
-        }
-        if (old != null && old.value() instanceof Keyed before) {
-          merged = merged.with(written.getKey(), new Entry(old.spot(), before.overlay(after)));
-        } else if (open && old == null) {
-          Keyed part = new Keyed(after.spot, after.entries, true);
-          merged = merged.with(written.getKey(), new Entry(now.spot(), part));
-        }
-      }
-      return merged;
+      Map<String, Entry> merged = new LinkedHashMap<>(replacing(change).entries);
+      change.entries.forEach(
+          (key, now) -> {
+            Entry old = entries.get(key);
+            if (now.value() instanceof Keyed after) {
+              if (old != null && old.value() instanceof Keyed before) {
+                merged.put(key, new Entry(old.spot(), before.overlay(after)));
+              } else if (old == null && open) {
+                merged.put(key, new Entry(now.spot(), new Keyed(after.spot, after.entries, true)));
+              }
+            }
+          });
+      return new Keyed(spot, merged, open || change.open);
     }
   }
 }

@@ -1,6 +1,9 @@
 package propcap.files;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Deque;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -47,22 +50,23 @@ final class PlaceList {
     return places;
   }
 
-  /** A list of names in which each place is followed by those that were added like it. */
+  /**
+   * A list of names in which each place is followed by those that were added like it. A list that
+   * names such a place itself has given it its rank already.
+   */
   List<String> withAlike(List<String> names) {
-    List<String> all = new ArrayList<>();
     Set<String> named = new HashSet<>(names);
-    names.forEach(name -> addWithAlike(name, named, all));
-    return all;
-  }
-
-  private void addWithAlike(String name, Set<String> named, List<String> all) {
-    all.add(name);
-    for (String other : alike.getOrDefault(name, List.of())) {
-      // A list that names the new place itself has given it its rank; none is named twice.
-      if (named.add(other) && germinates(other)) {
-        addWithAlike(other, named, all);
-      }
+    List<String> all = new ArrayList<>();
+    Deque<String> next = new ArrayDeque<>(names);
+    while (!next.isEmpty()) {
+      String name = next.removeFirst();
+      all.add(name);
+      List<String> others = new ArrayList<>(alike.getOrDefault(name, List.of()));
+      others.removeIf(other -> !germinates(other) || !named.add(other));
+      Collections.reverse(others);
+      others.forEach(next::addFirst);
     }
+    return all;
   }
 
   private boolean germinates(String name) {

@@ -54,6 +54,9 @@ final class ScenarioChecks {
         .forEach(
             (name, crop) -> {
               for (Node.Text text : crop.places()) {
+                if (faults.isFull(text.spot().file())) {
+                  break;
+                }
                 PlaceFields place = places.get(text.text().strip());
                 if (place == null && !placesOpen) {
                   faults.add(

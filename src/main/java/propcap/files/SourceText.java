@@ -2,22 +2,16 @@ package propcap.files;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.nio.ByteBuffer;
-import java.nio.CharBuffer;
-import java.nio.charset.CharacterCodingException;
-import java.nio.charset.CharsetDecoder;
-import java.nio.charset.CoderResult;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.Optional;
 
 /** The text of one of a grower's files, once it is sure that it is one. */
 record SourceText(Path file, String text) {
   private static final int MOST_BYTES = 64 << 20;
-
-  private static final String UTF_8 = "a text file in UTF-8";
 
   /**
    * The file that a value names, relative to the file that the value stands in.
@@ -44,7 +38,7 @@ record SourceText(Path file, String text) {
    * @param named where the file is named, which is wrong if there is no such file
    */
   static Optional<SourceText> read(Path file, Spot named, Faults faults) {
-    String shown = Words.shown(file.toString());
+    String shown = Words.shownPath(file);
     if (Files.isDirectory(file)) {
       faults.add(named, shown + " is a folder", "a file");
     } else if (!Files.exists(file)) {
@@ -73,22 +67,11 @@ record SourceText(Path file, String text) {
   }
 
   private static Optional<SourceText> decoded(Path file, byte[] bytes, Faults faults) {
-    CharsetDecoder decoder = StandardCharsets.UTF_8.newDecoder();
-    CharBuffer out = CharBuffer.allocate(bytes.length);
-    CoderResult result = decoder.decode(ByteBuffer.wrap(bytes), out, true);
-    String text = out.flip().toString();
-    try {
-      if (result.isError()) {
-        result.throwException();
-      }
-    } catch (CharacterCodingException e) {
-      faults.add(new Spot(file, lines(text), 0), "bytes that are no text", UTF_8);
-      return Optional.empty();
-    }
-    int zero = text.indexOf('\0');
-    if (zero >= 0) {
-      String before = text.substring(0, zero);
-      faults.add(new Spot(file, lines(before), 0), "a zero byte", UTF_8);
+    String text = new String(bytes, StandardCharsets.UTF_8);
+    int wrong = firstWrong(text, bytes);
+    if (wrong >= 0) {
+      int line = 1 + (int) text.substring(0, wrong).chars().filter(c -> c == '\n').count();
+      faults.add(new Spot(file, line, 0), "bytes that are no text", "a text file in UTF-8");
       return Optional.empty();
     }
     String unmarked = text.startsWith("\uFEFF") ? text.substring(1) : text;
@@ -99,7 +82,14 @@ record SourceText(Path file, String text) {
     return Optional.of(new SourceText(file, unmarked));
   }
 
-  private static int lines(String text) {
-    return 1 + (int) text.chars().filter(c -> c == '\n').count();
+  /** Where the text is no text: a zero, or a sign that stands for bytes that are none. */
+  private static int firstWrong(String text, byte[] bytes) {
+    int zero = text.indexOf('\0');
+    int replaced = text.indexOf('\uFFFD');
+    // The sign may have been written as such; then the text gives the very same bytes back.
+    if (replaced < 0 || Arrays.equals(text.getBytes(StandardCharsets.UTF_8), bytes)) {
+      return zero;
+    }
+    return zero < 0 ? replaced : Math.min(zero, replaced);
   }
 }

@@ -48,7 +48,7 @@ final class SowingChanges {
 
   private void apply(Node.Keyed written) {
     Fields fields = new Fields("a change", written.spot(), written, KEYS, faults);
-    Node.Keyed change = Fields.onlyKnown(written, KEYS, new Faults());
+    Node.Keyed change = fields.known();
     Node.Keyed settings = change.without("match", "shift");
     double shift = fields.number("shift", Quantity.SHIFT, 0);
     Optional<String> match = fields.name("match");
@@ -69,7 +69,7 @@ final class SowingChanges {
         rows.set(i, shift == 0 ? row : shifted(row, shift, change));
       }
     }
-    if (match.isPresent() && !any && !open) {
+    if (match.isPresent() && !any && !open && !faults.isFull(written.spot().file())) {
       Optional<String> near =
           Words.nearest(match.get(), rows.stream().map(SowingChanges::id).toList());
       faults.add(

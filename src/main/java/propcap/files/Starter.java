@@ -2,14 +2,15 @@ package propcap.files;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 
 /** Writes a first set of files for a grower to change: {@code propcap new FOLDER}. */
 public final class Starter {
@@ -26,49 +27,60 @@ public final class Starter {
    *     where the folder cannot be written to
    */
   public static List<Path> write(Path folder) throws FaultsException {
+    return write(folder, name -> Starter.class.getResourceAsStream("starter/" + name));
+  }
+
+  /** The same from other contents. */
+  static List<Path> write(Path folder, Function<String, @Nullable InputStream> contents)
+      throws FaultsException {
     Faults faults = new Faults();
+    if (Files.exists(folder) && !Files.isDirectory(folder)) {
+      faults.add(Spot.whole(folder), "this is a file", "a folder, or a name that is not taken");
+    }
     for (String name : FILES) {
       Path file = folder.resolve(name);
       if (Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
         faults.add(Spot.whole(file), "there is such a file already", "a folder without it");
       }
     }
-    if (Files.exists(folder) && !Files.isDirectory(folder)) {
-      faults.add(Spot.whole(folder), "a file", "a folder, or a name that is not taken");
+    List<Path> written = new ArrayList<>();
+    if (!faults.any()) {
+      try {
+        Files.createDirectories(folder);
+        for (String name : FILES) {
+          copy(contents.apply(name), folder.resolve(name), written);
+        }
+      } catch (IOException e) {
+        faults.add(Spot.whole(folder), "this cannot be written to", "a folder that can");
+        remove(written);
+      }
     }
     if (faults.any()) {
-      throw new FaultsException(faults.sorted());
-    }
-    List<Path> written = new ArrayList<>();
-    try {
-      Map<String, byte[]> contents = contents();
-      Files.createDirectories(folder);
-      for (Map.Entry<String, byte[]> content : contents.entrySet()) {
-        Path file = folder.resolve(content.getKey());
-        Files.write(file, content.getValue(), StandardOpenOption.CREATE_NEW);
-        written.add(file);
-      }
-    } catch (IOException e) {
-      faults.add(Spot.whole(folder), "cannot be written: " + reason(e), "a folder to write to");
       throw new FaultsException(faults.sorted());
     }
     return List.copyOf(written);
   }
 
-  private static Map<String, byte[]> contents() throws IOException {
-    Map<String, byte[]> contents = new LinkedHashMap<>();
-    for (String name : FILES) {
-      try (InputStream in = Starter.class.getResourceAsStream("starter/" + name)) {
-        if (in == null) {
-          throw new IllegalStateException("the program lacks its starter file " + name);
-        }
-        contents.put(name, in.readAllBytes());
-      }
+  private static void copy(@Nullable InputStream content, Path file, List<Path> written)
+      throws IOException {
+    if (content == null) {
+      throw new IllegalStateException("the program lacks its starter file " + file.getFileName());
     }
-    return contents;
+    try (content;
+        OutputStream out = Files.newOutputStream(file, StandardOpenOption.CREATE_NEW)) {
+      written.add(file);
+      content.transferTo(out);
+    }
   }
 
-  private static String reason(IOException e) {
-    return e.getClass().getSimpleName().replace("Exception", "");
+  /** Half a set would only stand in the way of the next try. */
+  private static void remove(List<Path> written) {
+    for (Path file : written) {
+      try {
+        Files.deleteIfExists(file);
+      } catch (IOException e) {
+        // The fault that led here is reported; this one would say the same.
+      }
+    }
   }
 }

@@ -1,5 +1,6 @@
 package propcap.files;
 
+import java.nio.file.Path;
 import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
@@ -16,11 +17,17 @@ final class Words {
 
   /** The text in quotes, on one line and no longer than a line can hold. */
   static String shown(String text) {
-    if (text.isEmpty()) {
-      return "empty";
-    }
+    return text.isEmpty() ? "empty" : quoted(text, MOST_SHOWN);
+  }
+
+  /** A file's name in quotes, whole as far as a system allows names. */
+  static String shownPath(Path file) {
+    return quoted(file.toString(), 4096);
+  }
+
+  private static String quoted(String text, int most) {
     StringBuilder shown = new StringBuilder("'");
-    int end = Math.min(text.length(), MOST_SHOWN);
+    int end = Math.min(text.length(), most);
     for (int i = 0; i < end; i++) {
       char c = text.charAt(i);
       shown.append(Character.isISOControl(c) || Character.isSurrogate(c) ? '?' : c);

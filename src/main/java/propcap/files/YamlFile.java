@@ -25,6 +25,7 @@ import org.snakeyaml.engine.v2.exceptions.ReaderException;
 final class YamlFile {
   private static final int DEEPEST = 20;
   private static final int MOST_NODES = 500_000;
+  private static final int MOST_ENTRIES = 5_000;
 
   private final SourceText source;
   private final Faults faults;
@@ -88,7 +89,7 @@ final class YamlFile {
 
   private void refuseMoreDocuments() {
     while (events.hasNext()) {
-      if (next() instanceof NodeEvent) {
+      if (next().getEventId() == Event.ID.DocumentStart) {
         faults.add(last, "a second document", "one document in a file");
         return;
       }
@@ -115,9 +116,7 @@ final class YamlFile {
       throw new Refused(spot, "nested deeper than " + DEEPEST, "maps and lists less deep");
     }
     nodes++;
-    if (nodes > MOST_NODES) {
-      throw new Refused(spot, "more than " + MOST_NODES + " values", "a shorter file");
-    }
+    refuseMoreThan(MOST_NODES, nodes, spot);
     if (event instanceof AliasEvent alias) {
       faults.add(spot, "an alias *" + alias.getAlias(), "the values written out");
       return new Node.Unread(spot);
@@ -145,6 +144,7 @@ final class YamlFile {
     Event event = next();
     while (event.getEventId() != Event.ID.SequenceEnd) {
       items.add(node(event, depth + 1));
+      refuseMoreThan(MOST_ENTRIES, items.size(), spot);
       event = next();
     }
     return new Node.Items(spot, List.copyOf(items), false);
@@ -172,9 +172,16 @@ final class YamlFile {
           faults.add(key.spot(), key.kind() + " as a key", "a word as a key");
         }
       }
+      refuseMoreThan(MOST_ENTRIES, entries.size(), spot);
       event = next();
     }
     return new Node.Keyed(spot, entries, open);
+  }
+
+  private static void refuseMoreThan(int most, int values, Spot spot) {
+    if (values > most) {
+      throw new Refused(spot, "more than " + most + " values", "a shorter list or file");
+    }
   }
 
   private Spot spot(Mark mark) {

@@ -1,0 +1,136 @@
+package propcap.files;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import propcap.farm.Crop;
+import propcap.farm.Scenario;
+
+/** Whatever becomes of a grower's files, they read as a sound scenario or as faults. */
+class GarbageTest {
+  private static final int TRIES = 150;
+
+  /** The pieces most likely to make sense in the wrong place. */
+  private static final List<String> PIECES =
+      List.of(
+          "{",
+          "}",
+          "[",
+          "]",
+          ":",
+          ": ",
+          ",",
+          "\"",
+          "'",
+          "\n",
+          "\t",
+          "- ",
+          "#",
+          "&a ",
+          "*a",
+          "!!int ",
+          "---\n",
+          "? ",
+          "|",
+          ">",
+          "%",
+          " C",
+          " F",
+          "days",
+          ".nan",
+          "-.inf",
+          "1e999",
+          "NaN",
+          "-",
+          "0",
+          "99999999999999999999",
+          "2027-02-30",
+          "\u0000",
+          "\uFEFF",
+          "\r",
+          "\\",
+          "<<: ",
+          "~");
+
+  @ParameterizedTest(name = "seed {0}")
+  @ValueSource(longs = {1, 2, 3, 4})
+  void nothingComesOutButAScenarioOrFaults(long seed, @TempDir Path path) {
+    GrowersFolder folder = new GrowersFolder(path);
+    folder.write(
+        "weather.csv",
+        GrowersFolder.weather(LocalDate.of(2001, 1, 1), LocalDate.of(2002, 12, 31)));
+    folder.write(
+        "other.yaml",
+        """
+        extends: scenario.yaml
+        places:
+          - {name: Chamber 2, like: Chamber, spaces: 30, after: Chamber}
+          - {name: Mats, spaces: 0}
+        crops:
+          tomato: {emergence: {base: 10 C}, germinate-in: [Chamber]}
+        sowings:
+          - {match: "tomato*", shift: -7 days}
+          - {match: pepper-1, trays: 40}
+        """);
+    List<String> names = 
+        List.of("other.yaml", "scenario.yaml", "crops.yaml", "sowings.csv", "weather.csv");
+    SplittableRandom random = new SplittableRandom(seed);
+    int sound = 0;
+    for (int i = 0; i < TRIES; i++) {
+      String name = names.get(random.nextInt(names.size()));
+      String text = folder.text(name);
+      folder.write(name, mutated(text, random).getBytes(StandardCharsets.ISO_8859_1));
+      try {
+        isSound(folder.read("other.yaml"));
+        sound++;
+      } catch (FaultsException e) {
+        assertThat(e.faults()).isNotEmpty().doesNotHaveDuplicates();
+        assertThat(e.faults()).allMatch(f -> !f.found().isBlank() && !f.right().isBlank());
+      }
+      folder.write(name, text);
+    }
+    // Both ends of the promise were tried: some changes do no harm, most do.
+    assertThat(sound).isBetween(1, TRIES - 1);
+  }
+
+  private static String mutated(String text, SplittableRandom random) {
+    StringBuilder mutated = new StringBuilder(text);
+    List<String> lines = new ArrayList<>(text.lines().toList());
+    int changes = 1 + random.nextInt(3);
+    for (int c = 0; c < changes && !mutated.isEmpty(); c++) {
+      int at = random.nextInt(mutated.length());
+      int end = Math.min(mutated.length(), at + 1 + random.nextInt(6));
+      String line = lines.get(random.nextInt(lines.size())) + "\n";
+      switch (random.nextInt(7)) {
+        case 0 -> mutated.delete(at, end);
+        case 1 -> mutated.insert(at, PIECES.get(random.nextInt(PIECES.size())));
+        case 2 -> mutated.replace(at, end, PIECES.get(random.nextInt(PIECES.size())));
+        case 3 -> mutated.setCharAt(at, (char) random.nextInt(256));
+        case 4 -> mutated.setCharAt(at, (char) ('0' + random.nextInt(10)));
+        case 5 -> mutated.insert(mutated.indexOf("\n") + 1, line);
+        default -> mutated.setLength(at);
+      }
+    }
+    return mutated.toString();
+  }
+
+  private static void isSound(Scenario scenario) {
+    for (Crop crop : scenario.crops().values()) {
+      assertThat(crop.growingOnDegreeDays()).isPositive().isFinite();
+      assertThat(crop.emergence().medianDegreeDays()).isPositive().isFinite();
+      assertThat(crop.toString()).doesNotContain("NaN").doesNotContain("Infinity");
+    }
+    assertThat(scenario.places().toString()).doesNotContain("NaN").doesNotContain("Infinity");
+    assertThat(scenario.trays()).isPositive();
+    assertThat(scenario.frostAtC()).isFinite();
+    scenario.crops().values().forEach(scenario::releaseDate);
+  }
+}

@@ -34,7 +34,7 @@ final class Dates {
 
   /** The day of the season that holds a mean day number, such as {@code 20 Apr}. */
   static String shortDay(Season season, double day) {
-    return shortDay(season.date((int) Math.floor(day)));
+    return shortDay(season.date((int) Math.floor(Words.finite(day))));
   }
 
   /** Such as {@code 20 April 2027}. */

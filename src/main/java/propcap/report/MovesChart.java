@@ -24,6 +24,7 @@ import propcap.study.Forecast.SowingForecast;
 final class MovesChart {
   private static final int ROW_HEIGHT = 19;
   private static final int MARGINS = 84;
+  private static final int LONGEST_NAME = 26;
   private static final double HALF_BAR = 0.3;
 
   private MovesChart() {}
@@ -52,13 +53,18 @@ final class MovesChart {
   }
 
   private static SymbolAxis names(List<SowingForecast> sowings) {
-    String[] ids = sowings.stream().map(s -> s.sowing().id()).toArray(String[]::new);
+    String[] ids = sowings.stream().map(s -> shortened(s.sowing().id())).toArray(String[]::new);
     SymbolAxis axis = Look.axis(new SymbolAxis(null, ids));
     axis.setInverted(true);
     axis.setGridBandsVisible(false);
     axis.setTickMarksVisible(false);
     axis.setRange(-0.6, sowings.size() - 0.4);
     return axis;
+  }
+
+  /** A long name would leave no room for the bars; the table below has it whole. */
+  private static String shortened(String id) {
+    return id.length() <= LONGEST_NAME ? id : id.substring(0, LONGEST_NAME - 1) + "…";
   }
 
   private static XYBarRenderer bars() {

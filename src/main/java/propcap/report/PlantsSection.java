@@ -55,8 +55,11 @@ public record PlantsSection(String verdict, List<String> reasons, List<Row> rows
     if (safe == all) {
       return (all == 1 ? "Yes: the only sowing has" : "Yes: all " + all + " sowings have") + goal;
     }
+    if (all == 1) {
+      return "No: the only sowing has not" + goal;
+    }
     return safe == 0
-        ? "No: none of the " + Words.plural(all, "sowing") + " has" + goal
+        ? "No: none of the " + all + " sowings has" + goal
         : "Not all: " + safe + " of " + all + (safe == 1 ? " sowings has" : " sowings have") + goal;
   }
 

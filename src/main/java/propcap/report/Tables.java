@@ -141,10 +141,7 @@ final class Tables {
   }
 
   private static String number(double number) {
-    if (!Double.isFinite(number)) {
-      throw new IllegalArgumentException("the forecast holds a number that is not finite");
-    }
-    return BigDecimal.valueOf(number)
+    return BigDecimal.valueOf(Words.finite(number))
         .setScale(DECIMALS, RoundingMode.HALF_EVEN)
         .stripTrailingZeros()
         .toPlainString();

@@ -13,14 +13,22 @@ final class Words {
 
   private Words() {}
 
+  /** The number itself; a forecast that holds one that is not finite must not be written. */
+  static double finite(double number) {
+    if (!Double.isFinite(number)) {
+      throw new IllegalArgumentException("the forecast holds a number that is not finite");
+    }
+    return number;
+  }
+
   /** A whole number, such as {@code 2,300}. */
   static String count(double number) {
-    return String.format(Locale.ENGLISH, "%,d", Math.round(number));
+    return String.format(Locale.ENGLISH, "%,d", Math.round(finite(number)));
   }
 
   /** A whole number, or one decimal below 10, where rounding would hide too much. */
   static String amount(double number) {
-    double tenths = Math.round(number * 10) / 10.0;
+    double tenths = Math.round(finite(number) * 10) / 10.0;
     if (Math.abs(tenths) >= 10 || tenths == Math.rint(tenths)) {
       return number > 0 && tenths == 0 ? "<0.1" : count(number);
     }
@@ -34,7 +42,7 @@ final class Words {
 
   /** A share as a percentage, such as {@code 34 %} or {@code 3.4 %}; never rounded to 0 or 100. */
   static String percent(double share) {
-    double percent = 100 * share;
+    double percent = 100 * finite(share);
     if (share > 0 && percent < 0.1) {
       return "<0.1 %";
     }
@@ -53,7 +61,7 @@ final class Words {
     if (chance < 1 && chance >= 0.995) {
       return ">99 %";
     }
-    return Math.round(100 * chance) + " %";
+    return Math.round(100 * finite(chance)) + " %";
   }
 
   /** An interval of chances, such as {@code 91-96 %}. */

@@ -6,34 +6,22 @@ import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.jspecify.annotations.Nullable;
-import propcap.farm.Climate;
-import propcap.farm.Crop;
 import propcap.farm.Loss;
-import propcap.farm.Milestone;
-import propcap.farm.Place;
 import propcap.farm.PlaceKind;
-import propcap.farm.Rounds;
 import propcap.farm.Scenario;
 import propcap.farm.Season;
-import propcap.farm.Sowing;
 import propcap.farm.Step;
-import propcap.farm.WeatherYear;
 import propcap.study.Forecast;
 import propcap.study.Forecast.DayUse;
 import propcap.study.Forecast.Occupancy;
 import propcap.study.Forecast.SeasonRow;
 import propcap.study.Forecast.SowingForecast;
-import propcap.study.Forecast.Span;
-import propcap.study.Forecast.Wait;
 import propcap.study.RunSettings;
 import propcap.study.Stat;
 
 /** Forecasts made up by formula, in the shape of real ones, to see what is written of them. */
 final class Forecasts {
-  static final Season SEASON = new Season(LocalDate.of(2027, 1, 11), LocalDate.of(2027, 7, 4));
   private static final int SEASONS = 50;
-  private static final int CELLS = 100;
 
   private static final List<String> CROPS =
       List.of(
@@ -77,18 +65,12 @@ final class Forecasts {
 
   /** The same with a name and crops of one's own, 3 sowings each. */
   static Forecast spring(String name, List<String> crops) {
-    List<Place> places =
-        List.of(
-            new Place("Chamber", PlaceKind.CHAMBER, 60, new Climate.Constant(22), 0.08),
-            new Place("Mats", PlaceKind.HEAT_BENCH, 36, new Climate.Constant(21), 0.02),
-            new Place("House 1", PlaceKind.TABLE, 330, new Climate.Heated(14, 5, 26), 0),
-            new Place("House 2", PlaceKind.TABLE, 120, new Climate.Heated(8, 5, 26), 0),
-            new Place("Old shed", PlaceKind.TABLE, 0, new Climate.Outdoor(), 0),
-            new Place("Yard", PlaceKind.HARDENING, 160, new Climate.Outdoor(), 0));
-    Scenario scenario = scenario(name, SEASON, places, crops, 3);
+    Scenario scenario = Scenarios.spring(name, crops);
     List<SowingForecast> sowings =
-        scenario.sowings().stream().map(s -> sowing(s, scenario.sowings().indexOf(s))).toList();
-    double sown = scenario.trays() * CELLS;
+        scenario.sowings().stream()
+            .map(s -> Springs.sowing(s, scenario.sowings().indexOf(s)))
+            .toList();
+    double sown = scenario.trays() * Scenarios.CELLS;
     return new Forecast(
         scenario,
         new RunSettings(7, SEASONS, null, 2),
@@ -101,17 +83,17 @@ final class Forecasts {
         losses(sown),
         lossesByCrop(scenario, crops),
         List.of(
-            place("Chamber", PlaceKind.CHAMBER, 60, 60, 0.9, 210),
-            place("Mats", PlaceKind.HEAT_BENCH, 36, 75, 1.6, 0),
-            place("House 1", PlaceKind.TABLE, 330, 95, 1.3, 0),
-            place("House 2", PlaceKind.TABLE, 120, 100, 1.2, 0),
-            place("Old shed", PlaceKind.TABLE, 0, 100, 0, 0),
-            place("Yard", PlaceKind.HARDENING, 160, 118, 0.85, 190)),
+            Springs.place("Chamber", PlaceKind.CHAMBER, 60, 60, 0.9, 210),
+            Springs.place("Mats", PlaceKind.HEAT_BENCH, 36, 75, 1.6, 0),
+            Springs.place("House 1", PlaceKind.TABLE, 330, 95, 1.3, 0),
+            Springs.place("House 2", PlaceKind.TABLE, 120, 100, 1.2, 0),
+            Springs.place("Old shed", PlaceKind.TABLE, 0, 100, 0, 0),
+            Springs.place("Yard", PlaceKind.HARDENING, 160, 118, 0.85, 190)),
         List.of(
-            place("all tables", PlaceKind.TABLE, 450, 97, 1.25, 640),
-            place("the chamber", PlaceKind.CHAMBER, 60, 60, 0.9, 210)),
+            Springs.place("all tables", PlaceKind.TABLE, 450, 97, 1.25, 640),
+            Springs.place("the chamber", PlaceKind.CHAMBER, 60, 60, 0.9, 210)),
         waiting(412, 380, 96, 41),
-        waits(),
+        Springs.waits(),
         390,
         120,
         rows(scenario, SEASONS));
@@ -120,11 +102,7 @@ final class Forecasts {
   /** One sowing, one spring of ten days, and nothing that waits, is lost or ever comes out. */
   static Forecast bare() {
     Season season = new Season(LocalDate.of(2027, 3, 1), LocalDate.of(2027, 3, 10));
-    List<Place> places =
-        List.of(
-            new Place("Table", PlaceKind.TABLE, 10, new Climate.Constant(20), 0),
-            new Place("Yard", PlaceKind.HARDENING, 10, new Climate.Outdoor(), 0));
-    Scenario scenario = scenario("bare", season, places, List.of("kale"), 1);
+    Scenario scenario = Scenarios.bare(season);
     Stat none = new Stat(0, 0, 0, 0, 0);
     Map<Loss, Stat> losses = new EnumMap<>(Loss.class);
     for (Loss loss : Loss.values()) {
@@ -195,93 +173,6 @@ final class Forecasts {
         f.rows());
   }
 
-  private static Scenario scenario(
-      String name, Season season, List<Place> places, List<String> crops, int sowingsEach) {
-    Map<String, Crop> byName = new LinkedHashMap<>();
-    List<Sowing> sowings = new ArrayList<>();
-    for (int batch = 0; batch < sowingsEach; batch++) {
-      for (int c = 0; c < crops.size(); c++) {
-        String crop = crops.get(c);
-        byName.put(crop, crop(crop, places.get(0).name()));
-        int sow = Math.min(season.days() - 1, 4 * c + 21 * batch);
-        LocalDate bedFrom = season.date(sow).plusDays(64);
-        int trays = 8 + (c * 7 + batch * 5) % 31;
-        sowings.add(
-            new Sowing(
-                crop + "-" + (batch + 1),
-                crop,
-                crop + " 2026",
-                season.date(sow),
-                trays,
-                trays * CELLS * 2 / 3,
-                bedFrom,
-                bedFrom.plusDays(14),
-                null,
-                null));
-      }
-    }
-    List<WeatherYear> weather = new ArrayList<>();
-    for (int year = 2001; year <= 2010; year++) {
-      weather.add(new WeatherYear(year, new double[season.days()], new double[season.days()]));
-    }
-    return new Scenario(name, season, 0, Rounds.everyDay(), places, byName, sowings, weather);
-  }
-
-  private static Crop crop(String name, String place) {
-    return new Crop(
-        name,
-        CELLS,
-        1,
-        new Crop.Germination(0.9, 100, 0.02),
-        new Crop.Emergence(5, 25, 35, 20, 5, 8),
-        List.of(place),
-        0.5,
-        21,
-        5,
-        0.25,
-        new Crop.GrowingOn(5, 22, 18, 25, 0.1, 0.03, Crop.DampingOff.NONE, 10, 0.03),
-        Crop.PottingOn.NEVER,
-        new Crop.Hardening(7, 2, -2, 0.1, 0.02, 0.1, 0));
-  }
-
-  private static SowingForecast sowing(Sowing sowing, int n) {
-    double sown = sowing.trays() * CELLS;
-    double chance = n % 9 == 4 ? 0.3 + 0.01 * n : n % 7 == 3 ? 0.88 : 1 - 0.003 * (n % 25);
-    double wait = (n % 5) * 1.3;
-    double day = SEASON.dayOf(sowing.sow()) + 0.33 + wait;
-    boolean potted = n % 4 == 0;
-    Map<Milestone, Span> milestones = new EnumMap<>(Milestone.class);
-    milestones.put(Milestone.SOWN, span(day, sowing.trays()));
-    milestones.put(Milestone.OFF_HEAT, span(day + 7, sowing.trays()));
-    if (potted) {
-      milestones.put(Milestone.POTTED_ON, span(day + 28, sowing.trays()));
-    }
-    double out = day + (potted ? 68 : 58) + n % 3 * 3;
-    milestones.put(Milestone.MOVED_OUT, span(out - 10, sowing.trays()));
-    milestones.put(Milestone.PLANTED_OUT, span(out, sowing.trays()));
-    LocalDate median = SEASON.date((int) out);
-    @Nullable LocalDate readyBy =
-        chance >= 0.9 ? median.plusDays(2) : n % 2 == 0 ? sowing.bedBy().plusDays(6) : null;
-    return new SowingForecast(
-        sowing,
-        stat(sown),
-        stat((0.55 + 0.2 * chance) * sown),
-        stat(0.05 * (1 - chance) * sown),
-        chance,
-        Math.max(0, chance - 0.09),
-        Math.min(1, chance + 0.06),
-        median.minusDays(2),
-        median,
-        median.plusDays(4),
-        readyBy,
-        milestones,
-        Map.of(Step.SOW, wait * sowing.trays(), Step.HARDEN, 1.25));
-  }
-
-  private static Span span(double mean, double trays) {
-    return new Span(mean - 2, mean, mean + 3, trays);
-  }
-
   private static Map<String, LocalDate> release(List<String> crops) {
     Map<String, LocalDate> release = new LinkedHashMap<>();
     for (int c = 0; c < crops.size() - 1; c++) {
@@ -302,49 +193,11 @@ final class Forecasts {
       double sown =
           scenario.sowings().stream()
               .filter(s -> s.crop().equals(crop))
-              .mapToDouble(s -> s.trays() * CELLS)
+              .mapToDouble(s -> s.trays() * Scenarios.CELLS)
               .sum();
       byCrop.put(crop, losses(sown * (0.7 + 0.05 * crops.indexOf(crop))));
     }
     return byCrop;
-  }
-
-  /** A hill of use around a day, cut off at the room. */
-  private static Occupancy place(
-      String name, PlaceKind kind, int spaces, int peakDay, double height, double demand) {
-    List<DayUse> days = new ArrayList<>();
-    double fullDays = 0;
-    double sum = 0;
-    for (int day = 0; day < SEASON.days(); day++) {
-      double hill = Math.exp(-Math.pow((day - peakDay) / 34.0, 2));
-      double use = spaces * height * hill;
-      double chanceFull = spaces == 0 ? 0 : Math.min(1, Math.max(0, (use / spaces - 0.8) / 0.3));
-      double p50 = Math.rint(Math.min(spaces, use));
-      days.add(
-          new DayUse(
-              Math.min(spaces, use),
-              Math.rint(Math.min(spaces, 0.82 * use)),
-              p50,
-              Math.rint(Math.min(spaces, 1.15 * use)),
-              chanceFull,
-              demand * hill));
-      fullDays += chanceFull;
-      sum += p50;
-    }
-    double peak = Math.min(spaces, spaces * height);
-    return new Occupancy(
-        name,
-        kind,
-        spaces,
-        sum / SEASON.days(),
-        new Stat(peak, 0.1, 0.9 * peak, peak, Math.min(spaces, 1.05 * peak)),
-        new Stat(
-            fullDays,
-            0.4,
-            Math.rint(0.7 * fullDays),
-            Math.rint(fullDays),
-            Math.rint(1.3 * fullDays)),
-        days);
   }
 
   private static Map<Step, Stat> waiting(double sow, double leave, double pot, double harden) {
@@ -354,22 +207,6 @@ final class Forecasts {
     waiting.put(Step.POT, stat(pot));
     waiting.put(Step.HARDEN, stat(harden));
     return waiting;
-  }
-
-  private static List<Wait> waits() {
-    List<Wait> waits = new ArrayList<>();
-    double[] months = {0.02, 0.18, 0.5, 0.25, 0.05, 0};
-    for (int m = 0; m < 6; m++) {
-      var month = java.time.YearMonth.of(2027, m + 1);
-      if (months[m] > 0) {
-        waits.add(new Wait(Step.SOW, "Chamber or Mats", month, 280 * months[m]));
-        waits.add(new Wait(Step.SOW, "Mats", month, 132 * months[m]));
-        waits.add(new Wait(Step.LEAVE, "House 1 or House 2", month, 380 * months[m]));
-        waits.add(new Wait(Step.POT, "House 1 or House 2", month, 96 * months[m]));
-        waits.add(new Wait(Step.HARDEN, "Yard", month, 41 * months[m]));
-      }
-    }
-    return waits;
   }
 
   private static List<SeasonRow> rows(Scenario scenario, int seasons) {
@@ -392,7 +229,7 @@ final class Forecasts {
     return rows;
   }
 
-  private static Stat stat(double mean) {
+  static Stat stat(double mean) {
     return new Stat(mean, 0.012 * mean, 0.88 * mean, 1.01 * mean, 1.09 * mean);
   }
 }

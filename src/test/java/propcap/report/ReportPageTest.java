@@ -119,7 +119,7 @@ class ReportPageTest {
   void aSpringInWhichNothingHappensIsStillAReport() {
     assertThat(BARE)
         .contains(
-            "No: none of the 1 sowing has",
+            "No: the only sowing has not the plants needed",
             "no 95 % interval",
             "in no spring are the 533 plants in by",
             "Table is never full.",

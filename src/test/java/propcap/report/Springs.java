@@ -1,0 +1,115 @@
+package propcap.report;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import propcap.farm.Milestone;
+import propcap.farm.PlaceKind;
+import propcap.farm.Sowing;
+import propcap.farm.Step;
+import propcap.study.Forecast.DayUse;
+import propcap.study.Forecast.Occupancy;
+import propcap.study.Forecast.SowingForecast;
+import propcap.study.Forecast.Span;
+import propcap.study.Forecast.Wait;
+import propcap.study.Stat;
+
+/** What happens in a made-up spring to a sowing, in a place and in a queue. */
+final class Springs {
+  private Springs() {}
+
+  static SowingForecast sowing(Sowing sowing, int n) {
+    double sown = sowing.trays() * Scenarios.CELLS;
+    double chance = n % 9 == 4 ? 0.3 + 0.01 * n : n % 7 == 3 ? 0.88 : 1 - 0.003 * (n % 25);
+    double wait = (n % 5) * 1.3;
+    double day = Scenarios.SEASON.dayOf(sowing.sow()) + 0.33 + wait;
+    boolean potted = n % 4 == 0;
+    Map<Milestone, Span> milestones = new EnumMap<>(Milestone.class);
+    milestones.put(Milestone.SOWN, span(day, sowing.trays()));
+    milestones.put(Milestone.OFF_HEAT, span(day + 7, sowing.trays()));
+    if (potted) {
+      milestones.put(Milestone.POTTED_ON, span(day + 28, sowing.trays()));
+    }
+    double out = day + (potted ? 68 : 58) + n % 3 * 3;
+    milestones.put(Milestone.MOVED_OUT, span(out - 10, sowing.trays()));
+    milestones.put(Milestone.PLANTED_OUT, span(out, sowing.trays()));
+    LocalDate median = Scenarios.SEASON.date((int) out);
+    @Nullable LocalDate readyBy =
+        chance >= 0.9 ? median.plusDays(2) : n % 2 == 0 ? sowing.bedBy().plusDays(6) : null;
+    return new SowingForecast(
+        sowing,
+        Forecasts.stat(sown),
+        Forecasts.stat((0.55 + 0.2 * chance) * sown),
+        Forecasts.stat(0.05 * (1 - chance) * sown),
+        chance,
+        Math.max(0, chance - 0.09),
+        Math.min(1, chance + 0.06),
+        median.minusDays(2),
+        median,
+        median.plusDays(4),
+        readyBy,
+        milestones,
+        Map.of(Step.SOW, wait * sowing.trays(), Step.HARDEN, 1.25));
+  }
+
+  private static Span span(double mean, double trays) {
+    return new Span(mean - 2, mean, mean + 3, trays);
+  }
+
+  /** A hill of use around a day, cut off at the room. */
+  static Occupancy place(
+      String name, PlaceKind kind, int spaces, int peakDay, double height, double demand) {
+    List<DayUse> days = new ArrayList<>();
+    double fullDays = 0;
+    double sum = 0;
+    for (int day = 0; day < Scenarios.SEASON.days(); day++) {
+      double hill = Math.exp(-Math.pow((day - peakDay) / 34.0, 2));
+      double use = spaces * height * hill;
+      double chanceFull = spaces == 0 ? 0 : Math.min(1, Math.max(0, (use / spaces - 0.8) / 0.3));
+      double p50 = Math.rint(Math.min(spaces, use));
+      days.add(
+          new DayUse(
+              Math.min(spaces, use),
+              Math.rint(Math.min(spaces, 0.82 * use)),
+              p50,
+              Math.rint(Math.min(spaces, 1.15 * use)),
+              chanceFull,
+              demand * hill));
+      fullDays += chanceFull;
+      sum += p50;
+    }
+    double peak = Math.min(spaces, spaces * height);
+    return new Occupancy(
+        name,
+        kind,
+        spaces,
+        sum / Scenarios.SEASON.days(),
+        new Stat(peak, 0.1, 0.9 * peak, peak, Math.min(spaces, 1.05 * peak)),
+        new Stat(
+            fullDays,
+            0.4,
+            Math.rint(0.7 * fullDays),
+            Math.rint(fullDays),
+            Math.rint(1.3 * fullDays)),
+        days);
+  }
+
+  static List<Wait> waits() {
+    List<Wait> waits = new ArrayList<>();
+    double[] months = {0.02, 0.18, 0.5, 0.25, 0.05, 0};
+    for (int m = 0; m < 6; m++) {
+      var month = java.time.YearMonth.of(2027, m + 1);
+      if (months[m] > 0) {
+        waits.add(new Wait(Step.SOW, "Chamber or Mats", month, 280 * months[m]));
+        waits.add(new Wait(Step.SOW, "Mats", month, 132 * months[m]));
+        waits.add(new Wait(Step.LEAVE, "House 1 or House 2", month, 380 * months[m]));
+        waits.add(new Wait(Step.POT, "House 1 or House 2", month, 96 * months[m]));
+        waits.add(new Wait(Step.HARDEN, "Yard", month, 41 * months[m]));
+      }
+    }
+    return waits;
+  }
+}

@@ -65,8 +65,7 @@ class GarbageTest {
   void nothingComesOutButAScenarioOrFaults(long seed, @TempDir Path path) {
     GrowersFolder folder = new GrowersFolder(path);
     folder.write(
-        "weather.csv",
-        GrowersFolder.weather(LocalDate.of(2001, 1, 1), LocalDate.of(2002, 12, 31)));
+        "weather.csv", GrowersFolder.weather(LocalDate.of(2001, 1, 1), LocalDate.of(2002, 12, 31)));
     folder.write(
         "other.yaml",
         """
@@ -80,7 +79,7 @@ class GarbageTest {
           - {match: "tomato*", shift: -7 days}
           - {match: pepper-1, trays: 40}
         """);
-    List<String> names = 
+    List<String> names =
         List.of("other.yaml", "scenario.yaml", "crops.yaml", "sowings.csv", "weather.csv");
     SplittableRandom random = new SplittableRandom(seed);
     int sound = 0;

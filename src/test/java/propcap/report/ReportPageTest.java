@@ -23,19 +23,27 @@ class ReportPageTest {
     return pattern.matcher(text).results().map((MatchResult m) -> m.group(group)).toList();
   }
 
+  private static void assertInOrder(String... texts) {
+    int from = 0;
+    for (String text : texts) {
+      int at = PAGE.indexOf(text, from);
+      assertThat(at).as(text).isNotNegative();
+      from = at + text.length();
+    }
+  }
+
   @Test
   void theFiveQuestionsAreAnsweredInOrder() {
-    assertThat(PAGE)
-        .containsSubsequence(
-            "Base spring</h1>",
-            "Seed of all luck",
-            "Propcap 0.1.0",
-            "1. Will we have the plants?",
-            "2. What is full, and when",
-            "3. What waits for what",
-            "4. Where plants are lost",
-            "5. When each sowing moves",
-            "How to read this");
+    assertInOrder(
+        "Base spring</h1>",
+        "Seed of all luck",
+        "Propcap 0.1.0",
+        "1. Will we have the plants?",
+        "2. What is full, and when",
+        "3. What waits for what",
+        "4. Where plants are lost",
+        "5. When each sowing moves",
+        "How to read this");
   }
 
   @Test
@@ -86,16 +94,15 @@ class ReportPageTest {
 
   @Test
   void theWorstSowingComesFirstAndIsSaidInWords() {
-    assertThat(PAGE)
-        .containsSubsequence(
-            "Not all: 32 of 42 sowings have",
-            "Most at risk are tomato-1 (3 springs of 10)",
-            "<tbody>",
-            "tomato-1",
-            "in only 3 springs of 10 are the 2,400 plants in by 15 April; in 9 of 10 they are by 21"
-                + " April",
-            "cabbage-2",
-            "ready by 6 April in 9 springs of 10");
+    assertInOrder(
+        "Not all: 32 of 42 sowings have",
+        "Most at risk are tomato-1 (3 springs of 10)",
+        "<tbody>",
+        "tomato-1",
+        "in only 3 springs of 10 are the 2,400 plants in by 15 April; in 9 of 10 they are by 21"
+            + " April",
+        "cabbage-2",
+        "ready by 6 April in 9 springs of 10");
   }
 
   @Test

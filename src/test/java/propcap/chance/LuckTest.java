@@ -181,12 +181,13 @@ class LuckTest {
   void threadsThatShareALuckSeeWhatOneThreadSees() {
     Luck luck = new Luck(farm.make(), SEED);
     List<List<Double>> together =
-        IntStream.range(0, 200)
+        IntStream.range(0, 60)
             .parallel()
             .mapToObj(number -> all(luck.reader().season(number).tray(0, 1, 1)))
             .toList();
+    Luck.Reader alone = new Luck(farm.make(), SEED).reader();
     for (int number = 0; number < together.size(); number++) {
-      assertThat(together.get(number)).isEqualTo(all(season(farm.make(), number).tray(0, 1, 1)));
+      assertThat(together.get(number)).isEqualTo(all(alone.season(number).tray(0, 1, 1)));
     }
   }
 

@@ -13,7 +13,8 @@ final class Binomial {
   private Binomial() {}
 
   /**
-   * The least count k with P(X <= k) >= u for X ~ Binomial(n, p).
+   * The least count k with P(X <= k) >= u for X ~ Binomial(n, p); at the jumps themselves, which no
+   * uniform hits, it may be the next.
    *
    * <p>Searches upwards from 0 on the side on which successes are rare: a few steps where plants
    * are lost at a few percent. Exact to rounding of the sums, about 1e-13.

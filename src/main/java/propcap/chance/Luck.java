@@ -57,7 +57,8 @@ public final class Luck {
     /** The luck of a season, by its number from 0. */
     public SeasonLuck season(int number) {
       weather.toSeason(number);
-      int year = (int) (weather.next() * scenario.weather().size());
+      int years = scenario.weather().size();
+      int year = Math.min(years - 1, (int) (weather.next() * years));
       Map<String, Double> lotUniforms = new HashMap<>();
       lots.forEach(
           (lot, stream) -> {

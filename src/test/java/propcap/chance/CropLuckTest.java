@@ -52,7 +52,7 @@ class CropLuckTest {
   private static double worst(CropLuck crop, double correlation, double rate) {
     double sharpness = (1 - correlation) / correlation;
     double worst = 0;
-    for (double score = -4.5; score <= 4.5; score += 0.03) {
+    for (double score = -6; score <= 6; score += 0.03) {
       double direct = QuantileTableTest.direct(rate * sharpness, (1 - rate) * sharpness, score);
       double tabulated = crop.trayRate(rate, NormalDist.cdf01(score));
       worst = Math.max(worst, Math.abs(tabulated - direct));

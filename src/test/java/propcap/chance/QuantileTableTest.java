@@ -41,7 +41,7 @@ class QuantileTableTest {
   @CsvSource({"1", "10", "36", "64", "128", "288"})
   void theLastToShowIsARootOfItsUniform(int fills) {
     QuantileTable table = new QuantileTable(fills, 1);
-    for (int i = -4_500; i <= 6_000; i++) {
+    for (int i = -6_000; i <= 6_000; i++) {
       double score = i / 1_000.0;
       double exact = Math.exp(Math.log(NormalDist.cdf01(score)) / fills);
       assertThat(table.at(score)).as("score %s", score).isCloseTo(exact, Offset.offset(PROMISED));

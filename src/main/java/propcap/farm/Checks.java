@@ -1,5 +1,7 @@
 package propcap.farm;
 
+import java.math.BigDecimal;
+
 /** What every record of the farm asks of its numbers; the messages say what was given. */
 final class Checks {
   private Checks() {}
@@ -12,6 +14,11 @@ final class Checks {
 
   static double notNegative(String what, double given) {
     require(given >= 0 && Double.isFinite(given), what + " must be 0 or more, was " + given);
+    return given;
+  }
+
+  static BigDecimal notNegative(String what, BigDecimal given) {
+    require(given.signum() >= 0, what + " must be 0 or more, was " + given);
     return given;
   }
 

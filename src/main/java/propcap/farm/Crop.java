@@ -47,7 +47,7 @@ public record Crop(
     germinateIn = List.copyOf(germinateIn);
     Checks.require(!germinateIn.isEmpty(), name + " needs a place to germinate in");
     Checks.probability("leave-at", leaveAt);
-    Checks.require(leaveAt > 0, "leave-at must be more than 0 %");
+    Checks.require(leaveAt > 0, "leave-at must be more than 0 %, was " + 100 * leaveAt + " %");
     Checks.positive("pull-after", pullAfterDays);
     Checks.notNegative("stand-window", standWindowDays);
     Checks.probability("fail-below", failBelow);
@@ -90,7 +90,8 @@ public record Crop(
       Checks.probability("germination rate", rate);
       Checks.notNegative("tested-seeds", testedSeeds);
       Checks.probability("tray-correlation", trayCorrelation);
-      Checks.require(trayCorrelation < 1, "tray-correlation must be less than 1");
+      Checks.require(
+          trayCorrelation < 1, "tray-correlation must be less than 1, was " + trayCorrelation);
     }
   }
 

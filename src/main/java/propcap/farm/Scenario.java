@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A spring to be tried: what is grown, what is sown when, where there is room, and which weather
@@ -14,6 +15,7 @@ import java.util.stream.Collectors;
  * @param frostAtC a day is a frost when its minimum is at or below this, degrees C
  * @param crops the crop list, by name
  * @param weather the record's years, each cut to the season; one is drawn for each simulated season
+ * @param prices null: no money is asked
  */
 public record Scenario(
     String name,
@@ -23,7 +25,8 @@ public record Scenario(
     List<Place> places,
     Map<String, Crop> crops,
     List<Sowing> sowings,
-    List<WeatherYear> weather) {
+    List<WeatherYear> weather,
+    @Nullable Prices prices) {
   public static final double DEFAULT_FROST_AT_C = 0;
 
   /** As good as endless: no place fills, and sums of places stay within an int. */
@@ -55,6 +58,9 @@ public record Scenario(
       Checks.require(
           season.contains(sowing.sow()),
           sowing.id() + " is sown outside the season: " + sowing.sow());
+      if (prices != null) {
+        var unused = prices.of(sowing.crop());
+      }
       List<Place> germinateIn = named(crop(crops, sowing).germinateIn(), byName);
       Checks.require(
           germinateIn.stream().allMatch(p -> p.kind().canGerminate()),
@@ -63,6 +69,19 @@ public record Scenario(
           germinateIn.stream().anyMatch(Place::isOpen),
           "no open place can germinate " + sowing.crop());
     }
+  }
+
+  /** A scenario without money. */
+  public Scenario(
+      String name,
+      Season season,
+      double frostAtC,
+      Rounds rounds,
+      List<Place> places,
+      Map<String, Crop> crops,
+      List<Sowing> sowings,
+      List<WeatherYear> weather) {
+    this(name, season, frostAtC, rounds, places, crops, sowings, weather, null);
   }
 
   private static List<Place> named(List<String> names, Map<String, Place> byName) {
@@ -125,6 +144,14 @@ public record Scenario(
   }
 
   public Scenario withPlaces(List<Place> newPlaces) {
-    return new Scenario(name, season, frostAtC, rounds, newPlaces, crops, sowings, weather);
+    return new Scenario(name, season, frostAtC, rounds, newPlaces, crops, sowings, weather, prices);
+  }
+
+  public Scenario withSowings(List<Sowing> newSowings) {
+    return new Scenario(name, season, frostAtC, rounds, places, crops, newSowings, weather, prices);
+  }
+
+  public Scenario named(String newName) {
+    return new Scenario(newName, season, frostAtC, rounds, places, crops, sowings, weather, prices);
   }
 }

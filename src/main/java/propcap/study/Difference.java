@@ -1,0 +1,27 @@
+package propcap.study;
+
+/**
+ * How an alternative differs from another scenario on the same seasons: alternative minus first.
+ *
+ * @param mean of the seasons' differences
+ * @param halfWidth of its interval (Student's, of the paired differences)
+ * @param se standard error of the mean
+ * @param shareAhead share of the seasons in which the alternative is better, 0 to 1; a tie is not
+ * @param narrowing how many times wider the interval would be had the two been run on luck of their
+ *     own; 1 where there is no difference at all
+ */
+public record Difference(
+    double mean, double halfWidth, double se, double shareAhead, double narrowing) {
+  public double low() {
+    return mean - halfWidth;
+  }
+
+  public double high() {
+    return mean + halfWidth;
+  }
+
+  /** Whether the interval leaves 0 out. */
+  public boolean isClear() {
+    return low() > 0 || high() < 0;
+  }
+}

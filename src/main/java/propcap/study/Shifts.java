@@ -1,0 +1,52 @@
+package propcap.study;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import propcap.farm.Scenario;
+
+/**
+ * What comes of sowing earlier or later.
+ *
+ * @param confidence at which all intervals of one group and outcome hold together
+ * @param groups one for each group of sowings that was moved, by itself
+ */
+public record Shifts(
+    Scenario scenario, RunSettings settings, int seasons, double confidence, List<Group> groups) {
+
+  /**
+   * One group of sowings, moved together.
+   *
+   * @param match as asked for, such as "tomato*"
+   * @param sowings ids that it names
+   * @param points one for each shift, in rising order
+   * @param best the shift with the highest mean margin, or on-time plants of the group where no
+   *     money is asked
+   * @param asGood shifts that the seasons do not tell from the best, itself included
+   */
+  public record Group(
+      String match, List<String> sowings, List<Point> points, int best, List<Integer> asGood) {}
+
+  /**
+   * One shift.
+   *
+   * @param days later; negative: earlier
+   * @param onTime plants on time of the group's sowings
+   * @param late of them
+   * @param met sowings of the group met
+   * @param allOnTime plants on time of all sowings
+   * @param margin of the season; null where no money is asked
+   * @param toUnshifted group's plants on time, against no shift
+   * @param allToUnshifted all plants on time, against no shift
+   * @param marginToUnshifted margin, against no shift; null where no money is asked
+   */
+  public record Point(
+      int days,
+      Stat onTime,
+      Stat late,
+      Stat met,
+      Stat allOnTime,
+      @Nullable Stat margin,
+      Difference toUnshifted,
+      Difference allToUnshifted,
+      @Nullable Difference marginToUnshifted) {}
+}

@@ -1,0 +1,57 @@
+package propcap.study;
+
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import propcap.farm.Scenario;
+
+/**
+ * How large a place must be for a goal to hold.
+ *
+ * @param places one name, or two that are sized together
+ * @param goal what is asked
+ * @param indifference how near the goal an answer may be wrong
+ * @param confidence with which the answer is right or within the indifference
+ * @param candidates every size, or pair of sizes, that was tried, in rising order
+ * @param answer the smallest (or cheapest, or best) that holds; null: none does
+ * @param seasonsRun of all candidates together
+ * @param most seasons that one candidate may take
+ */
+public record Sizing(
+    Scenario scenario,
+    RunSettings settings,
+    List<String> places,
+    Goal goal,
+    double indifference,
+    double confidence,
+    List<Candidate> candidates,
+    @Nullable Candidate answer,
+    long seasonsRun,
+    int most) {
+
+  /** What was found of a candidate. */
+  public enum Found {
+    HOLDS,
+    FAILS,
+    /**
+     * So near the goal that the most seasons allowed did not tell; counted as its estimate says.
+     */
+    NEAR
+  }
+
+  /**
+   * A size, or a pair of sizes.
+   *
+   * @param spaces one for each place
+   * @param seasons how many it took to tell
+   * @param mean of the goal's measure
+   * @param se its standard error
+   * @param yearlyCost of the places at this size, or the spaces where no place has a cost
+   */
+  public record Candidate(
+      List<Integer> spaces, int seasons, double mean, double se, Found found, double yearlyCost) {}
+
+  public Optional<Candidate> found() {
+    return Optional.ofNullable(answer);
+  }
+}

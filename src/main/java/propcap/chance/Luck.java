@@ -3,6 +3,7 @@ package propcap.chance;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import propcap.farm.Scenario;
 import propcap.farm.Sowing;
 
@@ -27,6 +28,21 @@ public final class Luck {
   /** Streams of its own for a thread, which should ask for seasons in rising order. */
   public Reader reader() {
     return new Reader();
+  }
+
+  /** Whether two scenarios have the same luck under the same seed, tray by tray. */
+  public static boolean isShared(Scenario one, Scenario other) {
+    return one.weather().size() == other.weather().size()
+        && one.sowings().size() == other.sowings().size()
+        && IntStream.range(0, one.sowings().size())
+            .allMatch(s -> isShared(one, one.sowings().get(s), other, other.sowings().get(s)));
+  }
+
+  private static boolean isShared(Scenario one, Sowing sowing, Scenario other, Sowing otherSowing) {
+    return sowing.id().equals(otherSowing.id())
+        && sowing.trays() == otherSowing.trays()
+        && lotKey(sowing).equals(lotKey(otherSowing))
+        && CropLaw.of(one.cropOf(sowing)).equals(CropLaw.of(other.cropOf(otherSowing)));
   }
 
   private CropLuck cropOf(Sowing sowing) {

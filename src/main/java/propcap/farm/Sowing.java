@@ -38,4 +38,19 @@ public record Sowing(
         bedUntil == null || !bedUntil.isBefore(bedBy),
         "bed-until must not be before bed-by " + bedBy + ", was " + bedUntil);
   }
+
+  /** The same sowing some days later, or earlier: it and its sowing again move, the beds wait. */
+  public Sowing shifted(int days) {
+    return new Sowing(
+        id,
+        crop,
+        lot,
+        sow.plusDays(days),
+        trays,
+        plantsNeeded,
+        bedFrom,
+        bedBy,
+        bedUntil,
+        resowUntil == null ? null : resowUntil.plusDays(days));
+  }
 }

@@ -236,7 +236,7 @@ public final class House {
       list.clear(rank);
       due(Due.MOVING_OUT).clear(rank);
       tray.potOn(table, now);
-      notes.moved(tray, Milestone.POTTED_ON, today);
+      notes.potted(tray, today);
     }
   }
 

@@ -18,6 +18,7 @@ final class Notebook {
   final int[] onTime;
   final int[] late;
   final int[] metDay;
+  final int[] potTrays;
   final int[] losses;
 
   /** By sowing and milestone: trays, sum of days, first day, last day. */
@@ -46,6 +47,7 @@ final class Notebook {
     late = new int[sowings];
     metDay = new int[sowings];
     Arrays.fill(metDay, -1);
+    potTrays = new int[sowings];
     losses = new int[sowings * LOSSES];
     moves = new int[sowings * MILESTONES * 4];
     for (int i = 2; i < moves.length; i += 4) {
@@ -72,6 +74,11 @@ final class Notebook {
 
   void sown(Tray tray) {
     cellsSown[tray.line.sowing] += tray.line.crop.cells();
+  }
+
+  void potted(Tray tray, int day) {
+    potTrays[tray.line.sowing] += tray.spaces();
+    moved(tray, Milestone.POTTED_ON, day);
   }
 
   void lost(Tray tray, Loss cause, int plants) {

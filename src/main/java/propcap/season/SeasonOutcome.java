@@ -17,6 +17,7 @@ public final class SeasonOutcome {
   private final int[] late;
   private final int[] medianOutDay;
   private final int[] metDay;
+  private final int[] potTrays;
   private final int[] losses;
   private final int[] moves;
   private final int[] use;
@@ -33,6 +34,7 @@ public final class SeasonOutcome {
     late = notes.late;
     medianOutDay = notes.medianOutDay();
     metDay = notes.metDay;
+    potTrays = notes.potTrays;
     losses = notes.losses;
     moves = notes.moves;
     use = notes.use;
@@ -81,6 +83,11 @@ public final class SeasonOutcome {
     return metDay[sowing];
   }
 
+  /** Trays of pots that its trays became. */
+  public int potTrays(int sowing) {
+    return potTrays[sowing];
+  }
+
   /** Trays that made a move. */
   public int trays(int sowing, Milestone move) {
     return moves[Notebook.move(sowing, move)];
@@ -104,6 +111,15 @@ public final class SeasonOutcome {
   /** Spaces in use after a day's round, or after the last one before a rest day. */
   public int use(int place, int day) {
     return use[place * days + day];
+  }
+
+  /** Days of the season on which a place has anything in it after the round. */
+  public int daysInUse(int place) {
+    int inUse = 0;
+    for (int day = 0; day < days; day++) {
+      inUse += use(place, day) > 0 ? 1 : 0;
+    }
+    return inUse;
   }
 
   /** Tray-days (spaces-days for hardening) that a sowing waited at a step in a month. */

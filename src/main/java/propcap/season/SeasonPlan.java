@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 import propcap.farm.Crop;
 import propcap.farm.Place;
 import propcap.farm.PlaceKind;
@@ -28,10 +29,14 @@ public final class SeasonPlan {
   private final int[] byBedUntil;
   private final int ranks;
   private final int[] monthOf;
-  private final Clocks[] clocks;
-  private final Nights[][] nights;
+  private final Conditions conditions;
 
   public SeasonPlan(Scenario scenario) {
+    this(scenario, null);
+  }
+
+  /** A plan that shares with another what is the same in both: only spaces or dates may differ. */
+  public SeasonPlan(Scenario scenario, @Nullable SeasonPlan like) {
     this.scenario = scenario;
     crops = scenario.sowings().stream().map(scenario::cropOf).distinct().toList();
     lines = lines();
@@ -41,18 +46,10 @@ public final class SeasonPlan {
     hardeningAreas = places(PlaceKind.HARDENING);
     bySowDay = order(Comparator.comparingInt(s -> lines[s].sowDay));
     byBedUntil = order(Comparator.comparingInt(s -> lines[s].bedUntil));
-    clocks =
-        scenario.weather().stream()
-            .map(year -> new Clocks(crops, scenario.places(), year))
-            .toArray(Clocks[]::new);
-    nights =
-        scenario.weather().stream()
-            .map(
-                year ->
-                    crops.stream()
-                        .map(crop -> new Nights(crop.hardening(), year))
-                        .toArray(Nights[]::new))
-            .toArray(Nights[][]::new);
+    conditions =
+        like != null && like.conditions.fit(crops, scenario.places(), scenario.weather())
+            ? like.conditions
+            : new Conditions(crops, scenario.places(), scenario.weather());
   }
 
   /** A line of the sowing plan, by numbers. */
@@ -208,10 +205,10 @@ public final class SeasonPlan {
   }
 
   Clocks clocks(int year) {
-    return clocks[year];
+    return conditions.clocks(year);
   }
 
   Nights nights(int year, Line line) {
-    return nights[year][line.cropNumber];
+    return conditions.nights(year, line.cropNumber);
   }
 }

@@ -3,6 +3,7 @@ package propcap.study;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleConsumer;
+import java.util.function.IntConsumer;
 import java.util.stream.IntStream;
 import propcap.farm.Scenario;
 import propcap.season.SeasonOutcome;
@@ -28,8 +29,8 @@ public final class Forecasting {
     List<SeasonOutcome> seasons = seasons(scenario, settings, progress);
     int forDemand = Math.min(DEMAND_SEASONS, seasons.size());
     try (Seasons endless =
-        new Seasons(scenario.withEndlessRoom(), settings.seed(), settings.threads())) {
-      List<SeasonOutcome> unhindered = endless.run(0, forDemand, done -> {});
+        new Seasons(List.of(scenario.withEndlessRoom()), settings.seed(), settings.threads())) {
+      List<SeasonOutcome> unhindered = outcomes(endless, 0, forDemand, done -> {});
       return new Summary(scenario, settings, seasons, unhindered).forecast();
     }
   }
@@ -39,17 +40,25 @@ public final class Forecasting {
       throws InterruptedException {
     Double precision = settings.precision();
     List<SeasonOutcome> all = new ArrayList<>();
-    try (Seasons runs = new Seasons(scenario, settings.seed(), settings.threads())) {
+    try (Seasons runs = new Seasons(List.of(scenario), settings.seed(), settings.threads())) {
       int step = precision == null ? settings.seasons() : BATCH;
       while (all.size() < settings.seasons() && !(precision != null && isPrecise(all, precision))) {
         int from = all.size();
         int to = Math.min(settings.seasons(), from + step);
         all.addAll(
-            runs.run(
-                from, to, done -> progress.accept((from + done) / (double) settings.seasons())));
+            outcomes(
+                runs,
+                from,
+                to,
+                done -> progress.accept((from + done) / (double) settings.seasons())));
       }
     }
     return all;
+  }
+
+  private static List<SeasonOutcome> outcomes(Seasons runs, int from, int to, IntConsumer done)
+      throws InterruptedException {
+    return runs.run(List.of(0), from, to, (scenario, outcome) -> outcome, done).get(0);
   }
 
   /**

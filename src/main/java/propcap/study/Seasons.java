@@ -1,6 +1,7 @@
 package propcap.study;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
@@ -9,6 +10,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.IntConsumer;
+import java.util.stream.IntStream;
 import propcap.chance.Luck;
 import propcap.chance.SeasonLuck;
 import propcap.farm.Scenario;
@@ -17,45 +19,73 @@ import propcap.season.SeasonOutcome;
 import propcap.season.SeasonPlan;
 
 /**
- * Runs numbered seasons of a scenario on several threads. Which thread runs which season changes
- * nothing, for a season's luck hangs on its number alone.
+ * Runs numbered seasons of one or more scenarios on the same luck, on several threads. Which thread
+ * runs which season changes nothing, for a season's luck hangs on its number alone. Luck is drawn
+ * once for all scenarios that share it.
  */
 final class Seasons implements AutoCloseable {
-  private final SeasonPlan plan;
-  private final Luck luck;
-  private final List<Luck.Reader> readers = new ArrayList<>();
+  private final List<SeasonPlan> plans = new ArrayList<>();
+  private final List<Luck> lucks = new ArrayList<>();
+
+  /** For each scenario, which luck is its. */
+  private final int[] luckOf;
+
+  private final List<List<Luck.Reader>> readersOfThreads;
   private final ExecutorService pool;
 
-  Seasons(Scenario scenario, long seed, int threads) {
-    plan = new SeasonPlan(scenario);
-    luck = new Luck(scenario, seed);
-    for (int i = 0; i < threads; i++) {
-      readers.add(luck.reader());
+  Seasons(List<Scenario> scenarios, long seed, int threads) {
+    luckOf = new int[scenarios.size()];
+    List<Scenario> lucky = new ArrayList<>();
+    for (int i = 0; i < luckOf.length; i++) {
+      Scenario scenario = scenarios.get(i);
+      plans.add(new SeasonPlan(scenario, plans.isEmpty() ? null : plans.get(0)));
+      luckOf[i] =
+          IntStream.range(0, lucky.size())
+              .filter(l -> Luck.isShared(lucky.get(l), scenario))
+              .findFirst()
+              .orElse(lucky.size());
+      if (luckOf[i] == lucky.size()) {
+        lucky.add(scenario);
+        lucks.add(new Luck(scenario, seed));
+      }
     }
+    readersOfThreads =
+        IntStream.range(0, threads)
+            .mapToObj(t -> lucks.stream().map(Luck::reader).toList())
+            .toList();
     pool = Executors.newFixedThreadPool(threads);
   }
 
+  /** What is kept of a season's outcome. */
+  @FunctionalInterface
+  interface Reading<T> {
+    T of(int scenario, SeasonOutcome outcome);
+  }
+
   /**
-   * The outcomes of seasons, in order.
+   * Runs seasons.
    *
-   * @param from number of the first
+   * @param which scenarios, by number
+   * @param from number of the first season
    * @param to number after the last
-   * @param done told, from any thread, how many of these have been run
+   * @param reading called from any thread
+   * @param done told, from any thread, how many of these seasons have been run
+   * @return for each of those scenarios what was kept, in the seasons' order
    */
-  List<SeasonOutcome> run(int from, int to, IntConsumer done) throws InterruptedException {
-    SeasonOutcome[] outcomes = new SeasonOutcome[to - from];
+  <T> List<List<T>> run(List<Integer> which, int from, int to, Reading<T> reading, IntConsumer done)
+      throws InterruptedException {
+    List<List<T>> kept = new ArrayList<>(Collections.nCopies(to - from, List.of()));
     AtomicInteger next = new AtomicInteger(from);
     AtomicInteger finished = new AtomicInteger();
     List<Callable<Void>> shares = new ArrayList<>();
-    for (Luck.Reader reader : readers) {
+    for (List<Luck.Reader> readers : readersOfThreads) {
       shares.add(
           () -> {
             for (int n = next.getAndIncrement(); n < to; n = next.getAndIncrement()) {
               if (Thread.currentThread().isInterrupted()) {
                 throw new InterruptedException();
               }
-              SeasonLuck drawn = reader.season(n);
-              outcomes[n - from] = House.season(plan, drawn);
+              kept.set(n - from, season(readers, which, n, reading));
               done.accept(finished.incrementAndGet());
             }
             return null;
@@ -68,7 +98,23 @@ final class Seasons implements AutoCloseable {
         throw new IllegalStateException("a season failed", e.getCause());
       }
     }
-    return List.of(outcomes);
+    return IntStream.range(0, which.size())
+        .mapToObj(i -> kept.stream().map(season -> season.get(i)).toList())
+        .toList();
+  }
+
+  private <T> List<T> season(
+      List<Luck.Reader> readers, List<Integer> which, int number, Reading<T> reading) {
+    SeasonLuck[] drawn = new SeasonLuck[lucks.size()];
+    List<T> kept = new ArrayList<>();
+    for (int scenario : which) {
+      int luck = luckOf[scenario];
+      if (drawn[luck] == null) {
+        drawn[luck] = readers.get(luck).season(number);
+      }
+      kept.add(reading.of(scenario, House.season(plans.get(scenario), drawn[luck])));
+    }
+    return kept;
   }
 
   @Override

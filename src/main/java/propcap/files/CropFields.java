@@ -143,14 +143,14 @@ final class CropFields {
   }
 
   private List<Node.Text> placeNames() {
-    List<Node.Text> texts = fields.list("germinate-in", "[Chamber, Mats]").orElse(List.of());
+    List<Node.Text> texts = fields.list("germinate-in", "[Chamber, Mats]");
     Set<String> seen = new HashSet<>();
     for (Node.Text text : texts) {
       if (!seen.add(text.text().strip())) {
         fields.fault(text.spot(), text.kind() + " again in germinate-in", "each place once");
       }
     }
-    if (texts.isEmpty() && fields.sound()) {
+    if (fields.isEmptyList("germinate-in")) {
       fields.fault(fields.spot("germinate-in"), "no place to germinate " + name + " in", "a place");
     }
     return texts;

@@ -1,15 +1,11 @@
 package propcap.files;
 
-import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
-import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -17,9 +13,6 @@ import org.jspecify.annotations.Nullable;
  * and reading goes on; a record may be made of the values only where all was {@link #sound()}.
  */
 final class Fields {
-  private static final Pattern DATE = Pattern.compile("[0-9]{4}-[0-9]{2}-[0-9]{2}");
-  private static final Pattern WHOLE = Pattern.compile("[-+]?[0-9]{1,18}");
-
   private final String owner;
   private final Spot at;
   private final Node.Keyed map;
@@ -35,31 +28,11 @@ final class Fields {
   Fields(String owner, Spot at, Node.Keyed map, List<String> known, Faults faults) {
     this.owner = owner;
     this.at = at;
-    this.map = onlyKnown(map, known, faults);
+    this.map = KnownKeys.of(map, known, faults);
     this.faults = faults;
     if (map.open()) {
       sound = false;
     }
-  }
-
-  /**
-   * Reports the keys that are not known. A known key that is missing and was nearly written counts
-   * as unread, so that it is not reported twice.
-   */
-  static Node.Keyed onlyKnown(Node.Keyed map, List<String> known, Faults faults) {
-    Map<String, Node.Entry> kept = new LinkedHashMap<>(map.entries());
-    kept.keySet().retainAll(known);
-    for (var written : map.entries().entrySet()) {
-      String key = written.getKey();
-      Spot spot = written.getValue().spot();
-      if (!known.contains(key) && !faults.isFull(spot.file())) {
-        faults.add(spot, "unknown key " + Words.shown(key), Words.oneOf(key, known));
-        Words.nearest(key, known)
-            .ifPresent(
-                meant -> kept.putIfAbsent(meant, new Node.Entry(spot, new Node.Unread(spot))));
-      }
-    }
-    return new Node.Keyed(map.spot(), kept, map.open());
   }
 
   /** Whether all that was asked for was there and right. */
@@ -145,18 +118,34 @@ final class Fields {
     return value;
   }
 
+  /** A value that a reader makes something of; where it does not, what would be right. */
+  private <T> Optional<T> read(
+      String key, Function<Node, Optional<? extends T>> reader, String right) {
+    Optional<Node> value = value(key);
+    Optional<T> read = value.flatMap(reader);
+    if (read.isEmpty()) {
+      value.ifPresent(v -> wrong(key, v, right));
+    }
+    return read;
+  }
+
+  private <T> Optional<T> readText(
+      String key, Function<Node.Text, Optional<T>> reader, String right) {
+    return read(
+        key, v -> v instanceof Node.Text text ? reader.apply(text) : Optional.empty(), right);
+  }
+
   /** NaN where it is missing or wrong, so that comparisons with it do not hold. */
   double number(String key, Quantity quantity) {
-    Optional<Node> value = value(key);
-    if (value.isPresent() && value.get() instanceof Node.Text text) {
-      Quantity.Reading reading = quantity.read(text.text());
-      if (reading.right() != null) {
-        wrong(key, text, reading.right());
-      }
-      return reading.value();
+    Optional<Node.Text> text = readText(key, Optional::of, quantity.what());
+    if (text.isEmpty()) {
+      return Double.NaN;
     }
-    value.ifPresent(v -> wrong(key, v, quantity.what()));
-    return Double.NaN;
+    Quantity.Reading reading = quantity.read(text.get().text());
+    if (reading.right() != null) {
+      wrong(key, text.get(), reading.right());
+    }
+    return reading.value();
   }
 
   double number(String key, Quantity quantity, double otherwise) {
@@ -174,18 +163,12 @@ final class Fields {
 
   /** A whole number without a unit; {@code least - 1} where it is missing or wrong. */
   int count(String key, int least, int most) {
-    Optional<Node> value = value(key);
-    if (value.isPresent() && value.get() instanceof Node.Text text) {
-      String written = text.text().strip();
-      if (WHOLE.matcher(written).matches()) {
-        long count = Long.parseLong(written);
-        if (count >= least && count <= most) {
-          return (int) count;
-        }
-      }
-    }
-    value.ifPresent(v -> wrong(key, v, "a whole number from " + least + " to " + most));
-    return least - 1;
+    return readText(
+            key,
+            text -> text.wholeNumber().filter(n -> n >= least && n <= most),
+            "a whole number from " + least + " to " + most)
+        .map(Math::toIntExact)
+        .orElse(least - 1);
   }
 
   int count(String key, int least, int most, int otherwise) {
@@ -194,50 +177,24 @@ final class Fields {
 
   /** A name: one line of text. */
   Optional<String> name(String key) {
-    Optional<Node> value = value(key);
-    if (value.isPresent() && value.get() instanceof Node.Text text && Words.isName(text.text())) {
-      return Optional.of(text.text().strip());
-    }
-    value.ifPresent(v -> wrong(key, v, "a name of one line, at most 60 letters"));
-    return Optional.empty();
+    return readText(
+        key,
+        text -> Optional.of(text.text().strip()).filter(Words::isName),
+        "a name of one line, at most 60 letters");
+  }
+
+  @Nullable LocalDate date(String key) {
+    return readText(key, Node.Text::date, "a date such as 2027-03-28").orElse(null);
   }
 
   /** One of a few things, by the word for it. */
   <T> Optional<T> choice(String key, List<T> things, Function<T, String> wordFor) {
-    Optional<Node> value = value(key);
-    String word =
-        value.isPresent() && value.get() instanceof Node.Text text ? text.text().strip() : "";
-    for (T thing : things) {
-      if (wordFor.apply(thing).equals(word)) {
-        return Optional.of(thing);
-      }
-    }
-    List<String> words = things.stream().map(wordFor).toList();
-    value.ifPresent(v -> wrong(key, v, Words.oneOf(word, words)));
-    return Optional.empty();
-  }
-
-  @Nullable LocalDate date(String key) {
-    Optional<Node> value = value(key);
-    if (value.isPresent() && value.get() instanceof Node.Text text) {
-      Optional<LocalDate> date = date(text);
-      if (date.isPresent()) {
-        return date.get();
-      }
-    }
-    value.ifPresent(v -> wrong(key, v, "a date such as 2027-03-28"));
-    return null;
-  }
-
-  static Optional<LocalDate> date(Node.Text text) {
-    String written = text.text().strip();
-    try {
-      return DATE.matcher(written).matches()
-          ? Optional.of(LocalDate.parse(written))
-          : Optional.empty();
-    } catch (DateTimeException e) {
-      return Optional.empty();
-    }
+    Optional<Node.Text> text = map.entry(key).flatMap(e -> Node.text(e.value()));
+    String word = text.map(t -> t.text().strip()).orElse("");
+    return readText(
+        key,
+        t -> things.stream().filter(thing -> wordFor.apply(thing).equals(word)).findFirst(),
+        Words.oneOf(word, things.stream().map(wordFor).toList()));
   }
 
   /** Whether nothing is written there: no key, or nothing after it. */
@@ -247,14 +204,17 @@ final class Fields {
         .orElse(true);
   }
 
+  /** Whether a list is written there, with nothing in it. */
+  boolean isEmptyList(String key) {
+    return map.entry(key)
+        .map(e -> e.value() instanceof Node.Items list && list.items().isEmpty())
+        .orElse(false);
+  }
+
   /** A map within this one. */
   Optional<Node.Keyed> keyed(String key, String right) {
-    Optional<Node> value = value(key);
-    if (value.isPresent() && value.get() instanceof Node.Keyed keyed) {
-      return Optional.of(keyed);
-    }
-    value.ifPresent(v -> wrong(key, v, right));
-    return Optional.empty();
+    return read(
+        key, v -> v instanceof Node.Keyed keyed ? Optional.of(keyed) : Optional.empty(), right);
   }
 
   /** The fields of a map within this one. */
@@ -263,22 +223,20 @@ final class Fields {
         .map(keyed -> new Fields(itsOwner, spot(key), keyed, known, faults));
   }
 
-  /** The texts of a list, each where it was written. */
-  Optional<List<Node.Text>> list(String key, String example) {
-    Optional<Node> value = value(key);
-    if (value.isPresent() && value.get() instanceof Node.Items list) {
-      List<Node.Text> texts = new ArrayList<>();
-      for (Node item : list.items()) {
-        if (item instanceof Node.Text text) {
-          texts.add(text);
-        } else {
-          wrong(key, item, "a list of words such as " + example);
-        }
-      }
-      return Optional.of(texts);
+  /** The texts of a list, each where it was written; none where there is no such list. */
+  List<Node.Text> list(String key, String example) {
+    Optional<Node.Items> list =
+        read(
+            key,
+            v -> v instanceof Node.Items items ? Optional.of(items) : Optional.empty(),
+            "a list such as " + example);
+    List<Node.Text> texts = new ArrayList<>();
+    for (Node item : list.map(Node.Items::items).orElse(List.of())) {
+      Node.text(item)
+          .ifPresentOrElse(
+              texts::add, () -> wrong(key, item, "a list of words such as " + example));
     }
-    value.ifPresent(v -> wrong(key, v, "a list such as " + example));
-    return Optional.empty();
+    return texts;
   }
 
   /**

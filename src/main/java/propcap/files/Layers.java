@@ -45,7 +45,7 @@ record Layers(List<Node.Keyed> files, boolean whole) {
       if (read.isEmpty()) {
         break;
       }
-      Node.Keyed map = Fields.onlyKnown(read.get(), KEYS, faults);
+      Node.Keyed map = KnownKeys.of(read.get(), KEYS, faults);
       files.add(map);
       Optional<Node.Entry> base = map.entry("extends");
       if (base.isEmpty()) {

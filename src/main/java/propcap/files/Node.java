@@ -1,10 +1,13 @@
 package propcap.files;
 
+import java.time.DateTimeException;
+import java.time.LocalDate;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /**
  * A piece of a grower's file that knows where it was written. Scenarios that extend others are put
@@ -16,8 +19,34 @@ sealed interface Node {
   /** What it is, in the words of a fault. */
   String kind();
 
+  /** A node that is text. */
+  static Optional<Text> text(Node node) {
+    return node instanceof Text text ? Optional.of(text) : Optional.empty();
+  }
+
   /** A word, a number, a quantity or a date, not yet understood. */
   record Text(Spot spot, String text) implements Node {
+    private static final Pattern DATE = Pattern.compile("[0-9]{4}-[0-9]{2}-[0-9]{2}");
+    private static final Pattern WHOLE = Pattern.compile("[-+]?[0-9]{1,18}");
+
+    Optional<LocalDate> date() {
+      String written = text.strip();
+      try {
+        return DATE.matcher(written).matches()
+            ? Optional.of(LocalDate.parse(written))
+            : Optional.empty();
+      } catch (DateTimeException e) {
+        return Optional.empty();
+      }
+    }
+
+    Optional<Long> wholeNumber() {
+      String written = text.strip();
+      return WHOLE.matcher(written).matches()
+          ? Optional.of(Long.valueOf(written))
+          : Optional.empty();
+    }
+
     @Override
     public String kind() {
       return Words.shown(text);
@@ -68,6 +97,11 @@ sealed interface Node {
 
     Optional<Entry> entry(String key) {
       return Optional.ofNullable(entries.get(key));
+    }
+
+    /** The word that a key holds; empty where there is none. */
+    String word(String key) {
+      return entry(key).flatMap(e -> text(e.value())).map(t -> t.text().strip()).orElse("");
     }
 
     boolean has(String key) {

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import propcap.farm.PlaceKind;
 
 /** The places of a scenario and of those that it extends, put together by name. */
 final class PlaceList {
@@ -71,11 +72,7 @@ final class PlaceList {
 
   private boolean germinates(String name) {
     Node.Keyed place = byName.get(name);
-    return place == null
-        || place
-            .entry("kind")
-            .map(e -> !(e.value() instanceof Node.Text kind && kind.text().equals("hardening")))
-            .orElse(true);
+    return place == null || !place.word("kind").equals(PlaceKind.HARDENING.word());
   }
 
   private void add(Node places, boolean first) {
@@ -96,7 +93,7 @@ final class PlaceList {
         }
         continue;
       }
-      Node.Keyed known = Fields.onlyKnown(place, PlaceFields.KEYS, faults);
+      Node.Keyed known = KnownKeys.of(place, PlaceFields.KEYS, faults);
       Optional<String> name =
           new Fields("a place", place.spot(), known, PlaceFields.KEYS, faults).name("name");
       if (name.isEmpty()) {
@@ -162,7 +159,7 @@ final class PlaceList {
     if (value.isEmpty() || value.get() instanceof Node.Unread) {
       return Optional.empty();
     }
-    String name = value.get() instanceof Node.Text text ? text.text().strip() : "";
+    String name = written.word(key);
     if (byName.containsKey(name)) {
       return Optional.of(name);
     }

@@ -76,7 +76,7 @@ record ScenarioFields(
     Set<DayOfWeek> rest = EnumSet.noneOf(DayOfWeek.class);
     List<String> days = Arrays.stream(DayOfWeek.values()).map(DayOfWeek::name).toList();
     if (fields.has("rest")) {
-      for (Node.Text text : fields.list("rest", "[SUNDAY]").orElse(List.of())) {
+      for (Node.Text text : fields.list("rest", "[SUNDAY]")) {
         String day = text.text().strip().toUpperCase(Locale.ROOT);
         if (days.contains(day)) {
           rest.add(DayOfWeek.valueOf(day));

@@ -63,7 +63,7 @@ final class SowingChanges {
     }
     boolean any = false;
     for (int i = 0; i < rows.size() && match.isPresent(); i++) {
-      if (matches(match.get(), id(rows.get(i)))) {
+      if (matches(match.get(), rows.get(i).word("id"))) {
         any = true;
         Node.Keyed row = rows.get(i).replacing(settings);
         rows.set(i, shift == 0 ? row : shifted(row, shift, change));
@@ -71,7 +71,7 @@ final class SowingChanges {
     }
     if (match.isPresent() && !any && !open && !faults.isFull(written.spot().file())) {
       Optional<String> near =
-          Words.nearest(match.get(), rows.stream().map(SowingChanges::id).toList());
+          Words.nearest(match.get(), rows.stream().map(row -> row.word("id")).toList());
       faults.add(
           change.entry("match").map(e -> e.value().spot()).orElse(written.spot()),
           "no sowing matches " + Words.shown(match.get()),
@@ -88,8 +88,7 @@ final class SowingChanges {
     }
     for (String key : SHIFTED) {
       Optional<LocalDate> date =
-          row.entry(key)
-              .flatMap(e -> e.value() instanceof Node.Text t ? Fields.date(t) : Optional.empty());
+          row.entry(key).flatMap(e -> Node.text(e.value())).flatMap(Node.Text::date);
       if (date.isPresent()) {
         String day = date.get().plusDays((long) shift).toString();
         Node value = new Node.Text(by.get().value().spot(), day);
@@ -97,12 +96,6 @@ final class SowingChanges {
       }
     }
     return moved;
-  }
-
-  private static String id(Node.Keyed row) {
-    return row.entry("id")
-        .map(e -> e.value() instanceof Node.Text t ? t.text().strip() : "")
-        .orElse("");
   }
 
   /** Whether a name is what a pattern with * for any letters stands for. */

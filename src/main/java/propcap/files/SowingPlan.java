@@ -81,10 +81,7 @@ final class SowingPlan {
   }
 
   private Line line(Node.Keyed row, Map<String, Spot> ids) {
-    String written =
-        row.entry("id")
-            .map(e -> e.value() instanceof Node.Text t ? t.text().strip() : "")
-            .orElse("");
+    String written = row.word("id");
     Fields fields =
         new Fields(Words.isName(written) ? written : "", row.spot(), row, COLUMNS, faults);
     Optional<String> id = fields.name("id");

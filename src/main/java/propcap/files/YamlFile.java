@@ -26,6 +26,7 @@ final class YamlFile {
   private static final int DEEPEST = 20;
   private static final int MOST_NODES = 500_000;
   private static final int MOST_ENTRIES = 5_000;
+  private static final int LONGEST_LINE = 200_000;
 
   private final SourceText source;
   private final Faults faults;
@@ -58,6 +59,7 @@ final class YamlFile {
 
   private Optional<Node.Keyed> root() {
     try {
+      refuseLongLines();
       while (events.hasNext()) {
         Event event = next();
         if (event instanceof NodeEvent) {
@@ -85,6 +87,21 @@ final class YamlFile {
       broken(last, "no YAML");
     }
     return Optional.empty();
+  }
+
+  /** The parser takes a time that grows with the square of a line's length. */
+  private void refuseLongLines() {
+    String text = source.text();
+    int line = 1;
+    for (int start = 0; start < text.length(); line++) {
+      int end = text.indexOf('\n', start);
+      end = end < 0 ? text.length() : end;
+      if (end - start > LONGEST_LINE) {
+        Spot spot = new Spot(source.file(), line, 1);
+        throw new Refused(spot, "a line of " + (end - start) + " characters", "shorter lines");
+      }
+      start = end + 1;
+    }
   }
 
   private void refuseMoreDocuments() {

@@ -194,6 +194,14 @@ class BadFilesTest {
   }
 
   @Test
+  void aLineWithoutEndIsRefused() {
+    folder.write("crops.yaml", "crops:\n  x: \"" + "x".repeat(64 << 20 >> 1) + "\"\n");
+
+    assertThat(folder.faults())
+        .containsExactly("crops.yaml:2:1: a line of 33554439 characters; shorter lines");
+  }
+
+  @Test
   void aFileThatMayNotBeReadIsAFault() throws IOException {
     Path secret = folder.path("crops.yaml");
     assumeTrue(secret.toFile().setReadable(false));

@@ -177,6 +177,24 @@ class FaultsTest {
   }
 
   @Test
+  void oneFaultOfACropDoesNotHideAnother() {
+    folder.change("crops.yaml", "germinate-in: [Mats, House 1]", "germinate-in: []");
+    folder.change(
+        "crops.yaml",
+        "    cells: 200\n    seeds-per-cell: 2\n    germination: {rate: 78 %",
+        "    cells: 2 00\n    germination: {rate: 780 %");
+    folder.change("crops.yaml", "takes: 45 days", "takes: 45");
+
+    assertThat(folder.faults())
+        .containsExactly(
+            "crops.yaml:27:12: cells of snapdragon is '2 00'; a whole number from 1 to 10000",
+            "crops.yaml:28:25: rate of snapdragon's germination is '780 %'; 0 to 100 %",
+            "crops.yaml:30:5: no place to germinate snapdragon in; a place",
+            "crops.yaml:31:61: takes of snapdragon's growing-on is '45'; a unit is missing: a"
+                + " number of days, such as 8 days");
+  }
+
+  @Test
   void aMissingCropListIsOneFaultNotOneForEachSowing() {
     folder.change("scenario.yaml", "crops.yaml", "none.yaml");
 

@@ -1,0 +1,46 @@
+package propcap.study;
+
+import org.jspecify.annotations.Nullable;
+
+/** Money over the years: the formulas of any text on investment. */
+final class Capital {
+  private Capital() {}
+
+  /**
+   * What 1 at the end of each of so many years is worth today: (1 - (1+r)^-n) / r, and n where r is
+   * 0.
+   */
+  static double annuityFactor(double rate, double years) {
+    return rate == 0 ? years : -Math.expm1(-years * Math.log1p(rate)) / rate;
+  }
+
+  /** What 1 after so many years is worth today. */
+  static double presentValue(double rate, double years) {
+    return Math.pow(1 + rate, -years);
+  }
+
+  /**
+   * Years until yearly receipts, discounted, have paid an outlay; within a year they come in
+   * evenly.
+   *
+   * @return null where they never do
+   */
+  static @Nullable Double payback(double outlay, double yearly, double rate) {
+    if (outlay <= 0) {
+      return 0.0;
+    }
+    if (yearly <= 0 || (rate > 0 && yearly / rate <= outlay)) {
+      return null;
+    }
+    double left = outlay;
+    int year = 0;
+    while (true) {
+      double receipt = yearly * presentValue(rate, year + 1);
+      if (receipt >= left) {
+        return year + left / receipt;
+      }
+      left -= receipt;
+      year++;
+    }
+  }
+}

@@ -1,0 +1,146 @@
+package propcap.study;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
+import propcap.farm.Loss;
+import propcap.farm.Prices;
+import propcap.farm.Scenario;
+import propcap.farm.Sowing;
+import propcap.farm.Step;
+import propcap.season.SeasonOutcome;
+
+/** What is read of each season when scenarios are compared: the same numbers for all of them. */
+final class Measures {
+  /** One number of a season, and what it is. */
+  record Measure(Comparison.Kind kind, String subject, boolean moreIsBetter) {}
+
+  private final List<Measure> measures = new ArrayList<>();
+  private final List<List<ToDoubleFunction<SeasonOutcome>>> readings = new ArrayList<>();
+
+  Measures(List<Scenario> scenarios) {
+    scenarios.forEach(s -> readings.add(new ArrayList<>()));
+    add(
+        scenarios,
+        Comparison.Kind.ON_TIME,
+        "",
+        true,
+        s -> o -> onTime(o, IntStream.range(0, o.sowings())));
+    Set<String> crops = new LinkedHashSet<>();
+    scenarios.forEach(s -> s.sowings().forEach(sowing -> crops.add(sowing.crop())));
+    for (String crop : crops) {
+      add(
+          scenarios,
+          Comparison.Kind.ON_TIME_OF_CROP,
+          crop,
+          true,
+          s -> o -> onTime(o, ofCrop(s, crop)));
+    }
+    add(scenarios, Comparison.Kind.LATE, "", false, s -> o -> late(o));
+    add(scenarios, Comparison.Kind.SOWINGS_MET, "", true, s -> o -> met(s, o));
+    add(scenarios, Comparison.Kind.WAITING, "", false, s -> o -> waited(o));
+    for (Step step : Step.values()) {
+      add(scenarios, Comparison.Kind.WAITING, step.word(), false, s -> o -> waited(o, step));
+    }
+    for (Loss cause : Loss.values()) {
+      add(scenarios, Comparison.Kind.LOST, cause.word(), false, s -> o -> lost(o, cause));
+    }
+    if (scenarios.stream().allMatch(s -> s.prices() != null)) {
+      add(scenarios, Comparison.Kind.MARGIN, "", true, Measures::margin);
+    }
+  }
+
+  /** How a number is read of the seasons of a scenario. */
+  @FunctionalInterface
+  private interface For {
+    ToDoubleFunction<SeasonOutcome> scenario(Scenario scenario);
+  }
+
+  private void add(
+      List<Scenario> scenarios,
+      Comparison.Kind kind,
+      String subject,
+      boolean moreIsBetter,
+      For reading) {
+    measures.add(new Measure(kind, subject, moreIsBetter));
+    for (int i = 0; i < scenarios.size(); i++) {
+      readings.get(i).add(reading.scenario(scenarios.get(i)));
+    }
+  }
+
+  List<Measure> all() {
+    return measures;
+  }
+
+  int indexOf(Comparison.Kind kind, String subject) {
+    return IntStream.range(0, measures.size())
+        .filter(m -> measures.get(m).kind() == kind && measures.get(m).subject().equals(subject))
+        .findFirst()
+        .orElse(-1);
+  }
+
+  /** Every number of one season of a scenario. */
+  double[] of(int scenario, SeasonOutcome season) {
+    return readings.get(scenario).stream().mapToDouble(r -> r.applyAsDouble(season)).toArray();
+  }
+
+  /** One number over the seasons. */
+  static double[] column(List<double[]> seasons, int measure) {
+    return seasons.stream().mapToDouble(numbers -> numbers[measure]).toArray();
+  }
+
+  private static IntStream ofCrop(Scenario scenario, String crop) {
+    List<Sowing> sowings = scenario.sowings();
+    return IntStream.range(0, sowings.size()).filter(s -> sowings.get(s).crop().equals(crop));
+  }
+
+  static double onTime(SeasonOutcome season, IntStream sowings) {
+    return sowings.mapToLong(season::onTime).sum();
+  }
+
+  private static double late(SeasonOutcome season) {
+    return IntStream.range(0, season.sowings()).mapToLong(season::late).sum();
+  }
+
+  private static double met(Scenario scenario, SeasonOutcome season) {
+    return IntStream.range(0, season.sowings()).filter(s -> isMet(scenario, season, s)).count();
+  }
+
+  /** Whether a sowing has the plants that it needs on time. */
+  static boolean isMet(Scenario scenario, SeasonOutcome season, int sowing) {
+    return season.onTime(sowing) >= scenario.sowings().get(sowing).plantsNeeded();
+  }
+
+  private static double waited(SeasonOutcome season) {
+    double sum = 0;
+    for (Step step : Step.values()) {
+      sum += waited(season, step);
+    }
+    return sum;
+  }
+
+  static double waited(SeasonOutcome season, Step step) {
+    double sum = 0;
+    for (int s = 0; s < season.sowings(); s++) {
+      for (int month = 0; month < season.months(); month++) {
+        sum += season.waited(step, s, month);
+      }
+    }
+    return sum;
+  }
+
+  private static double lost(SeasonOutcome season, Loss cause) {
+    return IntStream.range(0, season.sowings()).mapToLong(s -> season.lost(s, cause)).sum();
+  }
+
+  static ToDoubleFunction<SeasonOutcome> margin(Scenario scenario) {
+    Prices prices = scenario.prices();
+    if (prices == null) {
+      throw new IllegalArgumentException(scenario.name() + " has no money");
+    }
+    return season -> Accounts.margin(scenario, prices, season).doubleValue();
+  }
+}

@@ -1,0 +1,45 @@
+package propcap.study;
+
+import java.util.List;
+import java.util.regex.Pattern;
+import java.util.stream.IntStream;
+import propcap.farm.Place;
+import propcap.farm.Scenario;
+
+/** Which places and sowings a question names. */
+final class Names {
+  private Names() {}
+
+  /**
+   * The number of a place.
+   *
+   * @throws BadQuestionException where none has that name
+   */
+  static int place(Scenario scenario, String name) throws BadQuestionException {
+    List<String> names = scenario.places().stream().map(Place::name).toList();
+    if (!names.contains(name)) {
+      throw new BadQuestionException(
+          "no place is named '" + name + "'; there are " + String.join(", ", names));
+    }
+    return names.indexOf(name);
+  }
+
+  /**
+   * The numbers of the sowings whose ids a pattern names, where * stands for any letters.
+   *
+   * @throws BadQuestionException where there is none
+   */
+  static List<Integer> sowings(Scenario scenario, String match) throws BadQuestionException {
+    Pattern pattern = Pattern.compile(Pattern.quote(match).replace("*", "\\E.*\\Q"));
+    List<Integer> found =
+        IntStream.range(0, scenario.sowings().size())
+            .filter(s -> pattern.matcher(scenario.sowings().get(s).id()).matches())
+            .boxed()
+            .toList();
+    if (found.isEmpty()) {
+      throw new BadQuestionException(
+          "no sowing's id matches '" + match + "'; a match is such as \"tomato*\" or tomato-1");
+    }
+    return found;
+  }
+}

@@ -1,0 +1,52 @@
+package propcap.study;
+
+import java.util.stream.IntStream;
+import org.apache.commons.math3.distribution.TDistribution;
+import org.apache.commons.math3.stat.descriptive.moment.Mean;
+import org.apache.commons.math3.stat.descriptive.moment.Variance;
+
+/**
+ * The paired-t interval of the difference between two scenarios run on the same seasons (Law,
+ * Simulation Modeling and Analysis, chapter on comparing alternatives).
+ */
+final class Paired {
+  private Paired() {}
+
+  /**
+   * The difference, second minus first.
+   *
+   * @param first one number a season
+   * @param second as many
+   * @param moreIsBetter whether the second is ahead where its number is the higher
+   * @param confidence of all of so many comparisons together, by Bonferroni
+   * @param comparisons how many intervals are to hold together
+   */
+  static Difference difference(
+      double[] first, double[] second, boolean moreIsBetter, double confidence, int comparisons) {
+    int n = first.length;
+    double[] differences = IntStream.range(0, n).mapToDouble(i -> second[i] - first[i]).toArray();
+    double mean = new Mean().evaluate(differences);
+    if (n < 2) {
+      return new Difference(mean, 0, 0, ahead(differences, moreIsBetter), 1);
+    }
+    double variance = new Variance().evaluate(differences);
+    double apart = new Variance().evaluate(first) + new Variance().evaluate(second);
+    double se = Math.sqrt(variance / n);
+    double t =
+        new TDistribution(null, n - 1)
+            .inverseCumulativeProbability(1 - (1 - confidence) / (2.0 * comparisons));
+    return new Difference(
+        mean,
+        t * se,
+        se,
+        ahead(differences, moreIsBetter),
+        variance == 0 ? 1 : Math.sqrt(apart / variance));
+  }
+
+  private static double ahead(double[] differences, boolean moreIsBetter) {
+    return IntStream.range(0, differences.length)
+            .filter(i -> moreIsBetter ? differences[i] > 0 : differences[i] < 0)
+            .count()
+        / (double) differences.length;
+  }
+}

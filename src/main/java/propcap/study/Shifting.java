@@ -1,0 +1,197 @@
+package propcap.study;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.TreeSet;
+import java.util.function.DoubleConsumer;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
+import propcap.farm.Scenario;
+import propcap.farm.Sowing;
+import propcap.season.SeasonOutcome;
+
+/** When is the best day to sow? Groups of sowings, moved together, on the same seasons. */
+public final class Shifting {
+  /** At which the intervals of one group and outcome hold together. */
+  public static final double CONFIDENCE = 0.95;
+
+  private static final int GROUP_ON_TIME = 0;
+  private static final int GROUP_LATE = 1;
+  private static final int GROUP_MET = 2;
+  private static final int ALL_ON_TIME = 3;
+  private static final int MARGIN = 4;
+
+  private Shifting() {}
+
+  /**
+   * Moves each group by itself, from so many days to so many by a step; no shift is always tried.
+   *
+   * @param matches ids of sowings, where * stands for any letters; one group each
+   * @throws BadQuestionException where a match names no sowing, there is nothing to try, or a
+   *     sowing would leave the season
+   */
+  public static Shifts shift(
+      Scenario scenario,
+      List<String> matches,
+      int from,
+      int to,
+      int step,
+      RunSettings settings,
+      DoubleConsumer progress)
+      throws BadQuestionException, InterruptedException {
+    List<Integer> days = days(from, to, step);
+    List<Shifts.Group> groups = new ArrayList<>();
+    for (int g = 0; g < matches.size(); g++) {
+      int done = g;
+      groups.add(
+          group(
+              scenario,
+              matches.get(g),
+              days,
+              settings,
+              share -> progress.accept((done + share) / matches.size())));
+    }
+    return new Shifts(scenario, settings, settings.seasons(), CONFIDENCE, groups);
+  }
+
+  private static List<Integer> days(int from, int to, int step) throws BadQuestionException {
+    if (step < 1 || to < from) {
+      throw new BadQuestionException(
+          "shifts from "
+              + from
+              + " to "
+              + to
+              + " days by "
+              + step
+              + " leave nothing to try;"
+              + " say such as --from -14 --to 14 --step 7");
+    }
+    TreeSet<Integer> days = new TreeSet<>();
+    for (int d = from; d <= to; d += step) {
+      days.add(d);
+    }
+    days.add(0);
+    return List.copyOf(days);
+  }
+
+  private static Shifts.Group group(
+      Scenario scenario,
+      String match,
+      List<Integer> days,
+      RunSettings settings,
+      DoubleConsumer progress)
+      throws BadQuestionException, InterruptedException {
+    List<Integer> moved = Names.sowings(scenario, match);
+    List<Scenario> scenarios = new ArrayList<>();
+    for (int d : days) {
+      scenarios.add(shifted(scenario, moved, d));
+    }
+    int n = settings.seasons();
+    try (Seasons seasons = new Seasons(scenarios, settings.seed(), settings.threads())) {
+      List<List<double[]>> numbers =
+          seasons.run(
+              IntStream.range(0, days.size()).boxed().toList(),
+              0,
+              n,
+              reading(scenario, moved),
+              done -> progress.accept(done / (double) n));
+      return new Response(scenario, match, moved, days, numbers).group();
+    }
+  }
+
+  private static Scenario shifted(Scenario scenario, List<Integer> moved, int days)
+      throws BadQuestionException {
+    List<Sowing> sowings = new ArrayList<>(scenario.sowings());
+    for (int s : moved) {
+      Sowing shifted = sowings.get(s).shifted(days);
+      if (!scenario.season().contains(shifted.sow())) {
+        throw new BadQuestionException(
+            shifted.id()
+                + ", sown "
+                + Math.abs(days)
+                + (days < 0 ? " days earlier, " : " days later, ")
+                + "would be sown on "
+                + shifted.sow()
+                + ", outside the season; try less, or lengthen the season");
+      }
+      sowings.set(s, shifted);
+    }
+    return scenario.withSowings(sowings);
+  }
+
+  private static Seasons.Reading<double[]> reading(Scenario scenario, List<Integer> moved) {
+    ToDoubleFunction<SeasonOutcome> margin =
+        scenario.prices() == null ? o -> 0 : Measures.margin(scenario);
+    return (s, o) ->
+        new double[] {
+          Measures.onTime(o, moved.stream().mapToInt(m -> m)),
+          moved.stream().mapToLong(o::late).sum(),
+          moved.stream().filter(m -> Measures.isMet(scenario, o, m)).count(),
+          Measures.onTime(o, IntStream.range(0, o.sowings())),
+          margin.applyAsDouble(o)
+        };
+  }
+
+  /** What the numbers of one group say. */
+  private record Response(
+      Scenario scenario,
+      String match,
+      List<Integer> moved,
+      List<Integer> days,
+      List<List<double[]>> numbers) {
+
+    Shifts.Group group() {
+      int best =
+          IntStream.range(0, days.size())
+              .boxed()
+              .max(Comparator.comparingDouble(d -> Samples.of(column(d, judged())).mean()))
+              .orElseThrow();
+      return new Shifts.Group(
+          match,
+          moved.stream().map(s -> scenario.sowings().get(s).id()).toList(),
+          IntStream.range(0, days.size()).mapToObj(this::point).toList(),
+          days.get(best),
+          IntStream.range(0, days.size())
+              .filter(d -> d == best || !difference(best, d, judged()).isClear())
+              .mapToObj(days::get)
+              .toList());
+    }
+
+    private int judged() {
+      return scenario.prices() == null ? ALL_ON_TIME : MARGIN;
+    }
+
+    private Shifts.Point point(int d) {
+      int unshifted = days.indexOf(0);
+      return new Shifts.Point(
+          days.get(d),
+          stat(d, GROUP_ON_TIME),
+          stat(d, GROUP_LATE),
+          stat(d, GROUP_MET),
+          stat(d, ALL_ON_TIME),
+          scenario.prices() == null ? null : stat(d, MARGIN),
+          difference(unshifted, d, GROUP_ON_TIME),
+          difference(unshifted, d, ALL_ON_TIME),
+          margin(unshifted, d));
+    }
+
+    private @Nullable Difference margin(int from, int to) {
+      return scenario.prices() == null ? null : difference(from, to, MARGIN);
+    }
+
+    private Stat stat(int d, int number) {
+      return Samples.of(column(d, number)).stat();
+    }
+
+    private Difference difference(int from, int to, int number) {
+      return Paired.difference(
+          column(from, number), column(to, number), true, CONFIDENCE, Math.max(1, days.size() - 1));
+    }
+
+    private double[] column(int d, int number) {
+      return Measures.column(numbers.get(d), number);
+    }
+  }
+}

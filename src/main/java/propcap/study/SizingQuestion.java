@@ -1,0 +1,84 @@
+package propcap.study;
+
+import java.util.List;
+import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
+import propcap.farm.Scenario;
+
+/**
+ * What is asked of a sizing.
+ *
+ * @param places names of one place, or of two that are sized together
+ * @param from smallest size tried, spaces
+ * @param to largest
+ * @param step between sizes
+ * @param match sowings that the goal is about: an id, where * stands for any letters
+ * @param indifference how near the goal an answer may be wrong; null: a planning default
+ */
+public record SizingQuestion(
+    List<String> places,
+    int from,
+    int to,
+    int step,
+    Goal goal,
+    String match,
+    @Nullable Double indifference) {
+  /** Two hundredths of a chance; planning default. */
+  private static final double OF_A_CHANCE = 0.02;
+
+  /** A half percent of a share, of plants or of money; planning default. */
+  private static final double OF_A_NUMBER = 0.005;
+
+  /**
+   * Checks the question by itself.
+   *
+   * @throws BadQuestionException saying what would be right
+   */
+  void check(Scenario scenario) throws BadQuestionException {
+    if (places.isEmpty() || places.size() > 2) {
+      throw new BadQuestionException("one place is sized, or two together");
+    }
+    for (String place : places) {
+      Names.place(scenario, place);
+    }
+    if (from < 0 || step < 1 || to < from) {
+      throw new BadQuestionException(
+          "a ladder of sizes from "
+              + from
+              + " to "
+              + to
+              + " by "
+              + step
+              + " has no rungs;"
+              + " say such as --from 0 --to 400 --step 20");
+    }
+    if (goal.measure() == Goal.Measure.MARGIN && scenario.prices() == null) {
+      throw new BadQuestionException("a goal of margin takes a money: block in the scenario");
+    }
+    if (indifference != null && !(indifference > 0)) {
+      throw new BadQuestionException("an indifference must be more than 0, was " + indifference);
+    }
+    Names.sowings(scenario, match);
+  }
+
+  List<Integer> ladder() {
+    return IntStream.iterate(from, s -> s <= to, s -> s + step).boxed().toList();
+  }
+
+  /**
+   * How near the goal an answer may be wrong.
+   *
+   * @param level the measure's mean at the largest size, for what has no natural scale
+   */
+  double indifference(double level) {
+    if (indifference != null) {
+      return indifference;
+    }
+    return switch (goal.measure()) {
+      case MET -> OF_A_CHANCE;
+      case ON_TIME_SHARE -> OF_A_NUMBER;
+      case ON_TIME -> Math.max(1, OF_A_NUMBER * goal.least());
+      case MARGIN -> Math.max(1, OF_A_NUMBER * Math.abs(level));
+    };
+  }
+}

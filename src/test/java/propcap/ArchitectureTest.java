@@ -1,0 +1,240 @@
+package propcap;
+
+import static com.tngtech.archunit.base.DescribedPredicate.describe;
+import static com.tngtech.archunit.core.domain.JavaAccess.Predicates.target;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideOutsideOfPackage;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.lang.ArchRule;
+import java.time.Clock;
+import java.util.Arrays;
+import java.util.Date;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import umontreal.ssj.simevents.Accumulate;
+import umontreal.ssj.simevents.Event;
+import umontreal.ssj.simevents.Sim;
+import umontreal.ssj.simevents.Simulator;
+
+/**
+ * The table of docs/architecture.md: who may use whom, and what is banned. A rule about a package
+ * that does not exist holds. The bans are also tried on offenders, which they must refuse.
+ */
+class ArchitectureTest {
+  private static final JavaClasses HOUSE =
+      new ClassFileImporter()
+          .withImportOption(new ImportOption.DoNotIncludeTests())
+          .importPackages("propcap");
+
+  // Who may use whom.
+
+  /**
+   * The rooms of the house and those that each may use. Study may use chance: it draws each
+   * season's luck and hands it to season. Cli may use all.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "farm,",
+    "chance, farm",
+    "season, chance farm",
+    "study, season chance farm",
+    "evidence, chance farm",
+    "files, farm",
+    "report, study farm",
+    "web, report study files farm"
+  })
+  void aRoomUsesOnlyRoomsBelowIt(String room, String below) {
+    rooms(room, below == null ? "" : below).check(HOUSE);
+  }
+
+  private static ArchRule rooms(String room, String below) {
+    String[] allowed =
+        Arrays.stream((room + " " + below).strip().split(" "))
+            .map(name -> "propcap." + name + "..")
+            .toArray(String[]::new);
+    return classes()
+        .that()
+        .resideInAPackage("propcap." + room + "..")
+        .should()
+        .onlyDependOnClassesThat(
+            resideOutsideOfPackage("propcap..").or(resideInAnyPackage(allowed)))
+        .allowEmptyShould(true);
+  }
+
+  @Test
+  void aRoomThatUsesOneAboveItWouldBeRefused() {
+    assertThat(rooms("season", "farm").evaluate(HOUSE).hasViolation()).isTrue();
+    assertThat(rooms("study", "farm season").evaluate(HOUSE).hasViolation()).isTrue();
+  }
+
+  /** The innermost rooms use nothing from elsewhere but what is named here. */
+  @ParameterizedTest
+  @CsvSource({
+    "farm,",
+    "chance, umontreal.ssj..",
+    "season, umontreal.ssj..",
+    "study, org.apache.commons.math3.."
+  })
+  void anInnerRoomUsesOnlyTheLibraryNamedForIt(String room, String library) {
+    String[] allowed = {
+      "propcap..", "java..", "org.jspecify.annotations..", library == null ? "java.." : library
+    };
+    classes()
+        .that()
+        .resideInAPackage("propcap." + room + "..")
+        .should()
+        .onlyDependOnClassesThat(resideInAnyPackage(allowed))
+        .check(HOUSE);
+  }
+
+  @Test
+  void aLibraryInTheWrongRoomWouldBeRefused() {
+    assertThat(onlyIn("umontreal.ssj..", "propcap.chance..").evaluate(HOUSE).hasViolation())
+        .isTrue();
+  }
+
+  @Test
+  void ssjIsUsedOnlyByChanceSeasonAndEvidence() {
+    onlyIn("umontreal.ssj..", "propcap.chance..", "propcap.season..", "propcap.evidence..")
+        .check(HOUSE);
+  }
+
+  @Test
+  void jFreeChartIsUsedOnlyByReport() {
+    onlyIn("org.jfree..", "propcap.report..").check(HOUSE);
+  }
+
+  @Test
+  void picocliIsUsedOnlyByCli() {
+    onlyIn("picocli..", "propcap.cli..").check(HOUSE);
+  }
+
+  @Test
+  void commonsMathIsUsedOnlyByStudyAndEvidence() {
+    onlyIn("org.apache.commons.math3..", "propcap.study..", "propcap.evidence..").check(HOUSE);
+  }
+
+  private static ArchRule onlyIn(String library, String... rooms) {
+    return noClasses()
+        .that()
+        .resideOutsideOfPackages(rooms)
+        .should()
+        .dependOnClassesThat()
+        .resideInAPackage(library);
+  }
+
+  @Test
+  void roomsDoNotUseEachOtherInACircle() {
+    slices().matching("propcap.(*)..").should().beFreeOfCycles().check(HOUSE);
+  }
+
+  // What is banned.
+
+  private static final ArchRule NO_STANDARD_OUTPUT =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage("propcap.cli..")
+          .should()
+          .accessField(System.class, "out")
+          .orShould()
+          .accessField(System.class, "err")
+          .allowEmptyShould(true);
+
+  private static final ArchRule NO_UNNAMED_CHANCE =
+      noClasses()
+          .should()
+          .dependOnClassesThat()
+          .haveFullyQualifiedName("java.util.Random")
+          .orShould()
+          .dependOnClassesThat()
+          .haveFullyQualifiedName("java.util.concurrent.ThreadLocalRandom")
+          .orShould()
+          .callMethod(Math.class, "random");
+
+  private static final ArchRule NO_WALL_CLOCK =
+      noClasses()
+          .that()
+          .resideOutsideOfPackages("propcap.cli..", "propcap.web..")
+          .should()
+          .callMethod(System.class, "currentTimeMillis")
+          .orShould()
+          .callMethod(System.class, "nanoTime")
+          .orShould()
+          .dependOnClassesThat()
+          .areAssignableTo(Clock.class)
+          .orShould()
+          .callMethodWhere(
+              target(
+                  describe(
+                      "now of java.time",
+                      called ->
+                          called.getName().equals("now")
+                              && called.getOwner().getPackageName().startsWith("java.time"))))
+          .orShould()
+          .callConstructor(Date.class);
+
+  private static final ArchRule NO_STATIC_SIM =
+      noClasses()
+          .should()
+          .dependOnClassesThat()
+          .areAssignableTo(Sim.class)
+          .orShould()
+          .callMethod(Simulator.class, "getDefaultSimulator")
+          .orShould()
+          .callConstructor(Event.class)
+          .orShould()
+          .callConstructor(Accumulate.class)
+          .orShould()
+          .callConstructor(Accumulate.class, String.class);
+
+  private static final ArchRule NO_VAGUE_NAMES =
+      noClasses().should().haveNameMatching(".*(Manager|Handler|Helper|Utils?|Impl|Info)(\\$.*)?");
+
+  @Test
+  void onlyCliWritesToStandardOutput() {
+    NO_STANDARD_OUTPUT.check(HOUSE);
+    assertRefuses(NO_STANDARD_OUTPUT, Offenders.Printer.class);
+  }
+
+  @Test
+  void allChanceHasASeedAndAName() {
+    NO_UNNAMED_CHANCE.check(HOUSE);
+    assertRefuses(NO_UNNAMED_CHANCE, Offenders.Dice.class);
+  }
+
+  @Test
+  void onlyCliAndWebLookAtTheClock() {
+    NO_WALL_CLOCK.check(HOUSE);
+    assertRefuses(NO_WALL_CLOCK, Offenders.Millis.class);
+    assertRefuses(NO_WALL_CLOCK, Offenders.Today.class);
+    assertRefuses(NO_WALL_CLOCK, Offenders.RightNow.class);
+  }
+
+  @Test
+  void noSimulatorIsSharedByStatics() {
+    NO_STATIC_SIM.check(HOUSE);
+    assertRefuses(NO_STATIC_SIM, Offenders.EventOfNoSimulator.class);
+    assertRefuses(NO_STATIC_SIM, Offenders.AreaOfNoSimulator.class);
+    assertRefuses(NO_STATIC_SIM, Offenders.StaticTime.class);
+  }
+
+  @Test
+  void namesSayWhatAClassIs() {
+    NO_VAGUE_NAMES.check(HOUSE);
+    assertRefuses(NO_VAGUE_NAMES, Offenders.TrayManager.class);
+    assertRefuses(NO_VAGUE_NAMES, Offenders.TrayInfo.class);
+  }
+
+  private static void assertRefuses(ArchRule ban, Class<?> offender) {
+    JavaClasses only = new ClassFileImporter().importClasses(offender);
+    assertThat(ban.evaluate(only).hasViolation()).isTrue();
+  }
+}

@@ -122,10 +122,10 @@ class LossLawTest {
     Farms farm = new Farms();
     farm.rounds = new Rounds(Rounds.DEFAULT_AT, Set.of(DayOfWeek.SATURDAY, DayOfWeek.SUNDAY));
     farm.stretchLossPerDay = 0.05;
-    farm.minC[25] = -5; // before the move
+    farm.minC[28] = -5; // the day of the move: not wholly outside
     farm.minC[29] = -5;
     farm.minC[34] = -5;
-    farm.minC[36] = -5; // after planting out
+    farm.minC[35] = -5; // the day of planting out: nor this
     farm.crops = List.of(crop.make());
     farm.sowings.add(Farms.sowing("sowing", 0, TRAYS, 35, 59));
     return farm.make().withEndlessRoom();

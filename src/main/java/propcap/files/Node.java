@@ -147,7 +147,7 @@ sealed interface Node {
               if (old != null && old.value() instanceof Keyed before) {
                 merged.put(key, new Entry(old.spot(), before.overlay(after)));
               } else if (old == null && open) {
-                merged.put(key, new Entry(now.spot(), new Keyed(after.spot, after.entries, true)));
+                merged.put(key, new Entry(now.spot(), unread(after.spot).overlay(after)));
               }
             }
           });

@@ -149,7 +149,7 @@ class ExtendsFaultsTest {
         places:
           - {name: Chamber, spaces: lots}
         crops:
-          tomato: {cells: 50 cells}
+          tomato: {cells: 50 cells, growing-on: {damping-off: {chance: 4 %}}}
         sowings:
           - {match: tomato-1, shift: 7}
         """);

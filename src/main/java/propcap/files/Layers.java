@@ -27,7 +27,8 @@ record Layers(List<Node.Keyed> files, boolean whole) {
           "weather",
           "frost-at",
           "rounds",
-          "places");
+          "places",
+          "money");
 
   static Layers read(Path scenario, Faults faults) {
     List<Node.Keyed> files = new ArrayList<>();
@@ -78,6 +79,16 @@ record Layers(List<Node.Keyed> files, boolean whole) {
         faults.add(Spot.whole(scenario), key + " is missing", "the key " + key);
       }
     }
+  }
+
+  /** Whether one place stands in a scenario that changes the one where the other stands. */
+  boolean isLater(Spot spot, Spot than) {
+    return rank(spot) > rank(than);
+  }
+
+  /** Which of the files it stands in; -1: none, but in one that they name. */
+  private int rank(Spot spot) {
+    return files.stream().map(f -> f.spot().file()).toList().indexOf(spot.file());
   }
 
   /** The scenario as it stands when each file has replaced the keys that it writes. */

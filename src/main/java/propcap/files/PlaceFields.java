@@ -16,23 +16,31 @@ import propcap.farm.PlaceKind;
 record PlaceFields(
     Node.Keyed written, Optional<PlaceKind> kind, int spaces, Optional<Place> place) {
   static final List<String> KEYS =
-      List.of("name", "kind", "spaces", "climate", "stretch-loss", "like", "after");
+      List.of("name", "kind", "spaces", "climate", "stretch-loss", "cost", "like", "after");
 
   /** More spaces than this are a slip of the pen; sums of them stay within an int. */
   private static final int MOST_SPACES = 1_000_000;
 
-  static PlaceFields read(String name, Node.Keyed written, Faults faults) {
+  static PlaceFields read(String name, Node.Keyed written, Amounts amounts, Faults faults) {
     Fields fields = new Fields(name, nameSpot(written), written, KEYS, faults);
     Optional<PlaceKind> kind = fields.choice("kind", List.of(PlaceKind.values()), PlaceKind::word);
     int spaces = fields.count("spaces", 0, MOST_SPACES);
     Optional<Climate> climate =
         fields.map("climate", name + "'s climate", ClimateFields.KEYS).flatMap(ClimateFields::read);
     double stretchLoss = fields.number("stretch-loss", Quantity.PERCENT_PER_DAY, 0);
+    Optional<Place.Cost> cost =
+        fields.has("cost")
+            ? fields
+                .map("cost", name + "'s cost", CostFields.KEYS)
+                .flatMap(c -> CostFields.read(c, amounts))
+            : Optional.empty();
+    if (kind.isEmpty() || climate.isEmpty() || (fields.has("cost") && cost.isEmpty())) {
+      return new PlaceFields(written, kind, spaces, Optional.empty());
+    }
     Optional<Place> place =
-        kind.flatMap(
-            k ->
-                climate.flatMap(
-                    c -> fields.made(() -> new Place(name, k, spaces, c, stretchLoss))));
+        fields.made(
+            () ->
+                new Place(name, kind.get(), spaces, climate.get(), stretchLoss, cost.orElse(null)));
     return new PlaceFields(written, kind, spaces, place);
   }
 

@@ -126,7 +126,12 @@ final class PlaceList {
                       key + " for a place that is there already",
                       "a new name, or no " + key));
     }
-    byName.computeIfPresent(name, (n, old) -> old.replacing(change.without("like", "after")));
+    byName.computeIfPresent(name, (n, old) -> changed(old, change.without("like", "after")));
+  }
+
+  /** A climate is another as a whole, for its keys shut each other out; a cost is not. */
+  private static Node.Keyed changed(Node.Keyed old, Node.Keyed change) {
+    return old.overlay(change).replacing(change.without("cost"));
   }
 
   private void addNew(String name, Spot spot, Node.Keyed written, boolean first) {
@@ -137,7 +142,7 @@ final class PlaceList {
       alike.computeIfAbsent(like.get(), l -> new ArrayList<>()).add(name);
       place = model.replacing(place);
     } else if (written.has("like") || (open && !first)) {
-      place = new Node.Keyed(place.spot(), place.entries(), true);
+      place = changed(Node.Keyed.unread(place.spot()), place);
     } else if (!first && !place.has("kind")) {
       open = true;
       faults.add(

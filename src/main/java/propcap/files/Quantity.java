@@ -13,6 +13,8 @@ enum Quantity {
   TEMPERATURE("a temperature in C or F, such as 21 C or 70 F", "-100 to 200 C", -100, 200),
   /** 36,500 days are a hundred years. */
   DAYS("a number of days, such as 8 days", "0 to 36500 days", 0, 36_500),
+  /** How long a thing lasts. */
+  YEARS("a number of years, such as 12 years", "0 to 1000 years", 0, 1_000),
   /** Whole days, back or forward. */
   SHIFT("a whole number of days, such as -7 days", "-36500 to 36500 days", -36_500, 36_500),
   /** Read as a share, 0 to 1. */
@@ -83,6 +85,7 @@ enum Quantity {
     return switch (this) {
       case TEMPERATURE -> unit.equals("C") || unit.equals("F");
       case DAYS, SHIFT -> unit.equals("days") || unit.equals("day");
+      case YEARS -> unit.equals("years") || unit.equals("year");
       case PERCENT -> unit.equals("%");
       case PERCENT_PER_DAY -> unit.equals("%/day");
       case DEGREES, CORRELATION -> unit.isEmpty();
@@ -93,7 +96,7 @@ enum Quantity {
     return switch (this) {
       case TEMPERATURE -> unit.equals("F") ? (number - 32) * 5 / 9 : number;
       case PERCENT, PERCENT_PER_DAY -> number / 100;
-      case DAYS, SHIFT, DEGREES, CORRELATION -> number;
+      case DAYS, SHIFT, YEARS, DEGREES, CORRELATION -> number;
     };
   }
 

@@ -23,15 +23,17 @@ import propcap.farm.Season;
  * @param season empty where it could not be read
  * @param rounds empty where they could not be read
  * @param weather what names the weather record
+ * @param money empty where none is asked or it could not be read
  */
 record ScenarioFields(
     String name,
     Optional<Season> season,
     double frostAtC,
     Optional<Rounds> rounds,
-    Optional<Node> weather) {
+    Optional<Node> weather,
+    Optional<Fields> money) {
   private static final List<String> KEYS =
-      List.of("name", "season", "weather", "frost-at", "rounds");
+      List.of("name", "season", "weather", "frost-at", "rounds", "money");
 
   /** A season is cut from the years of a record, so it is no longer than one. */
   private static final int MOST_DAYS = 366;
@@ -47,7 +49,8 @@ record ScenarioFields(
         fields.has("rounds")
             ? fields.map("rounds", "rounds", List.of("at", "rest")).flatMap(ScenarioFields::rounds)
             : Optional.of(Rounds.everyDay()),
-        fields.value("weather"));
+        fields.value("weather"),
+        fields.has("money") ? fields.map("money", "money", MoneyFields.KEYS) : Optional.empty());
   }
 
   /** The file's name without what comes after its last dot. */

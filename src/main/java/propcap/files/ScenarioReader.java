@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import propcap.farm.Prices;
 import propcap.farm.Rounds;
 import propcap.farm.Scenario;
 import propcap.farm.Season;
@@ -32,13 +33,16 @@ public final class ScenarioReader {
     Layers layers = Layers.read(file, faults);
     layers.reportMissing(file, List.of("crops", "sowings", "places"), faults);
     ScenarioFields fields = ScenarioFields.read(file, layers.merged(file), faults);
+    Optional<MoneyFields> money = fields.money().map(m -> new MoneyFields(m, layers));
+    Amounts amounts = money.map(MoneyFields::amounts).orElseGet(() -> new Amounts(null, layers));
     PlaceList placeList = new PlaceList(layers, faults);
     Map<String, PlaceFields> places = new LinkedHashMap<>();
     placeList
         .places()
-        .forEach((name, place) -> places.put(name, PlaceFields.read(name, place, faults)));
+        .forEach((name, place) -> places.put(name, PlaceFields.read(name, place, amounts, faults)));
     CropList crops = new CropList(layers, placeList, faults);
     SowingPlan plan = new SowingPlan(layers, faults);
+    Optional<Prices> prices = money.flatMap(m -> m.read(crops, plan));
     List<WeatherYear> weather =
         fields
             .weather()
@@ -64,7 +68,8 @@ public final class ScenarioReader {
               places.values().stream().flatMap(p -> p.place().stream()).toList(),
               crops.crops(),
               plan.lines().stream().flatMap(l -> l.sowing().stream()).toList(),
-              weather));
+              weather,
+              prices.orElse(null)));
     } catch (IllegalArgumentException e) {
       faults.add(
           Spot.whole(file), String.valueOf(e.getMessage()), "a scenario that holds together");

@@ -71,8 +71,18 @@ class GarbageTest {
         """
         extends: scenario.yaml
         places:
-          - {name: Chamber 2, like: Chamber, spaces: 30, after: Chamber}
+          - {name: Chamber 2, like: Chamber, spaces: 30, after: Chamber,
+             cost: {buy: 5200, lasts: 12 years, keep: 150/year, run: 3.60 EUR/day}}
           - {name: Mats, spaces: 0}
+        money:
+          currency: EUR
+          plants:
+            tomato: {worth: 0.95, late: 0.40, short: 1.20, tray: 6.50}
+            default: {worth: 0.30, late: 0.10, short: 0.45}
+          tray: 1.10
+          pot-tray: 2.40 EUR
+          discount: 6 %
+          sell-surplus: true
         crops:
           tomato: {emergence: {base: 10 C}, germinate-in: [Chamber]}
         sowings:

@@ -9,10 +9,13 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import propcap.farm.Prices;
 
 class StarterTest {
   private static InputStream content(String name) {
@@ -38,6 +41,24 @@ class StarterTest {
             made.resolve("sowings.csv"),
             made.resolve("weather.csv"));
     assertThat(Files.readString(written.get(1))).isEqualTo("text of crops.yaml");
+  }
+
+  @Test
+  void theNotesOnMoneyCanBeTakenAtTheirWord(@TempDir Path folder)
+      throws FaultsException, IOException {
+    Path scenario = Starter.write(folder).get(0);
+    assertThat(ScenarioReader.read(scenario).prices()).isNull();
+    List<String> lines = new ArrayList<>(Files.readAllLines(scenario));
+    int first = lines.indexOf("# money:");
+    for (String line : lines.subList(first, first + 9)) {
+      lines.set(lines.indexOf(line), line.substring(2));
+    }
+    Files.write(scenario, lines);
+
+    Prices prices = Objects.requireNonNull(ScenarioReader.read(scenario).prices());
+
+    assertThat(prices.byCrop()).containsOnlyKeys("tomato");
+    assertThat(prices.sellSurplus()).isFalse();
   }
 
   @Test

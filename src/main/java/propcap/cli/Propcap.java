@@ -16,6 +16,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 import propcap.files.FaultsException;
+import propcap.study.BadQuestionException;
 
 /** Where the program starts. */
 @Command(
@@ -25,6 +26,10 @@ import propcap.files.FaultsException;
     mixinStandardHelpOptions = true,
     subcommands = {
       RunCommand.class,
+      CompareCommand.class,
+      BottleneckCommand.class,
+      SizeCommand.class,
+      ShiftCommand.class,
       NewCommand.class,
       HelpCommand.class,
       AutoComplete.GenerateCompletion.class
@@ -34,12 +39,14 @@ import propcap.files.FaultsException;
       "0:done",
       "1:a fault of the program",
       "2:bad input or usage; nothing was written",
+      "3:the answer is no: nothing tried reaches the goal",
       "130:stopped; nothing was written"
     })
 public final class Propcap implements Callable<Integer> {
   static final int DONE = 0;
   static final int FAULT_OF_OURS = 1;
   static final int BAD_INPUT = 2;
+  static final int NO = 3;
   static final int STOPPED = 130;
 
   @Spec private CommandSpec spec;
@@ -96,7 +103,7 @@ public final class Propcap implements Callable<Integer> {
       err.println("Stopped. Nothing was written.");
       return STOPPED;
     }
-    if (e instanceof IOException) {
+    if (e instanceof IOException || e instanceof BadQuestionException) {
       err.println(e.getMessage());
       return BAD_INPUT;
     }

@@ -2,10 +2,11 @@ package propcap.cli;
 
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import propcap.farm.Scenario;
@@ -22,8 +23,20 @@ import propcap.study.RunSettings;
     description = "Simulates many springs of a scenario and writes the forecast.",
     mixinStandardHelpOptions = true)
 final class RunCommand implements Callable<Integer> {
+  /** The most that are run for a precision, where no number is given. */
+  private static final int MOST_FOR_PRECISION = 100_000;
+
   @Parameters(paramLabel = "SCENARIO", description = "The scenario's file, such as spring.yaml.")
   private Path file;
+
+  @Option(
+      names = "--precision",
+      paramLabel = "P",
+      converter = RunOptions.Share.class,
+      description =
+          "Stop when the 95 %% half-width of all on-time plants is below this share of their mean,"
+              + " such as 0.2%%.")
+  private @Nullable Double precision;
 
   @Mixin private RunOptions options;
 
@@ -31,27 +44,16 @@ final class RunCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws Exception {
-    var out = spec.commandLine().getOut();
-    RunSettings settings = settings();
-    Path folder = options.folder(file);
-    Results.check(folder);
+    Path folder = options.folder(file, "");
     Scenario scenario = ScenarioReader.read(file);
-    Forecast forecast;
-    try (Progress progress = Progress.onTerminal(spec.commandLine().getErr())) {
-      forecast = Forecasting.forecast(scenario, settings, progress::show);
-    }
-    var written = Results.write(forecast, Propcap.Version.text(), folder);
-    Headlines.of(forecast).forEach(out::println);
-    out.println();
-    written.forEach(path -> out.println("wrote " + path));
-    return Propcap.DONE;
-  }
-
-  private RunSettings settings() {
-    try {
-      return options.settings();
-    } catch (IllegalArgumentException e) {
-      throw new ParameterException(spec.commandLine(), e.getMessage(), e);
-    }
+    int most = precision == null ? RunSettings.DEFAULT_SEASONS : MOST_FOR_PRECISION;
+    Forecast forecast =
+        options.ask(
+            spec,
+            most,
+            precision,
+            (settings, progress) -> Forecasting.forecast(scenario, settings, progress));
+    return options.tell(
+        spec, Headlines.of(forecast), Results.write(forecast, Propcap.Version.text(), folder));
   }
 }

@@ -1,31 +1,26 @@
 package propcap.cli;
 
+import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.function.DoubleConsumer;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.TypeConversionException;
+import propcap.report.Results;
+import propcap.study.BadQuestionException;
 import propcap.study.RunSettings;
 
-/** How to run, the same for every command that simulates. */
+/** How to run, the same for every command that simulates; and how such a command goes. */
 final class RunOptions {
-  /** The most that are run for a precision, where no number is given. */
-  private static final int MOST_FOR_PRECISION = 100_000;
-
   @Option(
       names = "--seasons",
       paramLabel = "N",
-      description = "How many springs to simulate; with --precision, the most. Default: 1000.")
+      description = "How many springs to simulate; where a command stops by itself, the most.")
   private @Nullable Integer seasons;
-
-  @Option(
-      names = "--precision",
-      paramLabel = "P",
-      converter = Share.class,
-      description =
-          "Stop when the 95 %% half-width of all on-time plants is below this share of their mean,"
-              + " such as 0.2%%.")
-  private @Nullable Double precision;
 
   @Option(
       names = "--seed",
@@ -43,28 +38,67 @@ final class RunOptions {
   @Option(
       names = "--out",
       paramLabel = "FOLDER",
-      description = "Where the results go. Default: results/NAME, by the scenario file's name.")
+      description = "Where the results go. Default: a folder in results, by the scenario's file.")
   private @Nullable Path out;
 
-  RunSettings settings() {
-    Integer n = seasons;
-    int most = precision == null ? RunSettings.DEFAULT_SEASONS : MOST_FOR_PRECISION;
-    Integer t = threads;
-    return new RunSettings(
-        seed,
-        n == null ? most : n,
-        precision,
-        t == null ? Runtime.getRuntime().availableProcessors() : t);
+  /** A question that takes seasons to answer. */
+  @FunctionalInterface
+  interface Question<T> {
+    T answer(RunSettings settings, DoubleConsumer progress)
+        throws BadQuestionException, InterruptedException;
   }
 
-  Path folder(Path scenario) {
-    Path given = out;
-    if (given != null) {
-      return given;
+  /** Asks, with a bar on the terminal. */
+  <T> T ask(CommandSpec spec, int defaultSeasons, @Nullable Double precision, Question<T> question)
+      throws BadQuestionException, InterruptedException {
+    RunSettings settings = settings(spec, defaultSeasons, precision);
+    try (Progress progress = Progress.onTerminal(spec.commandLine().getErr())) {
+      return question.answer(settings, progress::show);
     }
-    Path file = scenario.getFileName();
-    String name = file == null ? "scenario" : file.toString().replaceFirst("\\.ya?ml$", "");
-    return Path.of("results", name);
+  }
+
+  <T> T ask(CommandSpec spec, int defaultSeasons, Question<T> question)
+      throws BadQuestionException, InterruptedException {
+    return ask(spec, defaultSeasons, null, question);
+  }
+
+  private RunSettings settings(CommandSpec spec, int defaultSeasons, @Nullable Double precision) {
+    Integer n = seasons;
+    Integer t = threads;
+    try {
+      return new RunSettings(
+          seed,
+          n == null ? defaultSeasons : n,
+          precision,
+          t == null ? Runtime.getRuntime().availableProcessors() : t);
+    } catch (IllegalArgumentException e) {
+      throw new ParameterException(spec.commandLine(), e.getMessage(), e);
+    }
+  }
+
+  /**
+   * Where the results go, refused before any work is done if they must not.
+   *
+   * @param ending what the default folder's name ends in, after the scenario file's name
+   */
+  Path folder(Path scenario, String ending) throws IOException {
+    Path folder = out;
+    if (folder == null) {
+      Path file = scenario.getFileName();
+      String name = file == null ? "scenario" : file.toString().replaceFirst("\\.ya?ml$", "");
+      folder = Path.of("results", name + ending);
+    }
+    Results.check(folder);
+    return folder;
+  }
+
+  /** Prints what matters, and which files hold the rest. */
+  int tell(CommandSpec spec, List<String> lines, List<Path> written) {
+    var terminal = spec.commandLine().getOut();
+    lines.forEach(terminal::println);
+    terminal.println();
+    written.forEach(path -> terminal.println("wrote " + path));
+    return Propcap.DONE;
   }
 
   /** A share, written as 0.002 or as 0.2%. */

@@ -29,9 +29,9 @@ public record Goal(Measure measure, double least) {
   /**
    * Reads {@code met>=90%}, {@code on-time>=95%}, {@code on-time>=80000} or {@code margin}.
    *
-   * @throws IllegalArgumentException saying what a goal looks like
+   * @throws BadQuestionException saying what a goal looks like
    */
-  public static Goal parse(String text) {
+  public static Goal parse(String text) throws BadQuestionException {
     if (text.trim().equals("margin")) {
       return new Goal(Measure.MARGIN, 0);
     }
@@ -46,7 +46,7 @@ public record Goal(Measure measure, double least) {
         return new Goal(Measure.MET, number);
       }
     }
-    throw new IllegalArgumentException(
+    throw new BadQuestionException(
         "'"
             + text
             + "' is no goal; a goal is met>=90% (between 0 and 100 %), on-time>=95%,"

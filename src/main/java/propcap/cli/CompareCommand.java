@@ -1,0 +1,52 @@
+package propcap.cli;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import propcap.farm.Scenario;
+import propcap.files.ScenarioReader;
+import propcap.report.Answers;
+import propcap.study.Comparing;
+import propcap.study.Comparison;
+import propcap.study.RunSettings;
+
+/** Does a change pay? */
+@Command(
+    name = "compare",
+    description = "Runs scenarios through the same springs and compares each with the first.",
+    mixinStandardHelpOptions = true)
+final class CompareCommand implements Callable<Integer> {
+  @Parameters(
+      paramLabel = "SCENARIO",
+      arity = "2..*",
+      description = "The scenario as things are, then one or more alternatives.")
+  private List<Path> files;
+
+  @Mixin private RunOptions options;
+
+  @Spec private CommandSpec spec;
+
+  @Override
+  public Integer call() throws Exception {
+    Path folder = options.folder(files.get(0), "-compare");
+    List<Scenario> scenarios = new ArrayList<>();
+    for (Path file : files) {
+      scenarios.add(ScenarioReader.read(file));
+    }
+    Comparison comparison =
+        options.ask(
+            spec,
+            RunSettings.DEFAULT_SEASONS,
+            (run, progress) -> Comparing.compare(scenarios, run, progress));
+    return options.tell(
+        spec,
+        Answers.headlines(comparison),
+        Answers.write(comparison, Propcap.Version.text(), folder));
+  }
+}

@@ -1,0 +1,24 @@
+package propcap.study;
+
+import java.util.List;
+
+/**
+ * What the planner orders for the size that was found.
+ *
+ * @param lines in the order in which they are written
+ * @param arithmetic how the amounts come about, step by step, in sentences
+ */
+public record OrderList(List<Line> lines, List<String> arithmetic) {
+  public OrderList {
+    lines = List.copyOf(lines);
+    arithmetic = List.copyOf(arithmetic);
+  }
+
+  /**
+   * One thing to order.
+   *
+   * @param what such as {@code table area}
+   * @param amount with its unit, such as {@code 24.1 m2 (260 ft2)}
+   */
+  public record Line(String what, String amount) {}
+}

@@ -1,6 +1,7 @@
 package propcap.study;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.apache.commons.math3.stat.descriptive.moment.Variance;
 import propcap.study.Sizing.Found;
@@ -74,7 +75,11 @@ final class KimNelson {
     for (int i : in) {
       boolean beaten = false;
       for (int l : in) {
-        beaten = beaten || (i != l && isBeaten(seen.get(i), seen.get(l), indifference, hSquared));
+        // Of two that never differ the first, the smaller size, stays.
+        beaten =
+            beaten
+                || (i != l && isBeaten(seen.get(i), seen.get(l), indifference, hSquared))
+                || (l < i && Arrays.equals(seen.get(i), seen.get(l)));
       }
       if (!beaten) {
         left.add(i);

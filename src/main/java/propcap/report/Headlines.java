@@ -10,7 +10,8 @@ import propcap.study.Forecast.SowingForecast;
 
 /** The ten lines of a forecast that matter, for a terminal. */
 public final class Headlines {
-  private static final int COLUMNS = 100;
+  static final int COLUMNS = 100;
+  static final int LINES = 10;
   private static final int NAMED = 3;
 
   private Headlines() {}
@@ -44,7 +45,7 @@ public final class Headlines {
     lines.add(waiting(forecast));
     lines.add(Bottleneck.of(forecast).verdict(forecast));
     lines.add(losses(forecast));
-    return lines.stream().map(Headlines::fit).toList();
+    return lines.stream().map(l -> Words.shortened(l, COLUMNS)).toList();
   }
 
   private static String sowing(SowingForecast forecast) {
@@ -79,9 +80,5 @@ public final class Headlines {
     return largest.isEmpty()
         ? "Nothing is lost"
         : "Lost, of cells sown: " + String.join(", ", largest);
-  }
-
-  private static String fit(String line) {
-    return line.length() <= COLUMNS ? line : line.substring(0, COLUMNS - 1) + "…";
   }
 }

@@ -11,15 +11,20 @@ import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.Axis;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.axis.NumberTickUnitSource;
+import org.jfree.chart.axis.ValueAxis;
 import org.jfree.chart.block.BlockBorder;
+import org.jfree.chart.plot.DatasetRenderingOrder;
 import org.jfree.chart.plot.Plot;
+import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.renderer.category.BarRenderer;
 import org.jfree.chart.renderer.category.StandardBarPainter;
+import org.jfree.chart.renderer.xy.DeviationRenderer;
 import org.jfree.chart.text.TextUtils;
 import org.jfree.chart.title.LegendTitle;
 import org.jfree.chart.ui.HorizontalAlignment;
 import org.jfree.chart.ui.RectangleEdge;
 import org.jfree.chart.ui.RectangleInsets;
+import org.jspecify.annotations.Nullable;
 
 /**
  * How every chart looks. The colours are those of Okabe and Ito (2008), "Color Universal Design",
@@ -49,6 +54,7 @@ final class Look {
 
   static final BasicStroke SOLID = line(2f);
   static final BasicStroke HAIRLINE = line(0.6f);
+  static final BasicStroke WHISKER = line(1.2f);
   static final BasicStroke DASHED = dashes(1.8f, 8f, 4f);
   static final BasicStroke DOTTED = dashes(1.6f, 1.5f, 3.5f);
 
@@ -56,6 +62,9 @@ final class Look {
     // Else a rotated label is drawn as outlines, which no reader can search or enlarge as text.
     TextUtils.setUseDrawRotatedStringWorkaround(false);
   }
+
+  /** Left free at the ends of an axis, as a share of what is between them. */
+  private static final double ROOM = 0.06;
 
   private Look() {}
 
@@ -117,6 +126,43 @@ final class Look {
     axis.setAxisLineVisible(false);
     axis.setTickMarksVisible(false);
     return axis;
+  }
+
+  /** An axis from a little below the least to a little above the most. */
+  static NumberAxis valueAxis(@Nullable String label, double least, double most, String pattern) {
+    NumberAxis axis = axis(new NumberAxis(label));
+    DecimalFormat format =
+        new DecimalFormat(pattern, DecimalFormatSymbols.getInstance(Locale.ENGLISH));
+    axis.setStandardTickUnits(new NumberTickUnitSource(false, format));
+    double span = most > least ? most - least : Math.max(1, Math.abs(most));
+    axis.setRange(least - ROOM * span, most + ROOM * span);
+    axis.setAxisLineVisible(false);
+    axis.setTickMarksVisible(false);
+    return axis;
+  }
+
+  /** A plot with fine lines across it. */
+  static XYPlot plot(@Nullable ValueAxis across, ValueAxis upright) {
+    XYPlot plot = new XYPlot(null, across, upright, null);
+    plot.setBackgroundPaint(null);
+    plot.setOutlineVisible(false);
+    plot.setDomainGridlinePaint(RULE);
+    plot.setDomainGridlineStroke(HAIRLINE);
+    plot.setRangeGridlinePaint(RULE);
+    plot.setRangeGridlineStroke(HAIRLINE);
+    plot.setDatasetRenderingOrder(DatasetRenderingOrder.FORWARD);
+    return plot;
+  }
+
+  /** A line in a pale band. */
+  static DeviationRenderer band() {
+    DeviationRenderer band = new DeviationRenderer(true, false);
+    band.setAlpha(1f);
+    band.setSeriesPaint(0, Look.BLUE);
+    band.setSeriesFillPaint(0, Look.PALE);
+    band.setSeriesStroke(0, Look.SOLID);
+    band.setDrawSeriesLineAsPath(true);
+    return band;
   }
 
   static void flat(BarRenderer bars) {

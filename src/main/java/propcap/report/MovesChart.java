@@ -8,7 +8,6 @@ import java.awt.geom.Rectangle2D;
 import java.util.List;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.SymbolAxis;
-import org.jfree.chart.plot.DatasetRenderingOrder;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.renderer.xy.StandardXYBarPainter;
 import org.jfree.chart.renderer.xy.XYBarRenderer;
@@ -30,13 +29,8 @@ final class MovesChart {
   private MovesChart() {}
 
   static String of(Season season, List<SowingForecast> sowings, String id) {
-    XYPlot plot = new XYPlot();
-    plot.setDomainAxis(new SeasonAxis(season));
-    plot.setRangeAxis(names(sowings));
-    plot.setDomainGridlinePaint(Look.RULE);
-    plot.setDomainGridlineStroke(Look.HAIRLINE);
+    XYPlot plot = Look.plot(new SeasonAxis(season), names(sowings));
     plot.setRangeGridlinesVisible(false);
-    plot.setDatasetRenderingOrder(DatasetRenderingOrder.FORWARD);
     plot.setDataset(0, stages(season, sowings));
     plot.setRenderer(0, bars());
     plot.setDataset(1, out(sowings));
@@ -53,18 +47,16 @@ final class MovesChart {
   }
 
   private static SymbolAxis names(List<SowingForecast> sowings) {
-    String[] ids = sowings.stream().map(s -> shortened(s.sowing().id())).toArray(String[]::new);
+    String[] ids =
+        sowings.stream()
+            .map(s -> Words.shortened(s.sowing().id(), LONGEST_NAME))
+            .toArray(String[]::new);
     SymbolAxis axis = Look.axis(new SymbolAxis(null, ids));
     axis.setInverted(true);
     axis.setGridBandsVisible(false);
     axis.setTickMarksVisible(false);
     axis.setRange(-0.6, sowings.size() - 0.4);
     return axis;
-  }
-
-  /** A long name would leave no room for the bars; the table below has it whole. */
-  private static String shortened(String id) {
-    return id.length() <= LONGEST_NAME ? id : id.substring(0, LONGEST_NAME - 1) + "…";
   }
 
   private static XYBarRenderer bars() {

@@ -3,9 +3,7 @@ package propcap.report;
 import java.awt.Color;
 import java.awt.Stroke;
 import java.util.List;
-import org.jfree.chart.plot.DatasetRenderingOrder;
 import org.jfree.chart.plot.XYPlot;
-import org.jfree.chart.renderer.xy.DeviationRenderer;
 import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
 import org.jfree.data.xy.XYSeries;
 import org.jfree.data.xy.XYSeriesCollection;
@@ -33,16 +31,9 @@ final class OccupancyChart {
     boolean roomShown = used == 0 || place.spaces() <= FAR_ABOVE * used;
     double most = roomShown ? Math.max(used, place.spaces()) : used;
 
-    XYPlot plot = new XYPlot();
-    plot.setDomainAxis(new SeasonAxis(season));
-    plot.setRangeAxis(Look.countAxis("tray spaces in use", most));
-    plot.setDomainGridlinePaint(Look.RULE);
-    plot.setDomainGridlineStroke(Look.HAIRLINE);
-    plot.setRangeGridlinePaint(Look.RULE);
-    plot.setRangeGridlineStroke(Look.HAIRLINE);
-    plot.setDatasetRenderingOrder(DatasetRenderingOrder.FORWARD);
+    XYPlot plot = Look.plot(new SeasonAxis(season), Look.countAxis("tray spaces in use", most));
     plot.setDataset(0, use(place.days()));
-    plot.setRenderer(0, band());
+    plot.setRenderer(0, Look.band());
     if (place.days().stream().anyMatch(d -> d.demand() > 0)) {
       plot.setDataset(1, demand(place.days()));
       plot.setRenderer(1, line(Look.BLACK, Look.DOTTED));
@@ -62,16 +53,6 @@ final class OccupancyChart {
         + ", at most "
         + Words.count(used)
         + " used or wanted.";
-  }
-
-  private static DeviationRenderer band() {
-    DeviationRenderer band = new DeviationRenderer(true, false);
-    band.setAlpha(1f);
-    band.setSeriesPaint(0, Look.BLUE);
-    band.setSeriesFillPaint(0, Look.PALE);
-    band.setSeriesStroke(0, Look.SOLID);
-    band.setDrawSeriesLineAsPath(true);
-    return band;
   }
 
   private static XYLineAndShapeRenderer line(Color colour, Stroke stroke) {

@@ -2,7 +2,6 @@ package propcap.report;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -10,9 +9,6 @@ import propcap.study.Forecast;
 
 /** A forecast's files in a folder of their own: all of them, or none. */
 public final class Results {
-  static final String SUMMARY = "summary.json";
-  static final String REPORT = "report.html";
-
   private Results() {}
 
   /**
@@ -36,22 +32,13 @@ public final class Results {
    */
   public static List<Path> write(Forecast forecast, String version, Path folder)
       throws IOException {
-    ResultsFolder target = ResultsFolder.at(folder);
     Map<String, String> files = new LinkedHashMap<>();
-    files.put(SUMMARY, SummaryJson.of(forecast, version));
+    files.put("report.html", ReportPage.html(forecast, version));
+    files.put(KnownResults.FORECAST.file(), SummaryJson.of(forecast, version));
     files.put("sowings.csv", Tables.sowings(forecast));
     files.put("places.csv", Tables.places(forecast));
     files.put("losses.csv", Tables.losses(forecast));
     files.put("seasons.csv", Tables.seasons(forecast));
-    files.put(REPORT, ReportPage.html(forecast, version));
-    target.replaceWith(files);
-
-    List<Path> written = new ArrayList<>();
-    written.add(folder.resolve(REPORT));
-    files.keySet().stream()
-        .filter(f -> !f.equals(REPORT))
-        .map(folder::resolve)
-        .forEach(written::add);
-    return List.copyOf(written);
+    return ResultsFolder.write(files, folder);
   }
 }

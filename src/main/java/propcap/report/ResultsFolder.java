@@ -37,12 +37,22 @@ final class ResultsFolder {
       if (!Files.isDirectory(folder)) {
         throw new IOException("results need a folder, but this is a file: " + given);
       }
-      if (!contents(folder).isEmpty() && !SummaryJson.isIn(folder)) {
+      if (!contents(folder).isEmpty() && !KnownResults.areIn(folder)) {
         throw new IOException(
             "this folder is not empty and holds no results that could be replaced: " + given);
       }
     }
     return new ResultsFolder(folder, parent);
+  }
+
+  /**
+   * Puts these files, by name, in the place of a folder's older ones, or refuses the folder.
+   *
+   * @return where they are now, in the order given
+   */
+  static List<Path> write(Map<String, String> files, Path folder) throws IOException {
+    ResultsFolder.at(folder).replaceWith(files);
+    return files.keySet().stream().map(folder::resolve).toList();
   }
 
   /**

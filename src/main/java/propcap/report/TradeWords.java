@@ -1,5 +1,7 @@
 package propcap.report;
 
+import java.util.Optional;
+import java.util.stream.Stream;
 import propcap.farm.Loss;
 import propcap.farm.PlaceKind;
 import propcap.farm.Step;
@@ -58,6 +60,29 @@ final class TradeWords {
       case LEAVE -> "to leave the heat";
       case POT -> "to be potted on";
       case HARDEN -> "to harden off";
+    };
+  }
+
+  /** The step of a word of the files, such as {@code sow}. */
+  static Optional<Step> stepOf(String word) {
+    return Stream.of(Step.values()).filter(s -> s.word().equals(word)).findFirst();
+  }
+
+  /** The cause of loss of a word of the files, such as {@code frost}. */
+  static Optional<Loss> lossOf(String word) {
+    return Stream.of(Loss.values()).filter(l -> l.word().equals(word)).findFirst();
+  }
+
+  /** What is full where a step waits, in a sentence. */
+  static String holdUp(Step step, boolean plantsStretch) {
+    return switch (step) {
+      case SOW -> "the heat is full, and trays wait to be sown";
+      case LEAVE ->
+          plantsStretch
+              ? "the tables are full, and trays stretch waiting to leave the heat"
+              : "the tables are full, and trays wait to leave the heat";
+      case POT -> "the tables are full, and plugs wait to be potted on";
+      case HARDEN -> "the hardening area is full, and ready plants wait for it";
     };
   }
 }

@@ -1,22 +1,25 @@
 package propcap.report;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.List;
 import java.util.Locale;
+import propcap.study.Difference;
 import propcap.study.Stat;
 
 /** Numbers as a grower reads them: thousands apart, and no more digits than they are worth. */
 final class Words {
   /** Half-width of a 95 % interval in standard errors, by the normal distribution. */
-  private static final double Z_95 = 1.96;
+  static final double Z_95 = 1.96;
 
   private static final double NEARLY = 1e-9;
 
   private Words() {}
 
-  /** The number itself; a forecast that holds one that is not finite must not be written. */
+  /** The number itself; results that hold one that is not finite must not be written. */
   static double finite(double number) {
     if (!Double.isFinite(number)) {
-      throw new IllegalArgumentException("the forecast holds a number that is not finite");
+      throw new IllegalArgumentException("the results hold a number that is not finite");
     }
     return number;
   }
@@ -113,6 +116,70 @@ final class Words {
         + count(Math.max(0, stat.mean() - halfWidth))
         + " to "
         + count(stat.mean() + halfWidth);
+  }
+
+  /** A number with its sign, such as {@code +1,240} or {@code -40}. */
+  static String signed(double number) {
+    return signed(number, 0);
+  }
+
+  private static String signed(double number, int decimals) {
+    String text = decimals(number, decimals);
+    return text.startsWith("-") || text.matches("0(\\.0*)?") ? text : "+" + text;
+  }
+
+  private static String decimals(double number, int decimals) {
+    BigDecimal rounded =
+        BigDecimal.valueOf(finite(number)).setScale(decimals, RoundingMode.HALF_UP);
+    return String.format(Locale.ENGLISH, "%,." + decimals + "f", rounded);
+  }
+
+  /** A difference and half its interval, such as {@code -40 ± 210}. */
+  static String difference(Difference difference) {
+    return difference(difference.mean(), difference.halfWidth());
+  }
+
+  /** The same with as many decimals as the half-width is worth. */
+  static String difference(double mean, double halfWidth) {
+    int decimals = decimalsFor(halfWidth);
+    return signed(mean, decimals) + " ± " + decimals(halfWidth, decimals);
+  }
+
+  /** How much, whatever its direction, such as {@code 40 ± 210}. */
+  static String size(Difference difference) {
+    int decimals = decimalsFor(difference.halfWidth());
+    return decimals(Math.abs(difference.mean()), decimals)
+        + " ± "
+        + decimals(difference.halfWidth(), decimals);
+  }
+
+  /** A mean and half its 95 % interval, such as {@code 1,240 ± 90}; bare where it has no error. */
+  static String estimate(Stat stat) {
+    return estimate(stat.mean(), Z_95 * stat.se());
+  }
+
+  static String estimate(double mean, double halfWidth) {
+    if (halfWidth == 0) {
+      return amount(mean);
+    }
+    int decimals = decimalsFor(halfWidth);
+    return decimals(mean, decimals) + " ± " + decimals(halfWidth, decimals);
+  }
+
+  private static int decimalsFor(double halfWidth) {
+    return halfWidth == 0 || halfWidth >= 10 ? 0 : halfWidth >= 1 ? 1 : 2;
+  }
+
+  /** Such as {@code 7 days earlier}, {@code 1 day later} or {@code on its day}. */
+  static String shift(int days) {
+    return days == 0
+        ? "on its day"
+        : plural(Math.abs(days), "day") + (days < 0 ? " earlier" : " later");
+  }
+
+  /** A name that would leave no room for a chart, cut short; the table has it whole. */
+  static String shortened(String name, int longest) {
+    return name.length() <= longest ? name : name.substring(0, longest - 1) + "…";
   }
 
   /** Things in a row, such as {@code Mats, House 1 and House 2}. */

@@ -7,7 +7,6 @@ import com.google.gson.JsonArray;
 import com.google.gson.JsonElement;
 import com.google.gson.JsonObject;
 import com.google.gson.JsonParser;
-import java.io.IOException;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import propcap.farm.Loss;
@@ -18,11 +17,7 @@ class SummaryJsonTest {
   private final JsonObject summary = parse(spring);
 
   private static JsonObject parse(Forecast forecast) {
-    try {
-      return JsonParser.parseString(SummaryJson.of(forecast, "1.2")).getAsJsonObject();
-    } catch (IOException e) {
-      throw new AssertionError(e);
-    }
+    return JsonParser.parseString(SummaryJson.of(forecast, "1.2")).getAsJsonObject();
   }
 
   private static void isStat(JsonElement stat) {

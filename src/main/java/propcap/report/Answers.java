@@ -1,0 +1,126 @@
+package propcap.report;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import propcap.study.Bottlenecks;
+import propcap.study.Comparison;
+import propcap.study.OrderList;
+import propcap.study.Shifts;
+import propcap.study.Sizing;
+
+/**
+ * The answers to what to do: a page, a file for other programs and tables for a spreadsheet, put
+ * into a folder of results in one step (see {@link Results#check}); and the few lines that a
+ * terminal shows, the verdict first.
+ *
+ * <p>Each {@code write} gives the files written, the page first, and refuses with an {@link
+ * IllegalArgumentException} an answer that holds a number that is not finite.
+ */
+public final class Answers {
+  private Answers() {}
+
+  /** Writes what the alternatives would change. */
+  public static List<Path> write(Comparison comparison, String version, Path folder)
+      throws IOException {
+    Map<String, String> files = new LinkedHashMap<>();
+    files.put("comparison.html", ComparisonPage.of(comparison, version).html());
+    files.put(KnownResults.COMPARISON.file(), ComparisonFiles.json(comparison, version));
+    files.put("comparison.csv", ComparisonFiles.csv(comparison));
+    files.put("comparison-money.csv", ComparisonFiles.moneyCsv(comparison));
+    return ResultsFolder.write(files, folder);
+  }
+
+  /** Writes what a little more of each place is worth. */
+  public static List<Path> write(Bottlenecks bottlenecks, String version, Path folder)
+      throws IOException {
+    Map<String, String> files = new LinkedHashMap<>();
+    files.put("bottleneck.html", BottlenecksPage.of(bottlenecks, version).html());
+    files.put(KnownResults.BOTTLENECK.file(), BottlenecksFiles.json(bottlenecks, version));
+    files.put("bottleneck.csv", BottlenecksFiles.csv(bottlenecks));
+    files.put("bottleneck-steps.csv", BottlenecksFiles.stepsCsv(bottlenecks));
+    return ResultsFolder.write(files, folder);
+  }
+
+  /** Writes how large a place must be, and what to order for it. */
+  public static List<Path> write(Sizing sizing, OrderList order, String version, Path folder)
+      throws IOException {
+    Map<String, String> files = new LinkedHashMap<>();
+    files.put("size.html", SizePage.of(sizing, order, version).html());
+    files.put(KnownResults.SIZE.file(), SizeFiles.json(sizing, order, version));
+    files.put("size.csv", SizeFiles.csv(sizing));
+    files.put("size-order.csv", SizeFiles.orderCsv(order));
+    return ResultsFolder.write(files, folder);
+  }
+
+  /** Writes what comes of sowing earlier or later. */
+  public static List<Path> write(Shifts shifts, String version, Path folder) throws IOException {
+    Map<String, String> files = new LinkedHashMap<>();
+    files.put("shift.html", ShiftPage.of(shifts, version).html());
+    files.put(KnownResults.SHIFT.file(), ShiftFiles.json(shifts, version));
+    files.put("shift.csv", ShiftFiles.csv(shifts));
+    return ResultsFolder.write(files, folder);
+  }
+
+  /** At most ten lines of plain text, none wider than 100 columns. */
+  public static List<String> headlines(Comparison comparison) {
+    Lines lines = new Lines();
+    List<ComparisonWords> alternatives = ComparisonWords.of(comparison);
+    boolean isShort = alternatives.size() > 2;
+    for (ComparisonWords words : alternatives) {
+      lines.add(isShort ? words.shortVerdict() : words.verdict());
+      InvestmentWords.of(comparison, words.alternative()).ifPresent(i -> lines.add(i.verdict()));
+    }
+    return lines.endingWith(
+        comparison.scenarios().get(0).name()
+            + " against "
+            + Words.plural(alternatives.size(), "alternative")
+            + run(comparison.seasons(), comparison.settings().seed()));
+  }
+
+  /** At most ten lines of plain text, none wider than 100 columns. */
+  public static List<String> headlines(Bottlenecks bottlenecks) {
+    BottlenecksWords words = new BottlenecksWords(bottlenecks);
+    Lines lines = new Lines().add(words.verdict()).add(words.plan());
+    words.warnings().forEach(lines::add);
+    return lines.endingWith(
+        bottlenecks.scenario().name()
+            + run(bottlenecks.seasons(), bottlenecks.settings().seed())
+            + " of each trial");
+  }
+
+  /** At most ten lines of plain text, none wider than 100 columns. */
+  public static List<String> headlines(Sizing sizing, OrderList order) {
+    SizeWords words = SizeWords.of(sizing);
+    Lines lines = new Lines().add(words.verdict());
+    words.guarantee().ifPresent(lines::add);
+    if (!order.lines().isEmpty()) {
+      lines.add(
+          "Order: "
+              + String.join(
+                  "; ", order.lines().stream().map(l -> l.what() + " " + l.amount()).toList()));
+    }
+    return lines.endingWith(
+        sizing.scenario().name()
+            + ": "
+            + Words.plural((double) sizing.seasonsRun(), "spring")
+            + " of all sizes together, seed "
+            + sizing.settings().seed());
+  }
+
+  /** At most ten lines of plain text, none wider than 100 columns. */
+  public static List<String> headlines(Shifts shifts) {
+    Lines lines = new Lines();
+    ShiftWords.of(shifts).forEach(w -> lines.add(w.verdict()));
+    return lines.endingWith(
+        shifts.scenario().name()
+            + run(shifts.seasons(), shifts.settings().seed())
+            + " of each shift");
+  }
+
+  private static String run(int seasons, long seed) {
+    return ": " + Words.plural(seasons, "spring") + ", seed " + seed;
+  }
+}

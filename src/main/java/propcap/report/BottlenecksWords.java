@@ -1,0 +1,95 @@
+package propcap.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import propcap.farm.Step;
+import propcap.study.Bottlenecks;
+import propcap.study.Bottlenecks.Worth;
+import propcap.study.Difference;
+
+/** What a little more of each place is worth, in words. */
+record BottlenecksWords(Bottlenecks answer) {
+
+  /** Where one more space helps most. */
+  String verdict() {
+    Optional<Worth> best =
+        answer.worths().stream().filter(w -> w.moreOnTime().low() > 0).findFirst();
+    if (best.isEmpty()) {
+      return "No tenth more of any one place clearly gains plants on time.";
+    }
+    return "One more space helps most in "
+        + best.get().place().name()
+        + ": "
+        + perSpace(best.get().moreOnTime(), best.get().spaces())
+        + " plants on time a space and spring"
+        + holdsUp(best.get()).map(h -> "; more of it relieves what waits " + h).orElse("")
+        + ".";
+  }
+
+  /** The owner's plan: what to buy first, and then. */
+  String plan() {
+    if (answer.steps().isEmpty()) {
+      return "There is nothing to buy: no tenth of any place clearly helps.";
+    }
+    List<String> steps = new ArrayList<>();
+    for (Bottlenecks.Step step : answer.steps()) {
+      steps.add(
+          Words.plural(step.spaces(), "space")
+              + " of "
+              + step.place().name()
+              + " ("
+              + Words.difference(step.gain())
+              + " plants a spring)");
+    }
+    return "Buy first " + String.join(", then ", steps) + ".";
+  }
+
+  /** What all the steps come to. */
+  String planInAll() {
+    if (answer.steps().isEmpty()) {
+      return "";
+    }
+    Bottlenecks.Step last = answer.steps().get(answer.steps().size() - 1);
+    return "Together that is "
+        + Words.plural(last.spacesBought(), "space")
+        + " and "
+        + Words.difference(last.gainSoFar())
+        + " plants on time a spring. Each step is the tenth of a place that helps most once those"
+        + " before it are there; the stair ends where none clearly helps, or after as many steps as"
+        + " were asked for.";
+  }
+
+  /** Places of which more clearly costs plants. */
+  List<String> warnings() {
+    return answer.worths().stream()
+        .filter(w -> w.moreOnTime().high() < 0)
+        .map(
+            w ->
+                "More of "
+                    + w.place().name()
+                    + " loses plants: "
+                    + Words.difference(w.moreOnTime())
+                    + " a spring for "
+                    + Words.plural(w.spaces(), "space")
+                    + " more.")
+        .toList();
+  }
+
+  /** Steps that clearly wait less with more of a place: what the place holds up. */
+  static Optional<String> holdsUp(Worth worth) {
+    List<String> steps = new ArrayList<>();
+    for (int s = 0; s < worth.moreWaiting().size(); s++) {
+      Difference waiting = worth.moreWaiting().get(s);
+      if (waiting.high() < 0) {
+        steps.add(
+            TradeWords.step(Step.values()[s]) + " (" + Words.difference(waiting) + " tray-days)");
+      }
+    }
+    return steps.isEmpty() ? Optional.empty() : Optional.of(Words.list(steps));
+  }
+
+  static String perSpace(Difference difference, int spaces) {
+    return Words.difference(difference.mean() / spaces, difference.halfWidth() / spaces);
+  }
+}

@@ -1,0 +1,121 @@
+package propcap.report;
+
+import com.google.gson.Gson;
+import com.google.gson.GsonBuilder;
+import com.google.gson.JsonArray;
+import com.google.gson.JsonObject;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+import propcap.study.Difference;
+import propcap.study.Stat;
+
+/**
+ * An object of a file for other programs, member by member in the order in which they are put;
+ * every number in full precision, what there is not as null. A number that is not finite is refused
+ * with an {@link IllegalArgumentException}.
+ */
+final class Json {
+  private static final Gson GSON =
+      new GsonBuilder().setPrettyPrinting().serializeNulls().disableHtmlEscaping().create();
+
+  private final JsonObject members = new JsonObject();
+
+  Json put(String name, String text) {
+    members.addProperty(name, text);
+    return this;
+  }
+
+  Json put(String name, boolean is) {
+    members.addProperty(name, is);
+    return this;
+  }
+
+  Json put(String name, long number) {
+    members.addProperty(name, number);
+    return this;
+  }
+
+  Json put(String name, double number) {
+    members.addProperty(name, Words.finite(number));
+    return this;
+  }
+
+  Json put(String name, @Nullable Double number) {
+    members.addProperty(name, number == null ? null : Double.valueOf(Words.finite(number)));
+    return this;
+  }
+
+  /** An amount of money, exact. */
+  Json put(String name, BigDecimal amount) {
+    members.addProperty(name, amount);
+    return this;
+  }
+
+  Json put(String name, @Nullable LocalDate date) {
+    members.addProperty(name, date == null ? null : date.toString());
+    return this;
+  }
+
+  Json put(String name, @Nullable Stat stat) {
+    return put(name, stat == null ? null : of(stat));
+  }
+
+  Json put(String name, @Nullable Difference difference) {
+    return put(name, difference == null ? null : of(difference));
+  }
+
+  Json put(String name, @Nullable Json object) {
+    members.add(name, object == null ? null : object.members);
+    return this;
+  }
+
+  Json put(String name, JsonArray list) {
+    members.add(name, list);
+    return this;
+  }
+
+  /** A list with an object for each thing. */
+  static <T> JsonArray each(List<T> things, Function<T, Json> object) {
+    JsonArray list = new JsonArray();
+    things.forEach(thing -> list.add(object.apply(thing).members));
+    return list;
+  }
+
+  static JsonArray texts(List<String> texts) {
+    JsonArray list = new JsonArray();
+    texts.forEach(list::add);
+    return list;
+  }
+
+  static JsonArray wholes(List<Integer> numbers) {
+    JsonArray list = new JsonArray();
+    numbers.forEach(list::add);
+    return list;
+  }
+
+  static Json of(Stat stat) {
+    return new Json()
+        .put("mean", stat.mean())
+        .put("se", stat.se())
+        .put("p10", stat.p10())
+        .put("p50", stat.p50())
+        .put("p90", stat.p90());
+  }
+
+  static Json of(Difference difference) {
+    return new Json()
+        .put("mean", difference.mean())
+        .put("halfWidth", difference.halfWidth())
+        .put("se", difference.se())
+        .put("shareAhead", difference.shareAhead())
+        .put("narrowing", difference.narrowing());
+  }
+
+  /** The file, with a line's end after it. */
+  String text() {
+    return GSON.toJson(members) + "\n";
+  }
+}

@@ -1,0 +1,36 @@
+package propcap.report;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Sentences as lines of a terminal: a long one goes on, set in, on the next line. */
+final class Lines {
+  private static final String SET_IN = "  ";
+
+  private final List<String> lines = new ArrayList<>();
+
+  Lines add(String sentence) {
+    StringBuilder line = new StringBuilder();
+    for (String word : sentence.split(" ", -1)) {
+      if (!line.isEmpty() && line.length() + 1 + word.length() > Headlines.COLUMNS) {
+        lines.add(line.toString());
+        line = new StringBuilder(SET_IN + word);
+      } else {
+        line.append(line.isEmpty() ? "" : " ").append(word);
+      }
+    }
+    lines.add(line.toString());
+    return this;
+  }
+
+  /** The first ones, so many as a terminal's headlines may have, and last of all one more. */
+  List<String> endingWith(String last) {
+    List<String> most = new ArrayList<>(lines);
+    if (most.size() >= Headlines.LINES) {
+      most = new ArrayList<>(most.subList(0, Headlines.LINES - 2));
+      most.add("… more is in the report");
+    }
+    most.add(last);
+    return most.stream().map(l -> Words.shortened(l, Headlines.COLUMNS)).toList();
+  }
+}

@@ -1,0 +1,114 @@
+package propcap.report;
+
+import java.awt.Color;
+import java.awt.Shape;
+import java.awt.geom.Arc2D;
+import java.awt.geom.Area;
+import java.awt.geom.Ellipse2D;
+import java.awt.geom.Path2D;
+import java.awt.geom.Rectangle2D;
+import java.util.List;
+import org.jfree.chart.renderer.xy.XYErrorRenderer;
+import org.jfree.data.xy.XIntervalSeries;
+import org.jfree.data.xy.YIntervalSeries;
+
+/** Means as marks, and their intervals as whiskers. */
+final class Marks {
+  private static final double R = 4.5;
+  private static final Shape CIRCLE = new Ellipse2D.Double(-R, -R, 2 * R, 2 * R);
+  private static final List<Shape> SHAPES =
+      List.of(
+          CIRCLE,
+          new Rectangle2D.Double(-R + 0.5, -R + 0.5, 2 * R - 1, 2 * R - 1),
+          polygon(0, -R - 1, R + 1, 0, 0, R + 1, -R - 1, 0),
+          polygon(0, -R, R + 0.5, R - 0.5, -R - 0.5, R - 0.5),
+          polygon(0, R, R + 0.5, -R + 0.5, -R - 0.5, -R + 0.5));
+  private static final List<Color> COLOURS =
+      List.of(Look.BLUE, Look.VERMILLION, Look.BLACK, Look.GREEN, Look.PURPLE);
+
+  /** How full a mark is, to be told apart in grey. */
+  enum Fill {
+    FILLED,
+    HALF,
+    HOLLOW
+  }
+
+  private final XYErrorRenderer renderer = new XYErrorRenderer();
+  private int series;
+
+  private Marks(boolean upright) {
+    renderer.setDrawXError(!upright);
+    renderer.setDrawYError(upright);
+    renderer.setCapLength(6);
+    renderer.setErrorPaint(Look.INK);
+    renderer.setErrorStroke(Look.WHISKER);
+    renderer.setUseFillPaint(true);
+    renderer.setUseOutlinePaint(true);
+    renderer.setDrawOutlines(true);
+  }
+
+  static Marks withWhiskersAcross() {
+    return new Marks(false);
+  }
+
+  static Marks withUprightWhiskers() {
+    return new Marks(true);
+  }
+
+  /** The next series' mark is one of a row that can be told apart, by its number from 0. */
+  Marks then(int number) {
+    Color colour = COLOURS.get(number % COLOURS.size());
+    boolean isHollow = number / SHAPES.size() % 2 == 1;
+    return then(SHAPES.get(number % SHAPES.size()), isHollow ? Color.WHITE : colour, colour);
+  }
+
+  /** The next series' mark is a disc that is so full. */
+  Marks then(Fill fill, Color colour) {
+    return switch (fill) {
+      case FILLED -> then(CIRCLE, colour, colour);
+      case HOLLOW -> then(CIRCLE, Color.WHITE, colour);
+      case HALF -> then(halfDisc(), colour, colour);
+    };
+  }
+
+  private Marks then(Shape shape, Color inside, Color edge) {
+    renderer.setSeriesShape(series, shape);
+    renderer.setSeriesFillPaint(series, inside);
+    renderer.setSeriesOutlinePaint(series, edge);
+    renderer.setSeriesPaint(series, edge);
+    renderer.setSeriesOutlineStroke(series, Look.WHISKER);
+    series++;
+    return this;
+  }
+
+  XYErrorRenderer renderer() {
+    return renderer;
+  }
+
+  static void addAcross(XIntervalSeries series, double y, double mean, double halfWidth) {
+    series.add(mean, mean - halfWidth, mean + halfWidth, y);
+  }
+
+  static void addUpright(YIntervalSeries series, double x, double mean, double halfWidth) {
+    series.add(x, mean, mean - halfWidth, mean + halfWidth);
+  }
+
+  /** A ring whose left half is full. */
+  private static Shape halfDisc() {
+    Area shape = new Area(CIRCLE);
+    double inner = R - 0.6;
+    shape.subtract(new Area(new Ellipse2D.Double(-inner, -inner, 2 * inner, 2 * inner)));
+    shape.add(new Area(new Arc2D.Double(-R, -R, 2 * R, 2 * R, 90, 180, Arc2D.CHORD)));
+    return shape;
+  }
+
+  private static Shape polygon(double... xy) {
+    Path2D path = new Path2D.Double();
+    path.moveTo(xy[0], xy[1]);
+    for (int i = 2; i < xy.length; i += 2) {
+      path.lineTo(xy[i], xy[i + 1]);
+    }
+    path.closePath();
+    return path;
+  }
+}

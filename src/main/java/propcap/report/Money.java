@@ -1,0 +1,53 @@
+package propcap.report;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.Optional;
+import propcap.farm.Scenario;
+import propcap.study.Difference;
+
+/** Amounts of a currency, shown rounded half up to whole units. */
+record Money(String currency) {
+
+  /** The scenario's currency; empty where no money is asked. */
+  static Optional<Money> of(Scenario scenario) {
+    return Optional.ofNullable(scenario.prices()).map(p -> new Money(p.currency()));
+  }
+
+  /** Such as {@code 5,200 EUR}. */
+  String amount(BigDecimal amount) {
+    return whole(amount) + " " + currency;
+  }
+
+  String amount(double amount) {
+    return amount(BigDecimal.valueOf(Words.finite(amount)));
+  }
+
+  /** Such as {@code +1,240 ± 90 EUR}. */
+  String difference(Difference difference) {
+    return difference(difference.mean(), difference.halfWidth());
+  }
+
+  String difference(double mean, double halfWidth) {
+    return bare(mean, halfWidth) + " " + currency;
+  }
+
+  /** The same without its currency, for a column of them. */
+  static String bare(double mean, double halfWidth) {
+    String amount = whole(BigDecimal.valueOf(Words.finite(mean)));
+    String sign = amount.startsWith("-") || amount.equals("0") ? "" : "+";
+    return sign + amount + " ± " + whole(BigDecimal.valueOf(Words.finite(halfWidth)));
+  }
+
+  /** A level and half its 95 % interval, without its currency. */
+  static String level(double mean, double halfWidth) {
+    String amount = whole(BigDecimal.valueOf(Words.finite(mean)));
+    return halfWidth == 0
+        ? amount
+        : amount + " ± " + whole(BigDecimal.valueOf(Words.finite(halfWidth)));
+  }
+
+  private static String whole(BigDecimal amount) {
+    return Words.count(amount.setScale(0, RoundingMode.HALF_UP).doubleValue());
+  }
+}

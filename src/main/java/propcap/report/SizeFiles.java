@@ -1,0 +1,87 @@
+package propcap.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import propcap.study.OrderList;
+import propcap.study.Sizing;
+import propcap.study.Sizing.Candidate;
+
+/** How large a place must be, for other programs and for a spreadsheet. */
+final class SizeFiles {
+  private SizeFiles() {}
+
+  static String json(Sizing sizing, OrderList order, String version) {
+    SizeWords words = SizeWords.of(sizing);
+    Json json =
+        new Json()
+            .put("scenario", sizing.scenario().name())
+            .put("version", version)
+            .put("seed", sizing.settings().seed())
+            .put("places", Json.texts(sizing.places()))
+            .put(
+                "goal",
+                new Json()
+                    .put("measure", word(sizing.goal().measure()))
+                    .put("least", sizing.goal().least()))
+            .put("indifference", sizing.indifference())
+            .put("confidence", sizing.confidence())
+            .put("seasonsRun", sizing.seasonsRun())
+            .put("most", sizing.most());
+    words.money().ifPresent(m -> json.put("currency", m.currency()));
+    Candidate answer = sizing.answer();
+    return json.put("verdict", words.verdict())
+        .put("answer", answer == null ? null : candidate(answer))
+        .put("candidates", Json.each(sizing.candidates(), SizeFiles::candidate))
+        .put("order", Json.each(order.lines(), SizeFiles::line))
+        .put("arithmetic", Json.texts(order.arithmetic()))
+        .text();
+  }
+
+  private static Json candidate(Candidate c) {
+    @Nullable Double mean = c.seasons() == 0 ? null : Double.valueOf(c.mean());
+    @Nullable Double se = c.seasons() == 0 ? null : Double.valueOf(c.se());
+    return new Json()
+        .put("spaces", Json.wholes(c.spaces()))
+        .put("seasons", c.seasons())
+        .put("mean", mean)
+        .put("se", se)
+        .put("found", word(c.found()))
+        .put("yearlyCost", c.yearlyCost());
+  }
+
+  private static Json line(OrderList.Line line) {
+    return new Json().put("what", line.what()).put("amount", line.amount());
+  }
+
+  private static String word(Enum<?> constant) {
+    return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+
+  /** A row for each size or pair of sizes. */
+  static String csv(Sizing sizing) {
+    Csv table = new Csv();
+    List<String> names = new ArrayList<>();
+    sizing.places().forEach(p -> names.add("spaces of " + p));
+    table.row(names, List.of("seasons", "mean", "se", "found", "yearly-cost", "is-answer"));
+    for (Candidate c : sizing.candidates()) {
+      table.row(
+          c.spaces().stream().map(s -> Csv.whole(s)).toList(),
+          Csv.wholes(c.seasons()),
+          c.seasons() == 0 ? List.of("", "") : Csv.numbers(c.mean(), c.se()),
+          List.of(word(c.found())),
+          Csv.numbers(c.yearlyCost()),
+          List.of(c.equals(sizing.answer()) ? "yes" : "no"));
+    }
+    return table.text();
+  }
+
+  /** A row for each thing to order. */
+  static String orderCsv(OrderList order) {
+    Csv table = new Csv();
+    table.row(List.of("what", "amount"));
+    order.lines().forEach(l -> table.row(List.of(l.what(), l.amount())));
+    return table.text();
+  }
+}

@@ -1,0 +1,228 @@
+package propcap.report;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import propcap.farm.Place;
+import propcap.study.Goal.Measure;
+import propcap.study.Sizing;
+import propcap.study.Sizing.Candidate;
+import propcap.study.Sizing.Found;
+
+/** How large a place must be, in words. */
+record SizeWords(Sizing sizing, Optional<Money> money) {
+
+  static SizeWords of(Sizing sizing) {
+    return new SizeWords(sizing, Money.of(sizing.scenario()));
+  }
+
+  private Measure measure() {
+    return sizing.goal().measure();
+  }
+
+  boolean isShare() {
+    return measure() == Measure.MET || measure() == Measure.ON_TIME_SHARE;
+  }
+
+  /** What a measure is multiplied with to be shown: shares are shown in percent. */
+  double factor() {
+    return isShare() ? 100 : 1;
+  }
+
+  String unit() {
+    return switch (measure()) {
+      case MET, ON_TIME_SHARE -> "%";
+      case ON_TIME -> "plants";
+      case MARGIN -> money.map(Money::currency).orElse("");
+    };
+  }
+
+  /** What is measured, for an axis or the head of a column. */
+  String axis() {
+    return switch (measure()) {
+      case MET -> "springs in which all is met, %";
+      case ON_TIME_SHARE -> "of the plants needed on time, %";
+      case ON_TIME -> "plants on time";
+      case MARGIN -> "margin of a season, " + unit();
+    };
+  }
+
+  String goal() {
+    return switch (measure()) {
+      case MET ->
+          "every sowing asked about has its plants on time in at least "
+              + shown(sizing.goal().least())
+              + " of springs";
+      case ON_TIME_SHARE ->
+          "at least "
+              + shown(sizing.goal().least())
+              + " of the plants needed by the sowings asked about are on time";
+      case ON_TIME ->
+          "at least "
+              + shown(sizing.goal().least())
+              + " of the sowings asked about are on time in a mean spring";
+      case MARGIN -> "the mean margin of a season is largest";
+    };
+  }
+
+  /** A value of the measure with its unit, not rounded where it was given. */
+  private String shown(double value) {
+    if (measure() == Measure.MARGIN || measure() == Measure.ON_TIME) {
+      return Words.count(value) + " " + unit();
+    }
+    return BigDecimal.valueOf(100 * value)
+            .setScale(2, RoundingMode.HALF_UP)
+            .stripTrailingZeros()
+            .toPlainString()
+        + " %";
+  }
+
+  /** A candidate's estimate with half its 95 % interval, such as {@code 71.3 ± 2.8 %}. */
+  String estimate(Candidate c) {
+    return bareEstimate(c) + " " + unit();
+  }
+
+  /** The same without its unit; all springs alike give no interval. */
+  String bareEstimate(Candidate c) {
+    double mean = factor() * c.mean();
+    double halfWidth = factor() * Words.Z_95 * c.se();
+    return measure() == Measure.MARGIN
+        ? Money.level(mean, halfWidth)
+        : Words.estimate(mean, halfWidth);
+  }
+
+  String found(Found found) {
+    boolean best = measure() == Measure.MARGIN;
+    return switch (found) {
+      case HOLDS -> best ? "best, or as good" : "holds";
+      case FAILS -> best ? "clearly less" : "fails";
+      case NEAR -> best ? "too near to tell" : "too near the goal to tell";
+    };
+  }
+
+  static String mark(Found found) {
+    return switch (found) {
+      case HOLDS -> "●";
+      case FAILS -> "○";
+      case NEAR -> "◐";
+    };
+  }
+
+  /** Such as {@code 120 spaces of House 2 and 60 of Chamber}. */
+  String size(Candidate c) {
+    List<String> parts = new ArrayList<>();
+    for (int p = 0; p < sizing.places().size(); p++) {
+      int spaces = c.spaces().get(p);
+      parts.add(
+          (p == 0 ? Words.plural(spaces, "space") : Words.count(spaces))
+              + " of "
+              + sizing.places().get(p));
+    }
+    return Words.list(parts);
+  }
+
+  /** Whether the candidates' yearly cost is money and not spaces. */
+  boolean costIsMoney() {
+    return money.isPresent()
+        && sizing.scenario().places().stream()
+            .filter(p -> sizing.places().contains(p.name()))
+            .map(Place::cost)
+            .anyMatch(c -> c != null);
+  }
+
+  String cost(Candidate c) {
+    return costIsMoney()
+        ? money.map(m -> m.amount(c.yearlyCost())).orElse("") + " a year"
+        : Words.plural(c.yearlyCost(), "space") + " in all";
+  }
+
+  /** The answer in a sentence. */
+  String verdict() {
+    Optional<Candidate> answer = sizing.found();
+    return answer.isPresent() ? verdict(answer.get()) : noneHolds();
+  }
+
+  private String verdict(Candidate answer) {
+    boolean isPair = sizing.places().size() > 1;
+    int tried = sizing.candidates().size();
+    String sizes = tried + (isPair ? " pairs tried" : " sizes tried");
+    String start =
+        isPair
+            ? size(answer) + " are needed"
+            : sizing.places().get(0) + " needs " + Words.plural(answer.spaces().get(0), "space");
+    if (measure() == Measure.MARGIN) {
+      return (isPair ? size(answer) + " are best" : start.replace(" needs ", " is best with "))
+          + (tried == 1
+              ? ": nothing else was tried. The margin of a season is "
+              : ": of " + sizes + " the largest mean margin of a season, ")
+          + estimate(answer)
+          + ".";
+    }
+    String which =
+        tried == 1
+            ? ": the only " + (isPair ? "pair" : "size") + " tried, and with it "
+            : isPair
+                ? ": the cheapest (" + cost(answer) + ") of " + sizes + " with which "
+                : ": the smallest of " + sizes + " with which ";
+    return start + which + goal() + " (" + estimate(answer) + ").";
+  }
+
+  private String noneHolds() {
+    int tried = sizing.candidates().size();
+    String none =
+        tried == 1
+            ? "No: the only size tried is not enough"
+            : "None of the "
+                + tried
+                + (sizing.places().size() > 1 ? " pairs" : " sizes")
+                + " tried is enough";
+    Optional<Candidate> largest =
+        sizing.candidates().stream()
+            .filter(c -> c.seasons() > 0)
+            .max(
+                Comparator.comparingInt(
+                    c -> c.spaces().stream().mapToInt(Integer::intValue).sum()));
+    if (largest.isEmpty()) {
+      return none + ".";
+    }
+    double lacking = sizing.goal().least() - largest.get().mean();
+    return none
+        + ": with the largest, "
+        + size(largest.get())
+        + ", it comes to "
+        + estimate(largest.get())
+        + (lacking > 0
+            ? ", which falls " + amount(lacking) + " short of the goal of "
+            : ", which is not told from the goal of ")
+        + shown(sizing.goal().least())
+        + ".";
+  }
+
+  /** An amount of the measure, such as {@code 19 percentage points}. */
+  private String amount(double value) {
+    return isShare() ? shown(value).replace(" %", "") + " percentage points" : shown(value);
+  }
+
+  /** What may be relied on; nothing where there is no answer. */
+  Optional<String> guarantee() {
+    return sizing.found().map(this::guarantee);
+  }
+
+  private String guarantee(Candidate answer) {
+    String near =
+        answer.found() == Found.NEAR
+            ? " It is so near that "
+                + Words.plural(answer.seasons(), "spring")
+                + " did not tell; it counts as its estimate says."
+            : "";
+    return "With "
+        + Words.percent(sizing.confidence())
+        + " confidence this is right, or within "
+        + amount(sizing.indifference())
+        + (measure() == Measure.MARGIN ? " of the best." : " of the goal.")
+        + near;
+  }
+}

@@ -1,0 +1,91 @@
+package propcap.report;
+
+import java.util.List;
+import org.jfree.chart.annotations.XYTextAnnotation;
+import org.jfree.chart.axis.NumberAxis;
+import org.jfree.chart.plot.XYPlot;
+import org.jfree.chart.ui.TextAnchor;
+import org.jfree.data.xy.YIntervalSeries;
+import org.jfree.data.xy.YIntervalSeriesCollection;
+import propcap.study.Bottlenecks.Step;
+import propcap.study.Difference;
+
+/** Spaces bought against plants gained: the owner's plan of investments as a stair. */
+final class StairChart {
+  private static final int HEIGHT = 330;
+  private static final int LONGEST_NAME = 18;
+
+  /** Room right of the last step for its name, in parts of the spaces bought. */
+  private static final double ROOM_FOR_NAME = 0.45;
+
+  /** Height of a line of type, in parts of the chart's. */
+  private static final double LINE = 0.07;
+
+  private StairChart() {}
+
+  /** A chart; nothing where there is no step. */
+  static String of(List<Step> steps) {
+    if (steps.isEmpty()) {
+      return "";
+    }
+    double bought = steps.get(steps.size() - 1).spacesBought();
+    double end = (1 + ROOM_FOR_NAME) * bought;
+    double least = steps.stream().mapToDouble(s -> s.gainSoFar().low()).min().orElse(0);
+    double most = steps.stream().mapToDouble(s -> s.gainSoFar().high()).max().orElse(0);
+    NumberAxis spaces = Look.countAxis("spaces bought in all", bought);
+    spaces.setRange(0, end);
+    XYPlot plot =
+        Look.plot(
+            spaces,
+            Look.valueAxis("plants on time gained, a spring", Math.min(0, least), most, "#,##0"));
+    plot.setDataset(stair(steps, end));
+    plot.setRenderer(Look.band());
+    label(plot, steps, plot.getRangeAxis().getRange().getLength());
+    return Svg.of(
+        Look.chart(plot),
+        "stair",
+        HEIGHT,
+        "Spaces bought against plants gained, step by step. The table below has the numbers.");
+  }
+
+  private static YIntervalSeriesCollection stair(List<Step> steps, double end) {
+    YIntervalSeries series = new YIntervalSeries("mean; band: its interval", false, true);
+    Difference before = new Difference(0, 0, 0, 0, 1);
+    series.add(0, 0, 0, 0);
+    for (Step step : steps) {
+      add(series, step.spacesBought(), before);
+      add(series, step.spacesBought(), step.gainSoFar());
+      before = step.gainSoFar();
+    }
+    add(series, end, before);
+    YIntervalSeriesCollection dataset = new YIntervalSeriesCollection();
+    dataset.addSeries(series);
+    return dataset;
+  }
+
+  private static void add(YIntervalSeries series, double spaces, Difference gain) {
+    series.add(spaces, gain.mean(), gain.low(), gain.high());
+  }
+
+  /** Each step's place, below its tread where nothing is drawn, and clear of the next one's. */
+  private static void label(XYPlot plot, List<Step> steps, double height) {
+    double above = Double.POSITIVE_INFINITY;
+    for (int s = steps.size() - 1; s >= 0; s--) {
+      Step step = steps.get(s);
+      double y = Math.min(step.gainSoFar().low(), above);
+      String text =
+          " "
+              + (s + 1)
+              + ". "
+              + Words.shortened(step.place().name(), LONGEST_NAME)
+              + ", "
+              + Words.signed(step.spaces());
+      XYTextAnnotation label = new XYTextAnnotation(text, step.spacesBought(), y);
+      label.setFont(Look.TEXT);
+      label.setPaint(Look.INK);
+      label.setTextAnchor(TextAnchor.TOP_LEFT);
+      plot.addAnnotation(label);
+      above = y - LINE * height;
+    }
+  }
+}

@@ -1,0 +1,384 @@
+package propcap.report;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import propcap.farm.Loss;
+import propcap.farm.Place;
+import propcap.farm.PlaceKind;
+import propcap.farm.Prices;
+import propcap.farm.Scenario;
+import propcap.study.Bottlenecks;
+import propcap.study.Bottlenecks.Worth;
+import propcap.study.Comparison;
+import propcap.study.Comparison.Investment;
+import propcap.study.Comparison.Kind;
+import propcap.study.Comparison.Outcome;
+import propcap.study.Difference;
+import propcap.study.Goal;
+import propcap.study.OrderList;
+import propcap.study.RunSettings;
+import propcap.study.Shifts;
+import propcap.study.Shifts.Group;
+import propcap.study.Shifts.Point;
+import propcap.study.Sizing;
+import propcap.study.Sizing.Candidate;
+import propcap.study.Sizing.Found;
+import propcap.study.Stat;
+
+/** Answers made up by hand, in the shape of real ones, to see what is written of them. */
+final class Questions {
+  static final RunSettings SETTINGS = new RunSettings(7, 400, null, 2);
+  static final List<String> CROPS = List.of("tomato", "pepper", "kale", "zinnia");
+
+  private static final Prices PRICES =
+      new Prices(
+          "EUR",
+          Map.of(),
+          new Prices.PlantPrices(
+              new BigDecimal("0.30"), new BigDecimal("0.10"), new BigDecimal("0.45"), null),
+          new BigDecimal("1.10"),
+          new BigDecimal("2.40"),
+          0.06,
+          false);
+
+  private Questions() {}
+
+  static Scenario scenario(String name) {
+    return Scenarios.spring(name, CROPS);
+  }
+
+  static Scenario withMoney(Scenario s) {
+    return new Scenario(
+        s.name(),
+        s.season(),
+        s.frostAtC(),
+        s.rounds(),
+        s.places().stream().map(Questions::priced).toList(),
+        s.crops(),
+        s.sowings(),
+        s.weather(),
+        PRICES);
+  }
+
+  private static Place priced(Place p) {
+    return new Place(
+        p.name(),
+        p.kind(),
+        p.spaces(),
+        p.climate(),
+        p.stretchLossPerDay(),
+        new Place.Cost(new BigDecimal("5200"), 12, new BigDecimal("150"), new BigDecimal("3.60")));
+  }
+
+  static Difference d(double mean, double halfWidth) {
+    return new Difference(
+        mean,
+        halfWidth,
+        halfWidth / 2,
+        mean == 0 ? 0.4 : mean > 0 ? 0.87 : 0.12,
+        halfWidth == 0 ? 1 : 4.6);
+  }
+
+  static Stat stat(double mean) {
+    return new Stat(mean, 0.004 * mean, 0.88 * mean, 1.01 * mean, 1.09 * mean);
+  }
+
+  private static Outcome outcome(
+      Kind kind, String subject, boolean moreIsBetter, double first, Difference... differences) {
+    List<Stat> levels = new ArrayList<>();
+    levels.add(stat(first));
+    for (Difference d : differences) {
+      levels.add(stat(first + d.mean()));
+    }
+    return new Outcome(kind, subject, moreIsBetter, levels, List.of(differences));
+  }
+
+  /** A second chamber that adds nothing, a third house that does, and one house less. */
+  static Comparison comparison() {
+    List<Outcome> outcomes = new ArrayList<>();
+    outcomes.add(outcome(Kind.ON_TIME, "", true, 26_400, d(-40, 210), d(1240, 90), d(-3120, 260)));
+    outcomes.add(
+        outcome(Kind.ON_TIME_OF_CROP, "tomato", true, 9000, d(-20, 90), d(700, 60), d(-900, 120)));
+    outcomes.add(
+        outcome(Kind.ON_TIME_OF_CROP, "pepper", true, 7000, d(-30, 80), d(340, 50), d(-1200, 140)));
+    outcomes.add(
+        outcome(Kind.ON_TIME_OF_CROP, "kale", true, 6400, d(10, 40), d(120, 30), d(-600, 90)));
+    outcomes.add(
+        outcome(Kind.ON_TIME_OF_CROP, "zinnia", true, 4000, d(0, 0), d(80, 20), d(-420, 60)));
+    outcomes.add(outcome(Kind.LATE, "", false, 1900, d(15, 60), d(-410, 50), d(620, 80)));
+    outcomes.add(
+        outcome(Kind.SOWINGS_MET, "", true, 8.4, d(-0.1, 0.32), d(1.7, 0.21), d(-2.4, 0.4)));
+    outcomes.add(outcome(Kind.WAITING, "sow", false, 412, d(-310, 22), d(-290, 20), d(240, 31)));
+    outcomes.add(outcome(Kind.WAITING, "leave", false, 380, d(286, 25), d(-330, 24), d(530, 48)));
+    outcomes.add(outcome(Kind.WAITING, "pot", false, 96, d(4, 9), d(-80, 8), d(110, 15)));
+    outcomes.add(outcome(Kind.WAITING, "harden", false, 41, d(0, 0), d(12, 6), d(-14, 7)));
+    outcomes.add(outcome(Kind.LOST, "no-seedling", false, 4100, d(0, 0), d(0, 0), d(0, 0)));
+    outcomes.add(outcome(Kind.LOST, "stretched", false, 720, d(240, 40), d(-610, 35), d(960, 90)));
+    outcomes.add(outcome(Kind.LOST, "overheld", false, 1350, d(-190, 38), d(-170, 41), d(710, 85)));
+    outcomes.add(outcome(Kind.LOST, "dumped", false, 0, d(0, 0), d(0, 0), d(0, 0)));
+    outcomes.add(outcome(Kind.MARGIN, "", true, 6210.4, d(-132.5, 71), d(411.5, 33), d(-1100, 80)));
+    Place chamber = priced(new Place("Chamber 2", PlaceKind.CHAMBER, 60, climate(), 0));
+    Place house = priced(new Place("House 3", PlaceKind.TABLE, 120, climate(), 0));
+    List<Investment> investments =
+        List.of(
+            investment(List.of(chamber), 5200, d(-132.5, 71), -7600, 590, null, 0),
+            investment(List.of(house), 2600.5, d(411.5, 33), 840.5, 276, 7.9, 0.973),
+            investment(List.of(), 0, d(-1100, 80), -9222, 670, null, 0));
+    return new Comparison(
+        List.of(
+            withMoney(scenario("Base spring")),
+            withMoney(scenario("A second chamber")),
+            withMoney(scenario("House 3")),
+            withMoney(scenario("Without House 2"))),
+        SETTINGS,
+        400,
+        0.95,
+        outcomes,
+        investments);
+  }
+
+  private static propcap.farm.Climate climate() {
+    return new propcap.farm.Climate.Constant(20);
+  }
+
+  private static Investment investment(
+      List<Place> places,
+      double buy,
+      Difference gain,
+      double value,
+      double halfWidth,
+      @Nullable Double payback,
+      double pays) {
+    return new Investment(
+        places,
+        BigDecimal.valueOf(buy),
+        BigDecimal.valueOf(770.5),
+        gain,
+        value,
+        halfWidth,
+        payback,
+        pays);
+  }
+
+  /** One alternative, no money, and these plants on time; nothing waits and nothing is lost. */
+  static Comparison plain(String first, String second, Difference onTime) {
+    return new Comparison(
+        List.of(scenario(first), scenario(second)),
+        SETTINGS,
+        400,
+        0.95,
+        List.of(
+            outcome(Kind.ON_TIME, "", true, 26_400, onTime),
+            outcome(Kind.WAITING, "sow", false, 0, d(0, 0)),
+            outcome(Kind.LOST, Loss.FROST.word(), false, 0, d(0, 0))),
+        List.of());
+  }
+
+  private static Worth worth(
+      Place place, int spaces, Difference more, Difference less, boolean money, double... waits) {
+    List<Difference> waiting = new ArrayList<>();
+    for (double wait : waits) {
+      waiting.add(d(wait, 9));
+    }
+    return new Worth(
+        place,
+        spaces,
+        more,
+        less,
+        money ? d(0.31 * more.mean(), 0.35 * more.halfWidth()) : null,
+        money ? d(0.34 * less.mean(), 0.36 * less.halfWidth()) : null,
+        waiting);
+  }
+
+  private static Place place(Scenario scenario, String name) {
+    return scenario.places().stream().filter(p -> p.name().equals(name)).findFirst().orElseThrow();
+  }
+
+  static Bottlenecks bottlenecks() {
+    Scenario s = withMoney(scenario("Base spring"));
+    Place house1 = place(s, "House 1");
+    Place house2 = place(s, "House 2");
+    Place chamber = place(s, "Chamber");
+    return new Bottlenecks(
+        s,
+        SETTINGS,
+        400,
+        0.95,
+        stat(26_400),
+        List.of(
+            worth(house1, 33, d(1240, 90), d(-1410, 96), true, -44, -96, -31, 3),
+            worth(house2, 12, d(440, 70), d(-460, 66), true, -12, -37, -8, 2),
+            worth(chamber, 6, d(-12, 60), d(-90, 58), true, -71, 66, 2, 1),
+            worth(place(s, "Yard"), 16, d(0, 0), d(-8, 14), true, 0, 0, 0, -4),
+            worth(place(s, "Mats"), 4, d(-61, 30), d(22, 31), true, -33, 41, 0, 0)),
+        List.of(
+            step(house1, 33, 33, d(1240, 90), d(1240, 90), 380),
+            step(house1, 36, 69, d(790, 84), d(2030, 120), 240),
+            step(chamber, 6, 75, d(410, 70), d(2440, 140), 120),
+            step(house2, 12, 87, d(160, 61), d(2600, 150), 34),
+            step(chamber, 7, 94, d(95, 52), d(2695, 158), -11)));
+  }
+
+  private static Bottlenecks.Step step(
+      Place place, int spaces, int bought, Difference gain, Difference soFar, double margin) {
+    return new Bottlenecks.Step(place, spaces, bought, gain, soFar, d(margin, 28));
+  }
+
+  /** No place helps, no money is asked. */
+  static Bottlenecks noBottleneck() {
+    Scenario s = scenario("Roomy");
+    return new Bottlenecks(
+        s,
+        SETTINGS,
+        400,
+        0.95,
+        stat(26_400),
+        s.places().stream()
+            .filter(Place::isOpen)
+            .map(p -> worth(p, 5, d(12, 31), d(0, 0), false, 0, 0, 0, 0))
+            .toList(),
+        List.of());
+  }
+
+  /** 21 sizes of House 2, of which 120 is the smallest with 90 % or more. */
+  static Sizing sizing() {
+    List<Candidate> candidates = new ArrayList<>();
+    for (int size = 0; size <= 400; size += 20) {
+      double met = 1 / (1 + Math.exp(-(size - 70) / 22.0));
+      int seasons = (int) Math.round(40 + 900 * Math.exp(-Math.abs(met - 0.9) * 16));
+      Found found = size == 120 ? Found.NEAR : met >= 0.9 ? Found.HOLDS : Found.FAILS;
+      boolean isAlike = size >= 300;
+      candidates.add(
+          new Candidate(
+              List.of(size),
+              seasons,
+              isAlike ? 1 : met,
+              isAlike ? 0 : Math.sqrt(met * (1 - met) / seasons),
+              found,
+              610 + 2.4 * size));
+    }
+    return new Sizing(
+        withMoney(scenario("Base spring")),
+        SETTINGS,
+        List.of("House 2"),
+        new Goal(Goal.Measure.MET, 0.9),
+        0.02,
+        0.95,
+        candidates,
+        candidates.get(6),
+        candidates.stream().mapToLong(Candidate::seasons).sum(),
+        2000);
+  }
+
+  /** The same with other candidates and goal, of places without a cost. */
+  static Sizing sizing(
+      List<String> places, Goal goal, List<Candidate> candidates, @Nullable Candidate answer) {
+    return new Sizing(
+        scenario("Base spring"),
+        SETTINGS,
+        places,
+        goal,
+        goal.measure() == Goal.Measure.MET ? 0.02 : 250,
+        0.95,
+        candidates,
+        answer,
+        candidates.stream().mapToLong(Candidate::seasons).sum(),
+        2000);
+  }
+
+  static Sizing pairs() {
+    List<Candidate> candidates = new ArrayList<>();
+    for (int chamber = 40; chamber <= 80; chamber += 10) {
+      for (int house = 0; house <= 200; house += 40) {
+        double met = 1 / (1 + Math.exp(-(house + 2 * chamber - 210) / 30.0));
+        candidates.add(
+            new Candidate(
+                List.of(chamber, house),
+                120,
+                met,
+                Math.sqrt(met * (1 - met) / 120),
+                met >= 0.9 ? Found.HOLDS : met > 0.85 ? Found.NEAR : Found.FAILS,
+                chamber + house));
+      }
+    }
+    Candidate cheapest =
+        candidates.stream()
+            .filter(c -> c.found() == Found.HOLDS)
+            .min(java.util.Comparator.comparingDouble(Candidate::yearlyCost))
+            .orElseThrow();
+    return sizing(
+        List.of("Chamber", "House 2"), new Goal(Goal.Measure.MET, 0.9), candidates, cheapest);
+  }
+
+  static OrderList order() {
+    return new OrderList(
+        List.of(
+            new OrderList.Line("table area", "24.1 m2 (260 ft2)"),
+            new OrderList.Line("tables, 1.5 x 3 m", "6"),
+            new OrderList.Line("trays", "120"),
+            new OrderList.Line("heat mats", "none")),
+        List.of(
+            "A standard tray is about 28 x 54 cm outside: 120 of them cover 18.1 m2.",
+            "With 25 % of the floor for aisles that is 24.1 m2."));
+  }
+
+  static final OrderList NO_ORDER = new OrderList(List.of(), List.of());
+
+  private static Point point(int days, double plants, double halfWidth, boolean money) {
+    double onTime = 9000 + plants;
+    Difference difference = days == 0 ? d(0, 0) : d(plants, halfWidth);
+    Difference all = days == 0 ? d(0, 0) : d(plants - 30, 1.4 * halfWidth);
+    Difference margin = days == 0 ? d(0, 0) : d(0.3 * plants, 0.4 * halfWidth);
+    return new Point(
+        days,
+        stat(onTime),
+        new Stat(
+            Math.max(0, 400 + 30 * days),
+            12,
+            Math.max(0, 250 + 22 * days),
+            400,
+            640 + 40 * Math.abs(days)),
+        new Stat(2.1 + 0.02 * days, 0.05, 1, 2, 3),
+        stat(17_400 + onTime),
+        money ? stat(6210 + 0.3 * plants) : null,
+        difference,
+        all,
+        money ? margin : null);
+  }
+
+  private static Group group(
+      String match, boolean money, int best, List<Integer> asGood, double... plants) {
+    List<Point> points = new ArrayList<>();
+    for (int p = 0; p < plants.length; p++) {
+      points.add(point(7 * (p - plants.length / 2), plants[p], 60, money));
+    }
+    return new Group(
+        match, List.of(match.replace("*", "-1"), match.replace("*", "-2")), points, best, asGood);
+  }
+
+  static Shifts shifts(boolean money) {
+    Scenario s = scenario("Base spring");
+    return new Shifts(
+        money ? withMoney(s) : s,
+        SETTINGS,
+        400,
+        0.95,
+        List.of(
+            group("tomato*", money, -7, List.of(-14, -7), 180, 210, 0, -620, -2100),
+            group("kale*", money, 7, List.of(0, 7), -410, -90, 0, 31, -55),
+            group("pepper*", money, 0, List.of(0), -900, -420, 0, -510, -1700)));
+  }
+
+  /** One group of which only the plan's own day was tried. */
+  static Shifts unshifted() {
+    return new Shifts(
+        scenario("Base spring"),
+        SETTINGS,
+        400,
+        0.95,
+        List.of(group("kale*", false, 0, List.of(0), 0)));
+  }
+}

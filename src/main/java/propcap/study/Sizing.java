@@ -54,4 +54,21 @@ public record Sizing(
   public Optional<Candidate> found() {
     return Optional.ofNullable(answer);
   }
+
+  /** The scenario with the places at a candidate's sizes. */
+  public Scenario at(Candidate candidate) {
+    return sized(scenario, places, candidate.spaces());
+  }
+
+  /** A scenario with some places at other sizes. */
+  static Scenario sized(Scenario scenario, List<String> names, List<Integer> spaces) {
+    return scenario.withPlaces(
+        scenario.places().stream()
+            .map(
+                place ->
+                    names.contains(place.name())
+                        ? place.withSpaces(spaces.get(names.indexOf(place.name())))
+                        : place)
+            .toList());
+  }
 }

@@ -223,13 +223,8 @@ public final class SizingRun {
   }
 
   private Scenario sized(List<Integer> spaces) throws BadQuestionException {
-    List<Place> places = new ArrayList<>(scenario.places());
-    for (int i = 0; i < spaces.size(); i++) {
-      int place = Names.place(scenario, question.places().get(i));
-      places.set(place, places.get(place).withSpaces(spaces.get(i)));
-    }
     try {
-      return scenario.withPlaces(places);
+      return Sizing.sized(scenario, question.places(), spaces);
     } catch (IllegalArgumentException e) {
       throw new BadQuestionException(
           "with "

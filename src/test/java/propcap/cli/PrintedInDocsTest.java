@@ -50,12 +50,14 @@ class PrintedInDocsTest {
   }
 
   private void check(Block block) {
-    Path out = folder.resolve("results");
+    String name = block.command.split(" ", 2)[0];
+    Path out = folder.resolve(name);
     String[] args = (block.command + " --out " + out).split(" ", -1);
     Run run = Run.of(args);
     assertThat(run.err()).isEmpty();
     String stem = Path.of(args[1]).getFileName().toString().replaceFirst("\\.yaml$", "");
-    String printed = run.out().replace(out.toString(), "results/" + stem);
+    String ending = name.equals("run") ? "" : "-" + name;
+    String printed = run.out().replace(out.toString(), "results/" + stem + ending);
     assertThat(printed).isEqualTo(block.printed);
   }
 

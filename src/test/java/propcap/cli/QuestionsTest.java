@@ -1,0 +1,104 @@
+package propcap.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The commands that ask what to do, end to end on the demonstration's farm. */
+class QuestionsTest {
+  private static final String SPRING = "scenarios/spring.yaml";
+
+  @TempDir Path folder;
+
+  private Run ask(String... args) {
+    List<String> all = new ArrayList<>(List.of(args));
+    all.addAll(List.of("--seasons", "60", "--out", folder.resolve("out").toString()));
+    return Run.of(all.toArray(String[]::new));
+  }
+
+  @Test
+  void compareAnswersWithPageDataAndTables() {
+    Run run = ask("compare", SPRING, "scenarios/extra-greenhouse.yaml");
+    assertThat(run.err()).isEmpty();
+    assertThat(run.exitCode()).isZero();
+    assertThat(run.out()).contains("An extra greenhouse").contains("±");
+    assertThat(folder.resolve("out"))
+        .isDirectoryContaining("glob:**comparison.html")
+        .isDirectoryContaining("glob:**comparison.json")
+        .isDirectoryContaining("glob:**comparison.csv");
+  }
+
+  @Test
+  void aScenarioComparedWithItselfDiffersInNothing() {
+    Run run = ask("compare", SPRING, SPRING);
+    assertThat(run.exitCode()).isZero();
+    assertThat(run.out()).doesNotContain("adds ").doesNotContain("loses ");
+  }
+
+  @Test
+  void bottleneckAnswers() {
+    Run run = ask("bottleneck", SPRING, "--steps", "1");
+    assertThat(run.exitCode()).isZero();
+    assertThat(run.out()).contains("Glasshouse");
+    assertThat(folder.resolve("out")).isDirectoryContaining("glob:**bottleneck.html");
+  }
+
+  @Test
+  void sizeAnswersAndSaysNoWithExitCode3() {
+    String[] question = {
+      "size",
+      SPRING,
+      "--place",
+      "Glasshouse",
+      "--from",
+      "200",
+      "--to",
+      "300",
+      "--step",
+      "50",
+      "--goal",
+      "on-time>=50%"
+    };
+    Run yes = ask(question);
+    assertThat(yes.exitCode()).isZero();
+    assertThat(yes.out()).contains("200 spaces");
+    question[question.length - 1] = "on-time>=200%";
+    Run no = ask(question);
+    assertThat(no.exitCode()).isEqualTo(3);
+    assertThat(no.out()).contains("short of the goal").contains("what holds it back");
+  }
+
+  @Test
+  void shiftAnswers() {
+    Run run = ask("shift", SPRING, "--match", "zinnia*");
+    assertThat(run.exitCode()).isZero();
+    assertThat(run.out()).contains("zinnia*");
+    assertThat(folder.resolve("out")).isDirectoryContaining("glob:**shift.html");
+  }
+
+  @Test
+  void badQuestionsAreExitCode2AndSayWhatWouldBeRight() {
+    assertBad("no place is named 'Glashouse'", size("Glashouse", "0", "100", "met>=90%"));
+    assertBad("Glasshouse", size("Glashouse", "0", "100", "met>=90%"));
+    assertBad("--from 0 --to 400", size("Glasshouse", "100", "0", "met>=90%"));
+    assertBad("met>=90%", size("Glasshouse", "0", "100", "most"));
+    assertBad("no sowing's id matches", ask("shift", SPRING, "--match", "orchid*"));
+    assertBad("outside the season", ask("shift", SPRING, "--from", "-60", "--to", "0"));
+    assertBad("no.yaml", ask("compare", SPRING, "no.yaml"));
+    assertThat(ask("compare", SPRING).exitCode()).isEqualTo(2);
+    assertThat(folder.resolve("out")).doesNotExist();
+  }
+
+  private Run size(String place, String from, String to, String goal) {
+    return ask("size", SPRING, "--place", place, "--from", from, "--to", to, "--goal", goal);
+  }
+
+  private static void assertBad(String message, Run run) {
+    assertThat(run.exitCode()).isEqualTo(2);
+    assertThat(run.err()).contains(message).doesNotContain("Exception");
+  }
+}

@@ -8,6 +8,7 @@ import java.util.Map;
 import propcap.study.Bottlenecks;
 import propcap.study.Comparison;
 import propcap.study.OrderList;
+import propcap.study.RunSettings;
 import propcap.study.Shifts;
 import propcap.study.Sizing;
 
@@ -77,7 +78,7 @@ public final class Answers {
         comparison.scenarios().get(0).name()
             + " against "
             + Words.plural(alternatives.size(), "alternative")
-            + run(comparison.seasons(), comparison.settings().seed()));
+            + run(comparison.seasons(), "", comparison.settings()));
   }
 
   /** At most ten lines of plain text, none wider than 100 columns. */
@@ -87,8 +88,7 @@ public final class Answers {
     words.warnings().forEach(lines::add);
     return lines.endingWith(
         bottlenecks.scenario().name()
-            + run(bottlenecks.seasons(), bottlenecks.settings().seed())
-            + " of each trial");
+            + run(bottlenecks.seasons(), " of each trial", bottlenecks.settings()));
   }
 
   /** At most ten lines of plain text, none wider than 100 columns. */
@@ -115,12 +115,10 @@ public final class Answers {
     Lines lines = new Lines();
     ShiftWords.of(shifts).forEach(w -> lines.add(w.verdict()));
     return lines.endingWith(
-        shifts.scenario().name()
-            + run(shifts.seasons(), shifts.settings().seed())
-            + " of each shift");
+        shifts.scenario().name() + run(shifts.seasons(), " of each shift", shifts.settings()));
   }
 
-  private static String run(int seasons, long seed) {
-    return ": " + Words.plural(seasons, "spring") + ", seed " + seed;
+  private static String run(int seasons, String of, RunSettings settings) {
+    return ": " + Words.plural(seasons, "spring") + of + ", seed " + settings.seed();
   }
 }

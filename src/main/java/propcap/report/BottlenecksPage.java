@@ -47,7 +47,7 @@ final class BottlenecksPage {
         new AnswerPage.Term(
             "Intervals",
             "of one table hold together with "
-                + Words.percent(answer.confidence())
+                + Words.given(answer.confidence())
                 + " confidence. After the plants as things are, ± is half a 95 % interval of its"
                 + " own."));
     reading.add(
@@ -165,11 +165,10 @@ final class BottlenecksPage {
     columns.add(Column.words("Step"));
     columns.add(Column.words("Place"));
     columns.add(Column.number("Spaces", "of this step"));
-    columns.add(Column.number("Spaces", "bought so far"));
-    columns.add(Column.number("Plants on time", "of this step, a spring"));
-    columns.add(Column.number("Plants on time", "so far, a spring"));
-    money.ifPresent(
-        m -> columns.add(Column.number("Margin", m.currency() + " a season, of this step")));
+    columns.add(Column.number("Spaces", "so far"));
+    columns.add(Column.number("Plants", "of this step"));
+    columns.add(Column.number("Plants", "so far"));
+    money.ifPresent(m -> columns.add(Column.number("Margin", m.currency() + ", this step")));
     String inAll = words.planInAll();
     return new Part(
         "stair",
@@ -181,6 +180,8 @@ final class BottlenecksPage {
                 "Spaces bought and plants gained.",
                 "Each rise is a step, numbered, with its place and its spaces.",
                 StairChart.of(answer.steps()))),
-        List.of(new Sheet("The steps.", "", columns, rows)));
+        List.of(
+            new Sheet(
+                "The steps.", "Plants on time of a spring, margin of a season.", columns, rows)));
   }
 }

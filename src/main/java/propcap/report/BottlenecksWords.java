@@ -22,7 +22,7 @@ record BottlenecksWords(Bottlenecks answer) {
         + best.get().place().name()
         + ": "
         + perSpace(best.get().moreOnTime(), best.get().spaces())
-        + " plants on time a space and spring"
+        + " plants on time a spring for each"
         + holdsUp(best.get()).map(h -> "; more of it relieves what waits " + h).orElse("")
         + ".";
   }

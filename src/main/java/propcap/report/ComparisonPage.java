@@ -112,14 +112,14 @@ final class ComparisonPage {
               words.name(),
               words.isBought() ? "buys " + words.places() : "buys nothing",
               List.of(
-                  Cell.of(words.money().amount(words.investment().buy())),
-                  Cell.of(words.money().amount(words.investment().yearly())),
+                  Cell.of(words.isBought() ? words.buy() : "–"),
+                  Cell.of(words.isBought() ? words.yearly() : "–"),
                   Cell.of(
                           Money.bare(
                               words.investment().gain().mean(),
                               words.investment().gain().halfWidth()))
                       .strongIf(words.investment().gain().isClear()),
-                  Cell.of(words.isBought() ? words.netPresentValue() : "–"),
+                  Cell.of(words.isBought() ? words.bareValue() : "–"),
                   Cell.of(words.isBought() ? words.payback() : "–"),
                   Cell.of(
                       words.isBought() ? Words.chance(words.investment().chancePays()) : "–"))));
@@ -138,14 +138,15 @@ final class ComparisonPage {
         List.of(
             new Sheet(
                 "What it costs and brings.",
-                "",
+                "The yearly cost is the buying as an annuity, and the upkeep; the margin is against"
+                    + " the first, running costs paid.",
                 List.of(
                     Column.words("Alternative"),
-                    Column.number("Buying", "once"),
-                    Column.number("Cost", "a year, upkeep included"),
-                    Column.number("Margin", currency + " a season more"),
-                    Column.number("Net present value", "of its life"),
-                    Column.number("Paid back", "at the mean gain"),
+                    Column.number("Buying", currency + " once"),
+                    Column.number("Cost", currency + " a year"),
+                    Column.number("Margin", currency + " a season"),
+                    Column.number("Net present value", currency),
+                    Column.number("Paid back", "years"),
                     Column.number("Pays", "chance")),
                 rows)));
   }
@@ -171,7 +172,7 @@ final class ComparisonPage {
     List<Column> columns = new ArrayList<>();
     columns.add(Column.words("Outcome"));
     columns.add(Column.number(comparison.scenarios().get(0).name(), "mean of a spring"));
-    alternatives.forEach(a -> columns.add(Column.number(a.name(), "more or less")));
+    alternatives.forEach(a -> columns.add(Column.number(a.name(), "difference")));
     return new Part(
         "all",
         "Every outcome",
@@ -220,7 +221,7 @@ final class ComparisonPage {
         new AnswerPage.Term(
             "Intervals",
             "of one outcome hold for all alternatives together with "
-                + Words.percent(comparison.confidence())
+                + Words.given(comparison.confidence())
                 + " confidence (Bonferroni). Each alternative is compared with the first, not with"
                 + " the other alternatives. After the level of the first, ± is half a 95 % interval"
                 + " of its own."));
@@ -237,7 +238,7 @@ final class ComparisonPage {
               "Net present value",
               "is what a place brings over its life less what it costs, later money counting less"
                   + " by the discount of "
-                  + Words.percent(investments.get(0).discount())
+                  + Words.given(investments.get(0).discount())
                   + " a year; its interval has the error of the mean gain. The chance that it pays"
                   + " draws the springs of its life from those simulated."));
     }

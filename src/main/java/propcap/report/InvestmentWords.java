@@ -37,6 +37,18 @@ record InvestmentWords(String name, Investment investment, Money money, double d
     return money.difference(investment.netPresentValue(), investment.netPresentValueHalfWidth());
   }
 
+  String buy() {
+    return Money.level(investment.buy().doubleValue(), 0);
+  }
+
+  String yearly() {
+    return Money.level(investment.yearly().doubleValue(), 0);
+  }
+
+  String bareValue() {
+    return Money.bare(investment.netPresentValue(), investment.netPresentValueHalfWidth());
+  }
+
   private double low() {
     return investment.netPresentValue() - investment.netPresentValueHalfWidth();
   }
@@ -60,7 +72,7 @@ record InvestmentWords(String name, Investment investment, Money money, double d
     if (high() < 0) {
       return "Do not buy " + places() + ": over its life it costs more than it brings" + value;
     }
-    return "Whether " + places() + " pays is not told" + value + " The money says neither.";
+    return "Whether " + places() + " pays is not told" + value + " Only more springs would tell.";
   }
 
   private String margin() {
@@ -80,7 +92,7 @@ record InvestmentWords(String name, Investment investment, Money money, double d
         + " once, which with upkeep is "
         + money.amount(investment.yearly())
         + " a year at "
-        + Words.percent(discount)
+        + Words.given(discount)
         + "; the margin, running costs paid, is "
         + margin()
         + ". At the mean gain it is "
@@ -97,8 +109,6 @@ record InvestmentWords(String name, Investment investment, Money money, double d
   }
 
   String payback() {
-    return investment.paybackYears() == null
-        ? "never"
-        : Words.plural(investment.paybackYears(), "year");
+    return investment.paybackYears() == null ? "never" : Words.amount(investment.paybackYears());
   }
 }

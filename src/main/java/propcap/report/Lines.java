@@ -7,11 +7,14 @@ import java.util.List;
 final class Lines {
   private static final String SET_IN = "  ";
 
+  /** A ± stays with the numbers on both sides of it. */
+  private static final String BETWEEN_WORDS = "(?<!±) (?!±)";
+
   private final List<String> lines = new ArrayList<>();
 
   Lines add(String sentence) {
     StringBuilder line = new StringBuilder();
-    for (String word : sentence.split(" ", -1)) {
+    for (String word : sentence.split(BETWEEN_WORDS, -1)) {
       if (!line.isEmpty() && line.length() + 1 + word.length() > Headlines.COLUMNS) {
         lines.add(line.toString());
         line = new StringBuilder(SET_IN + word);

@@ -4,7 +4,8 @@ import java.util.List;
 
 /** A table of a page, in text. */
 public record Sheet(String title, String caption, List<Column> columns, List<Row> rows) {
-  private static final int MANY_COLUMNS = 7;
+  private static final int MANY_COLUMNS = 6;
+  private static final int LONG = 28;
 
   public Sheet {
     columns = List.copyOf(columns);
@@ -57,13 +58,19 @@ public record Sheet(String title, String caption, List<Column> columns, List<Row
   /** How the table looks as a whole: type is smaller where there are many columns. */
   public String look() {
     boolean isShaded = rows.stream().flatMap(r -> r.cells().stream()).anyMatch(c -> c.shade() > 0);
-    return (columns.size() <= 3 ? "fit" : columns.size() > MANY_COLUMNS ? "small" : "plain")
+    return "sheet"
+        + (columns.size() <= 3 ? " fit" : columns.size() > MANY_COLUMNS ? " small" : "")
         + (isShaded ? " grid" : "");
+  }
+
+  private boolean isLong(int cell) {
+    return rows.stream().anyMatch(r -> r.cells().get(cell).text().length() > LONG);
   }
 
   /** How a cell looks. */
   public String look(Row row, int cell) {
     int shade = row.cells().get(cell).shade();
-    return (columns.get(cell + 1).isNumber() ? "n" : "words") + (shade > 0 ? " shade" + shade : "");
+    return (columns.get(cell + 1).isNumber() ? "n" : isLong(cell) ? "words" : "")
+        + (shade > 0 ? " shade" + shade : "");
   }
 }

@@ -101,14 +101,13 @@ final class ShiftPage {
     String currency = money.map(Money::currency).orElse("");
     List<Column> columns = new ArrayList<>();
     columns.add(Column.words("Days later"));
-    columns.add(Column.number("On time", "8 springs of 10"));
-    columns.add(Column.number("Late", "8 springs of 10"));
-    columns.add(Column.number("Sowings met", "8 springs of 10"));
-    columns.add(Column.number("All sowings", "on time"));
-    money.ifPresent(m -> columns.add(Column.number("Margin", currency + ", 8 springs of 10")));
-    columns.add(Column.number("Against no shift", "plants on time"));
-    columns.add(Column.number("Against no shift", "of all sowings"));
-    money.ifPresent(m -> columns.add(Column.number("Against no shift", "margin, " + currency)));
+    columns.add(Column.number("On time", "plants"));
+    columns.add(Column.number("Late", "plants"));
+    columns.add(Column.number("Met", "sowings"));
+    money.ifPresent(m -> columns.add(Column.number("Margin", currency)));
+    columns.add(Column.number("On time", "against 0"));
+    columns.add(Column.number("All on time", "against 0"));
+    money.ifPresent(m -> columns.add(Column.number("Margin", currency + " against 0")));
     return new Part(
         "group" + number,
         group.match(),
@@ -122,8 +121,9 @@ final class ShiftPage {
         List.of(
             new Sheet(
                 "Shifts of " + group.match() + ".",
-                "Means with half their 95 % interval; of differences, what is clearly more or less"
-                    + " is bold.",
+                "Means with half their 95 % interval, below them 8 springs of 10; then differences to"
+                    + " no shift, of the group’s plants and of all sowings’. What is clearly more or"
+                    + " less is bold.",
                 columns,
                 group.points().stream().map(p -> row(group, p)).toList())));
   }
@@ -133,7 +133,6 @@ final class ShiftPage {
     cells.add(level(point.onTime()));
     cells.add(level(point.late()));
     cells.add(level(point.met()));
-    cells.add(level(point.allOnTime()));
     if (money.isPresent()) {
       cells.add(margin(point.margin()));
     }
@@ -173,7 +172,7 @@ final class ShiftPage {
         new AnswerPage.Term(
             "Intervals",
             "of the differences of one group and outcome hold together with "
-                + Words.percent(shifts.confidence())
+                + Words.given(shifts.confidence())
                 + " confidence."));
     terms.add(AnswerPage.EIGHT_OF_TEN);
     if (money.isPresent()) {

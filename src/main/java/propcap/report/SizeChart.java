@@ -64,11 +64,14 @@ final class SizeChart {
       for (Candidate c : run) {
         double halfWidth = factor * Words.Z_95 * c.se();
         double mean = factor * Words.finite(c.mean());
+        // Of shares, no less than none and no more than all.
+        double low = words.isShare() ? Math.max(0, mean - halfWidth) : mean - halfWidth;
+        double high = words.isShare() ? Math.min(factor, mean + halfWidth) : mean + halfWidth;
         if (c.found() == found) {
-          Marks.addUpright(series, c.spaces().get(0), mean, halfWidth);
+          series.add(c.spaces().get(0).doubleValue(), mean, low, high);
         }
-        least = Math.min(least, mean - halfWidth);
-        most = Math.max(most, mean + halfWidth);
+        least = Math.min(least, low);
+        most = Math.max(most, high);
       }
       if (!series.isEmpty()) {
         dataset.addSeries(series);

@@ -71,28 +71,29 @@ final class SizePage {
   private static final String KEY = "● holds, ○ fails, ◐ too near to tell.";
 
   private Sheet sizes(List<Candidate> candidates) {
+    boolean isPair = sizing.places().size() > 1;
     List<Row> rows = new ArrayList<>();
     for (Candidate c : candidates) {
       boolean isAnswer = c.equals(sizing.answer());
       rows.add(
           new Row(
-              words.size(c),
+              isPair ? words.size(c) : Words.count(c.spaces().get(0)),
               List.of(
                   Cell.of(SizeWords.mark(c.found()) + " " + words.found(c.found()))
                       .strongIf(isAnswer),
                   Cell.of(c.seasons() == 0 ? "not run" : words.bareEstimate(c)).strongIf(isAnswer),
                   Cell.of(Words.count(c.seasons())),
-                  Cell.of(words.cost(c)))));
+                  Cell.of(words.bareCost(c)))));
     }
     return new Sheet(
-        sizing.places().size() > 1 ? "The cheapest that hold." : "Sizes tried.",
+        isPair ? "The cheapest that hold." : "Sizes tried.",
         "The answer is bold.",
         List.of(
-            Column.words("Size"),
+            Column.words(isPair ? "Pair" : sizing.places().get(0) + ", spaces"),
             Column.words("Goal"),
             Column.number("Measured", words.axis()),
             Column.number("Springs run", ""),
-            Column.number("Cost", "")),
+            Column.number("Cost", words.costUnit())),
         rows);
   }
 
@@ -170,7 +171,7 @@ final class SizePage {
             "is told by a sequence of springs that ends as soon as it is told, so that sizes far"
                 + " from the goal take few. All such answers of the page together are right, or"
                 + " within the band about the goal, with "
-                + Words.percent(sizing.confidence())
+                + Words.given(sizing.confidence())
                 + " confidence."));
     terms.add(
         new AnswerPage.Term(

@@ -1,7 +1,5 @@
 package propcap.report;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -73,11 +71,7 @@ record SizeWords(Sizing sizing, Optional<Money> money) {
     if (measure() == Measure.MARGIN || measure() == Measure.ON_TIME) {
       return Words.count(value) + " " + unit();
     }
-    return BigDecimal.valueOf(100 * value)
-            .setScale(2, RoundingMode.HALF_UP)
-            .stripTrailingZeros()
-            .toPlainString()
-        + " %";
+    return Words.given(value);
   }
 
   /** A candidate's estimate with half its 95 % interval, such as {@code 71.3 ± 2.8 %}. */
@@ -134,9 +128,15 @@ record SizeWords(Sizing sizing, Optional<Money> money) {
   }
 
   String cost(Candidate c) {
-    return costIsMoney()
-        ? money.map(m -> m.amount(c.yearlyCost())).orElse("") + " a year"
-        : Words.plural(c.yearlyCost(), "space") + " in all";
+    return bareCost(c) + " " + costUnit();
+  }
+
+  String bareCost(Candidate c) {
+    return costIsMoney() ? Money.level(c.yearlyCost(), 0) : Words.count(c.yearlyCost());
+  }
+
+  String costUnit() {
+    return costIsMoney() ? money.map(Money::currency).orElseThrow() + " a year" : "spaces in all";
   }
 
   /** The answer in a sentence. */
@@ -165,8 +165,8 @@ record SizeWords(Sizing sizing, Optional<Money> money) {
         tried == 1
             ? ": the only " + (isPair ? "pair" : "size") + " tried, and with it "
             : isPair
-                ? ": the cheapest (" + cost(answer) + ") of " + sizes + " with which "
-                : ": the smallest of " + sizes + " with which ";
+                ? ": the cheapest (" + cost(answer) + ") of " + sizes + " for which "
+                : ": the smallest of " + sizes + " for which ";
     return start + which + goal() + " (" + estimate(answer) + ").";
   }
 
@@ -219,7 +219,7 @@ record SizeWords(Sizing sizing, Optional<Money> money) {
                 + " did not tell; it counts as its estimate says."
             : "";
     return "With "
-        + Words.percent(sizing.confidence())
+        + Words.given(sizing.confidence())
         + " confidence this is right, or within "
         + amount(sizing.indifference())
         + (measure() == Measure.MARGIN ? " of the best." : " of the goal.")

@@ -21,6 +21,9 @@ final class StairChart {
   /** Height of a line of type, in parts of the chart's. */
   private static final double LINE = 0.07;
 
+  /** Between a riser and its name, in parts of the chart's width. */
+  private static final double GAP = 0.008;
+
   private StairChart() {}
 
   /** A chart; nothing where there is no step. */
@@ -40,7 +43,7 @@ final class StairChart {
             Look.valueAxis("plants on time gained, a spring", Math.min(0, least), most, "#,##0"));
     plot.setDataset(stair(steps, end));
     plot.setRenderer(Look.band());
-    label(plot, steps, plot.getRangeAxis().getRange().getLength());
+    label(plot, steps, end, plot.getRangeAxis().getRange().getLength());
     return Svg.of(
         Look.chart(plot),
         "stair",
@@ -68,19 +71,18 @@ final class StairChart {
   }
 
   /** Each step's place, below its tread where nothing is drawn, and clear of the next one's. */
-  private static void label(XYPlot plot, List<Step> steps, double height) {
+  private static void label(XYPlot plot, List<Step> steps, double width, double height) {
     double above = Double.POSITIVE_INFINITY;
     for (int s = steps.size() - 1; s >= 0; s--) {
       Step step = steps.get(s);
       double y = Math.min(step.gainSoFar().low(), above);
       String text =
-          " "
-              + (s + 1)
+          (s + 1)
               + ". "
               + Words.shortened(step.place().name(), LONGEST_NAME)
               + ", "
               + Words.signed(step.spaces());
-      XYTextAnnotation label = new XYTextAnnotation(text, step.spacesBought(), y);
+      XYTextAnnotation label = new XYTextAnnotation(text, step.spacesBought() + GAP * width, y);
       label.setFont(Look.TEXT);
       label.setPaint(Look.INK);
       label.setTextAnchor(TextAnchor.TOP_LEFT);

@@ -56,6 +56,15 @@ final class Words {
     return String.format(Locale.ENGLISH, digits, percent);
   }
 
+  /** A share that was given, such as {@code 6 %} or {@code 97.5 %}: not rounded to be read. */
+  static String given(double share) {
+    return BigDecimal.valueOf(100 * finite(share))
+            .setScale(2, RoundingMode.HALF_UP)
+            .stripTrailingZeros()
+            .toPlainString()
+        + " %";
+  }
+
   /** A chance as a percentage without decimals, such as {@code 94 %}. */
   static String chance(double chance) {
     if (chance > 0 && chance < 0.005) {

@@ -43,6 +43,7 @@ public record AnswerPage(
 
   /** A page as one HTML file that needs no other. */
   String html() {
-    return Templates.fill("answer.jte", this);
+    // A ± at a line's end would part a number from its error.
+    return Templates.fill("answer.jte", this).replace(" ± ", "\u00a0±\u00a0");
   }
 }

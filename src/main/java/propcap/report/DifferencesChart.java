@@ -45,7 +45,8 @@ final class DifferencesChart {
     Marks marks = Marks.withWhiskersAcross();
     XIntervalSeriesCollection dataset = new XIntervalSeriesCollection();
     for (int s = 0; s < strands.size(); s++) {
-      XIntervalSeries series = new XIntervalSeries(strands.get(s).name(), false, true);
+      XIntervalSeries series =
+          new XIntervalSeries(Words.shortened(strands.get(s).name(), LONGEST_NAME), false, true);
       for (int row = 0; row < rows.size(); row++) {
         Interval d = strands.get(s).differences().get(row);
         if (d != null) {

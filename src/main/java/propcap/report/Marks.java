@@ -1,15 +1,22 @@
 package propcap.report;
 
 import java.awt.Color;
+import java.awt.Graphics2D;
 import java.awt.Shape;
+import java.awt.geom.AffineTransform;
 import java.awt.geom.Arc2D;
 import java.awt.geom.Area;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
+import org.jfree.chart.axis.ValueAxis;
+import org.jfree.chart.entity.EntityCollection;
+import org.jfree.chart.plot.CrosshairState;
+import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.renderer.xy.XYErrorRenderer;
 import org.jfree.data.xy.XIntervalSeries;
+import org.jfree.data.xy.XYDataset;
 import org.jfree.data.xy.YIntervalSeries;
 
 /** Means as marks, and their intervals as whiskers. */
@@ -33,7 +40,7 @@ final class Marks {
     HOLLOW
   }
 
-  private final XYErrorRenderer renderer = new XYErrorRenderer();
+  private final XYErrorRenderer renderer = new OnWhite();
   private int series;
 
   private Marks(boolean upright) {
@@ -91,6 +98,34 @@ final class Marks {
 
   static void addUpright(YIntervalSeries series, double x, double mean, double halfWidth) {
     series.add(x, mean, mean - halfWidth, mean + halfWidth);
+  }
+
+  /** Lays a white disc below each mark, so that no line or band shows through its open part. */
+  private static final class OnWhite extends XYErrorRenderer {
+    @Override
+    protected void drawSecondaryPass(
+        Graphics2D pen,
+        XYPlot plot,
+        XYDataset dataset,
+        int pass,
+        int series,
+        int item,
+        ValueAxis across,
+        Rectangle2D area,
+        ValueAxis upright,
+        CrosshairState crosshair,
+        EntityCollection entities) {
+      double x = dataset.getXValue(series, item);
+      double y = dataset.getYValue(series, item);
+      AffineTransform there =
+          AffineTransform.getTranslateInstance(
+              across.valueToJava2D(x, area, plot.getDomainAxisEdge()),
+              upright.valueToJava2D(y, area, plot.getRangeAxisEdge()));
+      pen.setPaint(Color.WHITE);
+      pen.fill(there.createTransformedShape(CIRCLE));
+      super.drawSecondaryPass(
+          pen, plot, dataset, pass, series, item, across, area, upright, crosshair, entities);
+    }
   }
 
   /** A ring whose left half is full. */

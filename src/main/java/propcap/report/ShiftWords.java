@@ -41,7 +41,7 @@ record ShiftWords(Group group, Optional<Money> money) {
   /** The answer in a sentence or two. */
   String verdict() {
     if (group.points().size() == 1) {
-      return "Nothing but " + Words.shift(group.best()) + " was tried for " + group.match() + ".";
+      return group.match() + " was tried only " + Words.shift(group.best()) + ".";
     }
     if (group.best() == 0) {
       return "Leave " + group.match() + " as it is: no shift tried does better." + notTold();

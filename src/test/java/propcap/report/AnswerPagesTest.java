@@ -1,0 +1,180 @@
+package propcap.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import propcap.study.Goal;
+import propcap.study.Sizing.Candidate;
+import propcap.study.Sizing.Found;
+
+/** The answers' pages, as a browser is given them. */
+class AnswerPagesTest {
+  private static final Pattern ID = Pattern.compile("\\sid=\"([^\"]*)\"");
+  private static final Pattern REFERENCE = Pattern.compile("url\\(#([^)]*)\\)");
+
+  private static final String COMPARISON = html(ComparisonPage.of(Questions.comparison(), "0.1.0"));
+  private static final String BOTTLENECK =
+      html(BottlenecksPage.of(Questions.bottlenecks(), "0.1.0"));
+  private static final String SIZE =
+      html(SizePage.of(Questions.sizing(), Questions.order(), "0.1.0"));
+  private static final String SHIFT = html(ShiftPage.of(Questions.shifts(true), "0.1.0"));
+
+  /** Pages with as little on them as there can be. */
+  private static final List<String> BARE =
+      List.of(
+          html(ComparisonPage.of(Questions.plain("a", "b", Questions.d(0, 0)), "0.1.0")),
+          html(BottlenecksPage.of(Questions.noBottleneck(), "0.1.0")),
+          html(SizePage.of(Questions.pairs(), Questions.NO_ORDER, "0.1.0")),
+          html(SizePage.of(notRun(), Questions.NO_ORDER, "0.1.0")),
+          html(ShiftPage.of(Questions.unshifted(), "0.1.0")));
+
+  private static String html(AnswerPage page) {
+    return page.html().replace('\u00a0', ' ');
+  }
+
+  private static propcap.study.Sizing notRun() {
+    return Questions.sizing(
+        List.of("House 2"),
+        new Goal(Goal.Measure.MET, 0.9),
+        List.of(new Candidate(List.of(20), 0, Double.NaN, Double.NaN, Found.FAILS, 20)),
+        null);
+  }
+
+  private static List<String> pages() {
+    return java.util.stream.Stream.concat(
+            List.of(COMPARISON, BOTTLENECK, SIZE, SHIFT).stream(), BARE.stream())
+        .toList();
+  }
+
+  private static List<String> all(Pattern pattern, int group, String text) {
+    return pattern.matcher(text).results().map((MatchResult m) -> m.group(group)).toList();
+  }
+
+  private static void assertInOrder(String page, String... texts) {
+    int from = 0;
+    for (String text : texts) {
+      int at = page.indexOf(text, from);
+      assertThat(at).as(text).isNotNegative();
+      from = at + text.length();
+    }
+  }
+
+  @Test
+  void aComparisonSaysItsVerdictsThenItsMoneyThenItsParts() {
+    assertInOrder(
+        COMPARISON,
+        "Base spring</h1>",
+        "Does it bring more plants?",
+        "A second chamber adds nothing that 400 springs could tell (-40 ± 210 plants on time a"
+            + " spring): the tables are full, and trays stretch waiting to leave the heat",
+        "<svg",
+        "Does it pay?",
+        "Do not buy Chamber 2",
+        "Which crops gain",
+        "What waits",
+        "Where plants are lost",
+        "Every outcome",
+        "sowings that have their plants",
+        "How to read this",
+        "rounded half up to whole units");
+  }
+
+  @Test
+  void aBottleneckRanksThePlacesAndThenPlansTheSteps() {
+    assertInOrder(
+        BOTTLENECK,
+        "One more space helps most in House 1: +37.6 ± 2.7",
+        "<svg",
+        "House 1",
+        "Mats",
+        "What to buy, in which order",
+        "Buy first 33 spaces of House 1 (+1,240 ± 90 plants a spring), then 36 spaces",
+        "5. Chamber, +7",
+        "How to read this");
+  }
+
+  @Test
+  void aSizeIsAnsweredGuaranteedDrawnAndOrdered() {
+    assertInOrder(
+        SIZE,
+        "House 2 needs 120 spaces: the smallest of 21 sizes tried",
+        "With 95 % confidence this is right",
+        "<svg",
+        "too near the goal to tell",
+        "Sizes tried.",
+        "What to order",
+        "24.1 m2 (260 ft2)");
+  }
+
+  @Test
+  void aShiftIsAnsweredGroupByGroup() {
+    assertInOrder(
+        SHIFT,
+        "Sow tomato* 7 days earlier: +210 ± 60 plants on time",
+        "The best shift of each group",
+        "tomato*</h2>",
+        "<svg",
+        "kale*</h2>",
+        "pepper*</h2>");
+  }
+
+  @Test
+  void aPageNeedsNoOtherFileAndNoScript() {
+    for (String html : pages()) {
+      assertThat(html.toLowerCase(Locale.ROOT))
+          .doesNotContain("<script", "<link", "<img", "<iframe", "@import", "javascript:");
+    }
+  }
+
+  @Test
+  void noNumberIsBroken() {
+    for (String html : pages()) {
+      assertThat(html).doesNotContain("NaN", "Infinity", "∞", "null", "�");
+    }
+  }
+
+  @Test
+  void everyIdIsThereOnceAndEveryReferenceFindsIts() {
+    for (String html : pages()) {
+      List<String> ids = all(ID, 1, html);
+      assertThat(ids).doesNotHaveDuplicates();
+      assertThat(ids).containsAll(all(REFERENCE, 1, html));
+    }
+  }
+
+  @Test
+  void thereIsAChartForEachQuestionAndItSaysWhatItShows() {
+    Map<String, Integer> charts = Map.of(COMPARISON, 5, BOTTLENECK, 2, SIZE, 1, SHIFT, 3);
+    charts.forEach(
+        (html, number) ->
+            assertThat(all(Pattern.compile("<svg[^>]*><title>"), 0, html)).hasSize(number));
+  }
+
+  @Test
+  void whatIsNotToldApartIsNotBold() {
+    assertThat(COMPARISON).contains("<strong>+1,240 ± 90</strong>").contains("-40 ± 210");
+    assertThat(COMPARISON).doesNotContain("<strong>-40 ± 210</strong>");
+  }
+
+  @Test
+  void aSizeThatWasNotRunIsSaidNotToBe() {
+    assertThat(BARE.get(3)).contains("not run", "the only size tried is not enough.");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"<b>beet</b>", "beet & \"chard\"", "a</title><i>"})
+  void namesAreShownAsTheyAreWritten(String name) {
+    String html =
+        html(ComparisonPage.of(Questions.plain(name, name + "2", Questions.d(9, 2)), "0.1.0"));
+    assertThat(html).doesNotContain("<b>", "<i>", "& \"", "&amp;amp;", "&amp;lt;");
+    String escaped = name.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
+    assertThat(html).contains("<h1>" + escaped + "</h1>");
+  }
+}

@@ -1,0 +1,234 @@
+package propcap.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIOException;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+
+import com.google.gson.JsonObject;
+import com.google.gson.JsonParser;
+import de.siegmar.fastcsv.reader.CsvReader;
+import de.siegmar.fastcsv.reader.NamedCsvRecord;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What is written of an answer, and where. */
+class AnswersTest {
+  private Path folder;
+
+  @BeforeEach
+  void nameTheFolder(@TempDir Path desk) {
+    folder = desk.resolve("out");
+  }
+
+  private static List<Path> writeAll(Path folder) throws IOException {
+    return Stream.of(
+            Answers.write(Questions.comparison(), "0.1.0", folder),
+            Answers.write(Questions.bottlenecks(), "0.1.0", folder),
+            Answers.write(Questions.sizing(), Questions.order(), "0.1.0", folder),
+            Answers.write(Questions.shifts(true), "0.1.0", folder))
+        .flatMap(List::stream)
+        .toList();
+  }
+
+  private static Map<String, String> contents(Path folder) throws IOException {
+    Map<String, String> contents = new TreeMap<>();
+    try (Stream<Path> files = Files.list(folder)) {
+      for (Path file : files.toList()) {
+        contents.put(file.getFileName().toString(), Files.readString(file));
+      }
+    }
+    return contents;
+  }
+
+  private JsonObject json(String file) throws IOException {
+    return JsonParser.parseString(Files.readString(folder.resolve(file))).getAsJsonObject();
+  }
+
+  private List<NamedCsvRecord> csv(String file) throws IOException {
+    try (CsvReader<NamedCsvRecord> rows =
+        CsvReader.builder().ofNamedCsvRecord(Files.readString(folder.resolve(file)))) {
+      return rows.stream().toList();
+    }
+  }
+
+  @Test
+  void theFourAnswersLieBesideEachOtherInOneFolder() throws IOException {
+    List<Path> written = writeAll(folder);
+    assertThat(written).doesNotHaveDuplicates().allSatisfy(f -> assertThat(f).isNotEmptyFile());
+    assertThat(written.get(0)).isEqualTo(folder.resolve("comparison.html"));
+    assertThat(contents(folder))
+        .containsOnlyKeys(
+            "comparison.html",
+            "comparison.json",
+            "comparison.csv",
+            "comparison-money.csv",
+            "bottleneck.html",
+            "bottleneck.json",
+            "bottleneck.csv",
+            "bottleneck-steps.csv",
+            "size.html",
+            "size.json",
+            "size.csv",
+            "size-order.csv",
+            "shift.html",
+            "shift.json",
+            "shift.csv");
+  }
+
+  @Test
+  void theSameAnswersGiveTheSameBytes() throws IOException {
+    writeAll(folder);
+    Map<String, String> first = contents(folder);
+    writeAll(folder);
+    assertThat(contents(folder)).isEqualTo(first);
+  }
+
+  @Test
+  void aForecastAndAnAnswerMayShareAFolder() throws IOException {
+    Results.write(Forecasts.spring(), "0.1.0", folder);
+    Answers.write(Questions.noBottleneck(), "0.1.0", folder);
+    Results.write(Forecasts.bare(), "0.1.0", folder);
+    assertThat(contents(folder)).containsKeys("report.html", "bottleneck.html");
+  }
+
+  @Test
+  void anAnswerOfAnotherKindMakesAFolderOurs() throws IOException {
+    Answers.write(Questions.unshifted(), "0.1.0", folder);
+    Answers.write(Questions.pairs(), Questions.NO_ORDER, "0.1.0", folder);
+    assertThat(contents(folder)).containsKeys("shift.json", "size.json");
+  }
+
+  @Test
+  void aFileThatOnlyHasTheNameOfOursDoesNot() throws IOException {
+    Files.createDirectories(folder);
+    Files.writeString(folder.resolve("size.json"), "{\"size\": 3}");
+    assertThatIOException()
+        .isThrownBy(() -> Answers.write(Questions.sizing(), Questions.order(), "0.1.0", folder))
+        .withMessageContaining("holds no results that could be replaced");
+    assertThat(contents(folder)).containsOnlyKeys("size.json");
+  }
+
+  @Test
+  void aNumberThatIsNotFiniteIsRefusedAndTheOldAnswerKept() throws IOException {
+    Answers.write(Questions.plain("a", "b", Questions.d(5, 2)), "0.1.0", folder);
+    Map<String, String> old = contents(folder);
+    for (double bad : new double[] {Double.NaN, Double.POSITIVE_INFINITY}) {
+      assertThatIllegalArgumentException()
+          .isThrownBy(
+              () -> Answers.write(Questions.plain("a", "b", Questions.d(5, bad)), "0.1.0", folder));
+    }
+    assertThat(contents(folder)).isEqualTo(old);
+  }
+
+  @Test
+  void theComparisonHasEveryOutcomeAndInvestment() throws IOException {
+    Answers.write(Questions.comparison(), "0.1.0", folder);
+    JsonObject json = json("comparison.json");
+    assertThat(json.get("version").getAsString()).isEqualTo("0.1.0");
+    assertThat(json.get("currency").getAsString()).isEqualTo("EUR");
+    assertThat(json.getAsJsonArray("scenarios")).hasSize(4);
+    assertThat(json.getAsJsonArray("verdicts")).hasSize(3);
+    assertThat(json.getAsJsonArray("outcomes")).hasSize(16);
+    JsonObject total = json.getAsJsonArray("outcomes").get(0).getAsJsonObject();
+    assertThat(total.get("outcome").getAsString()).isEqualTo("on-time");
+    assertThat(total.getAsJsonArray("levels")).hasSize(4);
+    JsonObject difference = total.getAsJsonArray("differences").get(0).getAsJsonObject();
+    assertThat(difference.keySet())
+        .containsExactly("mean", "halfWidth", "se", "shareAhead", "narrowing");
+    assertThat(difference.get("halfWidth").getAsDouble()).isEqualTo(210);
+    JsonObject house = json.getAsJsonArray("investments").get(1).getAsJsonObject();
+    assertThat(house.get("buy").getAsBigDecimal()).isEqualByComparingTo("2600.5");
+    assertThat(house.get("paybackYears").getAsDouble()).isEqualTo(7.9);
+    assertThat(
+            json.getAsJsonArray("investments")
+                .get(0)
+                .getAsJsonObject()
+                .get("paybackYears")
+                .isJsonNull())
+        .isTrue();
+    assertThat(csv("comparison.csv")).hasSize(48);
+    assertThat(csv("comparison-money.csv")).hasSize(3);
+    assertThat(csv("comparison-money.csv").get(0).getField("payback-years")).isEmpty();
+  }
+
+  @Test
+  void theBottleneckHasEveryPlaceAndStep() throws IOException {
+    Answers.write(Questions.bottlenecks(), "0.1.0", folder);
+    JsonObject json = json("bottleneck.json");
+    assertThat(json.getAsJsonArray("worths")).hasSize(5);
+    JsonObject house = json.getAsJsonArray("worths").get(0).getAsJsonObject();
+    assertThat(house.getAsJsonObject("moreWaiting").keySet())
+        .containsExactly("sow", "leave", "pot", "harden");
+    assertThat(house.get("plantsPerSpaceMore").getAsDouble()).isEqualTo(1240 / 33.0);
+    assertThat(json.getAsJsonArray("steps")).hasSize(5);
+    assertThat(csv("bottleneck.csv").get(0).getField("more-wait-leave")).isEqualTo("-96");
+    assertThat(csv("bottleneck-steps.csv").get(4).getField("spaces-bought")).isEqualTo("94");
+  }
+
+  @Test
+  void withoutMoneyNothingStandsInItsPlace() throws IOException {
+    Answers.write(Questions.noBottleneck(), "0.1.0", folder);
+    JsonObject place = json("bottleneck.json").getAsJsonArray("worths").get(0).getAsJsonObject();
+    assertThat(place.get("moreMargin").isJsonNull()).isTrue();
+    assertThat(csv("bottleneck.csv").get(0).getField("more-margin")).isEmpty();
+    Answers.write(Questions.shifts(false), "0.1.0", folder);
+    assertThat(csv("shift.csv").get(0).getField("margin")).isEmpty();
+  }
+
+  @Test
+  void theSizeHasEveryCandidateAndTheOrder() throws IOException {
+    Answers.write(Questions.sizing(), Questions.order(), "0.1.0", folder);
+    JsonObject json = json("size.json");
+    assertThat(json.getAsJsonObject("goal").get("measure").getAsString()).isEqualTo("met");
+    assertThat(json.getAsJsonArray("candidates")).hasSize(21);
+    assertThat(json.getAsJsonObject("answer").getAsJsonArray("spaces").get(0).getAsInt())
+        .isEqualTo(120);
+    assertThat(json.getAsJsonArray("order")).hasSize(4);
+    assertThat(json.getAsJsonArray("arithmetic")).hasSize(2);
+    assertThat(csv("size.csv").stream().filter(r -> r.getField("is-answer").equals("yes")))
+        .singleElement()
+        .satisfies(r -> assertThat(r.getField("spaces of House 2")).isEqualTo("120"));
+    assertThat(csv("size-order.csv").get(0).getField("amount")).isEqualTo("24.1 m2 (260 ft2)");
+  }
+
+  @Test
+  void theShiftHasEveryGroupAndDay() throws IOException {
+    Answers.write(Questions.shifts(true), "0.1.0", folder);
+    JsonObject tomato = json("shift.json").getAsJsonArray("groups").get(0).getAsJsonObject();
+    assertThat(tomato.get("best").getAsInt()).isEqualTo(-7);
+    assertThat(tomato.getAsJsonArray("points")).hasSize(5);
+    assertThat(csv("shift.csv")).hasSize(15);
+    assertThat(csv("shift.csv").get(1).getField("standing")).isEqualTo("best");
+  }
+
+  @Test
+  void headlinesFitATerminalAndSayTheVerdictFirst() {
+    String endless = "a name that goes on and on ".repeat(12).strip();
+    List<List<String>> all =
+        List.of(
+            Answers.headlines(Questions.comparison()),
+            Answers.headlines(Questions.plain(endless, endless, Questions.d(-40, 210))),
+            Answers.headlines(Questions.bottlenecks()),
+            Answers.headlines(Questions.noBottleneck()),
+            Answers.headlines(Questions.sizing(), Questions.order()),
+            Answers.headlines(Questions.pairs(), Questions.NO_ORDER),
+            Answers.headlines(Questions.shifts(true)),
+            Answers.headlines(Questions.unshifted()));
+    for (List<String> lines : all) {
+      assertThat(lines).hasSizeBetween(2, 10);
+      assertThat(lines)
+          .allSatisfy(
+              line -> assertThat(line).hasSizeLessThanOrEqualTo(100).doesNotContain("NaN", "null"));
+    }
+    assertThat(all.get(6).get(0)).startsWith("Sow tomato* 7 days earlier: +210 ± 60 plants");
+    assertThat(all.get(6)).last().isEqualTo("Base spring: 400 springs of each shift, seed 7");
+  }
+}

@@ -70,8 +70,8 @@ public final class Answers {
     Lines lines = new Lines();
     List<ComparisonWords> alternatives = ComparisonWords.of(comparison);
     boolean isShort = alternatives.size() > 2;
+    alternatives.forEach(w -> lines.add(isShort ? w.shortVerdict() : w.verdict()));
     for (ComparisonWords words : alternatives) {
-      lines.add(isShort ? words.shortVerdict() : words.verdict());
       InvestmentWords.of(comparison, words.alternative()).ifPresent(i -> lines.add(i.verdict()));
     }
     return lines.endingWith(

@@ -51,7 +51,7 @@ record BottlenecksWords(Bottlenecks answer) {
       return "";
     }
     Bottlenecks.Step last = answer.steps().get(answer.steps().size() - 1);
-    return "Together that is "
+    return "In all that is "
         + Words.plural(last.spacesBought(), "space")
         + " and "
         + Words.difference(last.gainSoFar())

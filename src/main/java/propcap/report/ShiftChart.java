@@ -71,14 +71,7 @@ final class ShiftChart {
     XYPlot plot = Look.plot(null, Look.valueAxis(panel.name(), least, most, "#,##0.##"));
     plot.setDataset(0, band(group, panel));
     plot.setRenderer(0, bandLook(inKey));
-    plot.setDataset(1, means(group, panel));
-    Marks marks =
-        Marks.withUprightWhiskers()
-            .then(Marks.Fill.FILLED, Look.BLACK)
-            .then(Marks.Fill.HALF, Look.BLACK)
-            .then(Marks.Fill.HOLLOW, Look.BLACK);
-    marks.renderer().setDefaultSeriesVisibleInLegend(inKey);
-    plot.setRenderer(1, marks.renderer());
+    addMeans(plot, group, panel, inKey);
     return plot;
   }
 
@@ -107,21 +100,44 @@ final class ShiftChart {
     return band;
   }
 
-  private static YIntervalSeriesCollection means(Group group, Panel panel) {
-    YIntervalSeries best = new YIntervalSeries("best", false, true);
-    YIntervalSeries asGood = new YIntervalSeries("not told from it", false, true);
-    YIntervalSeries other = new YIntervalSeries("less good", false, true);
-    for (int p = 0; p < panel.stats().size(); p++) {
-      int days = group.points().get(p).days();
-      Stat stat = panel.stats().get(p);
-      YIntervalSeries series =
-          days == group.best() ? best : group.asGood().contains(days) ? asGood : other;
-      Marks.addUpright(series, days, stat.mean(), Words.Z_95 * stat.se());
+  /** How a shift stands to the best. */
+  private enum Standing {
+    BEST("best", Marks.Fill.FILLED),
+    AS_GOOD("not told from it", Marks.Fill.HALF),
+    LESS("less good", Marks.Fill.HOLLOW);
+
+    private final String words;
+    private final Marks.Fill fill;
+
+    Standing(String words, Marks.Fill fill) {
+      this.words = words;
+      this.fill = fill;
     }
+
+    static Standing of(Group group, int days) {
+      return days == group.best() ? BEST : group.asGood().contains(days) ? AS_GOOD : LESS;
+    }
+  }
+
+  private static void addMeans(XYPlot plot, Group group, Panel panel, boolean inKey) {
     YIntervalSeriesCollection dataset = new YIntervalSeriesCollection();
-    dataset.addSeries(best);
-    dataset.addSeries(asGood);
-    dataset.addSeries(other);
-    return dataset;
+    Marks marks = Marks.withUprightWhiskers();
+    for (Standing standing : Standing.values()) {
+      YIntervalSeries series = new YIntervalSeries(standing.words, false, true);
+      for (int p = 0; p < panel.stats().size(); p++) {
+        int days = group.points().get(p).days();
+        Stat stat = panel.stats().get(p);
+        if (Standing.of(group, days) == standing) {
+          Marks.addUpright(series, days, stat.mean(), Words.Z_95 * stat.se());
+        }
+      }
+      if (!series.isEmpty()) {
+        dataset.addSeries(series);
+        marks.then(standing.fill, Look.BLACK);
+      }
+    }
+    marks.renderer().setDefaultSeriesVisibleInLegend(inKey);
+    plot.setDataset(1, dataset);
+    plot.setRenderer(1, marks.renderer());
   }
 }

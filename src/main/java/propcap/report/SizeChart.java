@@ -25,6 +25,9 @@ import propcap.study.Sizing.Found;
 final class SizeChart {
   private static final int HEIGHT = 400;
 
+  /** Room of a size that was tried alone, on an axis of 2. */
+  private static final double ALONE = 0.3;
+
   private SizeChart() {}
 
   /** A chart; nothing for two places, or where no size was run. */
@@ -107,7 +110,7 @@ final class SizeChart {
     }
     double apart =
         sizes.size() < 2
-            ? 1
+            ? ALONE
             : (double) (sizes.get(sizes.size() - 1) - sizes.get(0)) / (sizes.size() - 1);
     XYBarRenderer bars = new XYBarRenderer();
     bars.setBarPainter(new StandardXYBarPainter());

@@ -34,7 +34,7 @@ record SizeWords(Sizing sizing, Optional<Money> money) {
     return switch (measure()) {
       case MET, ON_TIME_SHARE -> "%";
       case ON_TIME -> "plants";
-      case MARGIN -> money.map(Money::currency).orElse("");
+      case MARGIN -> money.map(Money::currency).orElse("of money");
     };
   }
 

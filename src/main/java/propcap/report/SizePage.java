@@ -17,6 +17,7 @@ import propcap.study.Sizing.Found;
 /** The page of how large a place must be, and of what to order for it. */
 final class SizePage {
   private static final int CHEAPEST_SHOWN = 10;
+  private static final String KEY = "● holds, ○ fails, ◐ too near to tell.";
 
   private final Sizing sizing;
   private final SizeWords words;
@@ -67,8 +68,6 @@ final class SizePage {
         List.of(new Figure("Every size that was tried.", caption, SizeChart.of(sizing))),
         isPair ? List.of(grid(), cheapest()) : List.of(sizes(sizing.candidates())));
   }
-
-  private static final String KEY = "● holds, ○ fails, ◐ too near to tell.";
 
   private Sheet sizes(List<Candidate> candidates) {
     boolean isPair = sizing.places().size() > 1;

@@ -13,14 +13,9 @@ import picocli.CommandLine.Spec;
 import propcap.farm.Scenario;
 import propcap.files.ScenarioReader;
 import propcap.report.Answers;
-import propcap.report.Headlines;
-import propcap.study.BadQuestionException;
-import propcap.study.Forecast;
-import propcap.study.Forecasting;
 import propcap.study.Goal;
 import propcap.study.OrderList;
 import propcap.study.Ordering;
-import propcap.study.RunSettings;
 import propcap.study.Sizing;
 import propcap.study.SizingQuestion;
 import propcap.study.SizingRun;
@@ -111,24 +106,6 @@ final class SizeCommand implements Callable<Integer> {
             spec,
             Answers.headlines(sizing, order),
             Answers.write(sizing, order, Propcap.Version.text(), folder));
-    if (sizing.found().isPresent()) {
-      return done;
-    }
-    tellWhatHoldsItBack(sizing);
-    return Propcap.NO;
-  }
-
-  private void tellWhatHoldsItBack(Sizing sizing)
-      throws BadQuestionException, InterruptedException {
-    Scenario largest = sizing.at(sizing.candidates().get(sizing.candidates().size() - 1));
-    Forecast forecast =
-        options.ask(
-            spec,
-            RunSettings.DEFAULT_SEASONS,
-            (run, progress) -> Forecasting.forecast(largest, run, progress));
-    var terminal = spec.commandLine().getOut();
-    terminal.println();
-    terminal.println("At the largest size, what holds it back:");
-    Headlines.of(forecast).forEach(line -> terminal.println("  " + line));
+    return sizing.found().isPresent() ? done : Propcap.NO;
   }
 }

@@ -96,6 +96,8 @@ public final class Answers {
     SizeWords words = SizeWords.of(sizing);
     Lines lines = new Lines().add(words.verdict());
     words.guarantee().ifPresent(lines::add);
+    words.moreDoesHarm().ifPresent(lines::add);
+    words.holdsBack().ifPresent(lines::add);
     if (!order.lines().isEmpty()) {
       lines.add(
           "Order: "

@@ -56,8 +56,10 @@ record BottlenecksWords(Bottlenecks answer) {
         + " and "
         + Words.difference(last.gainSoFar())
         + " plants on time a spring. Each step is the tenth of a place that helps most once those"
-        + " before it are there; the stair ends where none clearly helps, or after as many steps as"
-        + " were asked for.";
+        + " before it are there; "
+        + (answer.isExhausted()
+            ? "after the last no tenth clearly helps."
+            : "more steps were not asked for.");
   }
 
   /** Places of which more clearly costs plants. */

@@ -201,16 +201,18 @@ final class ComparisonPage {
       cells.add(
           Cell.of(
                   isMoney ? Money.bare(d.mean(), d.halfWidth()) : Words.difference(d),
-                  "ahead "
-                      + Words.chance(d.shareAhead())
-                      + ", "
-                      + Words.amount(d.narrowing())
-                      + "×")
+                  "ahead " + Words.chance(d.shareAhead()) + narrowing(d))
               .strongIf(d.isClear()));
     }
     String currency = Money.of(comparison.scenarios().get(0)).map(Money::currency).orElse("");
     String name = ComparisonWords.name(outcome);
     return new Row(isMoney ? name + ", " + currency : name, cells);
+  }
+
+  /** How many times narrower pairing made the interval; nothing where there is none. */
+  private static String narrowing(Difference d) {
+    Double narrowing = d.narrowing();
+    return narrowing == null ? "" : ", " + Words.amount(narrowing) + "×";
   }
 
   private List<AnswerPage.Term> reading() {

@@ -36,9 +36,13 @@ final class Csv {
 
   /** Five empty fields where there is none. */
   static List<String> difference(@Nullable Difference d) {
-    return d == null
-        ? List.of("", "", "", "", "")
-        : numbers(d.mean(), d.halfWidth(), d.se(), d.shareAhead(), d.narrowing());
+    if (d == null) {
+      return List.of("", "", "", "", "");
+    }
+    List<String> texts = numbers(d.mean(), d.halfWidth(), d.se(), d.shareAhead());
+    Double narrowing = d.narrowing();
+    texts.add(narrowing == null ? "" : number(narrowing));
+    return texts;
   }
 
   static List<String> numbers(double... numbers) {

@@ -70,7 +70,7 @@ public final class Headlines {
         .orElse("Nothing waits for room");
   }
 
-  private static String losses(Forecast forecast) {
+  static String losses(Forecast forecast) {
     double sown = forecast.cellsSown().mean();
     List<String> largest = new ArrayList<>();
     for (Loss loss : LossSection.largest(forecast)) {

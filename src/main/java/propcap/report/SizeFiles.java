@@ -25,6 +25,7 @@ final class SizeFiles {
                 new Json()
                     .put("measure", word(sizing.goal().measure()))
                     .put("least", sizing.goal().least()))
+            .put("match", sizing.match())
             .put("indifference", sizing.indifference())
             .put("confidence", sizing.confidence())
             .put("seasonsRun", sizing.seasonsRun())
@@ -33,6 +34,7 @@ final class SizeFiles {
     Candidate answer = sizing.answer();
     return json.put("verdict", words.verdict())
         .put("answer", answer == null ? null : candidate(answer))
+        .put("holdsBack", words.holdsBack().orElse(""))
         .put("candidates", Json.each(sizing.candidates(), SizeFiles::candidate))
         .put("order", Json.each(order.lines(), SizeFiles::line))
         .put("arithmetic", Json.texts(order.arithmetic()))

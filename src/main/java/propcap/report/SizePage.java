@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import propcap.report.Part.Figure;
 import propcap.report.Sheet.Cell;
 import propcap.report.Sheet.Column;
@@ -64,7 +65,9 @@ final class SizePage {
         "size",
         "The answer",
         List.of(words.verdict()),
-        words.guarantee().stream().toList(),
+        Stream.of(words.guarantee(), words.moreDoesHarm(), words.holdsBack())
+            .flatMap(Optional::stream)
+            .toList(),
         List.of(new Figure("Every size that was tried.", caption, SizeChart.of(sizing))),
         isPair ? List.of(grid(), cheapest()) : List.of(sizes(sizing.candidates())));
   }

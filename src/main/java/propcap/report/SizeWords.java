@@ -51,19 +51,27 @@ record SizeWords(Sizing sizing, Optional<Money> money) {
   String goal() {
     return switch (measure()) {
       case MET ->
-          "every sowing asked about has its plants on time in at least "
+          (isOfAll() ? "every sowing" : "every sowing of " + sizing.match())
+              + " has its plants on time in at least "
               + shown(sizing.goal().least())
               + " of springs";
       case ON_TIME_SHARE ->
           "at least "
               + shown(sizing.goal().least())
-              + " of the plants needed by the sowings asked about are on time";
+              + " of the plants needed"
+              + (isOfAll() ? "" : " by the sowings of " + sizing.match())
+              + " are on time";
       case ON_TIME ->
           "at least "
               + shown(sizing.goal().least())
-              + " of the sowings asked about are on time in a mean spring";
+              + (isOfAll() ? "" : " of the sowings of " + sizing.match())
+              + " are on time in a mean spring";
       case MARGIN -> "the mean margin of a season is largest";
     };
+  }
+
+  private boolean isOfAll() {
+    return sizing.match().equals("*");
   }
 
   /** A value of the measure with its unit, not rounded where it was given. */
@@ -179,21 +187,19 @@ record SizeWords(Sizing sizing, Optional<Money> money) {
                 + tried
                 + (sizing.places().size() > 1 ? " pairs" : " sizes")
                 + " tried is enough";
-    Optional<Candidate> largest =
+    Optional<Candidate> best =
         sizing.candidates().stream()
             .filter(c -> c.seasons() > 0)
-            .max(
-                Comparator.comparingInt(
-                    c -> c.spaces().stream().mapToInt(Integer::intValue).sum()));
-    if (largest.isEmpty()) {
+            .max(Comparator.comparingDouble(Candidate::mean));
+    if (best.isEmpty()) {
       return none + ".";
     }
-    double lacking = sizing.goal().least() - largest.get().mean();
+    double lacking = sizing.goal().least() - best.get().mean();
     return none
-        + ": with the largest, "
-        + size(largest.get())
-        + ", it comes to "
-        + estimate(largest.get())
+        + (tried == 1 ? ": " : ": the best of them, ")
+        + size(best.get())
+        + (tried == 1 ? " come to " : ", comes to ")
+        + estimate(best.get())
         + (lacking > 0
             ? ", which falls " + amount(lacking) + " short of the goal of "
             : ", which is not told from the goal of ")
@@ -204,6 +210,38 @@ record SizeWords(Sizing sizing, Optional<Money> money) {
   /** An amount of the measure, such as {@code 19 percentage points}. */
   private String amount(double value) {
     return isShare() ? shown(value).replace(" %", "") + " percentage points" : shown(value);
+  }
+
+  /** What holds the goal back where no size reaches it. */
+  Optional<String> holdsBack() {
+    return sizing
+        .fallingShort()
+        .map(
+            forecast ->
+                "What holds it back there: "
+                    + Bottleneck.of(forecast).verdict(forecast)
+                    + " "
+                    + Headlines.losses(forecast)
+                    + ".");
+  }
+
+  /** Larger sizes of one place that fail although the answer holds: more room does harm there. */
+  Optional<String> moreDoesHarm() {
+    if (sizing.places().size() > 1 || measure() == Measure.MARGIN || sizing.found().isEmpty()) {
+      return Optional.empty();
+    }
+    int enough = sizing.found().get().spaces().get(0);
+    List<String> failing =
+        sizing.candidates().stream()
+            .filter(c -> c.found() == Found.FAILS && c.spaces().get(0) > enough)
+            .map(c -> Words.count(c.spaces().get(0)))
+            .toList();
+    return failing.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            "More room is not always better: with "
+                + Words.list(failing)
+                + " spaces the goal fails, for what comes out of a larger place jams the next.");
   }
 
   /** What may be relied on; nothing where there is no answer. */

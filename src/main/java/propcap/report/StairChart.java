@@ -53,7 +53,7 @@ final class StairChart {
 
   private static YIntervalSeriesCollection stair(List<Step> steps, double end) {
     YIntervalSeries series = new YIntervalSeries("mean; band: its interval", false, true);
-    Difference before = new Difference(0, 0, 0, 0, 1);
+    Difference before = new Difference(0, 0, 0, 0, null);
     series.add(0, 0, 0, 0);
     for (Step step : steps) {
       add(series, step.spacesBought(), before);

@@ -31,7 +31,7 @@ public final class Bottlenecking {
    * Tries a tenth more and a tenth less of each place, then takes the best tenth, step by step.
    *
    * @param steps the most steps of the stair
-   * @throws BadQuestionException where steps are negative
+   * @throws BadQuestionException where steps are negative, or there is but one season
    */
   public static Bottlenecks bottlenecks(
       Scenario scenario, RunSettings settings, int steps, DoubleConsumer progress)
@@ -39,6 +39,7 @@ public final class Bottlenecking {
     if (steps < 0) {
       throw new BadQuestionException("steps must be 0 or more, was " + steps);
     }
+    settings.forDifferences();
     return new Bottlenecking(settings, steps, progress).answer(scenario, steps);
   }
 
@@ -68,7 +69,8 @@ public final class Bottlenecking {
         CONFIDENCE,
         first.onTime(),
         first.worths(),
-        List.copyOf(stair));
+        List.copyOf(stair),
+        stair.size() < steps);
   }
 
   private Trials run(Scenario current, Scenario asThingsAre) throws InterruptedException {
@@ -194,7 +196,7 @@ public final class Bottlenecking {
           column(to, kind, subject),
           measure.moreIsBetter(),
           CONFIDENCE,
-          open.size());
+          2 * open.size());
     }
 
     private double[] column(int scenario, Comparison.Kind kind, String subject) {

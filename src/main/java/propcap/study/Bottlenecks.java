@@ -13,6 +13,8 @@ import propcap.farm.Scenario;
  * @param worths one for each open place, the most plants gained by a space first
  * @param steps the best next step after each that was taken; empty where nothing clearly helps
  * @param onTime plants on time as things are
+ * @param isExhausted whether the stair ends because nothing clearly helps any more, and not because
+ *     it has as many steps as were asked for
  */
 public record Bottlenecks(
     Scenario scenario,
@@ -21,7 +23,8 @@ public record Bottlenecks(
     double confidence,
     Stat onTime,
     List<Worth> worths,
-    List<Step> steps) {
+    List<Step> steps,
+    boolean isExhausted) {
 
   /**
    * A tenth more and a tenth less of one place. Differences are of the whole change, not by space.

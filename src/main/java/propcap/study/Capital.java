@@ -29,18 +29,17 @@ final class Capital {
     if (outlay <= 0) {
       return 0.0;
     }
-    if (yearly <= 0 || (rate > 0 && yearly / rate <= outlay)) {
+    if (yearly <= 0) {
       return null;
     }
-    double left = outlay;
-    int year = 0;
-    while (true) {
-      double receipt = yearly * presentValue(rate, year + 1);
-      if (receipt >= left) {
-        return year + left / receipt;
-      }
-      left -= receipt;
-      year++;
+    // The years n of which yearly x annuityFactor(rate, n) = outlay.
+    double years =
+        rate == 0 ? outlay / yearly : -Math.log1p(-outlay * rate / yearly) / Math.log1p(rate);
+    if (!Double.isFinite(years)) {
+      return null;
     }
+    double whole = Math.floor(years);
+    double left = Math.max(0, outlay - yearly * annuityFactor(rate, whole));
+    return whole + Math.min(1, left / (yearly * presentValue(rate, whole + 1)));
   }
 }

@@ -35,6 +35,7 @@ public final class Comparing {
     if (scenarios.size() < 2) {
       throw new BadQuestionException("to compare takes two scenarios or more");
     }
+    settings.forDifferences();
     Measures measures = new Measures(scenarios);
     List<Integer> all = IntStream.range(0, scenarios.size()).boxed().toList();
     try (Seasons seasons = new Seasons(scenarios, settings.seed(), settings.threads())) {

@@ -1,5 +1,7 @@
 package propcap.study;
 
+import org.jspecify.annotations.Nullable;
+
 /**
  * How an alternative differs from another scenario on the same seasons: alternative minus first.
  *
@@ -8,10 +10,10 @@ package propcap.study;
  * @param se standard error of the mean
  * @param shareAhead share of the seasons in which the alternative is better, 0 to 1; a tie is not
  * @param narrowing how many times wider the interval would be had the two been run on luck of their
- *     own; 1 where there is no difference at all
+ *     own; null where all seasons differ by the same, so that there is no interval
  */
 public record Difference(
-    double mean, double halfWidth, double se, double shareAhead, double narrowing) {
+    double mean, double halfWidth, double se, double shareAhead, @Nullable Double narrowing) {
   public double low() {
     return mean - halfWidth;
   }

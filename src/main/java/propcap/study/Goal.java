@@ -7,7 +7,7 @@ import java.util.regex.Pattern;
  * What a size must achieve.
  *
  * @param measure what is looked at
- * @param least the value that its mean must reach: a share, 0 to 1, or plants; NaN never occurs: 0
+ * @param least the value that its mean must reach: a share, more than 0 and at most 1, or plants; 0
  *     for the largest margin
  */
 public record Goal(Measure measure, double least) {
@@ -15,7 +15,10 @@ public record Goal(Measure measure, double least) {
   public enum Measure {
     /** The chance that every sowing asked about has its plants on time. */
     MET,
-    /** Plants on time, as a share of those needed by the sowings asked about. */
+    /**
+     * Plants on time, as a share of those needed by the sowings asked about. What one sowing has
+     * above its need does not make up for another.
+     */
     ON_TIME_SHARE,
     /** Plants on time of the sowings asked about. */
     ON_TIME,
@@ -39,7 +42,7 @@ public record Goal(Measure measure, double least) {
     if (matcher.matches()) {
       boolean share = !matcher.group(3).isEmpty();
       double number = Double.parseDouble(matcher.group(2)) / (share ? 100 : 1);
-      if (matcher.group(1).equals("on-time")) {
+      if (matcher.group(1).equals("on-time") && number > 0 && (!share || number <= 1)) {
         return new Goal(share ? Measure.ON_TIME_SHARE : Measure.ON_TIME, number);
       }
       if (share && number > 0 && number < 1) {
@@ -49,7 +52,7 @@ public record Goal(Measure measure, double least) {
     throw new BadQuestionException(
         "'"
             + text
-            + "' is no goal; a goal is met>=90% (between 0 and 100 %), on-time>=95%,"
-            + " on-time>=80000 or margin");
+            + "' is no goal; a goal is met>=90% (between 0 and 100 %), on-time>=95% (up to 100 %),"
+            + " on-time>=80000 (plants) or margin");
   }
 }

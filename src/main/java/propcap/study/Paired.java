@@ -20,15 +20,16 @@ final class Paired {
    * @param moreIsBetter whether the second is ahead where its number is the higher
    * @param confidence of all of so many comparisons together, by Bonferroni
    * @param comparisons how many intervals are to hold together
+   * @throws IllegalArgumentException for fewer than two seasons, of which no error can be told
    */
   static Difference difference(
       double[] first, double[] second, boolean moreIsBetter, double confidence, int comparisons) {
     int n = first.length;
+    if (n < 2) {
+      throw new IllegalArgumentException("a difference takes two seasons or more, not " + n);
+    }
     double[] differences = IntStream.range(0, n).mapToDouble(i -> second[i] - first[i]).toArray();
     double mean = new Mean().evaluate(differences);
-    if (n < 2) {
-      return new Difference(mean, 0, 0, ahead(differences, moreIsBetter), 1);
-    }
     double variance = new Variance().evaluate(differences);
     double apart = new Variance().evaluate(first) + new Variance().evaluate(second);
     double se = Math.sqrt(variance / n);
@@ -40,7 +41,7 @@ final class Paired {
         t * se,
         se,
         ahead(differences, moreIsBetter),
-        variance == 0 ? 1 : Math.sqrt(apart / variance));
+        variance == 0 ? null : Math.sqrt(apart / variance));
   }
 
   private static double ahead(double[] differences, boolean moreIsBetter) {

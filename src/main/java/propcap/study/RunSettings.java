@@ -27,4 +27,18 @@ public record RunSettings(long seed, int seasons, @Nullable Double precision, in
           "precision must be a share between 0 and 1, was " + precision);
     }
   }
+
+  /**
+   * Checks that there are seasons enough to give a difference its error.
+   *
+   * @throws BadQuestionException for a single season
+   */
+  void forDifferences() throws BadQuestionException {
+    if (seasons < 2) {
+      throw new BadQuestionException(
+          "one spring tells no error, and without it nothing can be decided; say --seasons 2 or"
+              + " more, better "
+              + DEFAULT_SEASONS);
+    }
+  }
 }

@@ -29,8 +29,8 @@ public final class Shifting {
    * Moves each group by itself, from so many days to so many by a step; no shift is always tried.
    *
    * @param matches ids of sowings, where * stands for any letters; one group each
-   * @throws BadQuestionException where a match names no sowing, there is nothing to try, or a
-   *     sowing would leave the season
+   * @throws BadQuestionException where a match names no sowing, there is nothing to try, a sowing
+   *     would leave the season, or there is but one season
    */
   public static Shifts shift(
       Scenario scenario,
@@ -41,6 +41,11 @@ public final class Shifting {
       RunSettings settings,
       DoubleConsumer progress)
       throws BadQuestionException, InterruptedException {
+    settings.forDifferences();
+    if (matches.isEmpty()) {
+      throw new BadQuestionException(
+          "no sowings are named to be moved; say such as --match \"tomato*\"");
+    }
     List<Integer> days = days(from, to, step);
     List<Shifts.Group> groups = new ArrayList<>();
     for (int g = 0; g < matches.size(); g++) {
@@ -68,10 +73,7 @@ public final class Shifting {
               + " leave nothing to try;"
               + " say such as --from -14 --to 14 --step 7");
     }
-    TreeSet<Integer> days = new TreeSet<>();
-    for (int d = from; d <= to; d += step) {
-      days.add(d);
-    }
+    TreeSet<Integer> days = new TreeSet<>(Ladder.of("shifts", from, to, step));
     days.add(0);
     return List.copyOf(days);
   }
@@ -146,7 +148,9 @@ public final class Shifting {
       int best =
           IntStream.range(0, days.size())
               .boxed()
-              .max(Comparator.comparingDouble(d -> Samples.of(column(d, judged())).mean()))
+              .max(
+                  Comparator.<Integer>comparingDouble(d -> Samples.of(column(d, judged())).mean())
+                      .thenComparing(d -> -Math.abs(days.get(d))))
               .orElseThrow();
       return new Shifts.Group(
           match,

@@ -10,10 +10,13 @@ import propcap.farm.Scenario;
  *
  * @param places one name, or two that are sized together
  * @param goal what is asked
+ * @param match sowings that the goal is about: an id, where * stands for any letters
  * @param indifference how near the goal an answer may be wrong
  * @param confidence with which the answer is right or within the indifference
- * @param candidates every size, or pair of sizes, that was tried, in rising order
+ * @param candidates every size, or pair of sizes, that was tried: sizes in rising order, pairs from
+ *     the cheapest on
  * @param answer the smallest (or cheapest, or best) that holds; null: none does
+ * @param nearest what the season is like with the candidate that comes nearest, where none holds
  * @param seasonsRun of all candidates together
  * @param most seasons that one candidate may take
  */
@@ -22,10 +25,12 @@ public record Sizing(
     RunSettings settings,
     List<String> places,
     Goal goal,
+    String match,
     double indifference,
     double confidence,
     List<Candidate> candidates,
     @Nullable Candidate answer,
+    @Nullable Forecast nearest,
     long seasonsRun,
     int most) {
 
@@ -55,9 +60,9 @@ public record Sizing(
     return Optional.ofNullable(answer);
   }
 
-  /** The scenario with the places at a candidate's sizes. */
-  public Scenario at(Candidate candidate) {
-    return sized(scenario, places, candidate.spaces());
+  /** What the season is like with the candidate that comes nearest the goal; where none holds. */
+  public Optional<Forecast> fallingShort() {
+    return Optional.ofNullable(nearest);
   }
 
   /** A scenario with some places at other sizes. */

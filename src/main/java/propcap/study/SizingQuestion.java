@@ -1,7 +1,7 @@
 package propcap.study;
 
 import java.util.List;
-import java.util.stream.IntStream;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import propcap.farm.Scenario;
 
@@ -38,6 +38,10 @@ public record SizingQuestion(
     if (places.isEmpty() || places.size() > 2) {
       throw new BadQuestionException("one place is sized, or two together");
     }
+    if (Set.copyOf(places).size() < places.size()) {
+      throw new BadQuestionException(
+          places.get(0) + " is named twice; to size two places together name two");
+    }
     for (String place : places) {
       Names.place(scenario, place);
     }
@@ -52,17 +56,19 @@ public record SizingQuestion(
               + " has no rungs;"
               + " say such as --from 0 --to 400 --step 20");
     }
+    ladder();
     if (goal.measure() == Goal.Measure.MARGIN && scenario.prices() == null) {
       throw new BadQuestionException("a goal of margin takes a money: block in the scenario");
     }
-    if (indifference != null && !(indifference > 0)) {
+    if (indifference != null && !(indifference > 0 && Double.isFinite(indifference))) {
       throw new BadQuestionException("an indifference must be more than 0, was " + indifference);
     }
     Names.sowings(scenario, match);
   }
 
-  List<Integer> ladder() {
-    return IntStream.iterate(from, s -> s <= to, s -> s + step).boxed().toList();
+  /** Sizes of one place, in rising order. */
+  List<Integer> ladder() throws BadQuestionException {
+    return Ladder.of("sizes", from, to, step);
   }
 
   /**

@@ -66,10 +66,10 @@ class QuestionsTest {
     Run yes = ask(question);
     assertThat(yes.exitCode()).isZero();
     assertThat(yes.out()).contains("200 spaces");
-    question[question.length - 1] = "on-time>=200%";
+    question[question.length - 1] = "on-time>=100%";
     Run no = ask(question);
     assertThat(no.exitCode()).isEqualTo(3);
-    assertThat(no.out()).contains("short of the goal").contains("what holds it back");
+    assertThat(no.out()).contains("short of the goal").contains("What holds it back there");
   }
 
   @Test

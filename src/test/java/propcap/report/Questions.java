@@ -79,7 +79,7 @@ final class Questions {
         halfWidth,
         halfWidth / 2,
         mean == 0 ? 0.4 : mean > 0 ? 0.87 : 0.12,
-        halfWidth == 0 ? 1 : 4.6);
+        halfWidth == 0 ? null : Double.valueOf(4.6));
   }
 
   static Stat stat(double mean) {
@@ -219,7 +219,8 @@ final class Questions {
             step(house1, 36, 69, d(790, 84), d(2030, 120), 240),
             step(chamber, 6, 75, d(410, 70), d(2440, 140), 120),
             step(house2, 12, 87, d(160, 61), d(2600, 150), 34),
-            step(chamber, 7, 94, d(95, 52), d(2695, 158), -11)));
+            step(chamber, 7, 94, d(95, 52), d(2695, 158), -11)),
+        false);
   }
 
   private static Bottlenecks.Step step(
@@ -240,7 +241,8 @@ final class Questions {
             .filter(Place::isOpen)
             .map(p -> worth(p, 5, d(12, 31), d(0, 0), false, 0, 0, 0, 0))
             .toList(),
-        List.of());
+        List.of(),
+        true);
   }
 
   /** 21 sizes of House 2, of which 120 is the smallest with 90 % or more. */
@@ -265,10 +267,12 @@ final class Questions {
         SETTINGS,
         List.of("House 2"),
         new Goal(Goal.Measure.MET, 0.9),
+        "*",
         0.02,
         0.95,
         candidates,
         candidates.get(6),
+        null,
         candidates.stream().mapToLong(Candidate::seasons).sum(),
         2000);
   }
@@ -281,10 +285,12 @@ final class Questions {
         SETTINGS,
         places,
         goal,
+        "*",
         goal.measure() == Goal.Measure.MET ? 0.02 : 250,
         0.95,
         candidates,
         answer,
+        null,
         candidates.stream().mapToLong(Candidate::seasons).sum(),
         2000);
   }

@@ -141,8 +141,8 @@ class VerdictsTest {
   void theSmallestSizeIsNamedWithItsGoal() {
     assertThat(SizeWords.of(Questions.sizing()).verdict())
         .isEqualTo(
-            "House 2 needs 120 spaces: the smallest of 21 sizes tried for which every sowing asked"
-                + " about has its plants on time in at least 90 % of springs (90.7 ± 2.0 %).");
+            "House 2 needs 120 spaces: the smallest of 21 sizes tried for which every sowing has"
+                + " its plants on time in at least 90 % of springs (90.7 ± 2.0 %).");
     assertThat(SizeWords.of(Questions.sizing()).guarantee())
         .hasValue(
             "With 95 % confidence this is right, or within 2 percentage points of the goal. It is"
@@ -155,11 +155,11 @@ class VerdictsTest {
     assertThat(verdict(new Goal(Measure.ON_TIME_SHARE, 0.925), only, only))
         .isEqualTo(
             "House 2 needs 40 spaces: the only size tried, and with it at least 92.5 % of the plants"
-                + " needed by the sowings asked about are on time (96.0 ± 2.0 %).");
+                + " needed are on time (96.0 ± 2.0 %).");
   }
 
   @Test
-  void whereNoneHoldsItIsSaidHowMuchTheLargestLacks() {
+  void whereNoneHoldsItIsSaidHowMuchTheBestLacks() {
     assertThat(
             verdict(
                 new Goal(Measure.MET, 0.9),
@@ -167,15 +167,30 @@ class VerdictsTest {
                 candidate(0.5, 0.05, Found.FAILS, 20),
                 candidate(0.71, 0.015, Found.FAILS, 400)))
         .isEqualTo(
-            "None of the 2 sizes tried is enough: with the largest, 400 spaces of House 2, it comes"
+            "None of the 2 sizes tried is enough: the best of them, 400 spaces of House 2, comes"
                 + " to 71.0 ± 2.9 %, which falls 19 percentage points short of the goal of 90 %.");
     assertThat(
             verdict(
                 new Goal(Measure.ON_TIME, 80_000), null, candidate(77_700, 150, Found.FAILS, 20)))
         .isEqualTo(
-            "No: the only size tried is not enough: with the largest, 20 spaces of House 2, it"
-                + " comes to 77,700 ± 294 plants, which falls 2,300 plants short of the goal of"
+            "No: the only size tried is not enough: 20 spaces of House 2 come to 77,700 ± 294 plants, which falls 2,300 plants short of the goal of"
                 + " 80,000 plants.");
+  }
+
+  @Test
+  void largerSizesThatFailAreAWarning() {
+    Candidate enough = candidate(0.96, 0.01, Found.HOLDS, 320);
+    Goal goal = new Goal(Measure.MET, 0.9);
+    List<Candidate> tried =
+        List.of(
+            candidate(0.2, 0.01, Found.FAILS, 300),
+            enough,
+            candidate(0.1, 0.01, Found.FAILS, 340),
+            candidate(0.97, 0.01, Found.HOLDS, 360));
+    assertThat(
+            SizeWords.of(Questions.sizing(List.of("House 2"), goal, tried, enough)).moreDoesHarm())
+        .hasValueSatisfying(words -> assertThat(words).contains("with 340 spaces the goal fails"));
+    assertThat(SizeWords.of(Questions.sizing()).moreDoesHarm()).isEmpty();
   }
 
   @Test

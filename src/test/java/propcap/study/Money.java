@@ -1,0 +1,69 @@
+package propcap.study;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import propcap.farm.Place;
+import propcap.farm.Prices;
+import propcap.farm.Scenario;
+
+/** Money put to a farm that has none; what is not said costs nothing. */
+final class Money {
+  BigDecimal worth = amount("0.95");
+  BigDecimal late = amount("0.40");
+  BigDecimal lacking = amount("1.20");
+  BigDecimal tray = BigDecimal.ZERO;
+  BigDecimal potTray = BigDecimal.ZERO;
+  double discount = .06;
+  boolean sellSurplus = true;
+
+  static BigDecimal amount(String text) {
+    return new BigDecimal(text);
+  }
+
+  static Place.Cost cost(String buy, double lastsYears, String keep, String run) {
+    return new Place.Cost(amount(buy), lastsYears, amount(keep), amount(run));
+  }
+
+  Prices prices() {
+    return new Prices(
+        "EUR",
+        Map.of(),
+        new Prices.PlantPrices(worth, late, lacking, null),
+        tray,
+        potTray,
+        discount,
+        sellSurplus);
+  }
+
+  /** A farm at these prices. */
+  Scenario in(Scenario farm) {
+    return in(farm, prices());
+  }
+
+  static Scenario in(Scenario farm, Prices prices) {
+    return new Scenario(
+        farm.name(),
+        farm.season(),
+        farm.frostAtC(),
+        farm.rounds(),
+        farm.places(),
+        farm.crops(),
+        farm.sowings(),
+        farm.weather(),
+        prices);
+  }
+
+  /** A farm whose place costs so much; and, for a place of other spaces, has so many. */
+  static Scenario withCost(Scenario farm, String name, int spaces, Place.Cost cost) {
+    List<Place> places = new ArrayList<>();
+    for (Place p : farm.places()) {
+      places.add(
+          p.name().equals(name)
+              ? new Place(name, p.kind(), spaces, p.climate(), p.stretchLossPerDay(), cost)
+              : p);
+    }
+    return farm.withPlaces(places);
+  }
+}

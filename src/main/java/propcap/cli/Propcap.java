@@ -31,6 +31,7 @@ import propcap.study.BadQuestionException;
       SizeCommand.class,
       ShiftCommand.class,
       NewCommand.class,
+      CropsCommand.class,
       HelpCommand.class,
       AutoComplete.GenerateCompletion.class
     },

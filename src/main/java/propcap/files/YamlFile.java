@@ -53,8 +53,12 @@ final class YamlFile {
    * @return empty where there is none, which is reported
    */
   static Optional<Node.Keyed> read(Path file, Spot named, Faults faults) {
-    return SourceText.read(file, named, faults)
-        .flatMap(source -> new YamlFile(source, faults).root());
+    return SourceText.read(file, named, faults).flatMap(source -> read(source, faults));
+  }
+
+  /** The map that a text holds; empty where there is none, which is reported. */
+  static Optional<Node.Keyed> read(SourceText source, Faults faults) {
+    return new YamlFile(source, faults).root();
   }
 
   private Optional<Node.Keyed> root() {

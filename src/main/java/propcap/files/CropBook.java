@@ -1,0 +1,127 @@
+package propcap.files;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import propcap.farm.Crop;
+
+/**
+ * A crop list apart from any scenario, with where its numbers come from: the list that Propcap
+ * brings, or a grower's own.
+ */
+public final class CropBook {
+  private static final String LIST = "crops.yaml";
+
+  private final Map<String, Entry> byName;
+
+  private CropBook(Map<String, Entry> byName) {
+    this.byName = byName;
+  }
+
+  /**
+   * A crop as it stands in the list.
+   *
+   * @param kind flower, vegetable, herb; empty where the list does not say
+   * @param text its lines as written, with their comments
+   * @param sources those that its comments name, in that order
+   */
+  public record Entry(Crop crop, String kind, List<String> text, List<Source> sources) {
+    public Entry {
+      text = List.copyOf(text);
+      sources = List.copyOf(sources);
+    }
+  }
+
+  /** A source by its short tag. */
+  public record Source(String tag, String reference) {}
+
+  /** The list that Propcap brings. */
+  public static CropBook ofPropcap() {
+    try (InputStream in = CropBook.class.getResourceAsStream(LIST)) {
+      if (in == null) {
+        throw new IllegalStateException("the program lacks its crop list");
+      }
+      String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
+      Faults faults = new Faults();
+      CropBook book = read(new SourceText(Path.of(LIST), text), faults);
+      if (faults.any()) {
+        throw new IllegalStateException("the program's own crop list: " + faults.sorted().get(0));
+      }
+      return book;
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /**
+   * Reads a crop list.
+   *
+   * @throws FaultsException with all its faults, if there is any
+   */
+  public static CropBook read(Path file) throws FaultsException {
+    Faults faults = new Faults();
+    Optional<CropBook> book =
+        SourceText.read(file, Spot.whole(file), faults).map(source -> read(source, faults));
+    if (faults.any() || book.isEmpty()) {
+      throw new FaultsException(faults.sorted());
+    }
+    return book.get();
+  }
+
+  private static CropBook read(SourceText source, Faults faults) {
+    Map<String, Entry> byName = new LinkedHashMap<>();
+    CropNotes notes = new CropNotes(source.text());
+    Optional<Node.Keyed> crops =
+        YamlFile.read(source, faults)
+            .flatMap(
+                root ->
+                    new Fields("", Spot.whole(source.file()), root, List.of("crops"), faults)
+                        .keyed("crops", "a map of crops by name"));
+    for (Map.Entry<String, Node.Entry> written :
+        crops.map(Node.Keyed::entries).orElse(Map.of()).entrySet()) {
+      String name = written.getKey();
+      Spot spot = written.getValue().spot();
+      if (written.getValue().value() instanceof Node.Keyed map) {
+        new CropFields(name, written.getValue(), map, faults)
+            .read(places -> places)
+            .ifPresent(crop -> byName.put(name, entry(crop, spot.line(), notes)));
+      } else {
+        String kind = written.getValue().value().kind();
+        faults.add(
+            spot, "crop " + Words.shown(name) + " is " + kind, "a map such as {cells: 72, ...}");
+      }
+    }
+    return new CropBook(byName);
+  }
+
+  private static Entry entry(Crop crop, int line, CropNotes notes) {
+    List<String> text = notes.entry(line);
+    List<Source> sources =
+        CropNotes.tags(text).stream()
+            .filter(notes.references()::containsKey)
+            .map(tag -> new Source(tag, notes.references().getOrDefault(tag, "")))
+            .toList();
+    return new Entry(crop, notes.kind(line), text, sources);
+  }
+
+  /** All entries, in the list's order. */
+  public List<Entry> entries() {
+    return List.copyOf(byName.values());
+  }
+
+  /** The entry of a crop, if the list has it. */
+  public Optional<Entry> named(String name) {
+    return Optional.ofNullable(byName.get(name));
+  }
+
+  /** What to ask for in place of a name that the list lacks, such as "did you mean zinnia?". */
+  public String nearest(String name) {
+    return Words.oneOf(name, byName.keySet());
+  }
+}

@@ -16,7 +16,7 @@ import propcap.farm.Crop;
  * brings, or a grower's own.
  */
 public final class CropBook {
-  private static final String LIST = "crops.yaml";
+  private static final String LIST = "crop-list.yaml";
 
   private final Map<String, Entry> byName;
 

@@ -54,7 +54,13 @@ public final class GerminationFitting {
     }
     Optional<Estimate> correlation = TrayCorrelation.of(List.copyOf(byTemperature.values()));
     byTemperature.forEach(
-        (tempC, there) -> at(tempC, there, correlation.map(Estimate::value).orElse(0.0)));
+        (tempC, there) -> {
+          List<List<CountedTray>> others = new ArrayList<>(byTemperature.values());
+          others.remove(there);
+          double rho = correlation.map(Estimate::value).orElse(0.0);
+          ShowingCounts counts = new ShowingCounts(there);
+          at(tempC, counts, rho, new ShareLimits(counts, rho, TrayCorrelation.told(others)));
+        });
     List<ThermalFitting.Counted> upToFastest = upToFastest();
     Optional<ThermalFit> thermal =
         upToFastest.size() < 2 ? Optional.empty() : new ThermalFitting(upToFastest).fit();
@@ -67,20 +73,13 @@ public final class GerminationFitting {
     return new Lot(crop, lot, temperatures, correlation.orElse(null), thermal.orElse(null), why);
   }
 
-  private void at(double tempC, List<CountedTray> there, double correlation) {
-    ShowingCounts counts = new ShowingCounts(there);
+  private void at(double tempC, ShowingCounts counts, double correlation, ShareLimits share) {
     if (!counts.tellACurve()) {
       temperatures.add(
-          new AtTemperature(
-              tempC,
-              there,
-              CurveFitting.shownByTheEnd(counts, correlation),
-              null,
-              null,
-              List.of()));
+          new AtTemperature(tempC, counts.trays(), share.shownByTheEnd(), null, null, List.of()));
       return;
     }
-    CurveFitting fitting = new CurveFitting(counts, correlation);
+    CurveFitting fitting = new CurveFitting(counts, correlation, share);
     List<CurveFitting.Peak> peaks = Stream.of(CurveFamily.values()).map(fitting::peak).toList();
     CurveFitting.Peak lognormalPeak = peaks.get(CurveFamily.LOGNORMAL.ordinal());
     CurveFitting.Peak bestPeak =
@@ -89,7 +88,7 @@ public final class GerminationFitting {
     temperatures.add(
         new AtTemperature(
             tempC,
-            there,
+            counts.trays(),
             lognormal.germinating(),
             lognormal,
             bestPeak.equals(lognormalPeak) ? lognormal : fitting.fit(bestPeak),

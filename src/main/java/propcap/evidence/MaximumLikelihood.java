@@ -26,7 +26,7 @@ final class MaximumLikelihood {
 
   private static final int MOST_EVALUATIONS = 20_000;
   private static final double VALUE_TOLERANCE = 1e-8;
-  private static final double PROFILE_TOLERANCE = 1e-5;
+  private static final double PROFILE_TOLERANCE = 1e-4;
   private static final int MOST_DOUBLINGS = 60;
 
   private final ToDoubleFunction<double[]> logLikelihood;
@@ -53,6 +53,21 @@ final class MaximumLikelihood {
     } while (value > before + 1e-6);
     this.peak = point;
     this.height = value;
+  }
+
+  private MaximumLikelihood(
+      ToDoubleFunction<double[]> logLikelihood, double[] peak, double[] steps, double height) {
+    this.logLikelihood = logLikelihood;
+    this.peak = peak;
+    this.steps = steps;
+    this.height = height;
+  }
+
+  /** The same hill with its parameters measured otherwise, so that the peak is known. */
+  static MaximumLikelihood knownAt(
+      double[] peak, ToDoubleFunction<double[]> logLikelihood, double[] steps) {
+    return new MaximumLikelihood(
+        logLikelihood, peak.clone(), steps.clone(), logLikelihood.applyAsDouble(peak));
   }
 
   double[] peak() {
@@ -86,7 +101,7 @@ final class MaximumLikelihood {
         outside = end;
       }
       if (excess.applyAsDouble(outside) < 0) {
-        double tolerance = 1e-4 * Math.abs(outside - peak[parameter]);
+        double tolerance = 5e-4 * Math.abs(outside - peak[parameter]);
         return new BrentSolver(tolerance)
             .solve(
                 200, excess::applyAsDouble, Math.min(inside, outside), Math.max(inside, outside));

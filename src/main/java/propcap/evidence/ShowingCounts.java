@@ -15,8 +15,8 @@ final class ShowingCounts {
   /** Seedlings that showed after one inspection and by the next, of all trays together. */
   record Interval(double fromDays, double toDays, int seedlings) {}
 
-  /** Seedlings of the trays that were last inspected on one day. */
-  record End(double days, int emerged) {}
+  /** The totals of the trays that were last inspected on one day. */
+  record End(double days, BetaBinomial totals) {}
 
   private final List<CountedTray> trays;
   private final List<Interval> intervals = new ArrayList<>();
@@ -25,7 +25,7 @@ final class ShowingCounts {
   ShowingCounts(List<CountedTray> trays) {
     this.trays = List.copyOf(trays);
     Map<Double, Map<Double, Integer>> shown = new TreeMap<>();
-    Map<Double, Integer> emerged = new TreeMap<>();
+    Map<Double, List<CountedTray>> byEnd = new TreeMap<>();
     for (CountedTray tray : trays) {
       double from = 0;
       int before = 0;
@@ -39,10 +39,10 @@ final class ShowingCounts {
         from = inspection.days();
         before = inspection.emerged();
       }
-      emerged.merge(tray.lastDays(), tray.emerged(), Integer::sum);
+      byEnd.computeIfAbsent(tray.lastDays(), d -> new ArrayList<>()).add(tray);
     }
     shown.forEach((from, tos) -> tos.forEach((to, n) -> intervals.add(new Interval(from, to, n))));
-    emerged.forEach((days, n) -> ends.add(new End(days, n)));
+    byEnd.forEach((days, there) -> ends.add(new End(days, new BetaBinomial(there))));
   }
 
   List<CountedTray> trays() {
@@ -100,7 +100,7 @@ final class ShowingCounts {
     }
     for (End end : ends) {
       double share = family.below(z(end.days(), logMedian, spread));
-      sum -= end.emerged() * Math.log(Math.max(share, Double.MIN_NORMAL));
+      sum -= end.totals().emerged() * Math.log(Math.max(share, Double.MIN_NORMAL));
     }
     return sum;
   }
@@ -109,9 +109,9 @@ final class ShowingCounts {
   double logLikelihoodOfTotals(
       CurveFamily family, double germinating, double logMedian, double spread, double correlation) {
     double sum = 0;
-    for (CountedTray tray : trays) {
-      double up = germinating * family.below(z(tray.lastDays(), logMedian, spread));
-      sum += BetaBinomial.logLikelihood(tray.seeds(), tray.emerged(), up, correlation);
+    for (End end : ends) {
+      double up = germinating * family.below(z(end.days(), logMedian, spread));
+      sum += end.totals().logLikelihood(up, correlation);
     }
     return sum;
   }

@@ -19,7 +19,6 @@ final class ThermalFitting {
   private static final double MOST_BELOW_C = 50;
 
   private static final double LEAST_BELOW_C = 1e-3;
-  private static final double MOST_LOG = 15;
 
   /**
    * The counts at one temperature.
@@ -56,7 +55,7 @@ final class ThermalFitting {
     double base = coldestC - below;
     double[] byTheta = peak.clone();
     byTheta[TIME] += Math.log(warmestC - base);
-    MaximumLikelihood theta = new MaximumLikelihood(this::byTheta, byTheta, errors);
+    MaximumLikelihood theta = MaximumLikelihood.knownAt(byTheta, this::byTheta, errors);
     double mostBelow = Math.log(MOST_BELOW_C);
     double leastBelow = Math.log(LEAST_BELOW_C);
     double coldEnd = time.high(BASE, mostBelow);
@@ -68,19 +67,9 @@ final class ThermalFitting {
                 base,
                 coldEnd >= mostBelow ? Double.NEGATIVE_INFINITY : coldestC - Math.exp(coldEnd),
                 Math.max(base, coldestC - Math.exp(warmEnd))),
-            exponential(theta, TIME),
-            exponential(time, SPREAD),
+            CurveFitting.exponential(theta, TIME),
+            CurveFitting.exponential(time, SPREAD),
             test(time).orElse(null)));
-  }
-
-  private static Estimate exponential(MaximumLikelihood likelihood, int parameter) {
-    double at = likelihood.peak()[parameter];
-    double low = likelihood.low(parameter, at - MOST_LOG);
-    double high = likelihood.high(parameter, at + MOST_LOG);
-    return new Estimate(
-        Math.exp(at),
-        low <= at - MOST_LOG ? 0 : Math.exp(low),
-        high >= at + MOST_LOG ? Double.POSITIVE_INFINITY : Math.exp(high));
   }
 
   /** The straight line of 1/days on temperature through the coldest and the warmest. */

@@ -23,10 +23,10 @@ final class TrayCorrelation {
 
   private static final double[] TRIED = {0, 0.001, 0.003, 0.01, 0.03, 0.1, 0.2, 0.4, 0.7, MOST};
 
-  private final List<List<CountedTray>> groups;
+  private final List<BetaBinomial> groups;
 
   private TrayCorrelation(List<List<CountedTray>> groups) {
-    this.groups = groups;
+    this.groups = groups.stream().map(BetaBinomial::new).toList();
   }
 
   /**
@@ -40,6 +40,16 @@ final class TrayCorrelation {
     return telling.isEmpty()
         ? Optional.empty()
         : Optional.of(new TrayCorrelation(telling).estimate());
+  }
+
+  /**
+   * The log-likelihood of a correlation by these groups: what they tell of it to another group of
+   * the same lot.
+   */
+  static DoubleUnaryOperator told(List<List<CountedTray>> groups) {
+    TrayCorrelation telling =
+        new TrayCorrelation(groups.stream().filter(TrayCorrelation::tells).toList());
+    return telling.groups.isEmpty() ? rho -> 0 : telling::profile;
   }
 
   private static boolean tells(List<CountedTray> trays) {
@@ -82,23 +92,16 @@ final class TrayCorrelation {
   /** The highest log-likelihood at a correlation, each group with the share that suits it best. */
   private double profile(double rho) {
     double sum = 0;
-    for (List<CountedTray> trays : groups) {
-      int up = trays.stream().mapToInt(CountedTray::emerged).sum();
-      int seeds = trays.stream().mapToInt(CountedTray::seeds).sum();
-      double pooled = (double) up / seeds;
+    for (BetaBinomial group : groups) {
+      double pooled = (double) group.emerged() / group.seeds();
       sum +=
           rho == 0
-              ? at(trays, pooled, 0)
-              : highest(share -> at(trays, share, rho), pooled / 3, pooled + (1 - pooled) / 1.5)
+              ? group.logLikelihood(pooled, 0)
+              : highest(
+                      share -> group.logLikelihood(share, rho),
+                      pooled / 3,
+                      pooled + (1 - pooled) / 1.5)
                   .getValue();
-    }
-    return sum;
-  }
-
-  private static double at(List<CountedTray> trays, double share, double rho) {
-    double sum = 0;
-    for (CountedTray tray : trays) {
-      sum += BetaBinomial.logLikelihood(tray.seeds(), tray.emerged(), share, rho);
     }
     return sum;
   }

@@ -48,7 +48,7 @@ class ArchitectureTest {
     "study, season chance farm",
     "evidence, chance farm",
     "files, farm",
-    "report, study farm",
+    "report, study evidence farm",
     "web, report study files farm"
   })
   void aRoomUsesOnlyRoomsBelowIt(String room, String below) {

@@ -30,6 +30,8 @@ import propcap.study.BadQuestionException;
       BottleneckCommand.class,
       SizeCommand.class,
       ShiftCommand.class,
+      FitCommand.class,
+      GerminationCommand.class,
       NewCommand.class,
       CropsCommand.class,
       HelpCommand.class,

@@ -16,7 +16,9 @@ enum KnownResults {
   COMPARISON("comparison.json", "scenarios confidence outcomes"),
   BOTTLENECK("bottleneck.json", "scenario worths steps"),
   SIZE("size.json", "scenario goal candidates"),
-  SHIFT("shift.json", "scenario confidence groups");
+  SHIFT("shift.json", "scenario confidence groups"),
+  GERMINATION_FIT("germination-fit.json", "counts version lots"),
+  GERMINATION("germination.json", "counts version groups");
 
   private final String file;
 

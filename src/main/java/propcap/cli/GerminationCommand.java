@@ -1,0 +1,40 @@
+package propcap.cli;
+
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import propcap.evidence.GerminationReport;
+import propcap.files.CountsReader;
+import propcap.report.GerminationAnswers;
+
+/** How would a seed laboratory report the test? */
+@Command(
+    name = "germination",
+    description = "Reports a germination test in the indices of seed laboratories.",
+    mixinStandardHelpOptions = true)
+final class GerminationCommand implements Callable<Integer> {
+  @Parameters(
+      paramLabel = "COUNTS",
+      description = "The counts: lot,crop,temperature,tray,seeds,time,emerged.")
+  private Path file;
+
+  @Mixin private OutFolder out;
+
+  @Spec private CommandSpec spec;
+
+  @Override
+  public Integer call() throws Exception {
+    Path folder = out.folder(file, "-indices");
+    GerminationReport report = GerminationReport.of(CountsReader.read(file));
+    String name = OutFolder.name(file);
+    OutFolder.tell(
+        spec,
+        GerminationAnswers.headlines(report, name),
+        GerminationAnswers.write(report, name, Propcap.Version.text(), folder));
+    return Propcap.DONE;
+  }
+}

@@ -1,0 +1,126 @@
+package propcap.files;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import propcap.farm.CountedTray;
+
+/**
+ * Reads the counts of a germination test: {@code lot,crop,temperature,tray,seeds,time,emerged}, one
+ * inspection of one tray a row. The header says how they are written: {@code temperature} with its
+ * unit, or {@code temperature-c} or {@code temperature-f} plain; {@code time} in days or {@code
+ * time-hours}; {@code emerged} by then, or {@code new} since the inspection before.
+ */
+public final class CountsReader {
+  private static final List<List<String>> COLUMNS =
+      List.of(
+          List.of("lot"),
+          List.of("crop"),
+          List.of("temperature", "temperature-c", "temperature-f"),
+          List.of("tray"),
+          List.of("seeds"),
+          List.of("time", "time-hours"),
+          List.of("emerged", "new"));
+
+  private static final int MOST_ROWS = 100_000;
+  private static final int HOURS_A_DAY = 24;
+
+  /** Two ways to write one temperature must not make two of it: 69.8 F is 21 C. */
+  private static final double ROUNDING_C = 1e6;
+
+  private final List<String> columns;
+  private final Faults faults;
+  private final Map<List<Object>, TrayRows> trays = new LinkedHashMap<>();
+
+  private CountsReader(List<String> columns, Faults faults) {
+    this.columns = columns;
+    this.faults = faults;
+  }
+
+  /**
+   * The trays, in the file's order.
+   *
+   * @throws FaultsException with all faults of the file, if there is any
+   */
+  public static List<CountedTray> read(Path countsCsv) throws FaultsException {
+    Faults faults = new Faults();
+    Optional<SourceText> source = SourceText.read(countsCsv, Spot.whole(countsCsv), faults);
+    List<CountedTray> trays = new ArrayList<>();
+    if (source.isPresent()) {
+      List<String> columns = columns(source.get());
+      CsvFile table = new CsvFile(source.get(), columns, MOST_ROWS, faults);
+      CountsReader reader = new CountsReader(columns, faults);
+      table.rows().forEach(reader::row);
+      reader.trays.values().forEach(rows -> rows.tray().ifPresent(trays::add));
+      if (table.rows().isEmpty() && !table.isOpen()) {
+        faults.add(Spot.whole(countsCsv), "no count in the table", "a row for each inspection");
+      }
+    }
+    if (faults.any()) {
+      throw new FaultsException(faults.sorted());
+    }
+    return trays;
+  }
+
+  /** Those of the columns' names that the header has; where it has none of them, the first. */
+  private static List<String> columns(SourceText source) {
+    String header = source.text().lines().filter(l -> !l.isBlank()).findFirst().orElse("");
+    List<String> written =
+        List.of(header.split(",", -1)).stream().map(n -> n.replace("\"", "").strip()).toList();
+    return COLUMNS.stream()
+        .map(names -> names.stream().filter(written::contains).findFirst().orElse(names.get(0)))
+        .toList();
+  }
+
+  private void row(Node.Keyed row) {
+    Fields fields = new Fields("", row.spot(), row, columns, faults);
+    Optional<String> crop = fields.name("crop");
+    Optional<String> lot = fields.isBlank("lot") ? crop : fields.name("lot");
+    Optional<String> tray = fields.name("tray");
+    double tempC = temperature(fields);
+    int seeds = fields.count("seeds", 1, TrayRows.MOST_SEEDS);
+    double days = time(fields);
+    String counted = columns.get(columns.size() - 1);
+    int count = fields.count(counted, 0, TrayRows.MOST_SEEDS);
+    if (crop.isEmpty() || lot.isEmpty() || tray.isEmpty() || Double.isNaN(tempC)) {
+      return;
+    }
+    trays
+        .computeIfAbsent(
+            List.of(crop.get(), lot.get(), tempC, tray.get()),
+            t -> new TrayRows(lot.get(), crop.get(), tempC, tray.get()))
+        .add(fields, seeds, days, counted, count);
+  }
+
+  private double temperature(Fields fields) {
+    double tempC =
+        switch (columns.get(2)) {
+          case "temperature-c" -> plain(fields, "temperature-c", Quantity.TEMPERATURE, "C");
+          case "temperature-f" -> plain(fields, "temperature-f", Quantity.TEMPERATURE, "F");
+          default -> fields.number("temperature", Quantity.TEMPERATURE);
+        };
+    return Math.rint(tempC * ROUNDING_C) / ROUNDING_C;
+  }
+
+  private double time(Fields fields) {
+    return columns.contains("time-hours")
+        ? plain(fields, "time-hours", Quantity.DAYS, "days") / HOURS_A_DAY
+        : plain(fields, "time", Quantity.DAYS, "days");
+  }
+
+  /** A number whose unit the header has said. */
+  private static double plain(Fields fields, String column, Quantity quantity, String unit) {
+    Optional<Node> value = fields.value(column);
+    if (value.isEmpty() || !(value.get() instanceof Node.Text text)) {
+      return Double.NaN;
+    }
+    Quantity.Reading reading = quantity.read(text.text() + " " + unit);
+    if (reading.right() != null) {
+      fields.wrong(column, text, "a plain number, such as 6 or 6.5; its unit is in the header");
+    }
+    return reading.value();
+  }
+}

@@ -48,8 +48,7 @@ public record GerminationIndices(
     int n = tray.emerged();
     double percent = 100.0 * n / tray.seeds();
     double timson = looks.stream().mapToDouble(look -> 100.0 * look.emerged() / tray.seeds()).sum();
-    double last = tray.lastDays();
-    double khanUngar = last > 0 ? timson / last : 0;
+    double khanUngar = timson / tray.lastDays();
     if (n == 0) {
       return new GerminationIndices(
           percent, null, null, null, null, null, null, null, 0, timson, khanUngar, null, null, null,

@@ -24,9 +24,6 @@ record InspectedAlike(List<Double> days, List<Integer> seedlings) {
     for (CountedTray tray : trays) {
       List<Inspection> looks =
           tray.inspections().stream().filter(inspection -> inspection.days() > 0).toList();
-      if (looks.isEmpty()) {
-        continue;
-      }
       List<Double> days = looks.stream().map(Inspection::days).toList();
       int[] fresh = byDays.computeIfAbsent(days, d -> new int[d.size()]);
       int before = 0;

@@ -44,6 +44,7 @@ public record CountedTray(
       before = inspection.days();
       shown = inspection.emerged();
     }
+    Checks.require(before > 0, "a tray must be looked at after it was sown");
     Checks.require(shown <= seeds, "of " + seeds + " seeds cannot come " + shown + " seedlings");
   }
 

@@ -55,7 +55,7 @@ public final class CountsReader {
       CountsReader reader = new CountsReader(columns, faults);
       table.rows().forEach(reader::row);
       reader.trays.values().forEach(rows -> rows.tray().ifPresent(trays::add));
-      if (table.rows().isEmpty() && !table.isOpen()) {
+      if (table.rows().isEmpty() && !table.isOpen() && !faults.any()) {
         faults.add(Spot.whole(countsCsv), "no count in the table", "a row for each inspection");
       }
     }

@@ -3,6 +3,7 @@ package propcap.files;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import propcap.farm.CountedTray;
 import propcap.farm.CountedTray.Inspection;
 
@@ -20,6 +21,7 @@ final class TrayRows {
   private double days = -1;
   private int emerged;
   private int line;
+  private @Nullable Fields last;
 
   TrayRows(String lot, String crop, double tempC, String tray) {
     this.lot = lot;
@@ -66,6 +68,7 @@ final class TrayRows {
     days = Math.max(days, rowDays);
     emerged = Math.max(emerged, Math.min(now, rowSeeds));
     line = fields.at().line();
+    last = fields;
     if (fields.sound()) {
       inspections.add(new Inspection(rowDays, now));
     } else {
@@ -75,6 +78,10 @@ final class TrayRows {
 
   /** Empty where anything is wrong with it, which is reported. */
   Optional<CountedTray> tray() {
+    if (sound && last != null && days <= 0) {
+      last.fault(last.at(), "a tray that was looked at when it was sown alone", "a later look");
+      sound = false;
+    }
     return sound && !inspections.isEmpty()
         ? Optional.of(new CountedTray(lot, crop, tempC, tray, seeds, inspections))
         : Optional.empty();

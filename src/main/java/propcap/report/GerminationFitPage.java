@@ -105,7 +105,7 @@ final class GerminationFitPage {
           Cell.of(
               Limits.fine(curve.spread().value()), Limits.limits(curve.spread(), Limits::fine)));
     }
-    return new Row(Limits.temperature(at.tempC()), cells);
+    return new Row(rowName(at), cells);
   }
 
   private static Sheet shapes(Lot lot) {
@@ -138,7 +138,12 @@ final class GerminationFitPage {
     cells.add(Cell.of(best == null ? "–" : best.family().word()));
     cells.add(Cell.of(fit(best)));
     cells.add(Cell.of(fit(at.lognormal())));
-    return new Row(Limits.temperature(at.tempC()), cells);
+    return new Row(rowName(at), cells);
+  }
+
+  /** On one line however narrow the column. */
+  private static String rowName(AtTemperature at) {
+    return Limits.temperature(at.tempC()).replace(' ', '\u00A0');
   }
 
   private static String fit(@Nullable CurveFit curve) {

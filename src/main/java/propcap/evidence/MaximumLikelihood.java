@@ -5,9 +5,9 @@ import java.util.function.DoubleUnaryOperator;
 import java.util.function.ToDoubleFunction;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import org.apache.commons.math3.distribution.ChiSquaredDistribution;
+import org.apache.commons.math3.exception.TooManyEvaluationsException;
 import org.apache.commons.math3.optim.InitialGuess;
 import org.apache.commons.math3.optim.MaxEval;
-import org.apache.commons.math3.optim.PointValuePair;
 import org.apache.commons.math3.optim.SimpleValueChecker;
 import org.apache.commons.math3.optim.nonlinear.scalar.GoalType;
 import org.apache.commons.math3.optim.nonlinear.scalar.ObjectiveFunction;
@@ -24,10 +24,14 @@ final class MaximumLikelihood {
   static final double FALL_95 =
       new ChiSquaredDistribution(null, 1).inverseCumulativeProbability(0.95);
 
-  private static final int MOST_EVALUATIONS = 20_000;
+  private static final int MOST_EVALUATIONS = 4_000;
   private static final double VALUE_TOLERANCE = 1e-8;
   private static final double PROFILE_TOLERANCE = 1e-4;
-  private static final int MOST_DOUBLINGS = 60;
+  private static final int MOST_WIDENINGS = 60;
+  private static final int MOST_CLIMBS = 5;
+
+  /** Less than this hardly moves a limit. */
+  private static final double SETTLED = 0.01;
 
   private final ToDoubleFunction<double[]> logLikelihood;
   private final double[] steps;
@@ -45,12 +49,12 @@ final class MaximumLikelihood {
     // A simplex may settle too early; from where it did, a fresh one goes on.
     double[] point = climb(logLikelihood, start, steps, VALUE_TOLERANCE);
     double value = logLikelihood.applyAsDouble(point);
-    double before;
-    do {
+    double before = Double.NEGATIVE_INFINITY;
+    for (int i = 0; i < MOST_CLIMBS && value > before + 1e-6; i++) {
       before = value;
       point = climb(logLikelihood, point, steps, VALUE_TOLERANCE);
       value = logLikelihood.applyAsDouble(point);
-    } while (value > before + 1e-6);
+    }
     this.peak = point;
     this.height = value;
   }
@@ -94,25 +98,50 @@ final class MaximumLikelihood {
     DoubleUnaryOperator excess =
         value -> FALL_95 - 2 * (height - profile(parameter, value, others));
     double inside = peak[parameter];
+    double within = FALL_95;
     double step = steps[parameter] / 2;
-    for (int i = 0; i < MOST_DOUBLINGS; i++) {
+    for (int i = 0; i < MOST_WIDENINGS; i++) {
       double outside = inside + direction * step;
       if (direction * (outside - end) >= 0) {
         outside = end;
       }
-      if (excess.applyAsDouble(outside) < 0) {
-        double tolerance = 5e-4 * Math.abs(outside - peak[parameter]);
-        return new BrentSolver(tolerance)
-            .solve(
-                200, excess::applyAsDouble, Math.min(inside, outside), Math.max(inside, outside));
+      double beyond = settled(excess, outside);
+      if (beyond < 0) {
+        return crossing(excess, inside, within, outside, beyond);
       }
       if (outside == end) {
         return end;
       }
       inside = outside;
+      within = beyond;
       step *= 1.5;
     }
     return end;
+  }
+
+  /**
+   * A simplex that has lost its way makes a limit too narrow: before one is believed, others go.
+   */
+  private static double settled(DoubleUnaryOperator excess, double value) {
+    double best = excess.applyAsDouble(value);
+    double before = Double.NEGATIVE_INFINITY;
+    for (int i = 0; i < MOST_CLIMBS && best < 0 && best > before + SETTLED; i++) {
+      before = best;
+      best = Math.max(best, excess.applyAsDouble(value));
+    }
+    return best;
+  }
+
+  /** Where the excess is 0, between two values at which it is known. */
+  private double crossing(
+      DoubleUnaryOperator excess, double inside, double within, double outside, double beyond) {
+    double tolerance = 5e-4 * Math.abs(outside - inside);
+    return new BrentSolver(tolerance)
+        .solve(
+            200,
+            x -> x == inside ? within : x == outside ? beyond : excess.applyAsDouble(x),
+            Math.min(inside, outside),
+            Math.max(inside, outside));
   }
 
   /** The highest log-likelihood with one parameter held; others start, and end, at the best. */
@@ -129,15 +158,29 @@ final class MaximumLikelihood {
 
   private static double[] climb(
       ToDoubleFunction<double[]> f, double[] start, double[] steps, double tolerance) {
-    PointValuePair top =
-        new SimplexOptimizer(new SimpleValueChecker(-1, tolerance))
-            .optimize(
-                new MaxEval(MOST_EVALUATIONS),
-                new ObjectiveFunction(f::applyAsDouble),
-                GoalType.MAXIMIZE,
-                new InitialGuess(start),
-                new NelderMeadSimplex(steps));
-    return top.getPoint();
+    double[] best = start.clone();
+    double[] height = {f.applyAsDouble(start)};
+    ToDoubleFunction<double[]> noted =
+        point -> {
+          double value = f.applyAsDouble(point);
+          if (value > height[0]) {
+            height[0] = value;
+            System.arraycopy(point, 0, best, 0, point.length);
+          }
+          return value;
+        };
+    try {
+      new SimplexOptimizer(new SimpleValueChecker(-1, tolerance))
+          .optimize(
+              new MaxEval(MOST_EVALUATIONS),
+              new ObjectiveFunction(noted::applyAsDouble),
+              GoalType.MAXIMIZE,
+              new InitialGuess(start),
+              new NelderMeadSimplex(steps));
+    } catch (TooManyEvaluationsException e) {
+      // A ridge that rises for ever by ever less: what it has reached is as good as its end.
+    }
+    return best;
   }
 
   private static double[] without(double[] point, int parameter) {

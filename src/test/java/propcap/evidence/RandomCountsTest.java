@@ -45,15 +45,11 @@ class RandomCountsTest {
     assertThat(GerminationReport.of(trays).groups()).isNotEmpty();
   }
 
-  private static void assertFinite(
-      @Nullable CurveFit curve, AtTemperature at) {
+  private static void assertFinite(@Nullable CurveFit curve, AtTemperature at) {
     if (curve != null) {
       assertThat(curve.akaike()).isFinite();
       assertThat(curve.shown(at.lastDays())).isBetween(0.0, 1.0);
-      curve
-          .band()
-          .at(at.lastDays())
-          .ifPresent(b -> assertThat(b.high()).isBetween(b.value(), 1.0));
+      curve.band().at(at.lastDays()).ifPresent(b -> assertThat(b.high()).isBetween(b.value(), 1.0));
     }
   }
 

@@ -1,17 +1,35 @@
 package propcap.evidence;
 
 /**
- * A number worked out from counts, with its 95 % limits.
+ * A figure worked out from records, with its 95 % limits.
  *
- * @param low negative infinity where the counts set no lower limit
- * @param high positive infinity where they set no upper one
+ * @param low below it the figure lies with a chance of 2.5 %; negative infinity where the records
+ *     set no lower limit
+ * @param high above it the figure lies with a chance of 2.5 %; infinity where they set no upper one
  */
 public record Estimate(double value, double low, double high) {
+  /** The chance beyond either limit. */
+  static final double TAIL = 0.025;
+
   public Estimate {
     if (!Double.isFinite(value) || !(low <= value) || !(value <= high)) {
       throw new IllegalArgumentException(
           "an estimate lies within its limits, was " + value + " in " + low + " to " + high);
     }
+  }
+
+  /** A figure within limits that were worked out apart from it, widened to it where need be. */
+  static Estimate within(double value, double low, double high) {
+    return new Estimate(value, Math.min(low, value), Math.max(high, value));
+  }
+
+  /** The same in another unit. */
+  Estimate times(double factor) {
+    return new Estimate(value * factor, low * factor, high * factor);
+  }
+
+  public boolean holds(double figure) {
+    return low <= figure && figure <= high;
   }
 
   public boolean hasLow() {

@@ -88,7 +88,7 @@ final class ShareLimits {
     }
     double end = likelihood.high(0, MOST_LOGIT);
     double high = end >= MOST_LOGIT ? 1 : CurveBand.logistic(end);
-    return new Estimate(value, Math.min(low, value), Math.max(high, value));
+    return Estimate.within(value, low, high);
   }
 
   /**

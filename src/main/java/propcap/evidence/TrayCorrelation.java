@@ -82,7 +82,7 @@ final class TrayCorrelation {
     DoubleUnaryOperator excess = rho -> profile(rho) - least;
     double low = excess.applyAsDouble(0) >= 0 ? 0 : solve(excess, 0, peak);
     double high = excess.applyAsDouble(MOST) >= 0 ? 1 : solve(excess, peak, MOST);
-    return new Estimate(peak, Math.min(low, peak), Math.max(high, peak));
+    return Estimate.within(peak, low, high);
   }
 
   private static double solve(DoubleUnaryOperator excess, double from, double to) {

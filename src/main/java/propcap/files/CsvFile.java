@@ -13,11 +13,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** A table of a grower's, a map from column to text for each row. */
 final class CsvFile {
   private final SourceText source;
   private final List<String> columns;
+  private final List<String> needed;
   private final int mostRows;
   private final Faults faults;
   private final List<Node.Keyed> rows = new ArrayList<>();
@@ -31,8 +33,20 @@ final class CsvFile {
    * @param columns all that the header must name, in any order
    */
   CsvFile(SourceText source, List<String> columns, int mostRows, Faults faults) {
+    this(source, columns, List.of(), mostRows, faults);
+  }
+
+  /**
+   * Reads a table.
+   *
+   * @param needed columns that the header must name, in any order
+   * @param optional columns that it may name
+   */
+  CsvFile(
+      SourceText source, List<String> needed, List<String> optional, int mostRows, Faults faults) {
     this.source = source;
-    this.columns = columns;
+    this.needed = needed;
+    this.columns = Stream.concat(needed.stream(), optional.stream()).toList();
     this.mostRows = mostRows;
     this.faults = faults;
     read();
@@ -90,7 +104,7 @@ final class CsvFile {
 
   private void readHeader(Spot spot, List<String> fields) {
     header = fields;
-    String right = "the header " + String.join(",", columns);
+    String right = "the header " + String.join(",", needed);
     if (fields.stream().noneMatch(columns::contains)) {
       open = true;
       String parted = fields.get(0).matches(".*[;\t].*") ? ", parted by commas" : "";
@@ -107,7 +121,7 @@ final class CsvFile {
         faults.add(spot, "unknown column " + Words.shown(name), Words.oneOf(name, columns));
       }
     }
-    for (String column : columns) {
+    for (String column : needed) {
       if (!seen.contains(column)) {
         lacksColumns = true;
         if (!meant.contains(column)) {

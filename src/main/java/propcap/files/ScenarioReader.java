@@ -29,7 +29,8 @@ public final class ScenarioReader {
     return scenario.get();
   }
 
-  private static Optional<Scenario> read(Path file, Faults faults) {
+  /** The same, empty where there is a fault. */
+  static Optional<Scenario> read(Path file, Faults faults) {
     Layers layers = Layers.read(file, faults);
     layers.reportMissing(file, List.of("crops", "sowings", "places"), faults);
     ScenarioFields fields = ScenarioFields.read(file, layers.merged(file), faults);

@@ -1,0 +1,24 @@
+package propcap.evidence;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A figure of the crop list and what a log makes of it.
+ *
+ * @param listed as the crop list has it, with the error that its weight in trays amounts to
+ * @param alone what the log would say without the list; null: it says nothing
+ * @param learned what both say together; as listed where no tray tells
+ * @param trays of the log that tell of it
+ */
+public record Learned(Estimate listed, @Nullable Estimate alone, Estimate learned, int trays) {
+
+  /** A figure that no tray of the log tells of. */
+  static Learned nothing(Estimate listed) {
+    return new Learned(listed, null, listed, 0);
+  }
+
+  /** Whether the log by itself contradicts the crop list. */
+  public boolean isContradicted() {
+    return alone != null && !alone.holds(listed.value());
+  }
+}

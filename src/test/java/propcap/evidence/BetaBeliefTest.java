@@ -1,0 +1,63 @@
+package propcap.evidence;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import propcap.evidence.TrayEvidence.Count;
+
+class BetaBeliefTest {
+  /** The worked value: 88 of 100 after Beta(1, 1). */
+  @Test
+  void eightyEightOfAHundredIsTheWorkedBeta() {
+    BetaBelief after = new BetaBelief(1, 1).after(88, 12);
+    assertThat(after.quantile(0.025)).isCloseTo(0.80165, within(5e-6));
+    assertThat(after.quantile(0.5)).isCloseTo(0.87499, within(5e-6));
+    assertThat(after.quantile(0.975)).isCloseTo(0.92965, within(5e-6));
+    assertThat(after.mean()).isCloseTo(89.0 / 102, within(1e-12));
+  }
+
+  /** The exact binomial interval of the same count, of what was lost: 12 of 100. */
+  @Test
+  void whatALogSaysAloneIsTheExactBinomialInterval() {
+    Estimate alone = Stages.counted(0.02, 720, List.of(new Count(60, 7), new Count(40, 5))).alone();
+    assertThat(alone).isNotNull();
+    assertThat(1 - alone.high()).isCloseTo(0.79976, within(5e-6));
+    assertThat(1 - alone.low()).isCloseTo(0.93643, within(5e-6));
+  }
+
+  /** Of 2 more after Beta(1, 1), 0, 1 and 2 lost are equally likely. */
+  @Test
+  void theNextCountIsBetaBinomial() {
+    BetaBelief flat = new BetaBelief(1, 1);
+    for (int lost = 0; lost <= 2; lost++) {
+      assertThat(flat.chanceOf(lost, 2)).isCloseTo(1.0 / 3, within(1e-12));
+    }
+  }
+
+  @Test
+  void aListedLossWeighsAsManyTraysAsItIsSaidTo() {
+    Learned three = Stages.counted(0.02, 10 * 72, List.of(new Count(216, 22)));
+    assertThat(three.learned().value()).isCloseTo((0.02 * 720 + 22) / 936, within(1e-12));
+    Learned many = Stages.counted(0.02, 10 * 72, List.of(new Count(300 * 72, 2160)));
+    assertThat(many.learned().value()).isCloseTo(0.1, within(0.003));
+  }
+
+  @Test
+  void noneLostAndAllLostAreAnswered() {
+    Learned none = Stages.counted(0, 720, List.of(new Count(72, 0)));
+    assertThat(none.learned().low()).isGreaterThanOrEqualTo(0);
+    assertThat(none.learned().high()).isLessThan(0.02);
+    Learned all = Stages.counted(0.02, 720, List.of(new Count(72, 72)));
+    assertThat(all.learned().value()).isCloseTo((14.4 + 72) / 792, within(1e-12));
+    assertThat(all.isContradicted()).isTrue();
+  }
+
+  @Test
+  void countsThatAreNoneAreRefused() {
+    assertThatThrownBy(() -> new BetaBelief(0, 1)).hasMessageContaining("above 0");
+    assertThatThrownBy(() -> new Count(3, 4)).hasMessageContaining("4 lost of 3");
+  }
+}

@@ -1,0 +1,159 @@
+package propcap.evidence;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import propcap.evidence.TrayEvidence.Ripening;
+
+class RequirementTest {
+  /** A day on the table is worth so many degree days. */
+  private static final double A_DAY = 11;
+
+  private static Ripening found(double degreeDays) {
+    double day = Math.floor(degreeDays / A_DAY);
+    return new Ripening(day * A_DAY, (day + 1) * A_DAY);
+  }
+
+  private static List<Ripening> log(Dice dice, int trays, double median, double spread) {
+    List<Ripening> log = new ArrayList<>();
+    for (int i = 0; i < trays; i++) {
+      log.add(found(median * Math.exp(spread * dice.normal())));
+    }
+    return log;
+  }
+
+  @Test
+  void aLogOfManyTraysFindsWhatMadeIt() {
+    Requirement fit = Requirement.fit(log(new Dice(2), 1000, 260, 0.12), 200, 0.08, 1);
+    assertThat(fit.degreeDays().learned().holds(260)).isTrue();
+    assertThat(fit.spread().learned().holds(0.12)).isTrue();
+    // Standard errors: 260 * 0.12 / sqrt(1000) = 1 and 0.12 / sqrt(2000) = 0.0027.
+    assertThat(fit.degreeDays().learned().value()).isCloseTo(260, within(4.0));
+    assertThat(fit.spread().learned().value()).isCloseTo(0.12, within(0.011));
+  }
+
+  /**
+   * Trays known to a hair have a closed answer: the mean of logs is Student's t around the weighted
+   * mean, here of 10 trays at ln 200 and 5 at ln 240, with 15 degrees of freedom (t = 2.1314).
+   */
+  @Test
+  void traysKnownToAHairAreTheConjugateAnswer() {
+    double spread = 0.1;
+    List<Ripening> log = new ArrayList<>();
+    for (double off : new double[] {-0.1, -0.05, 0, 0.05, 0.1}) {
+      double exact = 240 * Math.exp(off);
+      log.add(new Ripening(exact * (1 - 1e-5), exact * (1 + 1e-5)));
+    }
+    Estimate fit = Requirement.fit(log, 200, spread, 10).degreeDays().learned();
+    double gap = Math.log(240.0 / 200);
+    double mean = Math.log(200) + gap * 5 / 15;
+    double squares = 10 * 0.01 + 0.025 + 10.0 * 5 / 15 * gap * gap;
+    double scale = Math.sqrt(squares / 15 / 15);
+    assertThat(Math.log(fit.value())).isCloseTo(mean, within(1e-4));
+    assertThat(Math.log(fit.high())).isCloseTo(mean + 2.1314 * scale, within(1e-3));
+    assertThat(Math.log(fit.low())).isCloseTo(mean - 2.1314 * scale, within(1e-3));
+  }
+
+  @Test
+  void threeTraysShiftTheListALittleAndThreeHundredReplaceIt() {
+    double three =
+        Requirement.fit(log(new Dice(4), 3, 240, 0.08), 200, 0.08, 10)
+            .degreeDays()
+            .learned()
+            .value();
+    double many =
+        Requirement.fit(log(new Dice(4), 300, 240, 0.08), 200, 0.08, 10)
+            .degreeDays()
+            .learned()
+            .value();
+    // By the weights 3 of 13 and 300 of 310: about 200 * 1.2^(3/13) = 208.6, and 238.6.
+    assertThat(three).isBetween(205.0, 213.0);
+    assertThat(many).isBetween(236.0, 241.0);
+  }
+
+  @Test
+  void noTrayLeavesTheListAsItIs() {
+    Requirement fit = Requirement.fit(List.of(), 200, 0.08, 10);
+    assertThat(fit.degreeDays().learned().value()).isEqualTo(200);
+    assertThat(fit.spread().learned().value()).isEqualTo(0.08);
+    assertThat(fit.degreeDays().alone()).isNull();
+  }
+
+  @Test
+  void oneTrayIsAnsweredAndSaysNothingByItself() {
+    Requirement fit = Requirement.fit(List.of(found(260)), 200, 0.08, 10);
+    assertThat(fit.degreeDays().learned().value()).isBetween(200.0, 215.0);
+    assertThat(fit.degreeDays().alone()).isNull();
+  }
+
+  /** Trays that agree to the day differ by less than a day, which is not nothing. */
+  @Test
+  void traysThatAgreeToTheDayHaveAnErrorStill() {
+    Requirement fit = Requirement.fit(Collections.nCopies(8, new Ripening(209, 220)), 215, 0, 10);
+    Estimate alone = fit.degreeDays().alone();
+    assertThat(alone).isNotNull();
+    assertThat(alone.high() - alone.low()).isGreaterThan(0.5);
+    assertThat(fit.spread().learned().low()).isPositive();
+  }
+
+  /** A tray moved out after 300 was ready by then: that says nothing against 200. */
+  @Test
+  void aMoveAloneOnlySaysReadyByThen() {
+    List<Ripening> moved = Collections.nCopies(50, new Ripening(0, 300));
+    assertThat(Requirement.fit(moved, 200, 0.08, 10).degreeDays().learned().value())
+        .isCloseTo(200, within(2.0));
+    // The twin: had they become ready on that day, the list would be replaced.
+    List<Ripening> ready = Collections.nCopies(50, new Ripening(289, 300));
+    assertThat(Requirement.fit(ready, 200, 0.08, 10).degreeDays().learned().value())
+        .isGreaterThan(260);
+    List<Ripening> early = Collections.nCopies(50, new Ripening(0, 150));
+    assertThat(Requirement.fit(early, 200, 0.08, 10).degreeDays().learned().value())
+        .isLessThan(175);
+  }
+
+  /**
+   * Median and spread drawn from what is listed, a log drawn from them, found in whole days: 95 %
+   * of the intervals must hold them. Of 400 logs that is 380, standard error 4.4; the bounds are at
+   * 4, which a right answer leaves less than once in 10,000.
+   */
+  @Test
+  void intervalsHoldTheTruthAsOftenAsTheySay() {
+    int medians = 0;
+    int spreads = 0;
+    int tooShort = 0;
+    for (int i = 0; i < 400; i++) {
+      Dice dice = new Dice(7000 + i);
+      double spread = 0.1 * Math.sqrt(10 / dice.chiSquared(10));
+      double median = 250 * Math.exp(spread / Math.sqrt(10) * dice.normal());
+      Requirement fit = Requirement.fit(log(dice, 12, median, spread), 250, 0.1, 10);
+      Estimate learned = fit.degreeDays().learned();
+      medians += learned.holds(median) ? 1 : 0;
+      spreads += fit.spread().learned().holds(spread) ? 1 : 0;
+      double half = 0.75 * (learned.high() - learned.low()) / 2;
+      tooShort += Math.abs(median - learned.value()) <= half ? 1 : 0;
+    }
+    assertThat(medians).isBetween(362, 398);
+    assertThat(spreads).isBetween(362, 398);
+    assertThat(tooShort).isLessThan(362);
+  }
+
+  /** The log by itself, whatever the list says: truth fixed, 600 logs, 570 expected, error 5.3. */
+  @Test
+  void whatTheLogSaysAloneHoldsTheTruthAsOftenAsItSays() {
+    int medians = 0;
+    int spreads = 0;
+    for (int i = 0; i < 600; i++) {
+      Requirement fit = Requirement.fit(log(new Dice(300 + i), 8, 250, 0.1), 100, 0.3, 1);
+      Estimate median = fit.degreeDays().alone();
+      Estimate spread = fit.spread().alone();
+      medians += median != null && median.holds(250) ? 1 : 0;
+      spreads += spread != null && spread.holds(0.1) ? 1 : 0;
+    }
+    assertThat(medians).isBetween(548, 592);
+    assertThat(spreads).isBetween(548, 592);
+  }
+}

@@ -11,13 +11,13 @@ import picocli.CommandLine.Spec;
     name = "fit",
     description = "Works out entries of the crop list from your own records.",
     mixinStandardHelpOptions = true,
-    subcommands = {FitGerminationCommand.class})
+    subcommands = {FitGerminationCommand.class, FitStagesCommand.class})
 final class FitCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
 
   @Override
   public Integer call() {
     throw new ParameterException(
-        spec.commandLine(), "Say what to fit, such as: propcap fit germination COUNTS.csv");
+        spec.commandLine(), "Say what to fit: fit germination COUNTS.csv, or fit stages LOG.csv");
   }
 }

@@ -45,7 +45,7 @@ public record CropStages(
   }
 
   /** How long ready plugs waited for their first move, in days, in rising order. */
-  public List<Long> waitedDays() {
+  public List<Integer> waitedDays() {
     return trays.stream()
         .map(TrayEvidence::waitedDays)
         .filter(Objects::nonNull)

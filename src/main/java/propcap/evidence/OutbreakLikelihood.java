@@ -35,34 +35,36 @@ final class OutbreakLikelihood {
   double[] logWith(int tray, double[] losses, double severity) {
     TableLosses.Tray t = trays.get(tray);
     int x = t.lost();
-    double reference = Math.log(losses[losses.length / 2] / (1 - losses[losses.length / 2]));
     double alpha = 2 * severity;
     double beta = 2 * (1 - severity);
     double[] terms = new double[x + 1];
-    double most = Double.NEGATIVE_INFINITY;
     for (int k = 0; k <= x; k++) {
       terms[k] =
           BetaBelief.lnChoose(x, k)
-              + k * reference
               + Num.lnGamma(x - k + alpha)
               - Num.lnGamma(t.plants() - k + 2.0);
-      most = Math.max(most, terms[k]);
     }
-    double common =
-        most + Num.lnGamma(t.plants() - x + beta) - Num.lnGamma(alpha) - Num.lnGamma(beta);
-    for (int k = 0; k <= x; k++) {
-      terms[k] = Math.exp(terms[k] - most);
-    }
+    double common = Num.lnGamma(t.plants() - x + beta) - Num.lnGamma(alpha) - Num.lnGamma(beta);
     double[] logs = new double[losses.length];
     for (int g = 0; g < losses.length; g++) {
-      double odds = losses[g] / (1 - losses[g]) / Math.exp(reference);
-      double sum = 0;
-      for (int k = x; k >= 0; k--) {
-        sum = sum * odds + terms[k];
-      }
-      logs[g] = common + t.plants() * Math.log1p(-losses[g]) + Math.log(sum);
+      double lnKept = Math.log1p(-losses[g]);
+      double lnOdds = Math.log(losses[g]) - lnKept;
+      logs[g] = common + t.plants() * lnKept + logOfSum(terms, lnOdds);
     }
     return logs;
+  }
+
+  /** Logarithm of the sum of terms, the k-th times the odds to the power of k. */
+  private static double logOfSum(double[] logTerms, double lnOdds) {
+    double most = Double.NEGATIVE_INFINITY;
+    for (int k = 0; k < logTerms.length; k++) {
+      most = Math.max(most, logTerms[k] + k * lnOdds);
+    }
+    double sum = 0;
+    for (int k = 0; k < logTerms.length; k++) {
+      sum += Math.exp(logTerms[k] + k * lnOdds - most);
+    }
+    return most + Math.log(sum);
   }
 
   /** For each tray the chance that it had an outbreak; 1 where one was seen. */

@@ -2,14 +2,13 @@ package propcap.evidence;
 
 import java.util.List;
 import java.util.Objects;
-import org.apache.commons.math3.stat.interval.ClopperPearsonInterval;
-import org.apache.commons.math3.stat.interval.ConfidenceInterval;
 import org.jspecify.annotations.Nullable;
 import propcap.evidence.TrayEvidence.Count;
 import propcap.evidence.TrayEvidence.Overheld;
 import propcap.farm.Crop;
 import propcap.farm.LoggedTray;
 import propcap.farm.Scenario;
+import umontreal.ssj.probdist.NormalDist;
 
 /**
  * What a log of trays says of the stages after germination.
@@ -60,6 +59,12 @@ public record Stages(
             .filter(e -> e.event().isTimed())
             .allMatch(e -> warmth.isRecorded(e.date()));
     return new Stages(scenario, listedTrays, allRecorded, crops);
+  }
+
+  /** The share of trays that are ready by a day, of a median and a spread. */
+  public static double readyBy(double days, double takesDays, double spread) {
+    return NormalDist.cdf01(
+        Math.log(days / takesDays) / Math.max(Requirement.LEAST_SPREAD, spread));
   }
 
   private static CropStages crop(
@@ -126,13 +131,20 @@ public record Stages(
     if (plants == 0) {
       return Learned.nothing(belief.around(listed));
     }
-    ConfidenceInterval exact =
-        new ClopperPearsonInterval().createInterval(plants, lost, 1 - 2 * Estimate.TAIL);
     return new Learned(
         belief.around(listed),
-        new Estimate((double) lost / plants, exact.getLowerBound(), exact.getUpperBound()),
+        exact(lost, plants),
         belief.after(lost, plants - lost).estimate(),
         counts.size());
+  }
+
+  /** The exact binomial interval of Clopper and Pearson (1934), Biometrika 26. */
+  private static Estimate exact(int lost, int plants) {
+    int kept = plants - lost;
+    return new Estimate(
+        (double) lost / plants,
+        lost == 0 ? 0 : new BetaBelief(lost, kept + 1).quantile(Estimate.TAIL),
+        kept == 0 ? 1 : new BetaBelief(lost + 1, kept).quantile(1 - Estimate.TAIL));
   }
 
   private static Learned overheld(

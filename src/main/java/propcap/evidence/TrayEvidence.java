@@ -24,7 +24,7 @@ public record TrayEvidence(
     boolean outbreakSeen,
     @Nullable Count potting,
     @Nullable Count hardening,
-    @Nullable Long waitedDays,
+    @Nullable Integer waitedDays,
     List<Overheld> overheld) {
   public TrayEvidence {
     overheld = List.copyOf(overheld);

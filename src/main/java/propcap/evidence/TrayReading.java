@@ -177,14 +177,14 @@ final class TrayReading {
         .anyMatch(minC -> minC <= crop.hardening().killBelowC());
   }
 
-  private @Nullable Long waited() {
+  private @Nullable Integer waited() {
     Optional<LocalDate> left =
         Stream.of(TrayEvent.POTTED_ON, TrayEvent.MOVED_OUT, TrayEvent.PLANTED_OUT)
             .flatMap(e -> tray.date(e).stream())
             .findFirst();
     Optional<LocalDate> ready = tray.date(TrayEvent.READY);
     return ready.isPresent() && left.isPresent()
-        ? ChronoUnit.DAYS.between(ready.get(), left.get())
+        ? Integer.valueOf(Math.toIntExact(ChronoUnit.DAYS.between(ready.get(), left.get())))
         : null;
   }
 }

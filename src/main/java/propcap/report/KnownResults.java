@@ -18,7 +18,8 @@ enum KnownResults {
   SIZE("size.json", "scenario goal candidates"),
   SHIFT("shift.json", "scenario confidence groups"),
   GERMINATION_FIT("germination-fit.json", "counts version lots"),
-  GERMINATION("germination.json", "counts version groups");
+  GERMINATION("germination.json", "counts version groups"),
+  STAGES("stages.json", "scenario listedTrays crops");
 
   private final String file;
 

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import propcap.evidence.TrayEvidence.Count;
 
@@ -22,8 +23,8 @@ class BetaBeliefTest {
   /** The exact binomial interval of the same count, of what was lost: 12 of 100. */
   @Test
   void whatALogSaysAloneIsTheExactBinomialInterval() {
-    Estimate alone = Stages.counted(0.02, 720, List.of(new Count(60, 7), new Count(40, 5))).alone();
-    assertThat(alone).isNotNull();
+    Learned loss = Stages.counted(0.02, 720, List.of(new Count(60, 7), new Count(40, 5)));
+    Estimate alone = Objects.requireNonNull(loss.alone());
     assertThat(1 - alone.high()).isCloseTo(0.79976, within(5e-6));
     assertThat(1 - alone.low()).isCloseTo(0.93643, within(5e-6));
   }

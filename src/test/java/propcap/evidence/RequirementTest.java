@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import propcap.evidence.TrayEvidence.Ripening;
 
@@ -94,8 +95,7 @@ class RequirementTest {
   @Test
   void traysThatAgreeToTheDayHaveAnErrorStill() {
     Requirement fit = Requirement.fit(Collections.nCopies(8, new Ripening(209, 220)), 215, 0, 10);
-    Estimate alone = fit.degreeDays().alone();
-    assertThat(alone).isNotNull();
+    Estimate alone = Objects.requireNonNull(fit.degreeDays().alone());
     assertThat(alone.high() - alone.low()).isGreaterThan(0.5);
     assertThat(fit.spread().learned().low()).isPositive();
   }

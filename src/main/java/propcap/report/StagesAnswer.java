@@ -1,0 +1,58 @@
+package propcap.report;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import propcap.evidence.Stages;
+
+/** What a log of trays says: a page, files, the lines for the crop list, and a terminal's few. */
+public final class StagesAnswer {
+  /** Crops of which a terminal shows more than how long they take. */
+  private static final int TOLD_IN_FULL = 2;
+
+  private StagesAnswer() {}
+
+  /**
+   * Writes the page, first, and the files beside it.
+   *
+   * @throws IllegalArgumentException where a number is not finite
+   */
+  public static List<Path> write(Stages stages, String version, Path folder) throws IOException {
+    Map<String, String> files = new LinkedHashMap<>();
+    files.put("stages.html", StagesPage.of(stages, version).html());
+    files.put(KnownResults.STAGES.file(), StagesFiles.json(stages, version));
+    files.put("stages.csv", StagesFiles.csv(stages));
+    files.put("stage-trays.csv", StagesFiles.traysCsv(stages));
+    files.put("stages.yaml", String.join("\n", entry(stages)) + "\n");
+    return ResultsFolder.write(files, folder);
+  }
+
+  /** At most ten lines of plain text, none wider than 100 columns. */
+  public static List<String> headlines(Stages stages) {
+    Lines lines = new Lines();
+    List<StagesWords> crops = StagesWords.of(stages);
+    for (StagesWords words : crops) {
+      lines.add(words.verdict());
+      if (crops.size() <= TOLD_IN_FULL) {
+        lines.add("  " + words.losses());
+        lines.add("  " + words.outbreaks());
+      }
+      if (crops.size() == 1) {
+        lines.add("  " + words.holding());
+        words.warnings().forEach(lines::add);
+      }
+    }
+    int trays = stages.crops().stream().mapToInt(c -> c.trays().size()).sum();
+    return lines.endingWith(
+        Words.plural(trays, "tray")
+            + " of the log; the crop list weighs "
+            + Words.plural(stages.listedTrays(), "tray"));
+  }
+
+  /** What was learned as a crop list has it. */
+  public static List<String> entry(Stages stages) {
+    return StagesEntry.lines(stages);
+  }
+}

@@ -6,7 +6,7 @@ import org.jspecify.annotations.Nullable;
  * A figure of the crop list and what a log makes of it.
  *
  * @param listed as the crop list has it, with the error that its weight in trays amounts to
- * @param alone what the log would say without the list; null: it says nothing
+ * @param alone what the log would say without the list; null: it says nothing by itself
  * @param learned what both say together; as listed where no tray tells
  * @param trays of the log that tell of it
  */
@@ -17,8 +17,8 @@ public record Learned(Estimate listed, @Nullable Estimate alone, Estimate learne
     return new Learned(listed, null, listed, 0);
   }
 
-  /** Whether the log by itself contradicts the crop list. */
+  /** Whether the log by itself contradicts the crop list: their intervals lie apart. */
   public boolean isContradicted() {
-    return alone != null && !alone.holds(listed.value());
+    return alone != null && (alone.low() > listed.high() || alone.high() < listed.low());
   }
 }

@@ -186,7 +186,7 @@ public record Stages(
             List.of());
       }
       TableLosses both = TableLosses.fit(trays, belief);
-      TableLosses alone = TableLosses.fit(trays, TableLosses.Belief.NONE);
+      TableLosses alone = TableLosses.fit(trays, belief.ofSeverityAlone());
       boolean hasOutbreak = alone.expectedOutbreaks() >= 0.5;
       return new Table(
           new Learned(listedLoss, alone.loss(), both.loss(), trays.size()),
@@ -194,7 +194,7 @@ public record Stages(
           hasOutbreak
               ? new Learned(
                   listedSeverity,
-                  alone.severity(),
+                  null,
                   both.severity(),
                   (int) Math.max(1, Math.round(both.expectedOutbreaks())))
               : Learned.nothing(listedSeverity),

@@ -15,6 +15,9 @@ import java.util.List;
  * @param outbreaks for each tray, the chance that it had one
  */
 record TableLosses(Estimate loss, Estimate chance, Estimate severity, List<Double> outbreaks) {
+  /** Beta(2s, 2(1 - s)) has the variance of three trials, so an outbreak weighs as much. */
+  static final double SEVERITY_WEIGHT = 3;
+
   TableLosses {
     outbreaks = List.copyOf(outbreaks);
   }
@@ -24,7 +27,13 @@ record TableLosses(Estimate loss, Estimate chance, Estimate severity, List<Doubl
 
   /** What is believed before. */
   record Belief(BetaBelief loss, BetaBelief chance, BetaBelief severity) {
-    static final Belief NONE = new Belief(BetaBelief.NONE, BetaBelief.NONE, new BetaBelief(1, 1));
+    /**
+     * Of the same severity, but next to nothing of the rest: without any notion of how bad an
+     * outbreak is, mild ones could not be told from the background.
+     */
+    Belief ofSeverityAlone() {
+      return new Belief(BetaBelief.NONE, BetaBelief.NONE, severity);
+    }
   }
 
   /** Expected outbreaks among the trays. */
@@ -83,9 +92,6 @@ record TableLosses(Estimate loss, Estimate chance, Estimate severity, List<Doubl
         belief.chance().after(with, trays.size() - with),
         belief.severity().after(SEVERITY_WEIGHT * hit, SEVERITY_WEIGHT * (with - hit)));
   }
-
-  /** Beta(2s, 2(1 - s)) has the variance of three trials, so an outbreak weighs as much. */
-  static final double SEVERITY_WEIGHT = 3;
 
   static List<Tray> of(List<TrayEvidence> trays) {
     List<Tray> counted = new ArrayList<>();

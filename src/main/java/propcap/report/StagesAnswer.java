@@ -10,7 +10,7 @@ import propcap.evidence.Stages;
 /** What a log of trays says: a page, files, the lines for the crop list, and a terminal's few. */
 public final class StagesAnswer {
   /** Crops of which a terminal shows more than how long they take. */
-  private static final int TOLD_IN_FULL = 2;
+  private static final int FEW = 2;
 
   private StagesAnswer() {}
 
@@ -35,20 +35,21 @@ public final class StagesAnswer {
     List<StagesWords> crops = StagesWords.of(stages);
     for (StagesWords words : crops) {
       lines.add(words.verdict());
-      if (crops.size() <= TOLD_IN_FULL) {
-        lines.add("  " + words.losses());
-        lines.add("  " + words.outbreaks());
+      if (crops.size() <= FEW) {
+        lines.add(words.losses());
       }
       if (crops.size() == 1) {
-        lines.add("  " + words.holding());
-        words.warnings().forEach(lines::add);
+        lines.add(words.outbreaks());
+        lines.add(words.holding());
       }
     }
+    crops.forEach(words -> words.warnings().forEach(lines::add));
     int trays = stages.crops().stream().mapToInt(c -> c.trays().size()).sum();
     return lines.endingWith(
         Words.plural(trays, "tray")
             + " of the log; the crop list weighs "
-            + Words.plural(stages.listedTrays(), "tray"));
+            + Words.plural(stages.listedTrays(), "tray")
+            + "; in brackets 95 % intervals");
   }
 
   /** What was learned as a crop list has it. */

@@ -116,8 +116,9 @@ final class StagesPage {
                 + " than its climate says, or of plants that were counted wrong."),
         new AnswerPage.Term(
             "Log alone",
-            "is what the trays would say without the crop list. Where its interval leaves out the"
-                + " listed figure, the two contradict each other."),
+            "is what the trays would say without the crop list. Where its interval lies apart from"
+                + " that of the list, the two contradict each other. How bad an outbreak is it cannot"
+                + " tell without any notion from the list."),
         new AnswerPage.Term(
             "Ready",
             "is the day on which the plugs were judged ready, or potted on where they always are at"

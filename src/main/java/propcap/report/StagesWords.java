@@ -79,7 +79,6 @@ record StagesWords(CropStages crop, double listedTrays) {
     if (waited.isEmpty()) {
       return "No tray tells how long ready plugs waited.";
     }
-    int longer = (int) waited.stream().filter(d -> d > holds).count();
     String wait =
         "Ready plugs waited for their first move: half of "
             + Words.plural(waited.size(), "tray")
@@ -87,14 +86,19 @@ record StagesWords(CropStages crop, double listedTrays) {
             + Words.plural(waited.get((waited.size() - 1) / 2), "day")
             + ", the longest "
             + Words.plural(waited.get(waited.size() - 1), "day")
-            + "; "
-            + (longer == 0 ? "none" : Words.count(longer))
-            + " beyond the "
-            + Words.amount(holds)
-            + " that they keep";
-    return crop.overheldLoss().trays() == 0
-        ? wait + ", so the log does not show what that costs."
-        : wait + ", which cost " + percents(crop.overheldLoss()) + " of the plants a day.";
+            + ". ";
+    String keeps = " the " + Words.amount(holds) + " days that they keep";
+    int overheld = crop.overheldLoss().trays();
+    return overheld == 0
+        ? wait + "The log does not show what holding them beyond" + keeps + " costs."
+        : wait
+            + "In "
+            + Words.plural(overheld, "count")
+            + " plugs had been held beyond"
+            + keeps
+            + ", hardening off included, which cost "
+            + percents(crop.overheldLoss())
+            + " of the plants a day.";
   }
 
   /** Where the log contradicts the list; empty where it does not. */

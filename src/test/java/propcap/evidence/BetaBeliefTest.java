@@ -46,6 +46,29 @@ class BetaBeliefTest {
     assertThat(many.learned().value()).isCloseTo(0.1, within(0.003));
   }
 
+  /**
+   * A loss drawn from what is listed, three trays of 72 drawn from it: 95 % of the intervals must
+   * hold it. Of 1,000 logs that is 950, standard error 6.9; the bounds are at 4, which a right
+   * answer leaves less than once in 10,000.
+   */
+  @Test
+  void intervalsHoldTheTruthAsOftenAsTheySay() {
+    BetaBelief listed = BetaBelief.of(0.02, 720);
+    int held = 0;
+    int tooShort = 0;
+    for (int i = 0; i < 1000; i++) {
+      Dice dice = new Dice(i);
+      double loss = dice.beta(listed.lost(), listed.kept());
+      List<Count> log = List.of(new Count(216, dice.lost(216, loss)));
+      Estimate learned = Stages.counted(0.02, 720, log).learned();
+      held += learned.holds(loss) ? 1 : 0;
+      double half = 0.75 * (learned.high() - learned.low()) / 2;
+      tooShort += Math.abs(loss - (learned.high() + learned.low()) / 2) <= half ? 1 : 0;
+    }
+    assertThat(held).isBetween(922, 978);
+    assertThat(tooShort).isLessThan(922);
+  }
+
   @Test
   void noneLostAndAllLostAreAnswered() {
     Learned none = Stages.counted(0, 720, List.of(new Count(72, 0)));

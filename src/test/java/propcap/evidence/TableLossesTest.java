@@ -18,6 +18,9 @@ class TableLossesTest {
   private static final BetaBelief LISTED_SEVERITY = BetaBelief.of(0.4, 9);
   private static final Belief LISTED = new Belief(LISTED_LOSS, LISTED_CHANCE, LISTED_SEVERITY);
 
+  private static final Belief VAGUE =
+      new Belief(BetaBelief.NONE, BetaBelief.NONE, new BetaBelief(1, 1));
+
   private static List<Tray> log(long seed, int trays, double loss, double chance, double severity) {
     Dice dice = new Dice(seed);
     List<Tray> log = new ArrayList<>();
@@ -52,7 +55,7 @@ class TableLossesTest {
 
   @Test
   void aLogOfManyTraysFindsWhatMadeIt() {
-    TableLosses fit = TableLosses.fit(log(11, 1000, 0.03, 0.12, 0.5), Belief.NONE);
+    TableLosses fit = TableLosses.fit(log(11, 1000, 0.03, 0.12, 0.5), VAGUE);
     assertThat(fit.loss().holds(0.03)).isTrue();
     assertThat(fit.chance().holds(0.12)).isTrue();
     assertThat(fit.severity().holds(0.5)).isTrue();
@@ -124,7 +127,7 @@ class TableLossesTest {
   @CsvSource({"1,0", "1,72", "1,36", "40,0", "40,72"})
   void extremeLogsAreAnswered(int trays, int lost) {
     List<Tray> log = java.util.Collections.nCopies(trays, new Tray(CELLS, lost, false));
-    for (Belief belief : List.of(LISTED, Belief.NONE)) {
+    for (Belief belief : List.of(LISTED, VAGUE)) {
       TableLosses fit = TableLosses.fit(log, belief);
       for (Estimate estimate : List.of(fit.loss(), fit.chance(), fit.severity())) {
         assertThat(estimate.low()).isBetween(0.0, estimate.value());

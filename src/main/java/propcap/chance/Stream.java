@@ -11,19 +11,24 @@ import umontreal.ssj.rng.LFSR258;
  * seed is a digest of the run's seed and the key. Neither other keys nor the order in which streams
  * are made has any part in it.
  */
-final class Stream {
+public final class Stream {
   /** Each word of the generator's state must be at least this. */
   private static final long[] LEAST = {2, 512, 4096, 131072, 8388608};
 
   private final LFSR258 generator;
   private int season;
 
-  Stream(long seed, String... key) {
+  /**
+   * The stream of a key.
+   *
+   * @param key what is drawn and for whom, such as "tray", its sowing and its number
+   */
+  public Stream(long seed, String... key) {
     generator = generator(seed, String.join("\0", key));
   }
 
   /** Moves to the start of a season's substream. Going forwards is fast. */
-  void toSeason(int number) {
+  public void toSeason(int number) {
     if (number < season) {
       generator.resetStartStream();
       season = 0;
@@ -35,7 +40,7 @@ final class Stream {
   }
 
   /** The next uniform of the season, in (0, 1). */
-  double next() {
+  public double next() {
     return generator.nextDouble();
   }
 

@@ -115,27 +115,7 @@ public record Scenario(
    * @return empty where the frosts go on to the season's end
    */
   public Optional<LocalDate> releaseDate(Crop crop) {
-    int[] frostFreeFrom = weather.stream().mapToInt(this::frostFreeFrom).sorted().toArray();
-    for (int day = 0; day < season.days(); day++) {
-      int frosted = 0;
-      for (int from : frostFreeFrom) {
-        frosted += from > day ? 1 : 0;
-      }
-      // The small allowance keeps 3 years of 10 within a risk of 30 %.
-      if (frosted <= crop.hardening().frostRisk() * frostFreeFrom.length + 1e-9) {
-        return Optional.of(season.date(day).plusDays(crop.hardening().offsetDays()));
-      }
-    }
-    return Optional.empty();
-  }
-
-  /** The first day of the season with no frost on it or after it. */
-  private int frostFreeFrom(WeatherYear year) {
-    int day = season.days();
-    while (day > 0 && year.minC(day - 1) > frostAtC) {
-      day--;
-    }
-    return day;
+    return new FrostRecord(season, frostAtC, weather).releaseDate(crop);
   }
 
   /** The same scenario with room for everything in every open place. */

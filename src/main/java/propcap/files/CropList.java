@@ -25,24 +25,32 @@ final class CropList {
         .entries()
         .forEach(
             (name, entry) -> {
-              if (!(entry.value() instanceof Node.Keyed map)) {
-                open = true;
-                if (!(entry.value() instanceof Node.Unread)) {
-                  faults.add(
-                      entry.value().spot(),
-                      "crop " + Words.shown(name) + " is " + entry.value().kind(),
-                      "a map such as {cells: 72, ...}");
-                }
-              } else if (!Words.isName(name)) {
-                open = true;
-                faults.add(
-                    entry.spot(), Words.shown(name) + " as a crop's name", "one line, 60 letters");
-              } else {
-                CropFields fields = new CropFields(name, entry, map, faults);
-                byName.put(name, fields);
-                fields.read(places::withAlike).ifPresent(crop -> crops.put(name, crop));
-              }
+              Optional<CropFields> fields = fields(name, entry, faults);
+              open |= fields.isEmpty();
+              fields.ifPresent(
+                  f -> {
+                    byName.put(name, f);
+                    f.read(places::withAlike).ifPresent(crop -> crops.put(name, crop));
+                  });
             });
+  }
+
+  /** A crop's fields as they are written; none where it is no crop, which is reported. */
+  static Optional<CropFields> fields(String name, Node.Entry entry, Faults faults) {
+    if (!(entry.value() instanceof Node.Keyed map)) {
+      if (!(entry.value() instanceof Node.Unread)) {
+        faults.add(
+            entry.value().spot(),
+            "crop " + Words.shown(name) + " is " + entry.value().kind(),
+            "a map such as {cells: 72, ...}");
+      }
+      return Optional.empty();
+    }
+    if (!Words.isName(name)) {
+      faults.add(entry.spot(), Words.shown(name) + " as a crop's name", "one line, 60 letters");
+      return Optional.empty();
+    }
+    return Optional.of(new CropFields(name, entry, map, faults));
   }
 
   /** Whether there may be crops that could not be read. */
@@ -103,11 +111,13 @@ final class CropList {
   }
 
   private Optional<Node.Keyed> file(Path file, Node named) {
-    return YamlFile.read(file, named.spot(), faults)
-        .flatMap(
-            root ->
-                new Fields("", Spot.whole(file), root, List.of("crops"), faults)
-                    .keyed("crops", "a map of crops by name"))
+    return YamlFile.read(file, named.spot(), faults).flatMap(root -> listed(file, root, faults));
+  }
+
+  /** The crops of a file that holds a list of them. */
+  static Optional<Node.Keyed> listed(Path file, Node.Keyed root, Faults faults) {
+    return new Fields("", Spot.whole(file), root, List.of("crops"), faults)
+        .keyed("crops", "a map of crops by name")
         .filter(
             crops -> {
               if (crops.entries().isEmpty() && !crops.open()) {

@@ -1,5 +1,8 @@
 package propcap.files;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -11,7 +14,7 @@ import propcap.farm.WeatherRecord;
 import propcap.farm.WeatherYear;
 
 /** A station's record as it is written: {@code date,tmin,tmax}. */
-final class WeatherFile {
+public final class WeatherFile {
   private static final List<String> COLUMNS = List.of("date", "tmin", "tmax");
 
   /** Some 270 years of days. */
@@ -19,11 +22,53 @@ final class WeatherFile {
 
   private WeatherFile() {}
 
+  /**
+   * The record's years, each cut to the season.
+   *
+   * @return at least one
+   * @throws FaultsException with all faults of the file, if there is any
+   */
+  public static List<WeatherYear> read(Path file, Season season) throws FaultsException {
+    Faults faults = new Faults();
+    List<WeatherYear> years = read(file, Spot.whole(file), Optional.of(season), faults);
+    if (faults.any() || years.isEmpty()) {
+      throw new FaultsException(faults.sorted());
+    }
+    return years;
+  }
+
+  /**
+   * A record as a file holds it, to a hundredth of a degree.
+   *
+   * @param days in the order of their dates
+   */
+  static String text(List<WeatherRecord.Day> days) {
+    StringBuilder text = new StringBuilder(String.join(",", COLUMNS)).append('\n');
+    for (WeatherRecord.Day day : days) {
+      text.append(day.date()).append(',').append(degrees(day.minC()));
+      text.append(',').append(degrees(day.maxC())).append('\n');
+    }
+    return text.toString();
+  }
+
+  private static String degrees(double tempC) {
+    BigDecimal rounded = BigDecimal.valueOf(tempC).setScale(2, RoundingMode.HALF_UP);
+    BigDecimal bare = rounded.stripTrailingZeros();
+    return (bare.scale() < 1 ? rounded.setScale(1, RoundingMode.UNNECESSARY) : bare)
+        .toPlainString();
+  }
+
   /** The record's years, cut to the season; none where there is a fault. */
   static List<WeatherYear> read(Node named, Optional<Season> season, Faults faults) {
+    return SourceText.named("weather", named, faults)
+        .map(file -> read(file, named.spot(), season, faults))
+        .orElse(List.of());
+  }
+
+  private static List<WeatherYear> read(
+      Path file, Spot named, Optional<Season> season, Faults faults) {
     Optional<CsvFile> table =
-        SourceText.named("weather", named, faults)
-            .flatMap(file -> SourceText.read(file, named.spot(), faults))
+        SourceText.read(file, named, faults)
             .map(source -> new CsvFile(source, COLUMNS, MOST_ROWS, faults));
     if (table.isEmpty()) {
       return List.of();

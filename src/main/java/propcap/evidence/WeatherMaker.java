@@ -1,0 +1,93 @@
+package propcap.evidence;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+import propcap.chance.Stream;
+import propcap.farm.Normals;
+import propcap.farm.Normals.Month;
+import propcap.farm.WeatherRecord.Day;
+import umontreal.ssj.probdist.NormalDist;
+
+/**
+ * Makes a daily record for a grower who has no station, after Richardson (1981, Water Resources
+ * Research 17): the year's course, and around it a first-order autoregression from day to day.
+ *
+ * <p>With m(d) and r(d) the courses of the middle and the range of a day's temperatures, s and phi
+ * the month's spread and persistence, and Z, Y standard normal,
+ *
+ * <pre>
+ *   a(d) = phi a(d-1) + sqrt(1 - phi^2) Z(d)
+ *   middle = m(d) + s a(d)
+ *   range  = r(d) exp(c Y(d) - c^2 / 2)
+ *   tmin, tmax = middle -/+ range / 2
+ * </pre>
+ *
+ * <p>Richardson's two series, of maxima and of minima, may cross; a middle and a range that is
+ * above 0 cannot, and leave every mean as it was given. Rain has no part in it, nor do years that
+ * are warm as a whole: real springs differ a little more than made ones.
+ */
+public final class WeatherMaker {
+  /** Made years count from here, unless told otherwise. */
+  public static final int DEFAULT_FIRST_YEAR = 2001;
+
+  /** How far ranges differ from day to day, as a share. Planning default, not measured. */
+  static final double RANGE_SPREAD = 0.35;
+
+  private static final double LOG_SPREAD = Math.sqrt(Math.log1p(RANGE_SPREAD * RANGE_SPREAD));
+
+  private final Normals normals;
+  private final AnnualCycle middleC;
+  private final AnnualCycle rangeC;
+  private final Stream stream;
+
+  private WeatherMaker(Normals normals, long seed) {
+    this.normals = normals;
+    this.middleC = cycle(normals, m -> (m.minC() + m.maxC()) / 2);
+    this.rangeC = cycle(normals, m -> m.maxC() - m.minC());
+    this.stream = new Stream(seed, "made weather");
+  }
+
+  private static AnnualCycle cycle(Normals normals, ToDoubleFunction<Month> mean) {
+    return new AnnualCycle(normals.months().stream().mapToDouble(mean).toArray());
+  }
+
+  /**
+   * Makes whole years, to a tenth of a degree. The same seed makes the same days, and more years
+   * only add to them.
+   */
+  public static List<Day> make(Normals normals, int firstYear, int years, long seed) {
+    return new WeatherMaker(normals, seed).days(firstYear, years);
+  }
+
+  private List<Day> days(int firstYear, int years) {
+    List<Day> days = new ArrayList<>();
+    double departure = normal();
+    LocalDate end = LocalDate.of(firstYear + years, 1, 1);
+    for (LocalDate date = LocalDate.of(firstYear, 1, 1);
+        date.isBefore(end);
+        date = date.plusDays(1)) {
+      Month month = normals.months().get(date.getMonthValue() - 1);
+      double phi = month.persistence();
+      departure = phi * departure + Math.sqrt(1 - phi * phi) * normal();
+      double middle = middleC.on(date) + month.spreadC() * departure;
+      // Months so unlike their neighbours that the course of the range falls below 0 have none.
+      double range =
+          Math.max(0, rangeC.on(date))
+              * Math.exp(LOG_SPREAD * normal() - LOG_SPREAD * LOG_SPREAD / 2);
+      days.add(new Day(date, tenths(middle - range / 2), tenths(middle + range / 2)));
+    }
+    return days;
+  }
+
+  private double normal() {
+    return NormalDist.inverseF01(stream.next());
+  }
+
+  private static double tenths(double tempC) {
+    return BigDecimal.valueOf(tempC).setScale(1, RoundingMode.HALF_UP).doubleValue();
+  }
+}

@@ -1,0 +1,43 @@
+package propcap.files;
+
+import org.jspecify.annotations.Nullable;
+
+/** What a file's temperatures are in, and temperatures as a grower types them. */
+public enum Degrees {
+  C,
+  F,
+  /** Tenths of a degree C, as the GHCN-Daily writes them. */
+  TENTHS;
+
+  /** The temperature in degrees C. */
+  double toC(double given) {
+    return switch (this) {
+      case C -> given;
+      case F -> (given - 32) * 5 / 9;
+      case TENTHS -> given / 10;
+    };
+  }
+
+  /** A difference of temperatures in degrees C. */
+  double differenceToC(double given) {
+    return switch (this) {
+      case C -> given;
+      case F -> given * 5 / 9;
+      case TENTHS -> given / 10;
+    };
+  }
+
+  /**
+   * A temperature such as {@code 0C} or {@code 28 F}, in degrees C.
+   *
+   * @throws IllegalArgumentException saying what would be right
+   */
+  public static double typedC(String text) {
+    Quantity.Reading reading = Quantity.TEMPERATURE.read(text);
+    @Nullable String right = reading.right();
+    if (right != null) {
+      throw new IllegalArgumentException(Words.shown(text) + " is not right; " + right);
+    }
+    return reading.value();
+  }
+}

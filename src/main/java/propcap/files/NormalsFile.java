@@ -1,0 +1,67 @@
+package propcap.files;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import propcap.farm.Normals;
+
+/**
+ * Twelve monthly means: {@code month,tmin,tmax} with, if they are known, {@code sd} and {@code
+ * persistence}.
+ */
+public final class NormalsFile {
+  private static final List<String> NEEDED = List.of("month", "tmin", "tmax");
+  private static final List<String> OPTIONAL = List.of("sd", "persistence");
+  private static final List<String> ALL = List.of("month", "tmin", "tmax", "sd", "persistence");
+  private static final int MONTHS = 12;
+  private static final int MOST_ROWS = 100;
+
+  private NormalsFile() {}
+
+  /**
+   * Reads them.
+   *
+   * @param unit of tmin, tmax and sd
+   * @throws FaultsException with all faults of the file, if there is any
+   */
+  public static Normals read(Path file, Degrees unit) throws FaultsException {
+    Faults faults = new Faults();
+    Optional<CsvFile> table =
+        SourceText.read(file, Spot.whole(file), faults)
+            .map(source -> new CsvFile(source, NEEDED, OPTIONAL, MOST_ROWS, faults));
+    List<Normals.Month> months = new ArrayList<>();
+    int next = 1;
+    for (Node.Keyed row : table.map(CsvFile::rows).orElse(List.of())) {
+      Fields fields = new Fields("", row.spot(), row, ALL, faults);
+      int month = fields.count("month", 1, MONTHS);
+      if (month > 0 && month != next) {
+        fields.fault(
+            row.spot(), "month " + month + " where " + next + " is due", "1 to 12, each once");
+      }
+      next = month > 0 ? month + 1 : next + 1;
+      month(fields, unit).ifPresent(months::add);
+    }
+    if (!faults.any() && months.size() != MONTHS) {
+      faults.add(Spot.whole(file), months.size() + " months", "12 months, 1 to 12");
+    }
+    if (faults.any()) {
+      throw new FaultsException(faults.sorted());
+    }
+    return new Normals(months);
+  }
+
+  private static Optional<Normals.Month> month(Fields fields, Degrees unit) {
+    double min = fields.number("tmin", Quantity.DEGREES);
+    double max = fields.number("tmax", Quantity.DEGREES);
+    double spread =
+        fields.isBlank("sd")
+            ? Normals.DEFAULT_SPREAD_C
+            : unit.differenceToC(fields.number("sd", Quantity.DEGREES));
+    double persistence =
+        fields.isBlank("persistence")
+            ? Normals.DEFAULT_PERSISTENCE
+            : fields.number("persistence", Quantity.CORRELATION);
+    return fields.made(() -> new Normals.Month(unit.toC(min), unit.toC(max), spread, persistence));
+  }
+}

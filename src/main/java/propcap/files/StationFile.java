@@ -1,0 +1,43 @@
+package propcap.files;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import propcap.farm.StationRecord;
+
+/**
+ * A weather station's days as a weather service or a grower keeps them, in one file or several.
+ *
+ * @param forms what each file turned out to be
+ * @param flagged how many values the service itself doubts and were left out, by its quality flag
+ * @param leftOut values that cannot be: what was found, where, and what was done
+ */
+public record StationFile(
+    StationRecord record, List<String> forms, Map<String, Integer> flagged, List<Fault> leftOut) {
+
+  /**
+   * Reads a station.
+   *
+   * @param unit what files are in that do not tell; null for degrees C in a plain table
+   * @throws FaultsException with all that cannot be read; also where no temperature is left
+   */
+  public static StationFile read(List<Path> files, @Nullable Degrees unit) throws FaultsException {
+    Faults faults = new Faults();
+    StationValues values = new StationValues(faults);
+    List<String> forms = new ArrayList<>();
+    for (Path file : files) {
+      StationForm.read(file, unit, values, faults).ifPresent(forms::add);
+    }
+    StationRecord record = values.record();
+    if (!faults.any() && record.span().isEmpty()) {
+      faults.add(
+          Spot.whole(files.get(0)), "no temperature in it", "days with TMIN and TMAX that stand");
+    }
+    if (faults.any()) {
+      throw new FaultsException(faults.sorted());
+    }
+    return new StationFile(record, forms, values.flagged(), values.remarks());
+  }
+}

@@ -1,0 +1,206 @@
+package propcap.files;
+
+import java.nio.file.Path;
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+
+/** The forms in which daily temperatures are handed out, each known by its first row. */
+sealed interface StationForm {
+  Pattern COMPACT_DATE = Pattern.compile("[0-9]{8}");
+
+  /** What the form is, for the grower. */
+  String words();
+
+  /** Takes in a row. */
+  void read(StationRows.Row row, StationValues values);
+
+  /**
+   * The form of a file, by its first row.
+   *
+   * @param unit of files that do not tell it themselves; null where none was given
+   * @return empty where there is none, or its unit is not known, which is reported
+   */
+  static Optional<StationForm> of(StationRows.Row first, @Nullable Degrees unit, Faults faults) {
+    List<String> names = first.fields().stream().map(f -> f.toLowerCase(Locale.ROOT)).toList();
+    if (names.contains("station") && names.contains("date")) {
+      return summaries(first, names, unit, faults);
+    }
+    if (names.contains("date") || names.contains("tmin") || names.contains("tmin-f")) {
+      return plain(first, names, unit, faults);
+    }
+    if (names.size() >= 4 && COMPACT_DATE.matcher(names.get(1)).matches()) {
+      return Optional.of(new ByStation());
+    }
+    faults.add(
+        first.spot(),
+        "no form that is known, but " + Words.shown(String.join(",", first.fields())),
+        "GHCN-Daily by station (ID,20270328,TMIN,-11,,,7,0700), daily summaries (a header with"
+            + " STATION,DATE,TMAX,TMIN) or a header date,tmin,tmax");
+    return Optional.empty();
+  }
+
+  private static Optional<StationForm> summaries(
+      StationRows.Row first, List<String> names, @Nullable Degrees unit, Faults faults) {
+    if (!has(first, names, List.of("tmin", "tmax"), faults)) {
+      return Optional.empty();
+    }
+    if (unit == null) {
+      faults.add(
+          first.spot(),
+          "daily summaries do not say what their temperatures are in",
+          "--unit C, --unit F or --unit tenths (of a degree C), as they were ordered");
+      return Optional.empty();
+    }
+    return Optional.of(new Summaries(names, unit));
+  }
+
+  private static Optional<StationForm> plain(
+      StationRows.Row first, List<String> names, @Nullable Degrees unit, Faults faults) {
+    boolean inF = names.contains("tmin-f") || names.contains("tmax-f");
+    List<String> pair = inF ? List.of("tmin-f", "tmax-f") : List.of("tmin", "tmax");
+    if (!has(first, names, List.of("date", pair.get(0), pair.get(1)), faults)) {
+      return Optional.empty();
+    }
+    if (inF && unit != null && unit != Degrees.F) {
+      faults.add(first.spot(), "tmin-f with another --unit", "no --unit, or --unit F");
+      return Optional.empty();
+    }
+    Degrees its = inF ? Degrees.F : unit == null ? Degrees.C : unit;
+    return Optional.of(
+        new Plain(
+            names.indexOf("date"), names.indexOf(pair.get(0)), names.indexOf(pair.get(1)), its));
+  }
+
+  private static boolean has(
+      StationRows.Row first, List<String> names, List<String> needed, Faults faults) {
+    for (String name : needed) {
+      if (!names.contains(name)) {
+        faults.add(first.spot(), "no column " + name, "a header with " + String.join(",", needed));
+      }
+    }
+    return names.containsAll(needed);
+  }
+
+  private static Optional<LocalDate> date(StationRows.Row row, int field, StationValues values) {
+    String written = row.field(field);
+    try {
+      return Optional.of(
+          COMPACT_DATE.matcher(written).matches()
+              ? LocalDate.parse(written, DateTimeFormatter.BASIC_ISO_DATE)
+              : LocalDate.parse(written));
+    } catch (DateTimeException e) {
+      values
+          .faults()
+          .add(row.spot(), "date is " + Words.shown(written), "a date such as 2027-03-28");
+      return Optional.empty();
+    }
+  }
+
+  /**
+   * The GHCN-Daily's file of a station: no header, a row for each kind of value and day, as its
+   * readme-by_station.txt (NOAA) has it: ID, YYYYMMDD, element, value, measurement flag, quality
+   * flag, source flag, time of observation. Temperatures are in tenths of a degree C; a quality
+   * flag that is not blank tells that the value failed a check.
+   */
+  record ByStation() implements StationForm {
+    @Override
+    public String words() {
+      return "GHCN-Daily by station, tenths of a degree C";
+    }
+
+    @Override
+    public void read(StationRows.Row row, StationValues values) {
+      String element = row.field(2);
+      if (row.fields().size() < 4) {
+        values.faults().add(row.spot(), "a row of " + row.fields().size() + " fields", "8 fields");
+        return;
+      }
+      values.ofStation(row.spot(), row.field(0));
+      if (element.equals("TMIN") || element.equals("TMAX")) {
+        date(row, 1, values)
+            .ifPresent(
+                date ->
+                    values.add(
+                        element.equals("TMIN"),
+                        date,
+                        row.field(3),
+                        Degrees.TENTHS,
+                        row.field(5),
+                        row.spot()));
+      }
+    }
+  }
+
+  /**
+   * NOAA's daily summaries: a header, a row a day, in the unit in which they were ordered. Beside a
+   * value its attributes may stand, parted by commas: measurement flag, quality flag, source flag.
+   */
+  record Summaries(List<String> names, Degrees unit) implements StationForm {
+    @Override
+    public String words() {
+      return "daily summaries";
+    }
+
+    @Override
+    public void read(StationRows.Row row, StationValues values) {
+      values.ofStation(row.spot(), row.field(names.indexOf("station")));
+      date(row, names.indexOf("date"), values)
+          .ifPresent(
+              date -> {
+                add(true, "tmin", date, row, values);
+                add(false, "tmax", date, row, values);
+              });
+    }
+
+    private void add(
+        boolean isMinimum, String name, LocalDate date, StationRows.Row row, StationValues values) {
+      String[] attributes = row.field(names.indexOf(name + "_attributes")).split(",", -1);
+      String quality = attributes.length > 1 ? attributes[1].strip() : "";
+      values.add(isMinimum, date, row.field(names.indexOf(name)), unit, quality, row.spot());
+    }
+  }
+
+  /** A table of the grower's own. */
+  record Plain(int date, int min, int max, Degrees unit) implements StationForm {
+    @Override
+    public String words() {
+      return "date,tmin,tmax in " + unit;
+    }
+
+    @Override
+    public void read(StationRows.Row row, StationValues values) {
+      StationForm.date(row, date, values)
+          .ifPresent(
+              day -> {
+                values.add(true, day, row.field(min), unit, "", row.spot());
+                values.add(false, day, row.field(max), unit, "", row.spot());
+              });
+    }
+  }
+
+  /** Reads a file in whichever form it is. */
+  static Optional<String> read(
+      Path file, @Nullable Degrees unit, StationValues values, Faults faults) {
+    List<StationRows.Row> rows =
+        SourceText.readUnpacked(file, faults)
+            .map(source -> StationRows.of(source, faults))
+            .orElse(List.of());
+    if (rows.isEmpty()) {
+      return Optional.empty();
+    }
+    Optional<StationForm> form = of(rows.get(0), unit, faults);
+    form.ifPresent(
+        f ->
+            rows.stream()
+                .skip(f instanceof ByStation ? 0 : 1)
+                .takeWhile(row -> !faults.isFull(file))
+                .forEach(row -> f.read(row, values)));
+    return form.map(StationForm::words);
+  }
+}

@@ -1,0 +1,132 @@
+package propcap.files;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.NavigableMap;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.regex.Pattern;
+import propcap.farm.StationRecord;
+
+/**
+ * The values of a station as they are read, one by one. What cannot be a temperature of that day is
+ * left out with a remark; what cannot be read at all is a fault.
+ */
+final class StationValues {
+  /** Below the coldest and above the hottest air ever measured at the ground: no weather. */
+  private static final double LEAST_C = -90;
+
+  private static final double MOST_C = 60;
+
+  private static final Pattern NUMBER = Pattern.compile("[-+]?([0-9]{1,6}(\\.[0-9]*)?|\\.[0-9]+)");
+
+  /** Stands for a value that is missing, in tenths of a degree and in degrees. */
+  private static final List<String> MISSING = List.of("", "-9999", "9999", "-9999.0", "9999.0");
+
+  private final Faults faults;
+  private final List<Fault> remarks = new ArrayList<>();
+  private final Map<String, Integer> flagged = new TreeMap<>();
+  private final Values minima = new Values("tmin");
+  private final Values maxima = new Values("tmax");
+  private String station = "";
+
+  StationValues(Faults faults) {
+    this.faults = faults;
+  }
+
+  /** The values of one kind by day, and the place of each. */
+  private record Values(
+      String name, NavigableMap<LocalDate, Double> tempC, Map<LocalDate, Spot> spots) {
+    Values(String name) {
+      this(name, new TreeMap<>(), new TreeMap<>());
+    }
+
+    void remove(LocalDate date) {
+      tempC.remove(date);
+    }
+  }
+
+  Faults faults() {
+    return faults;
+  }
+
+  /** What was left out and why, in the order of the files. */
+  List<Fault> remarks() {
+    return List.copyOf(remarks);
+  }
+
+  /** How many values the service itself doubts, by its flag. */
+  Map<String, Integer> flagged() {
+    return flagged;
+  }
+
+  /** Notes the station that a row is of; a second one is a fault. */
+  void ofStation(Spot spot, String name) {
+    if (station.isEmpty()) {
+      station = name;
+    } else if (!name.isEmpty() && !name.equals(station)) {
+      faults.add(
+          spot, "station " + Words.shown(name) + " after " + Words.shown(station), "one station");
+    }
+  }
+
+  /**
+   * Notes a value, which may be empty.
+   *
+   * @param flag not empty where the service doubts the value
+   */
+  void add(
+      boolean isMinimum, LocalDate date, String written, Degrees unit, String flag, Spot spot) {
+    Values values = isMinimum ? minima : maxima;
+    if (MISSING.contains(written)) {
+      return;
+    }
+    if (!NUMBER.matcher(written).matches()) {
+      faults.add(
+          spot,
+          values.name() + " is " + Words.shown(written),
+          "a number, or nothing where none was read");
+      return;
+    }
+    if (!flag.isEmpty()) {
+      flagged.merge(flag, 1, Integer::sum);
+      return;
+    }
+    double tempC = unit.toC(Double.parseDouble(written));
+    Spot before = values.spots().putIfAbsent(date, spot);
+    if (before != null) {
+      leave(
+          spot,
+          values.name() + " of " + date + " again, first on line " + before.line(),
+          "left out; the first stands");
+    } else if (tempC < LEAST_C || tempC > MOST_C) {
+      leave(
+          spot,
+          values.name() + " of " + date + " is " + Words.shown(written),
+          "left out; no air was ever outside -90 to 60 C");
+    } else {
+      values.tempC().put(date, tempC);
+    }
+  }
+
+  private void leave(Spot spot, String found, String what) {
+    remarks.add(spot.fault(found, what));
+  }
+
+  /** All that was noted, but for days whose minimum lies above their maximum. */
+  StationRecord record() {
+    for (Map.Entry<LocalDate, Double> min : new TreeMap<>(minima.tempC()).entrySet()) {
+      LocalDate date = min.getKey();
+      Double max = maxima.tempC().get(date);
+      if (max != null && min.getValue() > max) {
+        Spot spot = Optional.ofNullable(minima.spots().get(date)).orElseThrow();
+        leave(spot, "tmin above tmax on " + date, "left out, both");
+        minima.remove(date);
+        maxima.remove(date);
+      }
+    }
+    return new StationRecord(station, minima.tempC(), maxima.tempC());
+  }
+}

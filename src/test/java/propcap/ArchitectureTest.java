@@ -49,7 +49,7 @@ class ArchitectureTest {
     "evidence, chance farm",
     "files, farm",
     "report, study evidence farm",
-    "web, report study files farm"
+    "web, report study evidence files farm"
   })
   void aRoomUsesOnlyRoomsBelowIt(String room, String below) {
     rooms(room, below == null ? "" : below).check(HOUSE);

@@ -32,6 +32,8 @@ import propcap.study.BadQuestionException;
       ShiftCommand.class,
       FitCommand.class,
       GerminationCommand.class,
+      FrostCommand.class,
+      WeatherCommand.class,
       NewCommand.class,
       CropsCommand.class,
       HelpCommand.class,

@@ -94,11 +94,7 @@ final class RunOptions {
 
   /** Prints what matters, and which files hold the rest. */
   int tell(CommandSpec spec, List<String> lines, List<Path> written) {
-    var terminal = spec.commandLine().getOut();
-    lines.forEach(terminal::println);
-    terminal.println();
-    written.forEach(path -> terminal.println("wrote " + path));
-    return Propcap.DONE;
+    return Told.of(spec, lines, written);
   }
 
   /** A share, written as 0.002 or as 0.2%. */

@@ -31,6 +31,7 @@ public record FrostDates(
 
   static FrostDates of(FrostRecord record, List<Double> chances) {
     Optional<LastFrostFit> fit = LastFrostFit.of(record);
+    Optional<NormalLimits> limits = fit.map(LastFrostFit::limits);
     return new FrostDates(
         record,
         fit.orElse(null),
@@ -40,7 +41,8 @@ public record FrostDates(
                     new FrostDate(
                         chance,
                         counted(record, chance),
-                        fit.flatMap(f -> f.firstDayWithin(chance)).orElse(null)))
+                        fit.flatMap(f -> limits.flatMap(l -> f.firstDayWithin(chance, l)))
+                            .orElse(null)))
             .toList());
   }
 

@@ -69,20 +69,26 @@ public record LastFrostFit(
     return yearsWithFrost / (double) years;
   }
 
+  /** The limits of samples of so many years. */
+  NormalLimits limits() {
+    return new NormalLimits(yearsWithFrost);
+  }
+
   /**
    * The first day with no more than this chance of a frost on or after it, and its 95 % limits from
    * so many years with frost; none where fewer years had any frost.
    */
-  Optional<DayEstimate> firstDayWithin(double chance) {
+  Optional<DayEstimate> firstDayWithin(double chance, NormalLimits limits) {
     double among = chance / shareWithFrost();
     if (among >= 1) {
       return Optional.empty();
     }
     double z = NORMAL.inverseCumulativeProbability(1 - among);
-    NormalLimits limits = new NormalLimits(yearsWithFrost, z);
     return Optional.of(
         new DayEstimate(
-            firstWhole(z), firstWhole(limits.quantile(0.025)), firstWhole(limits.quantile(0.975))));
+            firstWhole(z),
+            firstWhole(limits.quantile(z, 0.025)),
+            firstWhole(limits.quantile(z, 0.975))));
   }
 
   private int firstWhole(double deviations) {

@@ -11,18 +11,20 @@ import propcap.farm.Normals;
 import propcap.farm.Normals.Month;
 import propcap.farm.WeatherRecord.Day;
 import umontreal.ssj.probdist.NormalDist;
+import umontreal.ssj.probdist.WeibullDist;
+import umontreal.ssj.util.Num;
 
 /**
  * Makes a daily record for a grower who has no station, after Richardson (1981, Water Resources
  * Research 17): the year's course, and around it a first-order autoregression from day to day.
  *
  * <p>With m(d) and r(d) the courses of the middle and the range of a day's temperatures, s and phi
- * the month's spread and persistence, and Z, Y standard normal,
+ * the month's spread and persistence, Z standard normal and Y Weibull with mean 1,
  *
  * <pre>
  *   a(d) = phi a(d-1) + sqrt(1 - phi^2) Z(d)
  *   middle = m(d) + s a(d)
- *   range  = r(d) exp(c Y(d) - c^2 / 2)
+ *   range  = r(d) Y(d)
  *   tmin, tmax = middle -/+ range / 2
  * </pre>
  *
@@ -34,10 +36,14 @@ public final class WeatherMaker {
   /** Made years count from here, unless told otherwise. */
   public static final int DEFAULT_FIRST_YEAR = 2001;
 
-  /** How far ranges differ from day to day, as a share. Planning default, not measured. */
-  static final double RANGE_SPREAD = 0.35;
+  /**
+   * The shape by which ranges differ from day to day: as good as symmetric, with a deviation of 31
+   * % of the mean. Planning default, not measured.
+   */
+  static final double RANGE_SHAPE = 3.6;
 
-  private static final double LOG_SPREAD = Math.sqrt(Math.log1p(RANGE_SPREAD * RANGE_SPREAD));
+  /** Mean of a Weibull variate of this shape and of scale 1. */
+  private static final double RANGE_MEAN = Math.exp(Num.lnGamma(1 + 1 / RANGE_SHAPE));
 
   private final Normals normals;
   private final AnnualCycle middleC;
@@ -77,7 +83,8 @@ public final class WeatherMaker {
       // Months so unlike their neighbours that the course of the range falls below 0 have none.
       double range =
           Math.max(0, rangeC.on(date))
-              * Math.exp(LOG_SPREAD * normal() - LOG_SPREAD * LOG_SPREAD / 2);
+              * WeibullDist.inverseF(RANGE_SHAPE, 1, 0, stream.next())
+              / RANGE_MEAN;
       days.add(new Day(date, tenths(middle - range / 2), tenths(middle + range / 2)));
     }
     return days;

@@ -2,8 +2,13 @@ package propcap.farm;
 
 import java.util.List;
 
-/** The climate of a place where nobody kept a daily record: its twelve months, January first. */
-public record Normals(List<Month> months) {
+/**
+ * The climate of a place where nobody kept a daily record.
+ *
+ * @param months twelve, January first
+ * @param hasDefaults whether a spread or a persistence is a planning default
+ */
+public record Normals(List<Month> months, boolean hasDefaults) {
   /** Planning default, not measured. */
   public static final double DEFAULT_SPREAD_C = 4;
 

@@ -31,6 +31,7 @@ public final class NormalsFile {
         SourceText.read(file, Spot.whole(file), faults)
             .map(source -> new CsvFile(source, NEEDED, OPTIONAL, MOST_ROWS, faults));
     List<Normals.Month> months = new ArrayList<>();
+    boolean hasDefaults = false;
     int next = 1;
     for (Node.Keyed row : table.map(CsvFile::rows).orElse(List.of())) {
       Fields fields = new Fields("", row.spot(), row, ALL, faults);
@@ -40,6 +41,7 @@ public final class NormalsFile {
             row.spot(), "month " + month + " where " + next + " is due", "1 to 12, each once");
       }
       next = month > 0 ? month + 1 : next + 1;
+      hasDefaults |= OPTIONAL.stream().anyMatch(fields::isBlank);
       month(fields, unit).ifPresent(months::add);
     }
     if (!faults.any() && months.size() != MONTHS) {
@@ -48,7 +50,7 @@ public final class NormalsFile {
     if (faults.any()) {
       throw new FaultsException(faults.sorted());
     }
-    return new Normals(months);
+    return new Normals(months, hasDefaults);
   }
 
   private static Optional<Normals.Month> month(Fields fields, Degrees unit) {

@@ -23,7 +23,7 @@ final class Json {
 
   private final JsonObject members = new JsonObject();
 
-  Json put(String name, String text) {
+  Json put(String name, @Nullable String text) {
     members.addProperty(name, text);
     return this;
   }

@@ -19,7 +19,8 @@ enum KnownResults {
   SHIFT("shift.json", "scenario confidence groups"),
   GERMINATION_FIT("germination-fit.json", "counts version lots"),
   GERMINATION("germination.json", "counts version groups"),
-  STAGES("stages.json", "scenario listedTrays crops");
+  STAGES("stages.json", "scenario listedTrays crops"),
+  FROST("frost.json", "record thresholds releases");
 
   private final String file;
 

@@ -1,0 +1,101 @@
+package propcap.cli;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import propcap.evidence.FrostTable;
+import propcap.farm.Crop;
+import propcap.farm.Season;
+import propcap.farm.WeatherYear;
+import propcap.files.CropsFile;
+import propcap.files.WeatherFile;
+import propcap.report.FrostReport;
+
+/** From when is it safe to go out? */
+@Command(
+    name = "frost",
+    description = "Tells from a weather record when frost becomes unlikely, and what may go out.",
+    mixinStandardHelpOptions = true)
+final class FrostCommand implements Callable<Integer> {
+  @Parameters(
+      paramLabel = "WEATHER",
+      description = "The record: date,tmin,tmax in C. Other forms: see propcap weather.")
+  private Path file;
+
+  @Option(
+      names = "--threshold",
+      paramLabel = "TEMP",
+      converter = Temperature.class,
+      description = "A frost to count beside 0 C, -2.2 C and -4.4 C, such as -1C or 30F.")
+  private List<Double> thresholds = List.of();
+
+  @Option(
+      names = "--frost-at",
+      paramLabel = "TEMP",
+      converter = Temperature.class,
+      defaultValue = "0C",
+      description = "The frost that release dates go by. Default: ${DEFAULT-VALUE}.")
+  private double frostAtC;
+
+  @Option(
+      names = "--crops",
+      paramLabel = "FILE",
+      description = "The crops to release. Default: the list that propcap new writes.")
+  private @Nullable Path crops;
+
+  @Option(
+      names = "--from",
+      paramLabel = "DATE",
+      defaultValue = "2027-01-01",
+      description = "The season's first day, of any year. Default: ${DEFAULT-VALUE}.")
+  private LocalDate from;
+
+  @Option(
+      names = "--to",
+      paramLabel = "DATE",
+      defaultValue = "2027-07-31",
+      description = "The season's last day. Default: ${DEFAULT-VALUE}.")
+  private LocalDate to;
+
+  @Mixin private OutFolder out;
+
+  @Spec private CommandSpec spec;
+
+  @Override
+  public Integer call() throws Exception {
+    Path folder = out.folder(file, "-frost");
+    Season season = season();
+    Map<String, Crop> list = crops == null ? CropsFile.starter() : CropsFile.read(crops);
+    List<WeatherYear> years = WeatherFile.read(file, season);
+    List<Double> all =
+        Stream.of(FrostTable.THRESHOLDS_C, thresholds, List.of(frostAtC))
+            .flatMap(List::stream)
+            .toList();
+    FrostTable table = FrostTable.of(season, years, all, frostAtC, list);
+    String record = OutFolder.stem(file);
+    String cropList = crops == null ? "of a new set of files" : String.valueOf(crops.getFileName());
+    return Told.of(
+        spec,
+        FrostReport.headlines(table, record),
+        FrostReport.write(table, record, cropList, Propcap.Version.text(), folder));
+  }
+
+  private Season season() {
+    if (to.isBefore(from) || !to.isBefore(from.plusYears(1))) {
+      throw new ParameterException(
+          spec.commandLine(), "--to must lie within a year after --from " + from + ", was " + to);
+    }
+    return new Season(from, to);
+  }
+}

@@ -1,0 +1,130 @@
+package propcap.cli;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import propcap.evidence.GapFilling;
+import propcap.evidence.WeatherMaker;
+import propcap.farm.Normals;
+import propcap.farm.WeatherRecord;
+import propcap.files.Degrees;
+import propcap.files.Fault;
+import propcap.files.NewFile;
+import propcap.files.NormalsFile;
+import propcap.files.StationFile;
+import propcap.report.StationLines;
+import propcap.study.RunSettings;
+
+/** A weather record for the simulator, from a station's files or from monthly means. */
+@Command(
+    name = "weather",
+    description =
+        "Reads a station's daily temperatures as a weather service hands them out (GHCN-Daily by"
+            + " station, daily summaries, or date,tmin,tmax), or makes days from monthly means.",
+    mixinStandardHelpOptions = true)
+final class WeatherCommand implements Callable<Integer> {
+  @Parameters(
+      paramLabel = "FILE",
+      arity = "0..*",
+      description = "The station's files, one or more; gzip is unpacked.")
+  private List<Path> files = List.of();
+
+  @Option(
+      names = "--unit",
+      paramLabel = "UNIT",
+      description = "What files are in that do not tell: C, F or tenths (of a degree C).")
+  private @Nullable Degrees unit;
+
+  @Option(
+      names = "--fill",
+      paramLabel = "DAYS",
+      defaultValue = "" + GapFilling.DEFAULT_MOST_DAYS,
+      description = "Longest gap to fill by a straight line. Default: ${DEFAULT-VALUE}.")
+  private int fill;
+
+  @Option(names = "--all", description = "Show every gap and every value that was left out.")
+  private boolean all;
+
+  @Option(
+      names = "--normals",
+      paramLabel = "FILE",
+      description = "Make the days instead: month,tmin,tmax and, if known, sd and persistence.")
+  private @Nullable Path normals;
+
+  @Option(
+      names = "--years",
+      paramLabel = "N",
+      defaultValue = "30",
+      description = "How many years to make. Default: ${DEFAULT-VALUE}.")
+  private int years;
+
+  @Option(
+      names = "--first-year",
+      paramLabel = "YEAR",
+      defaultValue = "" + WeatherMaker.DEFAULT_FIRST_YEAR,
+      description = "What the first made year is called. Default: ${DEFAULT-VALUE}.")
+  private int firstYear;
+
+  @Option(
+      names = "--seed",
+      paramLabel = "S",
+      defaultValue = "" + RunSettings.DEFAULT_SEED,
+      description = "Seed of made days: the same seed, the same days. Default: ${DEFAULT-VALUE}.")
+  private long seed;
+
+  @Option(
+      names = "--to",
+      paramLabel = "FILE",
+      description = "Where to write the record. Default: nowhere, it is only looked at.")
+  private @Nullable Path to;
+
+  @Option(names = "--replace", description = "Let an older file give way; a copy is kept.")
+  private boolean replace;
+
+  @Spec private CommandSpec spec;
+
+  @Override
+  public Integer call() throws Exception {
+    Path from = normals;
+    require(files.isEmpty() != (from == null), "Give a station's files or --normals, not both");
+    require(fill >= 0 && fill <= 366, "--fill must be from 0 to 366, was " + fill);
+    require(years >= 1 && years <= 1000, "--years must be from 1 to 1000, was " + years);
+    require(firstYear >= 1 && firstYear <= 9000, "--first-year must be from 1 to 9000");
+    if (to != null) {
+      NewFile.check(to, replace);
+    }
+    return from == null ? read() : make(from);
+  }
+
+  private int read() throws Exception {
+    StationFile station = StationFile.read(files, unit);
+    GapFilling.Filled filled = GapFilling.fill(station.record(), fill);
+    List<String> leftOut = station.leftOut().stream().map(Fault::toString).toList();
+    return tell(
+        StationLines.of(station.record().station(), filled, station.flagged(), leftOut, all),
+        filled.days());
+  }
+
+  private int make(Path from) throws Exception {
+    Normals monthly = NormalsFile.read(from, unit == null ? Degrees.C : unit);
+    List<WeatherRecord.Day> days = WeatherMaker.make(monthly, firstYear, years, seed);
+    return tell(StationLines.made(days, monthly, seed), days);
+  }
+
+  private int tell(List<String> lines, List<WeatherRecord.Day> days) throws Exception {
+    return Told.of(spec, lines, to == null ? List.of() : NewFile.writeWeather(days, to, replace));
+  }
+
+  private void require(boolean holds, String otherwise) {
+    if (!holds) {
+      throw new ParameterException(spec.commandLine(), otherwise);
+    }
+  }
+}

@@ -30,6 +30,9 @@ import propcap.study.RunSettings;
             + " station, daily summaries, or date,tmin,tmax), or makes days from monthly means.",
     mixinStandardHelpOptions = true)
 final class WeatherCommand implements Callable<Integer> {
+  /** More days than these a weather record may not have. */
+  private static final int MOST_YEARS = 250;
+
   @Parameters(
       paramLabel = "FILE",
       arity = "0..*",
@@ -95,7 +98,7 @@ final class WeatherCommand implements Callable<Integer> {
     Path from = normals;
     require(files.isEmpty() != (from == null), "Give a station's files or --normals, not both");
     require(fill >= 0 && fill <= 366, "--fill must be from 0 to 366, was " + fill);
-    require(years >= 1 && years <= 1000, "--years must be from 1 to 1000, was " + years);
+    require(years >= 1 && years <= MOST_YEARS, "--years must be from 1 to 250, was " + years);
     require(firstYear >= 1 && firstYear <= 9000, "--first-year must be from 1 to 9000");
     if (to != null) {
       NewFile.check(to, replace);

@@ -1,5 +1,7 @@
 package propcap.farm;
 
+import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 
 /**
@@ -9,8 +11,11 @@ import java.util.List;
  * @param hasDefaults whether a spread or a persistence is a planning default
  */
 public record Normals(List<Month> months, boolean hasDefaults) {
-  /** Planning default, not measured. */
-  public static final double DEFAULT_SPREAD_C = 4;
+  /** Spread of the coldest month, degrees C. Planning default, not measured. */
+  public static final double DEFAULT_WINTER_SPREAD_C = 4.4;
+
+  /** Spread of the warmest month, degrees C. Planning default, not measured. */
+  public static final double DEFAULT_SUMMER_SPREAD_C = 2.6;
 
   /** Planning default, not measured. */
   public static final double DEFAULT_PERSISTENCE = 0.65;
@@ -34,10 +39,43 @@ public record Normals(List<Month> months, boolean hasDefaults) {
           persistence >= 0 && persistence < 1,
           "persistence must be from 0 to below 1, was " + persistence);
     }
+
+    /** The middle of both means, degrees C. */
+    public double middleC() {
+      return (minC + maxC) / 2;
+    }
+
+    Month withSpreadC(double newSpreadC) {
+      return new Month(minC, maxC, newSpreadC, persistence);
+    }
   }
 
   public Normals {
     months = List.copyOf(months);
     Checks.require(months.size() == 12, "normals have 12 months, were " + months.size());
+  }
+
+  /**
+   * The same with default spreads for some months: the weather changes more from day to day in
+   * winter than in summer, so a month's lies between the two as its temperature does.
+   *
+   * @param which by the months' place in the list
+   */
+  public Normals withDefaultSpreads(Collection<Integer> which) {
+    double coldest = months.stream().mapToDouble(Month::middleC).min().orElse(0);
+    double warmest = months.stream().mapToDouble(Month::middleC).max().orElse(0);
+    List<Month> changed = new ArrayList<>(months);
+    for (int m : which) {
+      double warmth =
+          warmest > coldest ? (months.get(m).middleC() - coldest) / (warmest - coldest) : 0.5;
+      changed.set(
+          m,
+          months
+              .get(m)
+              .withSpreadC(
+                  DEFAULT_WINTER_SPREAD_C
+                      + warmth * (DEFAULT_SUMMER_SPREAD_C - DEFAULT_WINTER_SPREAD_C)));
+    }
+    return new Normals(changed, hasDefaults || !which.isEmpty());
   }
 }

@@ -31,6 +31,7 @@ public final class NormalsFile {
         SourceText.read(file, Spot.whole(file), faults)
             .map(source -> new CsvFile(source, NEEDED, OPTIONAL, MOST_ROWS, faults));
     List<Normals.Month> months = new ArrayList<>();
+    List<Integer> withoutSpread = new ArrayList<>();
     boolean hasDefaults = false;
     int next = 1;
     for (Node.Keyed row : table.map(CsvFile::rows).orElse(List.of())) {
@@ -41,6 +42,9 @@ public final class NormalsFile {
             row.spot(), "month " + month + " where " + next + " is due", "1 to 12, each once");
       }
       next = month > 0 ? month + 1 : next + 1;
+      if (fields.isBlank("sd")) {
+        withoutSpread.add(months.size());
+      }
       hasDefaults |= OPTIONAL.stream().anyMatch(fields::isBlank);
       month(fields, unit).ifPresent(months::add);
     }
@@ -50,16 +54,14 @@ public final class NormalsFile {
     if (faults.any()) {
       throw new FaultsException(faults.sorted());
     }
-    return new Normals(months, hasDefaults);
+    return new Normals(months, hasDefaults).withDefaultSpreads(withoutSpread);
   }
 
   private static Optional<Normals.Month> month(Fields fields, Degrees unit) {
     double min = fields.number("tmin", Quantity.DEGREES);
     double max = fields.number("tmax", Quantity.DEGREES);
     double spread =
-        fields.isBlank("sd")
-            ? Normals.DEFAULT_SPREAD_C
-            : unit.differenceToC(fields.number("sd", Quantity.DEGREES));
+        fields.isBlank("sd") ? 0 : unit.differenceToC(fields.number("sd", Quantity.DEGREES));
     double persistence =
         fields.isBlank("persistence")
             ? Normals.DEFAULT_PERSISTENCE

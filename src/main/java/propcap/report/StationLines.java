@@ -57,8 +57,10 @@ public final class StationLines {
     if (normals.hasDefaults()) {
       lines.add(
           "Where sd or persistence is not given: "
-              + Words.amount(Normals.DEFAULT_SPREAD_C)
-              + " °C and "
+              + Words.amount(Normals.DEFAULT_WINTER_SPREAD_C)
+              + " °C in the coldest month to "
+              + Words.amount(Normals.DEFAULT_SUMMER_SPREAD_C)
+              + " °C in the warmest, and "
               + Normals.DEFAULT_PERSISTENCE
               + ", planning defaults, not measured");
     }

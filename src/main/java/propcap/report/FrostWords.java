@@ -23,7 +23,7 @@ record FrostWords(FrostTable table) {
 
   /** Such as {@code -2.2 °C (28 °F)}. */
   static String degrees(double tempC) {
-    return String.format(Locale.ENGLISH, "%s °C (%.0f °F)", bare(tempC), tempC * 9 / 5 + 32 + 0.0);
+    return String.format(Locale.ENGLISH, "%s °C (%.0f °F)", bare(tempC), tempC * 9 / 5 + 32);
   }
 
   private static String bare(double tempC) {

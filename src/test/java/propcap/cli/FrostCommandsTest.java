@@ -84,6 +84,13 @@ class FrostCommandsTest {
   }
 
   @Test
+  void theDocumentShowsWhatTheCommandPrints() throws IOException {
+    String printed = frost(DEMO, "--crops", "demo-data/crops.yaml").out();
+    String headlines = printed.substring(0, printed.indexOf(System.lineSeparator().repeat(2)));
+    assertThat(Files.readString(Path.of("docs/evidence-frost.md"))).contains(headlines);
+  }
+
+  @Test
   void moreThresholdsMayBeAskedForInFahrenheitToo() throws IOException {
     assertThat(frost(DEMO, "--threshold", "30F", "--threshold", "2C").exitCode()).isZero();
     JsonArray thresholds = json().getAsJsonArray("thresholds");
@@ -112,7 +119,8 @@ class FrostCommandsTest {
     Run run = frost(record(3, d -> -8).toString());
     assertThat(run.exitCode()).isZero();
     assertThat(run.out()).contains("frosts go on to the season’s end in more than 1 year of 10");
-    assertThat(Files.readString(out().resolve("frost-releases.csv"))).contains("tomato,0.2,2,,,");
+    assertThat(Files.readString(out().resolve("frost-releases.csv")))
+        .contains("tomato,0.2,2,,08-03,");
     assertNothingOdd();
   }
 

@@ -44,7 +44,7 @@ class FrostLimitsTest {
         .isCloseTo(student, within(2e-3 * student));
   }
 
-  private static final int RECORDS = 600;
+  private static final int RECORDS = 1000;
   private static final int YEARS = 30;
   private static final double MEAN = 114.7;
   private static final double SD = 11.7;
@@ -82,13 +82,13 @@ class FrostLimitsTest {
   }
 
   /**
-   * 95 % of 600 records, standard error 0.9 %; whole days at both ends add up to 3 %. Three errors
-   * below 95 % come by chance once in 700 times for each of the three.
+   * 95 % of 1,000 records, standard error 0.7 %, and up to 2 % more, for days are whole at both
+   * ends. 93 % is 2.9 errors below: by chance once in 500 times for each of the three.
    */
   @ParameterizedTest(name = "the day of {0}")
   @ValueSource(doubles = {0.10, 0.50, 0.90})
   void theFittedLimitsHoldInNineteenRecordsOfTwenty(double chance) {
-    assertThat(coverage(chance, fitted(YEARS))).isBetween(0.923, 0.99);
+    assertThat(coverage(chance, fitted(YEARS))).isBetween(0.93, 0.98);
   }
 
   /** The twin: limits as of 120 years are half as wide and hold in two records of three. */
@@ -102,6 +102,6 @@ class FrostLimitsTest {
   @ParameterizedTest(name = "the day of {0}")
   @ValueSource(doubles = {0.10, 0.20, 0.33, 0.50, 0.67, 0.80, 0.90})
   void theCountedLimitsHoldInNineteenRecordsOfTwentyOrMore(double chance) {
-    assertThat(coverage(chance, FrostDates::counted)).isGreaterThan(0.923);
+    assertThat(coverage(chance, FrostDates::counted)).isGreaterThan(0.93);
   }
 }

@@ -43,7 +43,7 @@ class NormalsFileTest {
   /** The spread falls from the coldest month to the warmest as the temperature rises. */
   @Test
   void whatIsNotGivenIsAPlanningDefault() throws Exception {
-    Normals normals = NormalsFile.read(file("month,tmin,tmax", "M,M,2M"), Degrees.C);
+    Normals normals = NormalsFile.read(file("month,tmin,tmax", "M,M,30"), Degrees.C);
     assertThat(normals.hasDefaults()).isTrue();
     Normals.Month january = normals.months().get(0);
     assertThat(january.spreadC()).isEqualTo(Normals.DEFAULT_WINTER_SPREAD_C);

@@ -13,7 +13,7 @@ import propcap.evidence.FrostDates.FrostDate;
 /**
  * Published frost dates: Georgetown, Delaware (University of Delaware Research and Education
  * Center), and stations of NOAA's normals of 1981 to 2010. Tables speak of a frost after a date,
- * the model of one on or after it, and both round to days: a day is allowed.
+ * the model of one on or after it, which is the day before; both round to days: a day is allowed.
  */
 class PublishedFrostTest {
   private static final NormalDistribution NORMAL = new NormalDistribution(null, 0, 1);
@@ -44,9 +44,9 @@ class PublishedFrostTest {
     List<Double> chances = List.of(0.10, 0.33, 0.50, 0.67, 0.90);
     List<String> published = List.of(p10, p33, p50, p67, p90);
     for (int i = 0; i < chances.size(); i++) {
-      assertThat((double) fitted(dates, chances.get(i)))
+      assertThat(fitted(dates, chances.get(i)) - 1)
           .as(atF + " F at " + chances.get(i))
-          .isCloseTo(day(published.get(i)) + 0.5, within(1.5));
+          .isCloseTo(day(published.get(i)), within(1));
     }
   }
 
@@ -80,8 +80,8 @@ class PublishedFrostTest {
     double sd = (day(p50) - day(p90)) / NORMAL.inverseCumulativeProbability(0.9);
     assertThat(sd).isCloseTo(spread, within(0.05)).isBetween(8.5, 17.9);
     FrostDates dates = like(day(p50), sd);
-    assertThat((double) fitted(dates, 0.50)).isCloseTo(day(p50) + 0.5, within(1.5));
-    assertThat((double) fitted(dates, 0.90)).isCloseTo(day(p90) + 0.5, within(1.5));
+    assertThat(fitted(dates, 0.50) - 1).isCloseTo(day(p50), within(1));
+    assertThat(fitted(dates, 0.90) - 1).isCloseTo(day(p90), within(1));
   }
 
   private static int day(String monthDay) {

@@ -44,7 +44,7 @@ final class BottleneckCommand implements Callable<Integer> {
             spec,
             RunSettings.DEFAULT_SEASONS,
             (run, progress) -> Bottlenecking.bottlenecks(scenario, run, steps, progress));
-    return options.tell(
+    return Told.of(
         spec,
         Answers.headlines(bottlenecks),
         Answers.write(bottlenecks, Propcap.Version.text(), folder));

@@ -44,7 +44,7 @@ final class CompareCommand implements Callable<Integer> {
             spec,
             RunSettings.DEFAULT_SEASONS,
             (run, progress) -> Comparing.compare(scenarios, run, progress));
-    return options.tell(
+    return Told.of(
         spec,
         Answers.headlines(comparison),
         Answers.write(comparison, Propcap.Version.text(), folder));

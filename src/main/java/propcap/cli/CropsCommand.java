@@ -5,14 +5,11 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import picocli.CommandLine.TypeConversionException;
 import propcap.files.CropBook;
-import propcap.files.Temperature;
 import propcap.study.BadQuestionException;
 
 /** What is known of a crop, and from where. */
@@ -30,7 +27,7 @@ final class CropsCommand implements Callable<Integer> {
   @Option(
       names = "--at",
       paramLabel = "TEMPERATURE",
-      converter = Celsius.class,
+      converter = Temperature.class,
       description = "How long it takes there, such as 65F or 18C. Default: as in the list.")
   private @Nullable Double at;
 
@@ -62,17 +59,5 @@ final class CropsCommand implements Callable<Integer> {
                     new BadQuestionException(
                         "no crop '" + asked + "' in the list; " + book.nearest(asked))),
         at);
-  }
-
-  /** A temperature in C or F. */
-  static final class Celsius implements ITypeConverter<Double> {
-    @Override
-    public Double convert(String text) {
-      try {
-        return Temperature.inC(text);
-      } catch (IllegalArgumentException e) {
-        throw new TypeConversionException(String.valueOf(e.getMessage()));
-      }
-    }
   }
 }

@@ -1,13 +1,12 @@
 package propcap.cli;
 
-import java.io.IOException;
-import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -23,9 +22,9 @@ import propcap.evidence.GerminationFitting;
 import propcap.farm.CountedTray;
 import propcap.farm.Crop;
 import propcap.files.CountsReader;
-import propcap.files.CropListReader;
-import propcap.files.CropListWriter;
+import propcap.files.CropBook;
 import propcap.files.FaultsException;
+import propcap.files.Together;
 import propcap.report.CropEntryText;
 import propcap.report.GerminationAnswers;
 
@@ -49,16 +48,12 @@ final class FitGerminationCommand implements Callable<Integer> {
   private @Nullable Path crops;
 
   @Option(
-      names = "--write",
-      paramLabel = "CROPS",
-      description = "The crop list to write the answer into; a copy of it is kept beside it.")
-  private @Nullable Path write;
-
-  @Option(
       names = "--lot",
       paramLabel = "LOT",
       description = "The lot to write, where a crop has several.")
   private @Nullable String lot;
+
+  @Mixin private WriteOption write;
 
   @Mixin private OutFolder out;
 
@@ -67,44 +62,38 @@ final class FitGerminationCommand implements Callable<Integer> {
   @Override
   public Integer call() throws Exception {
     Path folder = out.folder(file, "-germination");
-    Map<String, Crop> known = known();
+    Together files = new Together();
+    Map<String, Crop> known = files.read(this::known).orElse(Map.of());
+    List<CountedTray> trays = files.read(() -> CountsReader.read(file)).orElse(List.of());
+    files.check();
     Map<String, Double> optimaC = new HashMap<>();
     known.forEach((name, crop) -> optimaC.put(name, crop.emergence().optimumC()));
-    List<CountedTray> trays = CountsReader.read(file);
     GerminationFit fit = GerminationFitting.fit(trays, optimaC);
     List<CropEntry> entries = new ArrayList<>();
     for (GerminationFit.Lot each : fit.lots()) {
       Crop crop = known.get(each.crop());
       entries.add(CropEntry.of(each, crop == null ? null : crop.emergence().atC()));
     }
-    String changed = write(entries);
-    String name = OutFolder.name(file);
-    List<Path> written =
-        GerminationAnswers.write(fit, entries, name, Propcap.Version.text(), folder);
-    OutFolder.tell(spec, GerminationAnswers.headlines(fit, entries, name), written);
-    PrintWriter terminal = spec.commandLine().getOut();
-    terminal.println();
-    if (changed.isEmpty()) {
-      entries.forEach(
-          entry ->
-              new CropEntryText(entry).block(known.get(entry.crop())).forEach(terminal::println));
+    String name = OutFolder.stem(file);
+    List<String> lines = new ArrayList<>(GerminationAnswers.headlines(fit, entries, name));
+    lines.add("");
+    Optional<Path> list = write.list();
+    if (list.isPresent()) {
+      lines.addAll(WriteOption.change(list.get(), values(entries)));
     } else {
-      terminal.println(changed);
+      entries.forEach(e -> lines.addAll(new CropEntryText(e).block(known.get(e.crop()))));
     }
-    return Propcap.DONE;
+    return Told.of(
+        spec, lines, GerminationAnswers.write(fit, entries, name, Propcap.Version.text(), folder));
   }
 
   private Map<String, Crop> known() throws FaultsException {
-    Path list = crops == null ? write : crops;
-    return list == null ? Map.of() : CropListReader.read(list);
+    Optional<Path> list = crops == null ? write.list() : Optional.of(crops);
+    return list.isEmpty() ? Map.of() : CropBook.read(list.get()).crops();
   }
 
-  /** Writes into the list, if one is given, and says so; a crop's entry holds one lot. */
-  private String write(List<CropEntry> entries) throws FaultsException, IOException {
-    Path list = write;
-    if (list == null) {
-      return "";
-    }
+  /** What to write: a crop's entry holds one lot. */
+  private Map<String, Map<String, Map<String, String>>> values(List<CropEntry> entries) {
     Map<String, Map<String, Map<String, String>>> values = new LinkedHashMap<>();
     for (CropEntry entry : entries) {
       if ((lot == null || lot.equals(entry.lot()))
@@ -117,12 +106,6 @@ final class FitGerminationCommand implements Callable<Integer> {
     if (values.isEmpty()) {
       throw new ParameterException(spec.commandLine(), "There is no lot " + lot + ".");
     }
-    Path backup = CropListWriter.change(list, values);
-    return "wrote "
-        + String.join(", ", values.keySet())
-        + " into "
-        + list
-        + "; as it was it is kept in "
-        + backup.getFileName();
+    return values;
   }
 }

@@ -1,9 +1,12 @@
 package propcap.cli;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
-import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -11,7 +14,6 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import propcap.evidence.Stages;
 import propcap.files.TrayLogReader;
-import propcap.report.Results;
 import propcap.report.StagesAnswer;
 
 /** What does the log of trays say of growing on, potting and hardening off? */
@@ -39,11 +41,9 @@ final class FitStagesCommand implements Callable<Integer> {
       description = "How many trays a figure of the crop list weighs. Default: ${DEFAULT-VALUE}.")
   private double listedTrays;
 
-  @Option(
-      names = "--out",
-      paramLabel = "FOLDER",
-      description = "Where the results go. Default: a folder in results, by the log's file.")
-  private @Nullable Path out;
+  @Mixin private WriteOption write;
+
+  @Mixin private OutFolder out;
 
   @Spec private CommandSpec spec;
 
@@ -53,22 +53,16 @@ final class FitStagesCommand implements Callable<Integer> {
       throw new ParameterException(
           spec.commandLine(), "--list-weighs must be 1 to 1000000 trays, was " + listedTrays);
     }
-    Path folder = out == null ? Path.of("results", stem(log) + "-stages") : out;
-    Results.check(folder);
+    Path folder = out.folder(log, "-stages");
     TrayLogReader.TrayLog read = TrayLogReader.read(log, scenario);
     Stages stages = Stages.fit(read.scenario(), read.trays(), listedTrays);
-    var terminal = spec.commandLine().getOut();
-    StagesAnswer.headlines(stages).forEach(terminal::println);
-    terminal.println();
-    StagesAnswer.entry(stages).forEach(terminal::println);
-    terminal.println();
-    StagesAnswer.write(stages, Propcap.Version.text(), folder)
-        .forEach(path -> terminal.println("wrote " + path));
-    return Propcap.DONE;
-  }
-
-  private static String stem(Path file) {
-    Path name = file.getFileName();
-    return name == null ? "log" : name.toString().replaceFirst("\\.csv$", "");
+    List<String> lines = new ArrayList<>(StagesAnswer.headlines(stages));
+    lines.add("");
+    Optional<Path> list = write.list();
+    lines.addAll(
+        list.isEmpty()
+            ? StagesAnswer.entry(stages)
+            : WriteOption.change(list.get(), StagesAnswer.values(stages)));
+    return Told.of(spec, lines, StagesAnswer.write(stages, Propcap.Version.text(), folder));
   }
 }

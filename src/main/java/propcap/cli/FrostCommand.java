@@ -18,7 +18,9 @@ import propcap.evidence.FrostTable;
 import propcap.farm.Crop;
 import propcap.farm.Season;
 import propcap.farm.WeatherYear;
-import propcap.files.CropsFile;
+import propcap.files.CropBook;
+import propcap.files.FaultsException;
+import propcap.files.Together;
 import propcap.files.WeatherFile;
 import propcap.report.FrostReport;
 
@@ -51,7 +53,7 @@ final class FrostCommand implements Callable<Integer> {
   @Option(
       names = "--crops",
       paramLabel = "FILE",
-      description = "The crops to release. Default: the list that propcap new writes.")
+      description = "The crops to release. Default: the list that Propcap brings.")
   private @Nullable Path crops;
 
   @Option(
@@ -76,19 +78,31 @@ final class FrostCommand implements Callable<Integer> {
   public Integer call() throws Exception {
     Path folder = out.folder(file, "-frost");
     Season season = season();
-    Map<String, Crop> list = crops == null ? CropsFile.starter() : CropsFile.read(crops);
-    List<WeatherYear> years = WeatherFile.read(file, season);
+    Together files = new Together();
+    Map<String, Crop> list = files.read(this::cropList).orElse(Map.of());
+    List<WeatherYear> years = files.read(() -> WeatherFile.read(file, season)).orElse(List.of());
+    files.check();
     List<Double> all =
         Stream.of(FrostTable.THRESHOLDS_C, thresholds, List.of(frostAtC))
             .flatMap(List::stream)
+            .map(FrostCommand::toATenth)
             .toList();
-    FrostTable table = FrostTable.of(season, years, all, frostAtC, list);
+    FrostTable table = FrostTable.of(season, years, all, toATenth(frostAtC), list);
     String record = OutFolder.stem(file);
-    String cropList = crops == null ? "of a new set of files" : String.valueOf(crops.getFileName());
+    String cropList = crops == null ? "that Propcap brings" : String.valueOf(crops.getFileName());
     return Told.of(
         spec,
         FrostReport.headlines(table, record),
         FrostReport.write(table, record, cropList, Propcap.Version.text(), folder));
+  }
+
+  private Map<String, Crop> cropList() throws FaultsException {
+    return (crops == null ? CropBook.ofPropcap() : CropBook.read(crops)).crops();
+  }
+
+  /** As records hold temperatures, so that 28 F is one with -2.2 C. */
+  private static double toATenth(double tempC) {
+    return Math.round(10 * tempC) / 10.0;
   }
 
   private Season season() {

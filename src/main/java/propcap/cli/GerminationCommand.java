@@ -30,11 +30,10 @@ final class GerminationCommand implements Callable<Integer> {
   public Integer call() throws Exception {
     Path folder = out.folder(file, "-indices");
     GerminationReport report = GerminationReport.of(CountsReader.read(file));
-    String name = OutFolder.name(file);
-    OutFolder.tell(
+    String name = OutFolder.stem(file);
+    return Told.of(
         spec,
         GerminationAnswers.headlines(report, name),
         GerminationAnswers.write(report, name, Propcap.Version.text(), folder));
-    return Propcap.DONE;
   }
 }

@@ -53,7 +53,7 @@ final class RunCommand implements Callable<Integer> {
             most,
             precision,
             (settings, progress) -> Forecasting.forecast(scenario, settings, progress));
-    return options.tell(
+    return Told.of(
         spec, Headlines.of(forecast), Results.write(forecast, Propcap.Version.text(), folder));
   }
 }

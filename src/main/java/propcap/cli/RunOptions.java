@@ -2,7 +2,6 @@ package propcap.cli;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.function.DoubleConsumer;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.ITypeConverter;
@@ -90,11 +89,6 @@ final class RunOptions {
     }
     Results.check(folder);
     return folder;
-  }
-
-  /** Prints what matters, and which files hold the rest. */
-  int tell(CommandSpec spec, List<String> lines, List<Path> written) {
-    return Told.of(spec, lines, written);
   }
 
   /** A share, written as 0.002 or as 0.2%. */

@@ -67,7 +67,7 @@ final class ShiftCommand implements Callable<Integer> {
             spec,
             RunSettings.DEFAULT_SEASONS,
             (run, progress) -> Shifting.shift(scenario, matches, from, to, step, run, progress));
-    return options.tell(
+    return Told.of(
         spec, Answers.headlines(shifts), Answers.write(shifts, Propcap.Version.text(), folder));
   }
 }

@@ -102,7 +102,7 @@ final class SizeCommand implements Callable<Integer> {
             spec, SEASONS, (run, progress) -> SizingRun.size(scenario, question, run, progress));
     OrderList order = ordering.of(sizing);
     int done =
-        options.tell(
+        Told.of(
             spec,
             Answers.headlines(sizing, order),
             Answers.write(sizing, order, Propcap.Version.text(), folder));

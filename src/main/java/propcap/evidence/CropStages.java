@@ -14,6 +14,8 @@ import propcap.farm.Crop;
  * @param loss on the table, outbreaks apart
  * @param outbreakChance of damping-off in a tray
  * @param severity mean share that an outbreak takes
+ * @param holdsDays that a ready plug keeps
+ * @param overheldLoss of a day beyond them
  * @param pottingLoss null: the crop is never potted on
  * @param outbreaks chance that a tray had an outbreak, for each with both counts on the table
  */
@@ -28,6 +30,7 @@ public record CropStages(
     List<Double> outbreaks,
     @Nullable Learned pottingLoss,
     Learned hardeningLoss,
+    Learned holdsDays,
     Learned overheldLoss) {
   public CropStages {
     trays = List.copyOf(trays);
@@ -79,7 +82,7 @@ public record CropStages(
             hasOutbreaks
                 ? new Crop.DampingOff(outbreakChance.learned().value(), severity.learned().value())
                 : Crop.DampingOff.NONE,
-            old.holdsDays(),
+            holdsDays.learned().value(),
             overheldLoss.learned().value()),
         potting(),
         hardening());

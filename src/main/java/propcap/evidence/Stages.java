@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import propcap.evidence.TrayEvidence.Count;
-import propcap.evidence.TrayEvidence.Overheld;
 import propcap.farm.Crop;
 import propcap.farm.LoggedTray;
 import propcap.farm.Scenario;
@@ -94,10 +93,21 @@ public record Stages(
             plants,
             present(trays.stream().map(TrayEvidence::hardening).toList()));
     Table table = Table.of(crop, trays, weight);
+    Learned takes = inDays(requirement.degreeDays(), perDay);
+    double days = takes.learned().value();
+    Holding holding =
+        holding(
+            crop,
+            trays,
+            weight,
+            new Holding.Besides(
+                1 - Math.pow(1 - table.loss().learned().value(), 1 / days),
+                potting.learned().value(),
+                hardening.learned().value()));
     return new CropStages(
         crop,
         trays,
-        inDays(requirement.degreeDays(), perDay),
+        takes,
         requirement.spread(),
         table.loss(),
         table.chance(),
@@ -107,7 +117,8 @@ public record Stages(
             ? null
             : potting,
         hardening,
-        overheld(growing.overheldLossPerDay(), plants, trays, potting, hardening));
+        holding.holdsDays(),
+        holding.lossPerDay());
   }
 
   private static <T> List<T> present(List<@Nullable T> things) {
@@ -147,20 +158,16 @@ public record Stages(
         kept == 0 ? 1 : new BetaBelief(lost + 1, kept).quantile(1 - Estimate.TAIL));
   }
 
-  private static Learned overheld(
-      double listed, double weight, List<TrayEvidence> trays, Learned potting, Learned hardening) {
-    List<Overheld> held = trays.stream().flatMap(t -> t.overheld().stream()).toList();
-    BetaBelief belief = BetaBelief.of(listed, weight);
-    if (held.isEmpty()) {
-      return Learned.nothing(belief.around(listed));
-    }
-    double pottingLoss = potting.learned().value();
-    double hardeningLoss = hardening.learned().value();
-    return new Learned(
-        belief.around(listed),
-        OverheldLoss.fit(held, BetaBelief.NONE, pottingLoss, hardeningLoss),
-        OverheldLoss.fit(held, belief, pottingLoss, hardeningLoss),
-        held.size());
+  private static Holding holding(
+      Crop crop, List<TrayEvidence> trays, double weight, Holding.Besides besides) {
+    Crop.GrowingOn growing = crop.growingOn();
+    return Holding.fit(
+        trays.stream().flatMap(t -> t.held().stream()).toList(),
+        growing.holdsDays(),
+        growing.overheldLossPerDay(),
+        weight,
+        weight * crop.cells(),
+        besides);
   }
 
   /** What was learned of losses on the table. */

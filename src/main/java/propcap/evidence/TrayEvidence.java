@@ -15,7 +15,7 @@ import propcap.farm.Loss;
  * @param potting null: nothing of the losses in potting on
  * @param hardening null: nothing of the losses outdoors
  * @param waitedDays from ready to the first move; null: not known
- * @param overheld counts between which plants were held too long
+ * @param held counts between which ready plugs waited
  */
 public record TrayEvidence(
     LoggedTray tray,
@@ -25,9 +25,9 @@ public record TrayEvidence(
     @Nullable Count potting,
     @Nullable Count hardening,
     @Nullable Integer waitedDays,
-    List<Overheld> overheld) {
+    List<Held> held) {
   public TrayEvidence {
-    overheld = List.copyOf(overheld);
+    held = List.copyOf(held);
   }
 
   /**
@@ -73,10 +73,23 @@ public record TrayEvidence(
   }
 
   /**
-   * Plants that were held too long between two counts.
+   * Plants that waited, ready, between two counts.
    *
-   * @param days beyond those that the plug keeps
-   * @param besides what else cost plants meanwhile: POTTING, HARDENING, or OVERHELD for nothing
+   * @param fromDay of the first count, in days since they were ready
+   * @param toDay of the second
+   * @param besides what else cost plants meanwhile: POTTING, HARDENING, or OVERHELD for no more
+   *     than the table's own losses
    */
-  public record Overheld(Count count, double days, Loss besides) {}
+  public record Held(Count count, double fromDay, double toDay, Loss besides) {
+    public Held {
+      if (!(fromDay >= 0 && toDay > fromDay && Double.isFinite(toDay))) {
+        throw new IllegalArgumentException("no days of waiting: " + fromDay + " to " + toDay);
+      }
+    }
+
+    /** Days between the counts beyond those that a plug keeps. */
+    public double daysBeyond(double holdsDays) {
+      return Math.max(0, toDay - holdsDays) - Math.max(0, fromDay - holdsDays);
+    }
+  }
 }

@@ -8,7 +8,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import propcap.evidence.TrayEvidence.Count;
-import propcap.evidence.TrayEvidence.Overheld;
+import propcap.evidence.TrayEvidence.Held;
 import propcap.evidence.TrayEvidence.Ripening;
 import propcap.farm.Crop;
 import propcap.farm.LoggedTray;
@@ -34,28 +34,26 @@ final class TrayReading {
   }
 
   private TrayEvidence read() {
-    List<Overheld> overheld = new ArrayList<>();
-    Count potting = null;
-    Count hardening = null;
+    List<Held> held = new ArrayList<>();
     Optional<Count> potted = Count.between(readyForTheMove(), tray.plants(TrayEvent.POTTED_ON));
-    if (potted.isPresent()) {
-      double days = overheldDays(TrayEvent.POTTED_ON);
-      if (days > 0) {
-        overheld.add(new Overheld(potted.get(), days, Loss.POTTING));
-      } else {
-        potting = potted.get();
-      }
+    potted
+        .flatMap(count -> held(count, lastCount(), TrayEvent.POTTED_ON, Loss.POTTING))
+        .ifPresent(held::add);
+    if (!wasPotted) {
+      TrayEvent left = diedOnTheTable() ? TrayEvent.THROWN_OUT : TrayEvent.MOVED_OUT;
+      Count.between(readyForTheMove(), tray.plants(left))
+          .flatMap(count -> held(count, lastCount(), left, Loss.OVERHELD))
+          .ifPresent(held::add);
     }
-    waitedTooLong().ifPresent(overheld::add);
-    Optional<Count> hardened = Count.between(tray.plants(TrayEvent.MOVED_OUT), atTheEnd());
-    if (hardened.isPresent() && !hadKillingNight()) {
-      double days = overheldDays(end()) - overheldDays(TrayEvent.MOVED_OUT);
-      if (days > 0) {
-        overheld.add(new Overheld(hardened.get(), days, Loss.HARDENING));
-      } else {
-        hardening = hardened.get();
-      }
-    }
+    Optional<Count> hardened =
+        Count.between(tray.plants(TrayEvent.MOVED_OUT), atTheEnd())
+            .filter(count -> !hadKillingNight());
+    hardened
+        .flatMap(count -> held(count, TrayEvent.MOVED_OUT, end(), Loss.HARDENING))
+        .ifPresent(held::add);
+    Count potting = potted.filter(c -> !isOverheldAt(TrayEvent.POTTED_ON)).orElse(null);
+    Count hardening =
+        hardened.filter(c -> overheldDays(end()) <= overheldDays(TrayEvent.MOVED_OUT)).orElse(null);
     return new TrayEvidence(
         tray,
         ripening().orElse(null),
@@ -64,7 +62,7 @@ final class TrayReading {
         potting,
         hardening,
         waited(),
-        overheld);
+        held);
   }
 
   /**
@@ -126,35 +124,45 @@ final class TrayReading {
 
   /** Plants at the last count before any move. */
   private Optional<Integer> readyForTheMove() {
-    return tray.entries().stream()
-        .filter(e -> e.event() == TrayEvent.READY || e.event() == TrayEvent.OUTBREAK)
-        .flatMap(e -> tray.plants(e.event()).stream())
-        .reduce((earlier, later) -> later);
+    return tray.plants(lastCount());
   }
 
-  /** What a plug that was not potted on lost on the table by being held too long. */
-  private Optional<Overheld> waitedTooLong() {
-    TrayEvent left = diedOnTheTable() ? TrayEvent.THROWN_OUT : TrayEvent.MOVED_OUT;
-    double days = overheldDays(left);
-    return days > 0
-        ? Count.between(readyForTheMove(), tray.plants(left))
-            .map(count -> new Overheld(count, days, Loss.OVERHELD))
+  /** The event of that count: ready, or damping-off where that was counted later. */
+  private TrayEvent lastCount() {
+    return tray.entries().stream()
+        .map(LoggedTray.Entry::event)
+        .filter(e -> e == TrayEvent.READY || e == TrayEvent.OUTBREAK)
+        .filter(e -> tray.plants(e).isPresent())
+        .reduce((earlier, later) -> later)
+        .orElse(TrayEvent.READY);
+  }
+
+  /** Of a plug whose day of being ready is known, and that stood ready between two counts. */
+  private Optional<Held> held(Count count, TrayEvent from, TrayEvent to, Loss besides) {
+    Optional<Double> since = readyDays(from);
+    Optional<Double> until = readyDays(to);
+    return since.isPresent() && until.isPresent() && until.get() > Math.max(0, since.get())
+        ? Optional.of(new Held(count, Math.max(0, since.get()), until.get(), besides))
         : Optional.empty();
+  }
+
+  /** Days from being ready to an event; not known of pots, for theirs is another ripeness. */
+  private Optional<Double> readyDays(TrayEvent event) {
+    Optional<LocalDate> ready = tray.date(TrayEvent.READY);
+    Optional<LocalDate> then = tray.date(event);
+    boolean isOfPots = wasPotted && event.compareTo(TrayEvent.POTTED_ON) > 0;
+    return ready.isEmpty() || then.isEmpty() || isOfPots
+        ? Optional.empty()
+        : Optional.of((double) ChronoUnit.DAYS.between(ready.get(), then.get()));
   }
 
   private boolean isOverheldAt(TrayEvent event) {
     return overheldDays(event) > 0;
   }
 
-  /** Days beyond those that the ready plug keeps, up to an event; 0 for pots, not known of them. */
+  /** Days beyond those that the ready plug keeps by the crop list, up to an event. */
   private double overheldDays(TrayEvent event) {
-    Optional<LocalDate> ready = tray.date(TrayEvent.READY);
-    Optional<LocalDate> then = tray.date(event);
-    if (ready.isEmpty() || then.isEmpty() || (wasPotted && event != TrayEvent.POTTED_ON)) {
-      return 0;
-    }
-    double waited = ChronoUnit.DAYS.between(ready.get(), then.get());
-    return Math.max(0, waited - crop.growingOn().holdsDays());
+    return readyDays(event).map(d -> Math.max(0, d - crop.growingOn().holdsDays())).orElse(0.0);
   }
 
   private TrayEvent end() {

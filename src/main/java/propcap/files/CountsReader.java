@@ -33,7 +33,7 @@ public final class CountsReader {
 
   private final List<String> columns;
   private final Faults faults;
-  private final Map<List<Object>, TrayRows> trays = new LinkedHashMap<>();
+  private final Map<List<Object>, CountRows> trays = new LinkedHashMap<>();
 
   private CountsReader(List<String> columns, Faults faults) {
     this.columns = columns;
@@ -81,17 +81,17 @@ public final class CountsReader {
     Optional<String> lot = fields.isBlank("lot") ? crop : fields.name("lot");
     Optional<String> tray = fields.name("tray");
     double tempC = temperature(fields);
-    int seeds = fields.count("seeds", 1, TrayRows.MOST_SEEDS);
+    int seeds = fields.count("seeds", 1, CountRows.MOST_SEEDS);
     double days = time(fields);
     String counted = columns.get(columns.size() - 1);
-    int count = fields.count(counted, 0, TrayRows.MOST_SEEDS);
+    int count = fields.count(counted, 0, CountRows.MOST_SEEDS);
     if (crop.isEmpty() || lot.isEmpty() || tray.isEmpty() || Double.isNaN(tempC)) {
       return;
     }
     trays
         .computeIfAbsent(
             List.of(crop.get(), lot.get(), tempC, tray.get()),
-            t -> new TrayRows(lot.get(), crop.get(), tempC, tray.get()))
+            t -> new CountRows(lot.get(), crop.get(), tempC, tray.get()))
         .add(fields, seeds, days, counted, count);
   }
 

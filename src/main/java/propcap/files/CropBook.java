@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import propcap.farm.Crop;
 
 /**
@@ -77,26 +78,19 @@ public final class CropBook {
   private static CropBook read(SourceText source, Faults faults) {
     Map<String, Entry> byName = new LinkedHashMap<>();
     CropNotes notes = new CropNotes(source.text());
-    Optional<Node.Keyed> crops =
-        YamlFile.read(source, faults)
-            .flatMap(
-                root ->
-                    new Fields("", Spot.whole(source.file()), root, List.of("crops"), faults)
-                        .keyed("crops", "a map of crops by name"));
-    for (Map.Entry<String, Node.Entry> written :
-        crops.map(Node.Keyed::entries).orElse(Map.of()).entrySet()) {
-      String name = written.getKey();
-      Spot spot = written.getValue().spot();
-      if (written.getValue().value() instanceof Node.Keyed map) {
-        new CropFields(name, written.getValue(), map, faults)
-            .read(places -> places)
-            .ifPresent(crop -> byName.put(name, entry(crop, spot.line(), notes)));
-      } else {
-        String kind = written.getValue().value().kind();
-        faults.add(
-            spot, "crop " + Words.shown(name) + " is " + kind, "a map such as {cells: 72, ...}");
-      }
-    }
+    YamlFile.read(source, faults)
+        .flatMap(root -> CropList.listed(source.file(), root, faults))
+        .ifPresent(
+            list ->
+                list.entries()
+                    .forEach(
+                        (name, written) ->
+                            CropList.fields(name, written, faults)
+                                .flatMap(fields -> fields.read(UnaryOperator.identity()))
+                                .ifPresent(
+                                    crop ->
+                                        byName.put(
+                                            name, entry(crop, written.spot().line(), notes)))));
     return new CropBook(byName);
   }
 
@@ -113,6 +107,13 @@ public final class CropBook {
   /** All entries, in the list's order. */
   public List<Entry> entries() {
     return List.copyOf(byName.values());
+  }
+
+  /** The crops by name, in the list's order; the places that they name are not looked for. */
+  public Map<String, Crop> crops() {
+    Map<String, Crop> crops = new LinkedHashMap<>();
+    byName.forEach((name, entry) -> crops.put(name, entry.crop()));
+    return crops;
   }
 
   /** The entry of a crop, if the list has it. */

@@ -94,7 +94,12 @@ final class CropListText {
   }
 
   private static int end(Node node) {
-    return node.getEndMark().orElseThrow().getIndex();
+    // A block ends where the next key begins; what is meant is where its last value does.
+    return node instanceof MappingNode map
+            && map.getFlowStyle() == FlowStyle.BLOCK
+            && !map.getValue().isEmpty()
+        ? end(last(map))
+        : node.getEndMark().orElseThrow().getIndex();
   }
 
   private String result() {

@@ -28,7 +28,7 @@ public final class CropListWriter {
    */
   public static Path change(Path cropsYaml, Map<String, Map<String, Map<String, String>>> values)
       throws FaultsException, IOException {
-    Map<String, Crop> crops = CropListReader.read(cropsYaml);
+    Map<String, Crop> crops = CropBook.read(cropsYaml).crops();
     Faults faults = new Faults();
     for (String crop : values.keySet()) {
       if (!crops.containsKey(crop)) {
@@ -54,7 +54,7 @@ public final class CropListWriter {
       Files.copy(
           file, fresh, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.COPY_ATTRIBUTES);
       Files.writeString(fresh, mark + changed, StandardCharsets.UTF_8);
-      CropListReader.read(fresh);
+      CropBook.read(fresh);
       Path backup = backup(file);
       Files.move(fresh, file, StandardCopyOption.ATOMIC_MOVE);
       return backup;

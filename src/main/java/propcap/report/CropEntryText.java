@@ -1,7 +1,5 @@
 package propcap.report;
 
-import java.math.BigDecimal;
-import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -14,7 +12,6 @@ import propcap.farm.Crop;
 
 /** What a lot's test says, in the keys and units of the crop list. */
 public final class CropEntryText {
-  private static final int DIGITS = 3;
   private static final int MOST_DIGITS = 9;
 
   private final CropEntry entry;
@@ -27,11 +24,13 @@ public final class CropEntryText {
   public Map<String, Map<String, String>> values() {
     Map<String, Map<String, String>> values = new LinkedHashMap<>();
     Map<String, String> germination = new LinkedHashMap<>();
-    germination.put("rate", plain(Math.round(1000 * entry.rate()) / 10.0) + " %");
+    germination.put("rate", ListNumbers.percent(entry.rate()));
     germination.put("tested-seeds", Integer.toString(entry.testedSeeds()));
     Double correlation = entry.trayCorrelation();
     if (correlation != null) {
-      germination.put("tray-correlation", plain(Math.round(1000 * correlation) / 1000.0));
+      germination.put(
+          "tray-correlation",
+          ListNumbers.number(Math.round(1000 * correlation) / 1000.0, ListNumbers.DIGITS));
     }
     values.put("germination", germination);
     Showing showing = entry.emergence();
@@ -44,17 +43,18 @@ public final class CropEntryText {
   private static Map<String, String> emergence(Showing showing) {
     Map<String, String> emergence = new LinkedHashMap<>();
     if (showing.baseC() != null) {
-      emergence.put("base", temperature(showing.baseC()));
+      emergence.put("base", ListNumbers.temperature(Math.round(10 * showing.baseC()) / 10.0));
     }
-    emergence.put("at", temperature(showing.atC()));
-    int digits = DIGITS;
+    emergence.put("at", ListNumbers.temperature(showing.atC()));
+    int digits = ListNumbers.DIGITS;
     // Seedlings that come up all at once still need two days that differ.
     while (digits < MOST_DIGITS
-        && rounded(showing.halfByDays(), digits).equals(rounded(showing.mostByDays(), digits))) {
+        && ListNumbers.number(showing.halfByDays(), digits)
+            .equals(ListNumbers.number(showing.mostByDays(), digits))) {
       digits++;
     }
-    emergence.put("half-by", rounded(showing.halfByDays(), digits) + " days");
-    emergence.put("most-by", rounded(showing.mostByDays(), digits) + " days");
+    emergence.put("half-by", ListNumbers.number(showing.halfByDays(), digits) + " days");
+    emergence.put("most-by", ListNumbers.number(showing.mostByDays(), digits) + " days");
     return emergence;
   }
 
@@ -93,27 +93,14 @@ public final class CropEntryText {
     Map<String, String> all = new LinkedHashMap<>();
     if (key.equals("emergence") && known != null) {
       Crop.Emergence emergence = known.emergence();
-      all.put("base", temperature(emergence.baseC()));
+      all.put("base", ListNumbers.temperature(emergence.baseC()));
       all.putAll(within.containsKey("base") ? Map.of("base", within.get("base")) : Map.of());
-      all.put("optimum", temperature(emergence.optimumC()));
-      all.put("ceiling", temperature(emergence.ceilingC()));
+      all.put("optimum", ListNumbers.temperature(emergence.optimumC()));
+      all.put("ceiling", ListNumbers.temperature(emergence.ceilingC()));
     }
     all.putAll(within);
     return all.entrySet().stream()
         .map(e -> e.getKey() + ": " + e.getValue())
         .collect(Collectors.joining(", ", "{", "}"));
-  }
-
-  private static String temperature(double tempC) {
-    return plain(Math.round(10 * tempC) / 10.0) + " C";
-  }
-
-  private static String rounded(double number, int digits) {
-    return plain(new BigDecimal(Words.finite(number)).round(new MathContext(digits)).doubleValue());
-  }
-
-  private static String plain(double number) {
-    BigDecimal bare = BigDecimal.valueOf(Words.finite(number)).stripTrailingZeros();
-    return bare.signum() == 0 ? "0" : bare.toPlainString();
   }
 }

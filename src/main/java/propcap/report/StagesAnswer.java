@@ -52,6 +52,14 @@ public final class StagesAnswer {
             + "; in brackets 95 % intervals");
   }
 
+  /** What trays tell, by crop, then by key of the crop list, then by key within it. */
+  public static Map<String, Map<String, Map<String, String>>> values(Stages stages) {
+    Map<String, Map<String, Map<String, String>>> values = new LinkedHashMap<>();
+    stages.crops().forEach(c -> values.put(c.crop().name(), StagesEntry.values(c)));
+    values.values().removeIf(Map::isEmpty);
+    return values;
+  }
+
   /** What was learned as a crop list has it. */
   public static List<String> entry(Stages stages) {
     return StagesEntry.lines(stages);

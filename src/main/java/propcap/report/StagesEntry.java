@@ -1,12 +1,16 @@
 package propcap.report;
 
-import java.math.BigDecimal;
-import java.math.MathContext;
-import java.math.RoundingMode;
+import static propcap.report.ListNumbers.days;
+import static propcap.report.ListNumbers.percent;
+import static propcap.report.ListNumbers.temperature;
+
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import propcap.evidence.CropStages;
+import propcap.evidence.Learned;
 import propcap.evidence.Stages;
 import propcap.farm.Crop;
 
@@ -15,9 +19,6 @@ import propcap.farm.Crop;
  * is, into a scenario that extends another.
  */
 final class StagesEntry {
-  /** No figure of a log is known better. */
-  private static final int DIGITS = 3;
-
   private StagesEntry() {}
 
   static List<String> lines(Stages stages) {
@@ -27,10 +28,55 @@ final class StagesEntry {
     return lines;
   }
 
+  /** What trays of the log tell of a crop, by key of the crop, then by key within it. */
+  static Map<String, Map<String, String>> values(CropStages stages) {
+    Crop learned = stages.learned();
+    Crop.GrowingOn growing = learned.growingOn();
+    Map<String, String> onTheTable = new LinkedHashMap<>();
+    put(onTheTable, "takes", stages.takesDays(), days(growing.takesDays()));
+    put(onTheTable, "spread", stages.spread(), percent(growing.spread()));
+    put(onTheTable, "loss", stages.loss(), percent(growing.loss()));
+    if (growing.dampingOff().chance() > 0) {
+      put(onTheTable, "damping-off", stages.outbreakChance(), outbreak(growing.dampingOff()));
+    }
+    put(onTheTable, "holds", stages.holdsDays(), days(growing.holdsDays()));
+    put(
+        onTheTable,
+        "overheld-loss",
+        stages.overheldLoss(),
+        percent(growing.overheldLossPerDay()) + "/day");
+    Map<String, String> inPotting = new LinkedHashMap<>();
+    Learned pottingLoss = stages.pottingLoss();
+    if (pottingLoss != null && learned.pottingOn().when() != Crop.PottingOn.When.NEVER) {
+      put(inPotting, "loss", pottingLoss, percent(learned.pottingOn().loss()));
+    }
+    Map<String, String> outdoors = new LinkedHashMap<>();
+    put(outdoors, "loss", stages.hardeningLoss(), percent(learned.hardening().loss()));
+    Map<String, Map<String, String>> values = new LinkedHashMap<>();
+    values.put("growing-on", onTheTable);
+    values.put("potting-on", inPotting);
+    values.put("hardening", outdoors);
+    values.values().removeIf(Map::isEmpty);
+    return values;
+  }
+
+  private static void put(Map<String, String> values, String key, Learned learned, String text) {
+    if (learned.trays() > 0) {
+      values.put(key, text);
+    }
+  }
+
+  private static String outbreak(Crop.DampingOff outbreak) {
+    return "{chance: "
+        + percent(outbreak.chance())
+        + ", severity: "
+        + percent(outbreak.severity())
+        + "}";
+  }
+
   private static void add(List<String> lines, CropStages stages) {
     Crop crop = stages.learned();
     Crop.GrowingOn growing = crop.growingOn();
-    Crop.DampingOff outbreak = growing.dampingOff();
     lines.add("  " + key(crop.name()) + ":");
     lines.add(
         "    growing-on: {base: "
@@ -47,11 +93,9 @@ final class StagesEntry {
             + percent(growing.spread())
             + ", loss: "
             + percent(growing.loss())
-            + ", damping-off: {chance: "
-            + percent(outbreak.chance())
-            + ", severity: "
-            + percent(outbreak.severity())
-            + "},");
+            + ", damping-off: "
+            + outbreak(growing.dampingOff())
+            + ",");
     lines.add(
         "                 holds: "
             + days(growing.holdsDays())
@@ -99,26 +143,5 @@ final class StagesEntry {
     return name.matches("[a-z][a-z0-9 -]*")
         ? name
         : '"' + name.replace("\\", "\\\\").replace("\"", "\\\"") + '"';
-  }
-
-  private static String temperature(double tempC) {
-    return number(tempC, 4) + " C";
-  }
-
-  private static String days(double days) {
-    return number(days, DIGITS) + " days";
-  }
-
-  private static String percent(double share) {
-    return number(100 * share, DIGITS) + " %";
-  }
-
-  static String number(double number, int digits) {
-    String text =
-        BigDecimal.valueOf(Words.finite(number))
-            .round(new MathContext(digits, RoundingMode.HALF_EVEN))
-            .stripTrailingZeros()
-            .toPlainString();
-    return text.equals("-0") ? "0" : text;
   }
 }

@@ -37,6 +37,9 @@ record StagesFigure(String key, String word, String title, boolean isDays, Learn
             "severity", "damping-off severity", "Damping-off, plants", false, crop.severity()));
     figures.add(
         new StagesFigure(
+            "holdsDays", "growing-on holds", "Ready plugs keep", true, crop.holdsDays()));
+    figures.add(
+        new StagesFigure(
             "overheldLoss", "overheld-loss", "Held too long, a day", false, crop.overheldLoss()));
     Learned potting = crop.pottingLoss();
     if (potting != null) {

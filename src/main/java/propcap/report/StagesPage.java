@@ -130,8 +130,10 @@ final class StagesPage {
                 + " where it has them, otherwise the mean of what that day of the year gave over its"
                 + " years."),
         new AnswerPage.Term(
-            "Held too long",
-            "is what a plug lost beyond the days that it keeps. Those days themselves stay as the"
-                + " crop list has them."));
+            "Keeping",
+            "is for how many days a ready plug stands without harm, and what each day beyond costs"
+                + " follows from the same counts: trays that were all held alike hardly tell the two"
+                + " apart, so then both stay near the crop list. Pots are not judged, for a log does"
+                + " not say when they were ready."));
   }
 }

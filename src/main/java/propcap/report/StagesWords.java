@@ -75,7 +75,6 @@ record StagesWords(CropStages crop, double listedTrays) {
 
   String holding() {
     List<Integer> waited = crop.waitedDays();
-    double holds = crop.crop().growingOn().holdsDays();
     if (waited.isEmpty()) {
       return "No tray tells how long ready plugs waited.";
     }
@@ -87,18 +86,25 @@ record StagesWords(CropStages crop, double listedTrays) {
             + ", the longest "
             + Words.plural(waited.get(waited.size() - 1), "day")
             + ". ";
-    String keeps = " the " + Words.amount(holds) + " days that they keep";
-    int overheld = crop.overheldLoss().trays();
-    return overheld == 0
-        ? wait + "The log does not show what holding them beyond" + keeps + " costs."
-        : wait
-            + "In "
-            + Words.plural(overheld, "count")
-            + " plugs had been held beyond"
-            + keeps
-            + ", hardening off included, which cost "
-            + percents(crop.overheldLoss())
-            + " of the plants a day.";
+    Learned holds = crop.holdsDays();
+    if (holds.trays() == 0) {
+      return wait
+          + "None was held long enough to tell how long they keep, so that stays at the crop list’s "
+          + days(holds.listed().value())
+          + " days.";
+    }
+    return wait
+        + "They keep for "
+        + days(holds.learned().value())
+        + " days ("
+        + days(holds.learned().low())
+        + "–"
+        + days(holds.learned().high())
+        + "; the crop list has "
+        + days(holds.listed().value())
+        + "), and each day beyond costs "
+        + percents(crop.overheldLoss())
+        + " of the plants.";
   }
 
   /** Where the log contradicts the list; empty where it does not. */
@@ -144,6 +150,6 @@ record StagesWords(CropStages crop, double listedTrays) {
   }
 
   static String temperature(double tempC) {
-    return StagesEntry.number(tempC, 4) + " C";
+    return ListNumbers.temperature(tempC);
   }
 }

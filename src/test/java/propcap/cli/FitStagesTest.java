@@ -5,12 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.google.gson.JsonObject;
 import com.google.gson.JsonParser;
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Objects;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import propcap.farm.Crop;
@@ -79,24 +77,6 @@ class FitStagesTest {
     assertThat(now.pottingOn().takesDays()).isEqualTo(old.pottingOn().takesDays());
     assertThat(now.hardening().frostLoss()).isEqualTo(old.hardening().frostLoss());
     assertThat(now.emergence()).isEqualTo(old.emergence());
-  }
-
-  @Test
-  void whatTheDocsPrintIsWhatTheCommandPrints() throws Exception {
-    Run run = fit(Files.readString(Path.of("demo-data/tray-log.csv")));
-    String printed = run.out().substring(0, run.out().indexOf("\nwrote "));
-    try (Stream<Path> docs = Files.list(Path.of("docs"))) {
-      assertThat(docs.filter(doc -> doc.toString().endsWith(".md")))
-          .anyMatch(doc -> text(doc).contains(printed));
-    }
-  }
-
-  private static String text(Path doc) {
-    try {
-      return Files.readString(doc);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
   }
 
   @Test

@@ -214,6 +214,6 @@ class GerminationCommandsTest {
   void fitByItselfSaysWhatCanBeFitted() {
     Run run = Run.of("fit");
     assertThat(run.exitCode()).isEqualTo(2);
-    assertThat(run.err()).contains("propcap fit germination");
+    assertThat(run.err()).contains("fit germination COUNTS.csv");
   }
 }

@@ -20,7 +20,7 @@ import propcap.farm.Crop;
 import propcap.farm.FrostRecord;
 import propcap.farm.Scenario;
 import propcap.farm.Season;
-import propcap.files.CropsFile;
+import propcap.files.CropBook;
 import propcap.files.ScenarioReader;
 
 /** Frost dates worked by hand, and the same as the scenario's release dates. */
@@ -152,7 +152,7 @@ class FrostDatesTest {
     for (int i = 0; i < last.length; i++) {
       last[i] = (int) (like.season().days() * 1.2 * stream.next()) - 5;
     }
-    Map<String, Crop> crops = CropsFile.read(Path.of("demo-data/crops.yaml"));
+    Map<String, Crop> crops = CropBook.read(Path.of("demo-data/crops.yaml")).crops();
     Scenario scenario =
         new Scenario(
             "made",

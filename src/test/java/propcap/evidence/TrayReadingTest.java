@@ -147,7 +147,9 @@ class TrayReadingTest {
     assertThat(tray.potting()).isEqualTo(new Count(78, 3));
     assertThat(tray.hardening()).isEqualTo(new Count(74, 4));
     assertThat(tray.waitedDays()).isEqualTo(2);
-    assertThat(tray.overheld()).isEmpty();
+    // Ready on the 8th, potted two days later; of the pots nobody knows when they were ready.
+    assertThat(tray.held())
+        .containsExactly(new TrayEvidence.Held(new Count(78, 3), 0, 2, Loss.POTTING));
   }
 
   @Test
@@ -161,10 +163,11 @@ class TrayReadingTest {
     // 10 days, 3 beyond the 7 that they keep; then 6 more.
     assertThat(tray.growingOn()).isEqualTo(new Count(100, 2));
     assertThat(tray.hardening()).isNull();
-    assertThat(tray.overheld())
+    assertThat(tray.held())
         .containsExactly(
-            new TrayEvidence.Overheld(new Count(98, 8), 3, Loss.OVERHELD),
-            new TrayEvidence.Overheld(new Count(90, 10), 6, Loss.HARDENING));
+            new TrayEvidence.Held(new Count(98, 8), 0, 10, Loss.OVERHELD),
+            new TrayEvidence.Held(new Count(90, 10), 10, 16, Loss.HARDENING));
+    assertThat(tray.held()).extracting(held -> held.daysBeyond(7)).containsExactly(3.0, 6.0);
   }
 
   @Test
@@ -202,17 +205,5 @@ class TrayReadingTest {
       assertThat(tray.potting()).isNull();
       assertThat(tray.hardening()).isNull();
     }
-  }
-
-  @Test
-  void holdingCostsADayWhatMadeTheCounts() {
-    List<TrayEvidence.Overheld> held =
-        List.of(
-            new TrayEvidence.Overheld(new Count(10_000, 784), 2, Loss.OVERHELD),
-            new TrayEvidence.Overheld(new Count(10_000, 1318), 3, Loss.HARDENING));
-    // 1 - 0.96^2 = 0.0784; 1 - 0.98 * 0.96^3 = 0.1330 with 2 % to hardening beside it.
-    Estimate fit = OverheldLoss.fit(held, BetaBelief.NONE, 0.5, 0.02);
-    assertThat(fit.value()).isCloseTo(0.04, within(0.002));
-    assertThat(fit.holds(0.04)).isTrue();
   }
 }

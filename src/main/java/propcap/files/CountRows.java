@@ -8,7 +8,7 @@ import propcap.farm.CountedTray;
 import propcap.farm.CountedTray.Inspection;
 
 /** The rows of one tray of a germination test, each held against the one before it. */
-final class TrayRows {
+final class CountRows {
   static final int MOST_SEEDS = 10_000;
 
   private final String lot;
@@ -23,7 +23,7 @@ final class TrayRows {
   private int line;
   private @Nullable Fields last;
 
-  TrayRows(String lot, String crop, double tempC, String tray) {
+  CountRows(String lot, String crop, double tempC, String tray) {
     this.lot = lot;
     this.crop = crop;
     this.tempC = tempC;

@@ -1,0 +1,41 @@
+package propcap.cli;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Option;
+import propcap.files.CropListWriter;
+import propcap.files.FaultsException;
+
+/** Whether what was fitted goes into the grower's crop list. */
+final class WriteOption {
+  @Option(
+      names = "--write",
+      paramLabel = "CROPS",
+      description = "The crop list to write the answer into; a copy of it is kept beside it.")
+  private @Nullable Path list;
+
+  /** The list, if one is to be written. */
+  Optional<Path> list() {
+    return Optional.ofNullable(list);
+  }
+
+  /**
+   * Writes, and says so.
+   *
+   * @param values by crop, then by key of the crop, then by key within it
+   */
+  static List<String> change(Path list, Map<String, Map<String, Map<String, String>>> values)
+      throws FaultsException, IOException {
+    if (values.isEmpty()) {
+      return List.of("nothing was learned, so " + list + " stays as it is");
+    }
+    Path backup = CropListWriter.change(list, values);
+    return List.of(
+        "wrote " + String.join(", ", values.keySet()) + " into " + list,
+        "as it was it is kept in " + backup.getFileName());
+  }
+}

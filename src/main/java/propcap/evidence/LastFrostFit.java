@@ -19,11 +19,12 @@ import propcap.farm.FrostRecord;
  * @param years all years
  * @param misfit Kolmogorov's greatest distance between counted and fitted share, scaled for a mean
  *     and deviation that were fitted (Stephens 1974, Journal of the American Statistical
- *     Association 69): {@code D (sqrt(n) - 0.01 + 0.85 / sqrt(n))}
+ *     Association 69; the formula and the limit are given from memory): {@code D (sqrt(n) - 0.01 +
+ *     0.85 / sqrt(n))}
  */
 public record LastFrostFit(
     double meanDay, double sdDays, int yearsWithFrost, int years, double misfit) {
-  /** A misfit above this comes to one record in twenty that is normal (Stephens 1974). */
+  /** A misfit above this comes to one record in twenty that is normal (Stephens, from memory). */
   public static final double DOUBTFUL_FROM = 0.895;
 
   private static final NormalDistribution NORMAL = new NormalDistribution(null, 0, 1);

@@ -66,12 +66,20 @@ public record Stages(
         Math.log(days / takesDays) / Math.max(Requirement.LEAST_SPREAD, spread));
   }
 
+  /** Twice, since what a stage lost is known once it is known how long its plugs keep. */
   private static CropStages crop(
       Crop crop, List<LoggedTray> log, TableWarmth warmth, double weight) {
+    CropStages first = crop(crop, log, warmth, weight, crop.growingOn().holdsDays());
+    Learned holds = first.holdsDays();
+    return holds.trays() == 0 ? first : crop(crop, log, warmth, weight, holds.learned().value());
+  }
+
+  private static CropStages crop(
+      Crop crop, List<LoggedTray> log, TableWarmth warmth, double weight, double holdsDays) {
     List<TrayEvidence> trays =
         log.stream()
             .filter(t -> t.crop().equals(crop.name()))
-            .map(t -> TrayReading.of(t, crop, warmth))
+            .map(t -> TrayReading.of(t, crop, warmth, holdsDays))
             .toList();
     Crop.GrowingOn growing = crop.growingOn();
     double perDay = growing.rate(growing.atC());

@@ -20,17 +20,24 @@ final class TrayReading {
   private final LoggedTray tray;
   private final Crop crop;
   private final TableWarmth warmth;
+  private final double holdsDays;
   private final boolean wasPotted;
 
-  private TrayReading(LoggedTray tray, Crop crop, TableWarmth warmth) {
+  private TrayReading(LoggedTray tray, Crop crop, TableWarmth warmth, double holdsDays) {
     this.tray = tray;
     this.crop = crop;
     this.warmth = warmth;
+    this.holdsDays = holdsDays;
     this.wasPotted = tray.had(TrayEvent.POTTED_ON);
   }
 
-  static TrayEvidence of(LoggedTray tray, Crop crop, TableWarmth warmth) {
-    return new TrayReading(tray, crop, warmth).read();
+  /**
+   * What a tray tells.
+   *
+   * @param holdsDays that a ready plug keeps: losses after them are nobody's but the holding's
+   */
+  static TrayEvidence of(LoggedTray tray, Crop crop, TableWarmth warmth, double holdsDays) {
+    return new TrayReading(tray, crop, warmth, holdsDays).read();
   }
 
   private TrayEvidence read() {
@@ -160,9 +167,9 @@ final class TrayReading {
     return overheldDays(event) > 0;
   }
 
-  /** Days beyond those that the ready plug keeps by the crop list, up to an event. */
+  /** Days beyond those that the ready plug keeps, up to an event. */
   private double overheldDays(TrayEvent event) {
-    return readyDays(event).map(d -> Math.max(0, d - crop.growingOn().holdsDays())).orElse(0.0);
+    return readyDays(event).map(d -> Math.max(0, d - holdsDays)).orElse(0.0);
   }
 
   private TrayEvent end() {

@@ -55,23 +55,13 @@ public final class CropListWriter {
           file, fresh, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.COPY_ATTRIBUTES);
       Files.writeString(fresh, mark + changed, StandardCharsets.UTF_8);
       CropBook.read(fresh);
-      Path backup = backup(file);
+      Path backup = NewFile.copied(file);
       Files.move(fresh, file, StandardCopyOption.ATOMIC_MOVE);
       return backup;
     } catch (FaultsException e) {
       throw named(e, fresh, cropsYaml);
     } finally {
       Files.deleteIfExists(fresh);
-    }
-  }
-
-  /** An earlier copy is somebody's work too: the next free name is taken. */
-  private static Path backup(Path file) throws IOException {
-    for (int n = 1; ; n++) {
-      Path backup = file.resolveSibling(file.getFileName() + ".bak" + (n == 1 ? "" : n));
-      if (!Files.exists(backup)) {
-        return Files.copy(file, backup, StandardCopyOption.COPY_ATTRIBUTES);
-      }
     }
   }
 
@@ -86,7 +76,7 @@ public final class CropListWriter {
                             cropsYaml,
                             f.line(),
                             f.column(),
-                            "with the test's values " + f.found(),
+                            "with the new values " + f.found(),
                             f.right())
                         : f)
             .toList());

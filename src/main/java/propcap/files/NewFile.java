@@ -64,18 +64,18 @@ public final class NewFile {
     }
   }
 
-  private static Path copied(Path file) throws IOException {
-    Path copy = free(file.resolveSibling(file.getFileName() + ".old"));
+  /** Keeps a copy beside a file that is about to change; an earlier copy is somebody's work too. */
+  static Path copied(Path file) throws IOException {
+    Path copy = free(file.resolveSibling(file.getFileName() + ".bak"));
     return Files.copy(file, copy, StandardCopyOption.COPY_ATTRIBUTES);
   }
 
-  /** The first name that is free, counting from 1. */
+  /** The first name that is free: as it is, or with a number behind it from 2 on. */
   private static Path free(Path start) {
-    int number = 1;
-    while (Files.exists(
-        start.resolveSibling(start.getFileName().toString() + number), LinkOption.NOFOLLOW_LINKS)) {
-      number++;
+    Path name = start;
+    for (int number = 2; Files.exists(name, LinkOption.NOFOLLOW_LINKS); number++) {
+      name = start.resolveSibling(start.getFileName().toString() + number);
     }
-    return start.resolveSibling(start.getFileName().toString() + number);
+    return name;
   }
 }

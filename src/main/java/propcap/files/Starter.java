@@ -1,8 +1,11 @@
 package propcap.files;
 
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
@@ -14,8 +17,9 @@ import org.jspecify.annotations.Nullable;
 
 /** Writes a first set of files for a grower to change: {@code propcap new FOLDER}. */
 public final class Starter {
+  private static final String CROPS = "crops.yaml";
   private static final List<String> FILES =
-      List.of("scenario.yaml", "crops.yaml", "sowings.csv", "weather.csv");
+      List.of("scenario.yaml", CROPS, "sowings.csv", "weather.csv");
 
   private Starter() {}
 
@@ -27,7 +31,20 @@ public final class Starter {
    *     where the folder cannot be written to
    */
   public static List<Path> write(Path folder) throws FaultsException {
-    return write(folder, name -> Starter.class.getResourceAsStream("starter/" + name));
+    return write(folder, Starter::content);
+  }
+
+  private static @Nullable InputStream content(String name) {
+    InputStream written = Starter.class.getResourceAsStream("starter/" + name);
+    if (written == null || !name.equals(CROPS)) {
+      return written;
+    }
+    try (written) {
+      String notes = new String(written.readAllBytes(), StandardCharsets.UTF_8);
+      return new ByteArrayInputStream(StarterCrops.text(notes).getBytes(StandardCharsets.UTF_8));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 
   /** The same from other contents. */

@@ -44,7 +44,7 @@ public final class StationLines {
               + String.join(", ", kinds)
               + ")");
     }
-    section(lines, "value", "that cannot be left out", leftOut, all);
+    section(lines, "value", "left out that cannot be", leftOut, all);
     section(lines, "gap", "filled by straight lines", gaps(filled.filled()), all);
     section(lines, "gap", "left", gaps(filled.left()), all);
     return lines;

@@ -184,7 +184,7 @@ class FrostCommandsTest {
     assertThat(record).hasContent("mine");
     Run run = Run.of("weather", DEMO, "--to", record.toString(), "--replace");
     assertThat(run.exitCode()).isZero();
-    assertThat(folder.resolve("weather.csv.old1")).hasContent("mine");
+    assertThat(folder.resolve("weather.csv.bak")).hasContent("mine");
     assertThat(record).hasSameTextualContentAs(Path.of(DEMO));
   }
 

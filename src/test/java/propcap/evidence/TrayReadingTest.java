@@ -74,7 +74,7 @@ class TrayReadingTest {
     Crop crop = crops.make();
     LoggedTray tray =
         new LoggedTray("s", "1", crop.name(), Objects.requireNonNull(table), List.of(entries));
-    return TrayReading.of(tray, crop, warmth(crop));
+    return TrayReading.of(tray, crop, warmth(crop), crop.growingOn().holdsDays());
   }
 
   @Test

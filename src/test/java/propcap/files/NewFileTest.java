@@ -31,12 +31,12 @@ class NewFileTest {
     Path file = folder.resolve("weather.csv");
     assertThat(NewFile.write("one", file, true)).containsExactly(file);
     assertThat(NewFile.write("two", file, true))
-        .containsExactly(file, folder.resolve("weather.csv.old1"));
+        .containsExactly(file, folder.resolve("weather.csv.bak"));
     assertThat(NewFile.write("three", file, true))
-        .containsExactly(file, folder.resolve("weather.csv.old2"));
+        .containsExactly(file, folder.resolve("weather.csv.bak2"));
     assertThat(file).hasContent("three");
-    assertThat(folder.resolve("weather.csv.old1")).hasContent("one");
-    assertThat(folder.resolve("weather.csv.old2")).hasContent("two");
+    assertThat(folder.resolve("weather.csv.bak")).hasContent("one");
+    assertThat(folder.resolve("weather.csv.bak2")).hasContent("two");
     assertThat(folder.toFile().list()).hasSize(3);
   }
 

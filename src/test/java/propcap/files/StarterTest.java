@@ -11,10 +11,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import propcap.farm.Crop;
 import propcap.farm.Prices;
 
 class StarterTest {
@@ -59,6 +61,20 @@ class StarterTest {
 
     assertThat(prices.byCrop()).containsOnlyKeys("tomato");
     assertThat(prices.sellSurplus()).isFalse();
+  }
+
+  @Test
+  void itsCropsAreThoseOfTheListThatPropcapBrings(@TempDir Path folder)
+      throws FaultsException, IOException {
+    Path list = Starter.write(folder).get(1);
+    Map<String, Crop> brought = CropBook.ofPropcap().crops();
+
+    assertThat(CropBook.read(list).crops())
+        .containsOnlyKeys("snapdragon", "lettuce", "tomato", "zinnia", "cabbage")
+        .allSatisfy((name, crop) -> assertThat(crop).isEqualTo(brought.get(name)));
+    assertThat(CropBook.read(list).entries())
+        .allSatisfy(entry -> assertThat(entry.sources()).isNotEmpty());
+    assertThat(Files.readString(list)).doesNotContain("# entry of", "# sources");
   }
 
   @Test

@@ -28,14 +28,15 @@ sealed interface StationForm {
    */
   static Optional<StationForm> of(StationRows.Row first, @Nullable Degrees unit, Faults faults) {
     List<String> names = first.fields().stream().map(f -> f.toLowerCase(Locale.ROOT)).toList();
+    // First of all, for its first row may well be one of TMIN, which looks like a column's name.
+    if (names.size() >= 4 && COMPACT_DATE.matcher(names.get(1)).matches()) {
+      return Optional.of(new ByStation());
+    }
     if (names.contains("station") && names.contains("date")) {
       return summaries(first, names, unit, faults);
     }
     if (names.contains("date") || names.contains("tmin") || names.contains("tmin-f")) {
       return plain(first, names, unit, faults);
-    }
-    if (names.size() >= 4 && COMPACT_DATE.matcher(names.get(1)).matches()) {
-      return Optional.of(new ByStation());
     }
     faults.add(
         first.spot(),

@@ -18,11 +18,18 @@ import org.junit.jupiter.api.io.TempDir;
 
 /**
  * What README and docs print is what the commands print. A block is marked {@code <!-- output: ...
- * -->} with the command's arguments; results go to another folder here.
+ * -->} with the command's arguments; results go to another folder here. The blocks of a page are
+ * run in its order, on a farm {@code my-farm} that {@code propcap new} wrote, into which files
+ * marked {@code <!-- file: my-farm/... -->} are put.
  */
 class PrintedInDocsTest {
   private static final Pattern BLOCK =
-      Pattern.compile("<!-- output: (.+?) -->\\s*```\\n(.*?)```", Pattern.DOTALL);
+      Pattern.compile("<!-- (output|file): (.+?) -->\\s*```\\n(.*?)```", Pattern.DOTALL);
+
+  private static final String FARM = "my-farm";
+
+  /** Commands that write no results, so that they take no folder for them. */
+  private static final List<String> WITHOUT_FOLDER = List.of("weather", "crops");
 
   @TempDir Path folder;
 
@@ -33,32 +40,68 @@ class PrintedInDocsTest {
       more.forEach(docs::add);
     }
     return docs.stream()
-        .flatMap(PrintedInDocsTest::blocks)
-        .map(block -> DynamicTest.dynamicTest(block.command, () -> check(block)))
+        .flatMap(doc -> blocks(doc).stream())
+        .map(block -> DynamicTest.dynamicTest(block.toString(), () -> check(block)))
         .toList();
   }
 
-  private record Block(String command, String printed) {}
+  /** A block of a page, of a command's output or of a file's content. */
+  private record Block(Path doc, boolean isFile, String named, String content) {
+    @Override
+    public String toString() {
+      return named;
+    }
+  }
 
-  private static Stream<Block> blocks(Path doc) {
+  private static List<Block> blocks(Path doc) {
     try {
       Matcher matcher = BLOCK.matcher(Files.readString(doc));
-      return matcher.results().map(m -> new Block(m.group(1), m.group(2)));
+      return matcher
+          .results()
+          .map(m -> new Block(doc, m.group(1).equals("file"), m.group(2), m.group(3)))
+          .toList();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
   }
 
-  private void check(Block block) {
-    String name = block.command.split(" ", 2)[0];
-    Path out = folder.resolve(name);
-    String[] args = (block.command + " --out " + out).split(" ", -1);
-    Run run = Run.of(args);
+  private void check(Block block) throws IOException {
+    Path farm = folder.resolve(block.doc.getFileName()).resolve(FARM);
+    if (!Files.exists(farm)) {
+      assertThat(Run.of("new", farm.toString()).exitCode()).isZero();
+    }
+    if (block.isFile) {
+      Files.writeString(farm.resolveSibling(block.named), block.content);
+      return;
+    }
+    List<String> args = new ArrayList<>();
+    for (String arg : block.named.split(" ", -1)) {
+      args.add(arg.startsWith(FARM) ? farm.resolveSibling(arg).toString() : arg);
+    }
+    String results = "results/" + folderOf(args);
+    Path out = farm.resolveSibling(results);
+    if (!WITHOUT_FOLDER.contains(args.get(0))) {
+      args.addAll(List.of("--out", out.toString()));
+    }
+    Run run = Run.of(args.toArray(String[]::new));
     assertThat(run.err()).isEmpty();
-    String stem = Path.of(args[1]).getFileName().toString().replaceFirst("\\.yaml$", "");
-    String ending = name.equals("run") ? "" : "-" + name;
-    String printed = run.out().replace(out.toString(), "results/" + stem + ending);
-    assertThat(printed).isEqualTo(block.printed);
+    String printed = run.out().replace(out.toString(), results).replace(farm.toString(), FARM);
+    assertThat(printed).isEqualTo(block.content);
+  }
+
+  /** The folder that results go to where none is given. */
+  private static String folderOf(List<String> args) {
+    String command = args.get(0);
+    boolean isFit = command.equals("fit");
+    String ending =
+        switch (command) {
+          case "run" -> "";
+          case "germination" -> "-indices";
+          case "fit" -> "-" + args.get(1);
+          default -> "-" + command;
+        };
+    String file = args.get(isFit ? 2 : 1);
+    return Path.of(file).getFileName().toString().replaceFirst("\\.(yaml|csv)$", "") + ending;
   }
 
   @TestFactory

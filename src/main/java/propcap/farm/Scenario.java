@@ -16,6 +16,7 @@ import org.jspecify.annotations.Nullable;
  * @param crops the crop list, by name
  * @param weather the record's years, each cut to the season; one is drawn for each simulated season
  * @param prices null: no money is asked
+ * @param labour people's hours and what each piece of work takes
  */
 public record Scenario(
     String name,
@@ -26,7 +27,8 @@ public record Scenario(
     Map<String, Crop> crops,
     List<Sowing> sowings,
     List<WeatherYear> weather,
-    @Nullable Prices prices) {
+    @Nullable Prices prices,
+    Labour labour) {
   public static final double DEFAULT_FROST_AT_C = 0;
 
   /** As good as endless: no place fills, and sums of places stay within an int. */
@@ -84,6 +86,30 @@ public record Scenario(
     this(name, season, frostAtC, rounds, places, crops, sowings, weather, null);
   }
 
+  /** A scenario in which there are always hands enough. */
+  public Scenario(
+      String name,
+      Season season,
+      double frostAtC,
+      Rounds rounds,
+      List<Place> places,
+      Map<String, Crop> crops,
+      List<Sowing> sowings,
+      List<WeatherYear> weather,
+      @Nullable Prices prices) {
+    this(
+        name,
+        season,
+        frostAtC,
+        rounds,
+        places,
+        crops,
+        sowings,
+        weather,
+        prices,
+        Labour.NOT_LIMITED);
+  }
+
   private static List<Place> named(List<String> names, Map<String, Place> byName) {
     names.forEach(n -> Checks.require(byName.containsKey(n), "no place is named " + n));
     return byName.values().stream().filter(p -> names.contains(p.name())).toList();
@@ -124,14 +150,22 @@ public record Scenario(
   }
 
   public Scenario withPlaces(List<Place> newPlaces) {
-    return new Scenario(name, season, frostAtC, rounds, newPlaces, crops, sowings, weather, prices);
+    return new Scenario(
+        name, season, frostAtC, rounds, newPlaces, crops, sowings, weather, prices, labour);
   }
 
   public Scenario withSowings(List<Sowing> newSowings) {
-    return new Scenario(name, season, frostAtC, rounds, places, crops, newSowings, weather, prices);
+    return new Scenario(
+        name, season, frostAtC, rounds, places, crops, newSowings, weather, prices, labour);
   }
 
   public Scenario named(String newName) {
-    return new Scenario(newName, season, frostAtC, rounds, places, crops, sowings, weather, prices);
+    return new Scenario(
+        newName, season, frostAtC, rounds, places, crops, sowings, weather, prices, labour);
+  }
+
+  public Scenario withLabour(Labour newLabour) {
+    return new Scenario(
+        name, season, frostAtC, rounds, places, crops, sowings, weather, prices, newLabour);
   }
 }

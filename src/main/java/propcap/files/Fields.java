@@ -239,6 +239,26 @@ final class Fields {
     return texts;
   }
 
+  /** The fields of the maps of a list, each where it was written; none where there is no list. */
+  List<Fields> maps(String key, String itsOwner, List<String> known, String example) {
+    String right = "a list such as [" + example + "]";
+    Optional<Node.Items> list =
+        read(
+            key, v -> v instanceof Node.Items items ? Optional.of(items) : Optional.empty(), right);
+    if (list.map(Node.Items::open).orElse(false)) {
+      sound = false;
+    }
+    List<Fields> maps = new ArrayList<>();
+    for (Node item : list.map(Node.Items::items).orElse(List.of())) {
+      if (item instanceof Node.Keyed keyed) {
+        maps.add(new Fields(itsOwner, keyed.spot(), keyed, known, faults));
+      } else {
+        wrong(key, item, right);
+      }
+    }
+    return maps;
+  }
+
   /**
    * The record that all these values make, if they were right.
    *

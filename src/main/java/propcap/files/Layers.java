@@ -28,6 +28,7 @@ record Layers(List<Node.Keyed> files, boolean whole) {
           "frost-at",
           "rounds",
           "places",
+          "labour",
           "money");
 
   static Layers read(Path scenario, Faults faults) {

@@ -21,6 +21,10 @@ enum Quantity {
   PERCENT("a share in %, such as 85 %", "0 to 100 %", 0, 1),
   /** Read as a share a day, 0 to 1. */
   PERCENT_PER_DAY("a share a day in %/day, such as 3 %/day", "0 to 100 %/day", 0, 1),
+  /** Of all people together; a hundred thousand are the hands of a town. */
+  HOURS_PER_DAY("a number of hours a day, such as 12/day", "0 to 100000/day", 0, 100_000),
+  MINUTES_PER_TRAY("minutes a tray, such as 4/tray", "0 to 1000/tray", 0, 1_000),
+  MINUTES_PER_PLANT("minutes a plant, such as 0.25/plant", "0 to 1000/plant", 0, 1_000),
   /** Degrees C, written without a unit. */
   DEGREES("a plain number of degrees C, such as 5", "-100 to 200", -100, 200),
   /** Written without a unit; less than 1, at which all seeds of a tray would share one fate. */
@@ -88,6 +92,9 @@ enum Quantity {
       case YEARS -> unit.equals("years") || unit.equals("year");
       case PERCENT -> unit.equals("%");
       case PERCENT_PER_DAY -> unit.equals("%/day");
+      case HOURS_PER_DAY -> unit.equals("/day") || unit.equals("h/day") || unit.equals("hours/day");
+      case MINUTES_PER_TRAY -> unit.equals("/tray") || unit.equals("min/tray");
+      case MINUTES_PER_PLANT -> unit.equals("/plant") || unit.equals("min/plant");
       case DEGREES, CORRELATION -> unit.isEmpty();
     };
   }
@@ -96,7 +103,15 @@ enum Quantity {
     return switch (this) {
       case TEMPERATURE -> unit.equals("F") ? (number - 32) * 5 / 9 : number;
       case PERCENT, PERCENT_PER_DAY -> number / 100;
-      case DAYS, SHIFT, YEARS, DEGREES, CORRELATION -> number;
+      case DAYS,
+          SHIFT,
+          YEARS,
+          HOURS_PER_DAY,
+          MINUTES_PER_TRAY,
+          MINUTES_PER_PLANT,
+          DEGREES,
+          CORRELATION ->
+          number;
     };
   }
 

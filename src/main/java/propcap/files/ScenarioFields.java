@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import propcap.farm.Labour;
 import propcap.farm.Rounds;
 import propcap.farm.Scenario;
 import propcap.farm.Season;
@@ -23,6 +24,7 @@ import propcap.farm.Season;
  * @param season empty where it could not be read
  * @param rounds empty where they could not be read
  * @param weather what names the weather record
+ * @param labour empty where it could not be read
  * @param money empty where none is asked or it could not be read
  */
 record ScenarioFields(
@@ -31,9 +33,10 @@ record ScenarioFields(
     double frostAtC,
     Optional<Rounds> rounds,
     Optional<Node> weather,
+    Optional<Labour> labour,
     Optional<Fields> money) {
   private static final List<String> KEYS =
-      List.of("name", "season", "weather", "frost-at", "rounds", "money");
+      List.of("name", "season", "weather", "frost-at", "rounds", "labour", "money");
 
   /** A season is cut from the years of a record, so it is no longer than one. */
   private static final int MOST_DAYS = 366;
@@ -42,14 +45,21 @@ record ScenarioFields(
 
   static ScenarioFields read(Path file, Node.Keyed written, Faults faults) {
     Fields fields = new Fields("", Spot.whole(file), written, KEYS, faults);
+    Optional<Season> season =
+        fields.map("season", "the season", List.of("start", "end")).flatMap(ScenarioFields::season);
     return new ScenarioFields(
         fields.has("name") ? fields.name("name").orElse("") : stem(file),
-        fields.map("season", "the season", List.of("start", "end")).flatMap(ScenarioFields::season),
+        season,
         fields.number("frost-at", Quantity.TEMPERATURE, Scenario.DEFAULT_FROST_AT_C),
         fields.has("rounds")
             ? fields.map("rounds", "rounds", List.of("at", "rest")).flatMap(ScenarioFields::rounds)
             : Optional.of(Rounds.everyDay()),
         fields.value("weather"),
+        fields.has("labour")
+            ? fields
+                .map("labour", "labour", LabourFields.KEYS)
+                .flatMap(labour -> LabourFields.read(labour, season))
+            : Optional.of(Labour.NOT_LIMITED),
         fields.has("money") ? fields.map("money", "money", MoneyFields.KEYS) : Optional.empty());
   }
 

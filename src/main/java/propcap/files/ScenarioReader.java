@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import propcap.farm.Labour;
 import propcap.farm.Prices;
 import propcap.farm.Rounds;
 import propcap.farm.Scenario;
@@ -54,11 +55,15 @@ public final class ScenarioReader {
     checks.placesSuffice();
     checks.cropsHavePlaces(crops);
     checks.sowingsAreDue(plan, crops, fields.season());
-    if (faults.any() || fields.season().isEmpty() || fields.rounds().isEmpty()) {
+    if (faults.any()
+        || fields.season().isEmpty()
+        || fields.rounds().isEmpty()
+        || fields.labour().isEmpty()) {
       return Optional.empty();
     }
     Season season = fields.season().get();
     Rounds rounds = fields.rounds().get();
+    Labour labour = fields.labour().get();
     try {
       return Optional.of(
           new Scenario(
@@ -70,7 +75,8 @@ public final class ScenarioReader {
               crops.crops(),
               plan.lines().stream().flatMap(l -> l.sowing().stream()).toList(),
               weather,
-              prices.orElse(null)));
+              prices.orElse(null),
+              labour));
     } catch (IllegalArgumentException e) {
       faults.add(
           Spot.whole(file), String.valueOf(e.getMessage()), "a scenario that holds together");

@@ -5,6 +5,8 @@ enum Due {
   PLANTING_OUT,
   MOVING_OUT,
   LEAVING_HEAT,
+  /** Off the heat, with several seedlings in a cell. */
+  THINNING,
   POTTING_ON,
   SOWING
 }

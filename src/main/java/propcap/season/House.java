@@ -1,13 +1,12 @@
 package propcap.season;
 
 import java.util.BitSet;
-import java.util.EnumMap;
-import java.util.Map;
 import propcap.chance.SeasonLuck;
 import propcap.farm.Loss;
 import propcap.farm.Milestone;
 import propcap.farm.PlaceKind;
 import propcap.farm.Step;
+import propcap.farm.Work;
 import umontreal.ssj.simevents.Event;
 import umontreal.ssj.simevents.Simulator;
 import umontreal.ssj.simevents.eventlist.Henriksen;
@@ -22,33 +21,30 @@ public final class House {
   private final Clocks clocks;
   private final Notebook notes;
   private final Simulator sim = new Simulator(new Henriksen());
-  private final Room[] rooms;
+  private final Rooms rooms;
+  private final Hands hands;
 
   /** Trays by rank: whose bed comes first goes first. */
   private final Tray[] trays;
 
-  /** For each step, the ranks of the trays that are due for it. */
-  private final Map<Due, BitSet> due = new EnumMap<>(Due.class);
+  private final DueLists due;
+  private final Jams jams;
 
   private int today;
   private double now;
   private int nextToSow;
   private int nextToThrowOut;
-  private int noted;
 
   private House(SeasonPlan plan, SeasonLuck luck) {
     this.plan = plan;
     this.luck = luck;
     clocks = plan.clocks(luck.weatherYear());
     notes = new Notebook(plan, luck.weatherYear());
-    rooms = new Room[plan.places()];
-    for (int p = 0; p < rooms.length; p++) {
-      rooms[p] = new Room(plan.place(p).name(), plan.place(p).spaces());
-    }
+    rooms = new Rooms(plan);
+    hands = new Hands(plan.workRates());
     trays = new Tray[plan.ranks()];
-    for (Due step : Due.values()) {
-      due.put(step, new BitSet(trays.length));
-    }
+    due = new DueLists(trays.length);
+    jams = new Jams(due, trays, plan.places());
   }
 
   /** Runs one season. Any thread may. */
@@ -61,7 +57,7 @@ public final class House {
     new End(sim).schedule(endsAt());
     new Round(sim).toNextWorkingDay();
     sim.start();
-    return new SeasonOutcome(notes);
+    return new SeasonOutcome(notes, hands.spent());
   }
 
   private final class Round extends Event {
@@ -98,7 +94,7 @@ public final class House {
 
     @Override
     public void actions() {
-      noteUse(plan.days());
+      rooms.noteUse(notes, plan.days());
       for (Tray tray : trays) {
         if (tray != null && tray.isInside()) {
           tray.loseAll(Loss.UNPLANTED, plan.days());
@@ -111,14 +107,17 @@ public final class House {
 
   /** From the exit back to the entrance, so that room freed downstream is used this morning. */
   private void round() {
-    noteUse(today);
+    rooms.noteUse(notes, today);
+    hands.begin(today);
+    due.beginRound();
     throwOut();
     plantOut();
     moveOut();
     takeOffHeat();
+    thin();
     potOn();
     sow();
-    noteJams();
+    jams.note(notes);
   }
 
   private void throwOut() {
@@ -132,7 +131,7 @@ public final class House {
         if (tray != null && tray.isInside()) {
           throwOut(tray, Loss.DUMPED);
         }
-        due(Due.SOWING).clear(rank);
+        due.of(Due.SOWING).clear(rank);
       }
     }
   }
@@ -143,19 +142,21 @@ public final class House {
   }
 
   private void leave(Tray tray) {
-    rooms[tray.place()].leave(tray.spaces());
+    rooms.of(tray.place()).leave(tray.spaces());
     tray.leave();
-    for (BitSet list : due.values()) {
-      list.clear(tray.rank());
-    }
+    due.forget(tray.rank());
   }
 
   private void plantOut() {
-    BitSet list = due(Due.PLANTING_OUT);
+    BitSet list = due.of(Due.PLANTING_OUT);
     for (int rank = list.nextSetBit(0); rank >= 0; rank = list.nextSetBit(rank + 1)) {
       Tray tray = trays[rank];
+      if (tray.plants() > 0 && waitsForHands(Work.PLANT_OUT, tray)) {
+        continue;
+      }
       tray.countHardened(today, now);
       if (tray.plants() > 0) {
+        hands.spend(Work.PLANT_OUT, tray.plants());
         notes.plantedOut(tray, today);
       }
       leave(tray);
@@ -163,12 +164,16 @@ public final class House {
   }
 
   private void moveOut() {
-    BitSet list = due(Due.MOVING_OUT);
+    BitSet list = due.of(Due.MOVING_OUT);
     for (int rank = list.nextSetBit(0); rank >= 0; rank = list.nextSetBit(rank + 1)) {
       Tray tray = trays[rank];
-      int area = tray.plants() == 0 ? -1 : firstWithRoom(plan.hardeningAreas(), tray.spaces());
+      int area =
+          tray.plants() == 0 ? -1 : rooms.firstWithRoom(plan.hardeningAreas(), tray.spaces());
       if (area < 0 && tray.plants() > 0) {
         waits(Step.HARDEN, tray, tray.spaces());
+        continue;
+      }
+      if (tray.plants() > 0 && (waitsForThinning(tray) || waitsForHands(Work.MOVE, tray))) {
         continue;
       }
       tray.countGrownOn();
@@ -176,17 +181,18 @@ public final class House {
         leave(tray);
         continue;
       }
-      rooms[tray.place()].leave(tray.spaces());
-      rooms[area].take(tray.spaces());
+      rooms.of(tray.place()).leave(tray.spaces());
+      rooms.of(area).take(tray.spaces());
+      hands.spend(Work.MOVE, tray.spaces());
       list.clear(rank);
-      due(Due.POTTING_ON).clear(rank);
+      due.of(Due.POTTING_ON).clear(rank);
       tray.moveOut(area, today);
       notes.moved(tray, Milestone.MOVED_OUT, today);
     }
   }
 
   private void takeOffHeat() {
-    BitSet list = due(Due.LEAVING_HEAT);
+    BitSet list = due.of(Due.LEAVING_HEAT);
     for (int rank = list.nextSetBit(0); rank >= 0; rank = list.nextSetBit(rank + 1)) {
       Tray tray = trays[rank];
       if (tray.hasFailed(now)) {
@@ -195,16 +201,33 @@ public final class House {
         continue;
       }
       boolean onTable = plan.place(tray.place()).kind() == PlaceKind.TABLE;
-      int table = onTable ? tray.place() : firstWithRoom(plan.tables(), 1);
+      int table = onTable ? tray.place() : rooms.firstWithRoom(plan.tables(), 1);
       if (table < 0) {
         waits(Step.LEAVE, tray, 1);
         continue;
       }
-      rooms[tray.place()].leave(1);
-      rooms[table].take(1);
+      if (!onTable && waitsForHands(Work.MOVE, tray)) {
+        continue;
+      }
+      hands.spend(Work.MOVE, onTable ? 0 : 1);
+      rooms.of(tray.place()).leave(1);
+      rooms.of(table).take(1);
       list.clear(rank);
       tray.leaveHeat(table, now);
       notes.moved(tray, Milestone.OFF_HEAT, today);
+      if (tray.line.crop.seedsPerCell() > 1 && tray.plants() > 0) {
+        due.of(Due.THINNING).set(rank);
+      }
+    }
+  }
+
+  private void thin() {
+    BitSet list = due.of(Due.THINNING);
+    for (int rank = list.nextSetBit(0); rank >= 0; rank = list.nextSetBit(rank + 1)) {
+      if (!waitsForHands(Work.THIN, trays[rank])) {
+        hands.spend(Work.THIN, 1);
+        list.clear(rank);
+      }
     }
   }
 
@@ -215,9 +238,12 @@ public final class House {
   }
 
   private void potOn() {
-    BitSet list = due(Due.POTTING_ON);
+    BitSet list = due.of(Due.POTTING_ON);
     for (int rank = list.nextSetBit(0); rank >= 0; rank = list.nextSetBit(rank + 1)) {
       Tray tray = trays[rank];
+      if (waitsForThinning(tray)) {
+        continue;
+      }
       tray.countGrownOn();
       int spaces = tray.spacesInPots(now);
       if (spaces == 0) {
@@ -225,16 +251,20 @@ public final class House {
         continue;
       }
       // Its own table first, where it frees its one space.
-      boolean ownTable = rooms[tray.place()].free() + 1 >= spaces;
-      int table = ownTable ? tray.place() : firstWithRoom(plan.tables(), spaces);
+      boolean ownTable = rooms.of(tray.place()).free() + 1 >= spaces;
+      int table = ownTable ? tray.place() : rooms.firstWithRoom(plan.tables(), spaces);
       if (table < 0) {
         waits(Step.POT, tray, 1);
         continue;
       }
-      rooms[tray.place()].leave(1);
-      rooms[table].take(spaces);
+      if (waitsForHands(Work.POT_ON, tray)) {
+        continue;
+      }
+      hands.spend(Work.POT_ON, tray.plantsToPot(now));
+      rooms.of(tray.place()).leave(1);
+      rooms.of(table).take(spaces);
       list.clear(rank);
-      due(Due.MOVING_OUT).clear(rank);
+      due.of(Due.MOVING_OUT).clear(rank);
       tray.potOn(table, now);
       notes.potted(tray, today);
     }
@@ -250,15 +280,19 @@ public final class House {
         setOut(line, i, 0);
       }
     }
-    BitSet list = due(Due.SOWING);
+    BitSet list = due.of(Due.SOWING);
     for (int rank = list.nextSetBit(0); rank >= 0; rank = list.nextSetBit(rank + 1)) {
       Tray tray = trays[rank];
-      int place = firstWithRoom(tray.line.germinateIn, 1);
+      int place = rooms.firstWithRoom(tray.line.germinateIn, 1);
       if (place < 0) {
         waits(Step.SOW, tray, 1);
         continue;
       }
-      rooms[place].take(1);
+      if (waitsForHands(Work.SOW, tray)) {
+        continue;
+      }
+      hands.spend(Work.SOW, 1);
+      rooms.of(place).take(1);
       list.clear(rank);
       tray.sow(place, now);
       notes.moved(tray, Milestone.SOWN, today);
@@ -269,66 +303,33 @@ public final class House {
   private void setOut(SeasonPlan.Line line, int number, int attempt) {
     Tray tray = new Tray(sim, this, line, number, attempt, luck.tray(line.sowing, number, attempt));
     trays[tray.rank()] = tray;
-    due(Due.SOWING).set(tray.rank());
-  }
-
-  /** The first of some places with so many spaces free; -1 if there is none. */
-  private int firstWithRoom(int[] places, int spaces) {
-    for (int place : places) {
-      if (rooms[place].free() >= spaces) {
-        return place;
-      }
-    }
-    return -1;
+    due.of(Due.SOWING).set(tray.rank());
   }
 
   private void waits(Step step, Tray tray, int spaces) {
     notes.waited(step, tray.line.sowing, plan.month(today), spaces);
   }
 
-  /** Notes the use of each place, which has not changed since the last round, up to a day. */
-  private void noteUse(int before) {
-    for (int p = 0; p < rooms.length; p++) {
-      notes.used(p, noted, before, rooms[p].used());
-    }
-    noted = before;
+  /** Whether a tray, which has room, waits for hands; counted once a round. */
+  private boolean waitsForHands(Work work, Tray tray) {
+    return !hands.canBegin(work) && noteWaiting(work, tray);
   }
 
-  /** Counts what waits because what stands before it waits too. */
-  private void noteJams() {
-    BitSet overdue = due(Due.LEAVING_HEAT);
-    BitSet unsown = due(Due.SOWING);
-    if (!unsown.isEmpty() && !overdue.isEmpty()) {
-      int[] overdueIn = new int[rooms.length];
-      overdue.stream().forEach(rank -> overdueIn[trays[rank].place()]++);
-      unsown.stream().forEach(rank -> noteBehind(trays[rank].line.germinateIn, overdueIn));
-    }
-    int forTables = overdue.cardinality() + due(Due.POTTING_ON).cardinality();
-    int ready = due(Due.MOVING_OUT).stream().map(rank -> trays[rank].spaces()).sum();
-    notes.tablesBehindReady += Math.min(forTables, ready);
+  /** Whether a tray has yet to be thinned before anything else is done with it. */
+  private boolean waitsForThinning(Tray tray) {
+    return due.of(Due.THINNING).get(tray.rank()) && noteWaiting(Work.THIN, tray);
   }
 
-  private void noteBehind(int[] places, int[] overdueIn) {
-    for (int place : places) {
-      if (overdueIn[place] > 0) {
-        overdueIn[place]--;
-        notes.sowBehindOverdue++;
-        return;
-      }
+  private boolean noteWaiting(Work work, Tray tray) {
+    if (due.waitsForHands(tray.rank())) {
+      notes.waitedForHands(work, tray.line.sowing, today, Math.max(1, tray.spaces()));
     }
+    return true;
   }
 
   /** Called by a tray when it falls due, at any time of the day. */
   void fallsDue(Tray tray, Due step) {
-    due(step).set(tray.rank());
-  }
-
-  private BitSet due(Due step) {
-    BitSet list = due.get(step);
-    if (list == null) {
-      throw new IllegalStateException("no list for " + step);
-    }
-    return list;
+    due.of(step).set(tray.rank());
   }
 
   double endsAt() {

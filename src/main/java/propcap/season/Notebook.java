@@ -1,9 +1,11 @@
 package propcap.season;
 
 import java.util.Arrays;
+import java.util.BitSet;
 import propcap.farm.Loss;
 import propcap.farm.Milestone;
 import propcap.farm.Step;
+import propcap.farm.Work;
 
 /** What is written down while a season runs. */
 final class Notebook {
@@ -26,6 +28,13 @@ final class Notebook {
 
   final int[] use;
   final int[] waits;
+
+  /** By work, sowing and month; empty while nothing has waited for hands. */
+  int[] handWaits = {};
+
+  /** Days on which something waited for hands. */
+  final BitSet shortOfHands = new BitSet();
+
   int sowBehindOverdue;
   int tablesBehindReady;
 
@@ -106,6 +115,14 @@ final class Notebook {
 
   void waited(Step step, int sowing, int month, int spaces) {
     waits[(step.ordinal() * cellsSown.length + sowing) * months + month] += spaces;
+  }
+
+  void waitedForHands(Work work, int sowing, int day, int spaces) {
+    if (handWaits.length == 0) {
+      handWaits = new int[WorkRates.WORKS * cellsSown.length * months];
+    }
+    handWaits[(work.ordinal() * cellsSown.length + sowing) * months + plan.month(day)] += spaces;
+    shortOfHands.set(day);
   }
 
   void used(int place, int fromDay, int toDay, int spaces) {

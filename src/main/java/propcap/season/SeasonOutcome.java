@@ -1,8 +1,10 @@
 package propcap.season;
 
+import java.util.BitSet;
 import propcap.farm.Loss;
 import propcap.farm.Milestone;
 import propcap.farm.Step;
+import propcap.farm.Work;
 
 /**
  * What came of one season. Sowings are numbered as in the plan, places as in the scenario, days
@@ -22,10 +24,16 @@ public final class SeasonOutcome {
   private final int[] moves;
   private final int[] use;
   private final int[] waits;
+  private final int[] handWaits;
+  private final BitSet shortOfHands;
+
+  /** By day and work, thousandths of a minute. */
+  private final long[] worked;
+
   private final int sowBehindOverdue;
   private final int tablesBehindReady;
 
-  SeasonOutcome(Notebook notes) {
+  SeasonOutcome(Notebook notes, long[] worked) {
     weatherYear = notes.weatherYear;
     days = notes.days;
     months = notes.months;
@@ -39,6 +47,9 @@ public final class SeasonOutcome {
     moves = notes.moves;
     use = notes.use;
     waits = notes.waits;
+    handWaits = notes.handWaits;
+    shortOfHands = notes.shortOfHands;
+    this.worked = worked;
     sowBehindOverdue = notes.sowBehindOverdue;
     tablesBehindReady = notes.tablesBehindReady;
   }
@@ -125,6 +136,49 @@ public final class SeasonOutcome {
   /** Tray-days (spaces-days for hardening) that a sowing waited at a step in a month. */
   public int waited(Step step, int sowing, int month) {
     return waits[(step.ordinal() * cellsSown.length + sowing) * months + month];
+  }
+
+  /**
+   * Tray-days (spaces-days outside and in pots) that a sowing had room and waited for hands, by
+   * what was to be done, in a month.
+   */
+  public int waitedForHands(Work work, int sowing, int month) {
+    return handWaits.length == 0
+        ? 0
+        : handWaits[(work.ordinal() * cellsSown.length + sowing) * months + month];
+  }
+
+  /** Whether the hours of a day ran out while something waited for them. */
+  public boolean isShortOfHands(int day) {
+    return shortOfHands.get(day);
+  }
+
+  /** Days on which hours ran out. */
+  public int daysShortOfHands() {
+    return shortOfHands.cardinality();
+  }
+
+  /** Hours that a piece of work took on a day. */
+  public double hours(Work work, int day) {
+    return WorkRates.hours(worked[day * WorkRates.WORKS + work.ordinal()]);
+  }
+
+  /** Hours worked on a day. */
+  public double hours(int day) {
+    return WorkRates.hours(sum(day * WorkRates.WORKS, WorkRates.WORKS));
+  }
+
+  /** Hours worked in the season. What was begun on its last day and not finished is not in them. */
+  public double hours() {
+    return WorkRates.hours(sum(0, worked.length));
+  }
+
+  private long sum(int from, int count) {
+    long sum = 0;
+    for (int i = from; i < from + count; i++) {
+      sum += worked[i];
+    }
+    return sum;
   }
 
   /**

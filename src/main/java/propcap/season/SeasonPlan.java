@@ -29,6 +29,7 @@ public final class SeasonPlan {
   private final int[] byBedUntil;
   private final int ranks;
   private final int[] monthOf;
+  private final WorkRates workRates;
   private final Conditions conditions;
 
   public SeasonPlan(Scenario scenario) {
@@ -42,6 +43,7 @@ public final class SeasonPlan {
     lines = lines();
     ranks = IntStream.range(0, lines.length).map(s -> 2 * lines[s].trays).sum();
     monthOf = IntStream.range(0, days()).map(this::monthNumber).toArray();
+    workRates = new WorkRates(scenario);
     tables = places(PlaceKind.TABLE);
     hardeningAreas = places(PlaceKind.HARDENING);
     bySowDay = order(Comparator.comparingInt(s -> lines[s].sowDay));
@@ -202,6 +204,10 @@ public final class SeasonPlan {
   /** Sowings by the last day before they are thrown out. */
   int[] byBedUntil() {
     return byBedUntil;
+  }
+
+  WorkRates workRates() {
+    return workRates;
   }
 
   Clocks clocks(int year) {

@@ -181,7 +181,12 @@ final class Tray extends Event {
   /** Spaces that the tray would fill if it were potted on now; 0 if it has no plants left. */
   int spacesInPots(double now) {
     int pots = line.crop.pottingOn().potsPerTray();
-    return (plants - overheld(now) + pots - 1) / pots;
+    return (plantsToPot(now) + pots - 1) / pots;
+  }
+
+  /** Plants that there would be to pot on now. */
+  int plantsToPot(double now) {
+    return plants - overheld(now);
   }
 
   void potOn(int table, double now) {

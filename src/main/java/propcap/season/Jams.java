@@ -1,0 +1,39 @@
+package propcap.season;
+
+import java.util.BitSet;
+
+/** What waits after a round because what stands before it waits too. */
+final class Jams {
+  private final DueLists due;
+  private final Tray[] trays;
+  private final int places;
+
+  Jams(DueLists due, Tray[] trays, int places) {
+    this.due = due;
+    this.trays = trays;
+    this.places = places;
+  }
+
+  void note(Notebook notes) {
+    BitSet overdue = due.waitingForRoom(Due.LEAVING_HEAT);
+    BitSet unsown = due.waitingForRoom(Due.SOWING);
+    if (!unsown.isEmpty() && !overdue.isEmpty()) {
+      int[] overdueIn = new int[places];
+      overdue.stream().forEach(rank -> overdueIn[trays[rank].place()]++);
+      unsown.stream().forEach(rank -> noteBehind(notes, trays[rank].line.germinateIn, overdueIn));
+    }
+    int forTables = overdue.cardinality() + due.waitingForRoom(Due.POTTING_ON).cardinality();
+    int ready = due.waitingForRoom(Due.MOVING_OUT).stream().map(rank -> trays[rank].spaces()).sum();
+    notes.tablesBehindReady += Math.min(forTables, ready);
+  }
+
+  private static void noteBehind(Notebook notes, int[] places, int[] overdueIn) {
+    for (int place : places) {
+      if (overdueIn[place] > 0) {
+        overdueIn[place]--;
+        notes.sowBehindOverdue++;
+        return;
+      }
+    }
+  }
+}

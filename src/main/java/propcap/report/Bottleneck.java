@@ -87,6 +87,14 @@ record Bottleneck(
 
   /** The answer in one sentence. */
   String verdict(Forecast forecast) {
+    double forHands = forecast.hands().waitingInAll();
+    if (forHands >= NOTHING && forHands > total()) {
+      return "The bottleneck is hands: "
+          + Words.count(forHands)
+          + " tray-days had room and waited for them, "
+          + Words.count(total())
+          + " waited for room.";
+    }
     if (nothingWaits()) {
       return "Nothing waits: no place holds up another.";
     }

@@ -3,9 +3,11 @@ package propcap.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import propcap.farm.Place;
 import propcap.farm.Step;
 import propcap.study.Bottlenecks;
 import propcap.study.Bottlenecks.Worth;
+import propcap.study.Capacity;
 import propcap.study.Difference;
 
 /** What a little more of each place is worth, for other programs and for a spreadsheet. */
@@ -37,10 +39,8 @@ final class BottlenecksFiles {
         waiting.put(step.word(), worth.moreWaiting().get(step.ordinal()));
       }
     }
-    return new Json()
-        .put("place", worth.place().name())
-        .put("kind", worth.place().kind().word())
-        .put("placeSpaces", worth.place().spaces())
+    Json json = new Json().put("place", worth.place().name());
+    return size(json, worth.place())
         .put("spaces", worth.spaces())
         .put("plantsPerSpaceMore", worth.plantsPerSpaceMore())
         .put("plantsPerSpaceLess", worth.plantsPerSpaceLess())
@@ -49,6 +49,18 @@ final class BottlenecksFiles {
         .put("moreMargin", worth.moreMargin())
         .put("lessMargin", worth.lessMargin())
         .put("moreWaiting", waiting);
+  }
+
+  private static Json size(Json json, Capacity place) {
+    json.put("kind", kind(place));
+    return place.isHands()
+        ? json.put("hoursPerDay", place.size())
+        : json.put("placeSpaces", Math.round(place.size()));
+  }
+
+  private static String kind(Capacity of) {
+    Place place = of.place();
+    return place == null ? "hands" : place.kind().word();
   }
 
   private static Json step(Bottlenecks.Step step) {
@@ -80,8 +92,8 @@ final class BottlenecksFiles {
         waiting.addAll(Csv.difference(d));
       }
       table.row(
-          List.of(worth.place().name(), worth.place().kind().word()),
-          Csv.wholes(worth.place().spaces(), worth.spaces()),
+          List.of(worth.place().name(), kind(worth.place())),
+          Csv.numbers(worth.place().size(), worth.spaces()),
           Csv.numbers(worth.plantsPerSpaceMore(), worth.plantsPerSpaceLess()),
           Csv.difference(worth.moreOnTime()),
           Csv.difference(worth.lessOnTime()),

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
+import propcap.farm.Place;
 import propcap.report.DifferencesChart.Interval;
 import propcap.report.DifferencesChart.Strand;
 import propcap.report.Part.Figure;
@@ -59,6 +60,13 @@ final class BottlenecksPage {
         new AnswerPage.Term(
             "Holds up",
             "names what clearly waits less, tray-days a spring, when its place has a tenth more."));
+    if (words.withHands()) {
+      reading.add(
+          new AnswerPage.Term(
+              "Hands",
+              "stand among the places with their hours a day, of all people together: an hour a day"
+                  + " is counted as a space is, though it does not cost the same."));
+    }
     if (money.isPresent()) {
       reading.add(AnswerPage.MONEY);
     }
@@ -124,7 +132,7 @@ final class BottlenecksPage {
 
   private Row row(Worth worth) {
     List<Cell> cells = new ArrayList<>();
-    cells.add(Cell.of(Words.count(worth.spaces()), "of " + Words.count(worth.place().spaces())));
+    cells.add(Cell.of(Words.count(worth.spaces()), "of " + Words.amount(worth.place().size())));
     cells.add(plants(worth.moreOnTime(), worth.spaces()));
     cells.add(plants(worth.lessOnTime(), worth.spaces()));
     if (money.isPresent()) {
@@ -132,7 +140,11 @@ final class BottlenecksPage {
       cells.add(margin(worth.lessMargin(), worth.spaces()));
     }
     cells.add(Cell.of(BottlenecksWords.holdsUp(worth).orElse("nothing clearly")));
-    return new Row(worth.place().name(), TradeWords.kind(worth.place().kind()), cells);
+    return new Row(worth.place().name(), kind(worth.place().place()), cells);
+  }
+
+  private static String kind(@Nullable Place place) {
+    return place == null ? "hours a day" : TradeWords.kind(place.kind());
   }
 
   private static Cell plants(Difference difference, int spaces) {

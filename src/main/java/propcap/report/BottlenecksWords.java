@@ -6,6 +6,7 @@ import java.util.Optional;
 import propcap.farm.Step;
 import propcap.study.Bottlenecks;
 import propcap.study.Bottlenecks.Worth;
+import propcap.study.Capacity;
 import propcap.study.Difference;
 
 /** What a little more of each place is worth, in words. */
@@ -18,9 +19,9 @@ record BottlenecksWords(Bottlenecks answer) {
     if (best.isEmpty()) {
       return "No tenth more of any one place clearly gains plants on time.";
     }
-    return "One more space helps most in "
-        + best.get().place().name()
-        + ": "
+    return (best.get().place().isHands()
+            ? "One more hour a day helps most, of hands: "
+            : "One more space helps most in " + best.get().place().name() + ": ")
         + perSpace(best.get().moreOnTime(), best.get().spaces())
         + " plants on time a spring for each"
         + holdsUp(best.get()).map(h -> "; more of it relieves what waits " + h).orElse("")
@@ -35,7 +36,7 @@ record BottlenecksWords(Bottlenecks answer) {
     List<String> steps = new ArrayList<>();
     for (Bottlenecks.Step step : answer.steps()) {
       steps.add(
-          Words.plural(step.spaces(), "space")
+          spaces(step.place(), step.spaces())
               + " of "
               + step.place().name()
               + " ("
@@ -52,7 +53,7 @@ record BottlenecksWords(Bottlenecks answer) {
     }
     Bottlenecks.Step last = answer.steps().get(answer.steps().size() - 1);
     return "In all that is "
-        + Words.plural(last.spacesBought(), "space")
+        + inAll()
         + " and "
         + Words.difference(last.gainSoFar())
         + " plants on time a spring. Each step is the tenth of a place that helps most once those"
@@ -60,6 +61,34 @@ record BottlenecksWords(Bottlenecks answer) {
         + (answer.isExhausted()
             ? "after the last no tenth clearly helps."
             : "more steps were not asked for.");
+  }
+
+  /** Spaces and hours of all steps. */
+  private String inAll() {
+    int hours = bought(true);
+    int spaces = bought(false);
+    if (hours == 0) {
+      return Words.plural(spaces, "space");
+    }
+    String a = Words.plural(hours, "hour") + " a day";
+    return spaces == 0 ? a : Words.plural(spaces, "space") + ", " + a;
+  }
+
+  private int bought(boolean hands) {
+    return answer.steps().stream()
+        .filter(s -> s.place().isHands() == hands)
+        .mapToInt(Bottlenecks.Step::spaces)
+        .sum();
+  }
+
+  /** Whether hours are among what was tried. */
+  boolean withHands() {
+    return answer.worths().stream().anyMatch(w -> w.place().isHands());
+  }
+
+  /** Such as {@code 12 spaces}, or {@code 2 hours a day} of hands. */
+  static String spaces(Capacity of, int count) {
+    return of.isHands() ? Words.plural(count, "hour") + " a day" : Words.plural(count, "space");
   }
 
   /** Places of which more clearly costs plants. */
@@ -73,7 +102,7 @@ record BottlenecksWords(Bottlenecks answer) {
                     + " loses plants: "
                     + Words.difference(w.moreOnTime())
                     + " a spring for "
-                    + Words.plural(w.spaces(), "space")
+                    + spaces(w.place(), w.spaces())
                     + " more.")
         .toList();
   }

@@ -14,6 +14,9 @@ public final class Headlines {
   static final int LINES = 10;
   private static final int NAMED = 3;
 
+  /** Where a line is needed for hands. */
+  private static final int FEWER_NAMED = 2;
+
   private Headlines() {}
 
   /** At most ten lines of plain text, none wider than 100 columns. */
@@ -37,12 +40,16 @@ public final class Headlines {
             + PlantsSection.safe(forecast)
             + " of "
             + forecast.sowings().size());
+    boolean limited = forecast.scenario().labour().isLimited();
     PlantsSection.worstFirst(forecast).stream()
-        .limit(NAMED)
+        .limit(limited ? FEWER_NAMED : NAMED)
         .map(Headlines::sowing)
         .forEach(lines::add);
     lines.add(fullest(forecast));
     lines.add(waiting(forecast));
+    if (limited) {
+      lines.add(hands(forecast));
+    }
     lines.add(Bottleneck.of(forecast).verdict(forecast));
     lines.add(losses(forecast));
     return lines.stream().map(l -> Words.shortened(l, COLUMNS)).toList();
@@ -68,6 +75,13 @@ public final class Headlines {
         .findFirst()
         .map(q -> "Longest wait: " + q.name() + ", " + Words.plural(q.total(), "tray-day"))
         .orElse("Nothing waits for room");
+  }
+
+  private static String hands(Forecast forecast) {
+    return "Hands: "
+        + Words.amount(forecast.hands().hoursPerWorkingDay())
+        + " hours a working day; they run out on "
+        + HandsSection.daysShort(forecast.hands());
   }
 
   static String losses(Forecast forecast) {

@@ -12,7 +12,8 @@ public record ReportPage(
     RoomSection room,
     WaitingSection waiting,
     LossSection losses,
-    MovesSection moves) {
+    MovesSection moves,
+    HandsSection hands) {
 
   /** The report as one HTML file that needs no other. */
   static String html(Forecast forecast, String version) {
@@ -28,7 +29,8 @@ public record ReportPage(
         RoomSection.of(forecast),
         WaitingSection.of(forecast),
         LossSection.of(forecast),
-        MovesSection.of(forecast));
+        MovesSection.of(forecast),
+        HandsSection.of(forecast));
   }
 
   private static List<Fact> facts(Forecast forecast) {

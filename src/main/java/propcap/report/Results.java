@@ -38,6 +38,7 @@ public final class Results {
     files.put("sowings.csv", Tables.sowings(forecast));
     files.put("places.csv", Tables.places(forecast));
     files.put("losses.csv", Tables.losses(forecast));
+    files.put("hands.csv", Tables.hands(forecast));
     files.put("seasons.csv", Tables.seasons(forecast));
     return ResultsFolder.write(files, folder);
   }

@@ -41,7 +41,11 @@ final class SizeChart {
     CombinedDomainXYPlot plot =
         new CombinedDomainXYPlot(
             new TriedAxis(
-                "spaces of " + Words.shortened(sizing.places().get(0), 40), sizes, Words::count));
+                SizeWords.of(sizing).countedIn(0)
+                    + " of "
+                    + Words.shortened(sizing.places().get(0), 40),
+                sizes,
+                Words::count));
     plot.setGap(16);
     plot.add(measured(sizing, words, run), 3);
     plot.add(springs(run, sizes), 1);

@@ -65,7 +65,10 @@ final class SizeFiles {
   static String csv(Sizing sizing) {
     Csv table = new Csv();
     List<String> names = new ArrayList<>();
-    sizing.places().forEach(p -> names.add("spaces of " + p));
+    SizeWords words = SizeWords.of(sizing);
+    for (int p = 0; p < sizing.places().size(); p++) {
+      names.add(words.countedIn(p) + " of " + sizing.places().get(p));
+    }
     table.row(names, List.of("seasons", "mean", "se", "found", "yearly-cost", "is-answer"));
     for (Candidate c : sizing.candidates()) {
       table.row(

@@ -91,7 +91,7 @@ final class SizePage {
         isPair ? "The cheapest that hold." : "Sizes tried.",
         "The answer is bold.",
         List.of(
-            Column.words(isPair ? "Pair" : sizing.places().get(0) + ", spaces"),
+            Column.words(isPair ? "Pair" : sizing.places().get(0) + ", " + words.countedIn(0)),
             Column.words("Goal"),
             Column.number("Measured", words.axis()),
             Column.number("Springs run", ""),
@@ -120,10 +120,7 @@ final class SizePage {
             .map(c -> c.spaces().get(0))
             .distinct()
             .sorted()
-            .map(
-                s ->
-                    new Row(
-                        Words.plural(s, "space"), across.stream().map(a -> cell(s, a)).toList()))
+            .map(s -> new Row(words.amount(0, s), across.stream().map(a -> cell(s, a)).toList()))
             .toList();
     return new Sheet(
         "Every pair that was tried, " + words.axis() + ".",

@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import propcap.farm.Place;
+import propcap.study.Capacity;
 import propcap.study.Goal.Measure;
 import propcap.study.Sizing;
 import propcap.study.Sizing.Candidate;
@@ -119,7 +121,7 @@ record SizeWords(Sizing sizing, Optional<Money> money) {
     for (int p = 0; p < sizing.places().size(); p++) {
       int spaces = c.spaces().get(p);
       parts.add(
-          (p == 0 ? Words.plural(spaces, "space") : Words.count(spaces))
+          (p == 0 || withHands() ? amount(p, spaces) : Words.count(spaces))
               + " of "
               + sizing.places().get(p));
     }
@@ -144,7 +146,28 @@ record SizeWords(Sizing sizing, Optional<Money> money) {
   }
 
   String costUnit() {
-    return costIsMoney() ? money.map(Money::currency).orElseThrow() + " a year" : "spaces in all";
+    return costIsMoney()
+        ? money.map(Money::currency).orElseThrow() + " a year"
+        : withHands() ? "in all" : "spaces in all";
+  }
+
+  /** Whether people's hours are sized. */
+  boolean withHands() {
+    return IntStream.range(0, sizing.places().size()).anyMatch(this::isHands);
+  }
+
+  private boolean isHands(int place) {
+    return Capacity.isHands(sizing.scenario(), sizing.places().get(place));
+  }
+
+  /** Such as {@code 120 spaces}, or {@code 14 hours a day} of hands. */
+  String amount(int place, int size) {
+    return isHands(place) ? Words.plural(size, "hour") + " a day" : Words.plural(size, "space");
+  }
+
+  /** What a place's size is counted in. */
+  String countedIn(int place) {
+    return isHands(place) ? "hours a day" : "spaces";
   }
 
   /** The answer in a sentence. */
@@ -160,7 +183,7 @@ record SizeWords(Sizing sizing, Optional<Money> money) {
     String start =
         isPair
             ? size(answer) + " are needed"
-            : sizing.places().get(0) + " needs " + Words.plural(answer.spaces().get(0), "space");
+            : sizing.places().get(0) + " needs " + amount(0, answer.spaces().get(0));
     if (measure() == Measure.MARGIN) {
       return (isPair ? size(answer) + " are best" : start.replace(" needs ", " is best with "))
           + (tried == 1

@@ -35,7 +35,12 @@ final class StairChart {
     double end = (1 + ROOM_FOR_NAME) * bought;
     double least = steps.stream().mapToDouble(s -> s.gainSoFar().low()).min().orElse(0);
     double most = steps.stream().mapToDouble(s -> s.gainSoFar().high()).max().orElse(0);
-    NumberAxis spaces = Look.countAxis("spaces bought in all", bought);
+    NumberAxis spaces =
+        Look.countAxis(
+            steps.stream().anyMatch(s -> s.place().isHands())
+                ? "spaces bought and hours a day taken on, in all"
+                : "spaces bought in all",
+            bought);
     spaces.setRange(0, end);
     XYPlot plot =
         Look.plot(

@@ -2,9 +2,11 @@ package propcap.report;
 
 import propcap.farm.Loss;
 import propcap.farm.Step;
+import propcap.farm.Work;
 import propcap.study.Forecast;
 import propcap.study.Forecast.Occupancy;
 import propcap.study.Forecast.SowingForecast;
+import propcap.study.HandsForecast;
 
 /**
  * The forecast for other programs, every number in full precision. It holds nothing of how the work
@@ -44,7 +46,28 @@ final class SummaryJson {
         .put("losses", losses)
         .put("places", Json.each(forecast.places(), SummaryJson::place))
         .put("waiting", waiting)
+        .put("hands", hands(forecast))
         .text();
+  }
+
+  private static Json hands(Forecast forecast) {
+    HandsForecast hands = forecast.hands();
+    double hoursPerDay = forecast.scenario().labour().hoursPerDay();
+    Json hours = new Json();
+    Json waiting = new Json();
+    for (Work work : Work.values()) {
+      hours.put(work.word(), Plan.present(hands.hoursByWork(), work).doubleValue());
+      waiting.put(work.word(), Plan.present(hands.waiting(), work));
+    }
+    return new Json()
+        .put("hoursPerDay", Double.isFinite(hoursPerDay) ? Double.valueOf(hoursPerDay) : null)
+        .put("hours", hands.hours())
+        .put("workingDays", hands.workingDays())
+        .put("meanOfWorkingDay", hands.hoursPerWorkingDay())
+        .put("daysShort", hands.daysShort())
+        .put("shareShort", hands.shareShort())
+        .put("byWork", hours)
+        .put("waiting", waiting);
   }
 
   private static Json sowing(SowingForecast forecast) {

@@ -6,11 +6,13 @@ import java.util.stream.Stream;
 import propcap.farm.Loss;
 import propcap.farm.Sowing;
 import propcap.farm.Step;
+import propcap.farm.Work;
 import propcap.study.Forecast;
 import propcap.study.Forecast.DayUse;
 import propcap.study.Forecast.Occupancy;
 import propcap.study.Forecast.SeasonRow;
 import propcap.study.Forecast.SowingForecast;
+import propcap.study.HandsForecast;
 import propcap.study.Stat;
 
 /** The forecast as tables for a spreadsheet: plants, spaces and days. */
@@ -80,6 +82,22 @@ final class Tables {
             Csv.stat(stat),
             List.of(Csv.number(sown == 0 ? 0 : stat.mean() / sown)));
       }
+    }
+    return table.text();
+  }
+
+  /** A row for each day of the season, in hours; no budget where hours are not limited. */
+  static String hands(Forecast forecast) {
+    Csv table = new Csv();
+    table.row(
+        List.of("date", "budget", "hours", "p10", "p50", "p90", "chance-short"),
+        Stream.of(Work.values()).map(w -> "hours-" + w.word()).toList());
+    for (HandsForecast.Day day : forecast.hands().days()) {
+      table.row(
+          List.of(Csv.date(day.date())),
+          List.of(Double.isFinite(day.budget()) ? Csv.number(day.budget()) : ""),
+          Csv.numbers(day.mean(), day.p10(), day.p50(), day.p90(), day.chanceShort()),
+          Stream.of(Work.values()).map(w -> Csv.number(Plan.present(day.byWork(), w))).toList());
     }
     return table.text();
   }

@@ -5,6 +5,7 @@ import java.util.stream.Stream;
 import propcap.farm.Loss;
 import propcap.farm.PlaceKind;
 import propcap.farm.Step;
+import propcap.farm.Work;
 
 /** The model's words, said in full. */
 final class TradeWords {
@@ -60,6 +61,17 @@ final class TradeWords {
       case LEAVE -> "to leave the heat";
       case POT -> "to be potted on";
       case HARDEN -> "to harden off";
+    };
+  }
+
+  /** A work that people's hours go into, such as {@code potting on}. */
+  static String work(Work work) {
+    return switch (work) {
+      case PLANT_OUT -> "planting out";
+      case MOVE -> "moving trays";
+      case THIN -> "thinning";
+      case POT_ON -> "potting on";
+      case SOW -> "sowing";
     };
   }
 

@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.function.DoubleConsumer;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
-import propcap.farm.Place;
 import propcap.farm.Scenario;
 import propcap.farm.Step;
 
@@ -49,14 +48,14 @@ public final class Bottlenecking {
     Trials trials = first;
     int bought = 0;
     for (int i = 0; i < steps; i++) {
-      Optional<Integer> best = trials.best();
+      Optional<Capacity> best = trials.best();
       if (best.isEmpty()) {
         break;
       }
-      int place = best.get();
-      bought += trials.tenth(place);
+      Capacity place = best.get();
+      bought += tenth(place);
       stair.add(trials.step(place, bought));
-      Scenario next = trials.with(place, trials.tenth(place));
+      Scenario next = trials.with(place, tenth(place));
       if (i + 1 < steps) {
         trials = run(next, scenario);
       }
@@ -80,25 +79,31 @@ public final class Bottlenecking {
     return trials;
   }
 
+  /** To the space, or the hour a day, and at least one. */
+  private static int tenth(Capacity place) {
+    return Math.max(1, (int) Math.round(place.size() / 10));
+  }
+
+  /** The last table and the last hardening area cannot be closed: one space is left. */
+  private static int tenthLess(Capacity place) {
+    return Math.max(0, Math.min(tenth(place), (int) place.size() - 1));
+  }
+
   /** The scenario of one step, and every place of it a tenth larger and a tenth smaller. */
   private final class Trials {
     private final Scenario current;
     private final List<Scenario> scenarios = new ArrayList<>();
-    private final List<Integer> open;
+    private final List<Capacity> open;
     private final Measures measures;
     private List<List<double[]>> numbers = List.of();
 
     /** In order: as it is, as things were at the start, then more and less of each open place. */
     Trials(Scenario current, Scenario asThingsAre) {
       this.current = current;
-      open =
-          IntStream.range(0, current.places().size())
-              .filter(p -> current.places().get(p).isOpen())
-              .boxed()
-              .toList();
+      open = Capacity.allOf(current);
       scenarios.add(current);
       scenarios.add(asThingsAre);
-      for (int place : open) {
+      for (Capacity place : open) {
         scenarios.add(with(place, tenth(place)));
         scenarios.add(with(place, -tenthLess(place)));
       }
@@ -119,19 +124,8 @@ public final class Bottlenecking {
       }
     }
 
-    int tenth(int place) {
-      return Math.max(1, Math.round(current.places().get(place).spaces() / 10f));
-    }
-
-    /** The last table and the last hardening area cannot be closed: one space is left. */
-    private int tenthLess(int place) {
-      return Math.min(tenth(place), current.places().get(place).spaces() - 1);
-    }
-
-    Scenario with(int place, int more) {
-      List<Place> places = new ArrayList<>(current.places());
-      places.set(place, places.get(place).withSpaces(places.get(place).spaces() + more));
-      return current.withPlaces(places);
+    Scenario with(Capacity place, int more) {
+      return place.sized(current, place.size() + more);
     }
 
     Stat onTime() {
@@ -148,7 +142,7 @@ public final class Bottlenecking {
     private Bottlenecks.Worth worth(int i) {
       int more = 2 + 2 * i;
       return new Bottlenecks.Worth(
-          current.places().get(open.get(i)),
+          open.get(i),
           tenth(open.get(i)),
           difference(0, more, Comparison.Kind.ON_TIME, ""),
           difference(0, more + 1, Comparison.Kind.ON_TIME, ""),
@@ -160,7 +154,7 @@ public final class Bottlenecking {
     }
 
     /** The place of which a tenth more clearly brings plants, and the most of them by the space. */
-    Optional<Integer> best() {
+    Optional<Capacity> best() {
       return IntStream.range(0, open.size())
           .boxed()
           .filter(i -> difference(0, 2 + 2 * i, Comparison.Kind.ON_TIME, "").low() > 0)
@@ -172,10 +166,10 @@ public final class Bottlenecking {
           .map(open::get);
     }
 
-    Bottlenecks.Step step(int place, int boughtSoFar) {
+    Bottlenecks.Step step(Capacity place, int boughtSoFar) {
       int more = 2 + 2 * open.indexOf(place);
       return new Bottlenecks.Step(
-          current.places().get(place),
+          place,
           tenth(place),
           boughtSoFar,
           difference(0, more, Comparison.Kind.ON_TIME, ""),

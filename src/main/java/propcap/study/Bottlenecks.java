@@ -2,7 +2,6 @@ package propcap.study;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import propcap.farm.Place;
 import propcap.farm.Scenario;
 
 /**
@@ -10,7 +9,8 @@ import propcap.farm.Scenario;
  *
  * @param seasons how many were run of each trial
  * @param confidence at which all intervals of one table hold together
- * @param worths one for each open place, the most plants gained by a space first
+ * @param worths one for each open place, and for hands where they are limited, the most plants
+ *     gained by a space first
  * @param steps the best next step after each that was taken; empty where nothing clearly helps
  * @param onTime plants on time as things are
  * @param isExhausted whether the stair ends because nothing clearly helps any more, and not because
@@ -29,7 +29,7 @@ public record Bottlenecks(
   /**
    * A tenth more and a tenth less of one place. Differences are of the whole change, not by space.
    *
-   * @param spaces that a tenth comes to
+   * @param spaces that a tenth comes to; of hands, hours a day
    * @param moreOnTime plants on time, with a tenth more than as things are
    * @param lessOnTime the same with a tenth less
    * @param moreMargin margin of the season; null where no money is asked
@@ -38,7 +38,7 @@ public record Bottlenecks(
    *     with a tenth more: which stages the place holds up
    */
   public record Worth(
-      Place place,
+      Capacity place,
       int spaces,
       Difference moreOnTime,
       Difference lessOnTime,
@@ -57,13 +57,13 @@ public record Bottlenecks(
   /**
    * A step of the stair: a tenth more of one place, on top of those before.
    *
-   * @param spacesBought in all so far
+   * @param spacesBought in all so far; an hour a day counts as a space does
    * @param gain plants on time of this step alone
    * @param gainSoFar plants on time of all steps so far
    * @param margin of this step alone; null where no money is asked
    */
   public record Step(
-      Place place,
+      Capacity place,
       int spaces,
       int spacesBought,
       Difference gain,

@@ -32,6 +32,7 @@ import propcap.farm.Step;
  *     tray ready to leave, with no table to go to, stood in the place waited for
  * @param tablesBehindReady of the tray-days waiting for a table (to leave the heat or be potted
  *     on), mean a season, those for which plants ready for the hardening area stood on the tables
+ * @param hands people's hours
  * @param rows one a season, in order
  */
 public record Forecast(
@@ -51,6 +52,7 @@ public record Forecast(
     List<Wait> waits,
     double sowBehindOverdue,
     double tablesBehindReady,
+    HandsForecast hands,
     List<SeasonRow> rows) {
 
   /**

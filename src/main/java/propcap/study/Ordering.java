@@ -51,6 +51,10 @@ public final class Ordering {
     Scenario scenario = sizing.scenario();
     for (int i = 0; i < sizing.places().size(); i++) {
       String name = sizing.places().get(i);
+      if (Capacity.isHands(scenario, name)) {
+        arithmetic.add(hands(scenario, answer.spaces().get(i)));
+        continue;
+      }
       Place place =
           scenario.places().stream().filter(p -> p.name().equals(name)).findFirst().orElseThrow();
       int more = answer.spaces().get(i) - place.spaces();
@@ -66,6 +70,13 @@ public final class Ordering {
       }
       add(scenario, place, more, lines, arithmetic);
     }
+  }
+
+  private static String hands(Scenario scenario, int hours) {
+    double now = scenario.labour().hoursPerDay();
+    return scenario.labour().isLimited()
+        ? String.format(Locale.ROOT, "Hands: %d hours a day, where there are %.1f now.", hours, now)
+        : String.format(Locale.ROOT, "Hands: %d hours a day of all people together.", hours);
   }
 
   private void add(

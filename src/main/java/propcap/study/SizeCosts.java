@@ -1,8 +1,10 @@
 package propcap.study;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 import propcap.farm.Place;
 import propcap.farm.Prices;
 import propcap.farm.Scenario;
@@ -22,22 +24,23 @@ record SizeCosts(List<Double> ofASpace) {
    * @throws BadQuestionException where a cost is lacking that the answer would hang on
    */
   static SizeCosts of(Scenario scenario, SizingQuestion question) throws BadQuestionException {
-    List<Place> places =
-        question.places().stream()
-            .map(
-                name ->
-                    scenario.places().stream()
-                        .filter(p -> p.name().equals(name))
-                        .findFirst()
-                        .orElseThrow())
-            .toList();
+    List<Capacity> sized = new ArrayList<>();
+    for (String name : question.places()) {
+      sized.add(Capacity.named(scenario, name));
+    }
     Prices prices = scenario.prices();
     boolean forMargin = question.goal().measure() == Goal.Measure.MARGIN;
-    if (prices == null || (!forMargin && places.stream().allMatch(p -> p.cost() == null))) {
-      return new SizeCosts(places.stream().map(p -> 1.0).toList());
+    if (prices == null || (!forMargin && sized.stream().noneMatch(SizeCosts::isPriced))) {
+      return new SizeCosts(sized.stream().map(p -> 1.0).toList());
     }
-    Optional<Place> unpriced = places.stream().filter(p -> p.cost() == null).findFirst();
+    // What hands cost by the hour is in the margin already.
+    Optional<Capacity> unpriced =
+        sized.stream().filter(c -> !isPriced(c) && !(forMargin && c.isHands())).findFirst();
     if (unpriced.isPresent()) {
+      if (unpriced.get().isHands()) {
+        throw new BadQuestionException(
+            "hours a day have no yearly cost to set beside that of a place; size them by themselves");
+      }
       throw new BadQuestionException(
           unpriced.get().name()
               + " has no cost, and "
@@ -45,19 +48,26 @@ record SizeCosts(List<Double> ofASpace) {
               + " hangs on it; give it such as cost: {buy: 5200, lasts: 12 years}, with buy: 0 if"
               + " it costs nothing");
     }
-    Optional<Place> closed = places.stream().filter(p -> !p.isOpen()).findFirst();
+    Optional<Capacity> closed = sized.stream().filter(c -> c.size() == 0 && !c.isHands()).findFirst();
     if (closed.isPresent()) {
       throw new BadQuestionException(
           closed.get().name()
               + " is written with spaces: 0, so nobody can tell what a space of it costs; write it"
               + " with the spaces that its cost buys");
     }
-    return new SizeCosts(places.stream().map(p -> ofASpace(p, prices)).toList());
+    return new SizeCosts(sized.stream().map(c -> ofASpace(c.place(), prices)).toList());
   }
 
-  private static double ofASpace(Place place, Prices prices) {
-    Place.Cost cost = place.cost();
-    return cost == null ? 0 : Comparing.yearly(cost, prices.discount()) / place.spaces();
+  private static boolean isPriced(Capacity capacity) {
+    Place place = capacity.place();
+    return place != null && place.cost() != null;
+  }
+
+  private static double ofASpace(@Nullable Place place, Prices prices) {
+    Place.Cost cost = place == null ? null : place.cost();
+    return place == null || cost == null
+        ? 0
+        : Comparing.yearly(cost, prices.discount()) / place.spaces();
   }
 
   /** Of so many spaces of each place. */

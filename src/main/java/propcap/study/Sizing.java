@@ -8,7 +8,7 @@ import propcap.farm.Scenario;
 /**
  * How large a place must be for a goal to hold.
  *
- * @param places one name, or two that are sized together
+ * @param places one name, or two that are sized together; hands may be one of them
  * @param goal what is asked
  * @param match sowings that the goal is about: an id, where * stands for any letters
  * @param indifference how near the goal an answer may be wrong
@@ -47,7 +47,7 @@ public record Sizing(
   /**
    * A size, or a pair of sizes.
    *
-   * @param spaces one for each place
+   * @param spaces one for each place; of hands, hours a day
    * @param seasons how many it took to tell
    * @param mean of the goal's measure
    * @param se its standard error
@@ -65,15 +65,22 @@ public record Sizing(
     return Optional.ofNullable(nearest);
   }
 
-  /** A scenario with some places at other sizes. */
+  /** A scenario with some places, or its hands, at other sizes. */
   static Scenario sized(Scenario scenario, List<String> names, List<Integer> spaces) {
-    return scenario.withPlaces(
-        scenario.places().stream()
-            .map(
-                place ->
-                    names.contains(place.name())
-                        ? place.withSpaces(spaces.get(names.indexOf(place.name())))
-                        : place)
-            .toList());
+    Scenario sized =
+        scenario.withPlaces(
+            scenario.places().stream()
+                .map(
+                    place ->
+                        names.contains(place.name())
+                            ? place.withSpaces(spaces.get(names.indexOf(place.name())))
+                            : place)
+                .toList());
+    for (int i = 0; i < names.size(); i++) {
+      if (Capacity.isHands(scenario, names.get(i))) {
+        sized = sized.withLabour(sized.labour().withHoursPerDay(spaces.get(i)));
+      }
+    }
+    return sized;
   }
 }

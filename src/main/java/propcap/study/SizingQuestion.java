@@ -8,8 +8,9 @@ import propcap.farm.Scenario;
 /**
  * What is asked of a sizing.
  *
- * @param places names of one place, or of two that are sized together
- * @param from smallest size tried, spaces
+ * @param places names of one place, or of two that are sized together; {@link Capacity#HANDS} is
+ *     people's hours a day
+ * @param from smallest size tried, spaces or hours a day
  * @param to largest
  * @param step between sizes
  * @param match sowings that the goal is about: an id, where * stands for any letters
@@ -43,7 +44,7 @@ public record SizingQuestion(
           places.get(0) + " is named twice; to size two places together name two");
     }
     for (String place : places) {
-      Names.place(scenario, place);
+      var unused = Capacity.named(scenario, place);
     }
     if (from < 0 || step < 1 || to < from) {
       throw new BadQuestionException(

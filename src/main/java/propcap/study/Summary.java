@@ -62,6 +62,7 @@ final class Summary {
         waits(),
         Samples.of(seasons, SeasonOutcome::sowBehindOverdue).mean(),
         Samples.of(seasons, SeasonOutcome::tablesBehindReady).mean(),
+        new HandsSummary(scenario, seasons).forecast(),
         IntStream.range(0, seasons.size()).mapToObj(this::row).toList());
   }
 

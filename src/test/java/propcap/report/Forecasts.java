@@ -1,5 +1,6 @@
 package propcap.report;
 
+import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -11,11 +12,13 @@ import propcap.farm.PlaceKind;
 import propcap.farm.Scenario;
 import propcap.farm.Season;
 import propcap.farm.Step;
+import propcap.farm.Work;
 import propcap.study.Forecast;
 import propcap.study.Forecast.DayUse;
 import propcap.study.Forecast.Occupancy;
 import propcap.study.Forecast.SeasonRow;
 import propcap.study.Forecast.SowingForecast;
+import propcap.study.HandsForecast;
 import propcap.study.RunSettings;
 import propcap.study.Stat;
 
@@ -96,6 +99,7 @@ final class Forecasts {
         Springs.waits(),
         390,
         120,
+        hands(scenario, 1),
         rows(scenario, SEASONS));
   }
 
@@ -148,6 +152,7 @@ final class Forecasts {
         List.of(),
         0,
         0,
+        hands(scenario, 0),
         List.of(new SeasonRow(0, 2001, 0, 0, 0, 0, Map.of(), Map.of())));
   }
 
@@ -170,6 +175,7 @@ final class Forecasts {
         f.waits(),
         f.sowBehindOverdue(),
         f.tablesBehindReady(),
+        f.hands(),
         f.rows());
   }
 
@@ -207,6 +213,38 @@ final class Forecasts {
     waiting.put(Step.POT, stat(pot));
     waiting.put(Step.HARDEN, stat(harden));
     return waiting;
+  }
+
+  /** Weeks that rise and fall about 40 hours; nothing waits. */
+  private static HandsForecast hands(Scenario scenario, double times) {
+    Stat none = new Stat(0, 0, 0, 0, 0);
+    Map<Work, Stat> waiting = new EnumMap<>(Work.class);
+    for (Work work : Work.values()) {
+      waiting.put(work, none);
+    }
+    List<HandsForecast.Day> days = new ArrayList<>();
+    List<HandsForecast.Week> weeks = new ArrayList<>();
+    double sum = 0;
+    double budget = Double.POSITIVE_INFINITY;
+    for (int d = 0; d < scenario.season().days(); d++) {
+      LocalDate date = scenario.season().date(d);
+      double hours = times * 6 * (1 + Math.sin(d / 20.0));
+      sum += hours;
+      days.add(new HandsForecast.Day(date, budget, hours, hours, hours, hours, 0, byWork(hours)));
+      if (date.getDayOfWeek() == DayOfWeek.MONDAY) {
+        weeks.add(new HandsForecast.Week(date, budget, stat(7 * hours), byWork(7 * hours), 0));
+      }
+    }
+    return new HandsForecast(
+        stat(sum), byWork(sum), scenario.season().days(), none, waiting, days, weeks);
+  }
+
+  private static Map<Work, Double> byWork(double hours) {
+    Map<Work, Double> byWork = new EnumMap<>(Work.class);
+    for (Work work : Work.values()) {
+      byWork.put(work, hours / Work.values().length);
+    }
+    return byWork;
   }
 
   private static List<SeasonRow> rows(Scenario scenario, int seasons) {

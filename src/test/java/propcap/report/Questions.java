@@ -12,6 +12,7 @@ import propcap.farm.Prices;
 import propcap.farm.Scenario;
 import propcap.study.Bottlenecks;
 import propcap.study.Bottlenecks.Worth;
+import propcap.study.Capacity;
 import propcap.study.Comparison;
 import propcap.study.Comparison.Investment;
 import propcap.study.Comparison.Kind;
@@ -184,7 +185,7 @@ final class Questions {
       waiting.add(d(wait, 9));
     }
     return new Worth(
-        place,
+        Capacity.of(place),
         spaces,
         more,
         less,
@@ -225,7 +226,7 @@ final class Questions {
 
   private static Bottlenecks.Step step(
       Place place, int spaces, int bought, Difference gain, Difference soFar, double margin) {
-    return new Bottlenecks.Step(place, spaces, bought, gain, soFar, d(margin, 28));
+    return new Bottlenecks.Step(Capacity.of(place), spaces, bought, gain, soFar, d(margin, 28));
   }
 
   /** No place helps, no money is asked. */

@@ -64,6 +64,7 @@ class RandomForecastsTest {
         f.waits(),
         f.sowBehindOverdue(),
         f.tablesBehindReady(),
+        f.hands(),
         f.rows());
   }
 

@@ -1,0 +1,132 @@
+package propcap.report;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
+import propcap.farm.Labour;
+import propcap.farm.Work;
+import propcap.study.Forecast;
+import propcap.study.HandsForecast;
+import propcap.study.HandsForecast.Week;
+
+/** What work the spring takes, week by week, and what waits for hands. */
+public record HandsSection(
+    String verdict, List<String> sentences, List<String> works, List<Row> rows, String svg) {
+
+  /** A week in text. */
+  public record Row(
+      String week,
+      String hours,
+      String range,
+      String budget,
+      String daysShort,
+      List<String> works) {}
+
+  /** The section; without rows where there is no work. */
+  static HandsSection of(Forecast forecast) {
+    HandsForecast hands = forecast.hands();
+    List<Work> works = works(hands);
+    if (works.isEmpty()) {
+      return new HandsSection("", List.of(), List.of(), List.of(), "");
+    }
+    return new HandsSection(
+        verdict(forecast),
+        sentences(forecast),
+        works.stream().map(TradeWords::work).toList(),
+        hands.weeks().stream().map(w -> row(w, works)).toList(),
+        HandsChart.of(forecast.scenario().season(), hands.weeks(), works));
+  }
+
+  /** What takes any time, in the round's order. */
+  private static List<Work> works(HandsForecast hands) {
+    return Stream.of(Work.values()).filter(w -> Plan.present(hands.hoursByWork(), w) > 0).toList();
+  }
+
+  private static Row row(Week week, List<Work> works) {
+    return new Row(
+        Dates.shortDay(week.monday()),
+        Words.amount(week.hours().mean()),
+        Words.range(week.hours()),
+        Double.isFinite(week.budget()) ? Words.amount(week.budget()) : "–",
+        week.daysShort() > 0 ? Words.amount(week.daysShort()) : "–",
+        works.stream().map(w -> Plan.present(week.byWork(), w)).map(HandsSection::hours).toList());
+  }
+
+  private static String hours(double hours) {
+    return hours > 0 ? Words.amount(hours) : "–";
+  }
+
+  private static String verdict(Forecast forecast) {
+    HandsForecast hands = forecast.hands();
+    String takes =
+        "The work takes "
+            + Words.count(hands.hours().mean())
+            + " hours a spring (8 springs of 10: "
+            + Words.range(hands.hours())
+            + "), "
+            + Words.amount(hands.hoursPerWorkingDay())
+            + " a working day";
+    return forecast.scenario().labour().isLimited()
+        ? takes + " in the mean; hours run out on " + daysShort(hands) + "."
+        : takes + " in the mean.";
+  }
+
+  /** Such as {@code 12 of 150 working days}. */
+  static String daysShort(HandsForecast hands) {
+    return hands.daysShort().mean() == 0
+        ? "no day"
+        : Words.amount(hands.daysShort().mean())
+            + " of "
+            + Words.plural(hands.workingDays(), "working day")
+            + " (8 springs of 10: "
+            + Words.range(hands.daysShort())
+            + ")";
+  }
+
+  private static List<String> sentences(Forecast forecast) {
+    HandsForecast hands = forecast.hands();
+    List<String> sentences = new ArrayList<>();
+    hands.weeks().stream()
+        .max(Comparator.comparingDouble(w -> w.hours().mean()))
+        .ifPresent(w -> sentences.add(fullest(w)));
+    if (hands.waitingInAll() > 0) {
+      sentences.add(waiting(hands));
+    }
+    Labour labour = forecast.scenario().labour();
+    if (!labour.isLimited()) {
+      sentences.add(
+          "The scenario says nothing of how many hours there are, so nothing waits for hands"
+              + (labour.minutes().equals(Labour.Minutes.DEFAULT)
+                  ? "; what a tray or a plant takes is from published rates and planning defaults,"
+                      + " not from this farm."
+                  : "."));
+    }
+    return sentences;
+  }
+
+  private static String fullest(Week week) {
+    return "The fullest week is that of "
+        + Dates.day(week.monday())
+        + ", with "
+        + Words.amount(week.hours().mean())
+        + " hours"
+        + (Double.isFinite(week.budget())
+            ? " of the " + Words.amount(week.budget()) + " that there are."
+            : ".");
+  }
+
+  private static String waiting(HandsForecast hands) {
+    List<String> parts = new ArrayList<>();
+    for (Work work : Work.values()) {
+      double trayDays = Plan.present(hands.waiting(), work).mean();
+      if (trayDays > 0) {
+        parts.add(TradeWords.work(work) + " " + Words.amount(trayDays));
+      }
+    }
+    return Words.amount(hands.waitingInAll())
+        + " tray-days a spring had room and waited for hands: "
+        + Words.list(parts)
+        + ". They are not among those that wait for room.";
+  }
+}

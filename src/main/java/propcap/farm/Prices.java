@@ -15,6 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param potTray cost of a tray of pots
  * @param discount rate a year at which later money counts less, 0 to 1
  * @param sellSurplus whether plants beyond those needed are sold as well
+ * @param hour of people's work in the rounds
  */
 public record Prices(
     String currency,
@@ -23,13 +24,27 @@ public record Prices(
     BigDecimal tray,
     BigDecimal potTray,
     double discount,
-    boolean sellSurplus) {
+    boolean sellSurplus,
+    BigDecimal hour) {
   public Prices {
     Checks.require(!currency.isBlank(), "money needs a currency");
     byCrop = Map.copyOf(byCrop);
     Checks.notNegative("tray", tray);
     Checks.notNegative("pot-tray", potTray);
     Checks.probability("discount", discount);
+    Checks.notNegative("hour", hour);
+  }
+
+  /** Prices where people's work costs nothing more. */
+  public Prices(
+      String currency,
+      Map<String, PlantPrices> byCrop,
+      @Nullable PlantPrices otherwise,
+      BigDecimal tray,
+      BigDecimal potTray,
+      double discount,
+      boolean sellSurplus) {
+    this(currency, byCrop, otherwise, tray, potTray, discount, sellSurplus, BigDecimal.ZERO);
   }
 
   /**

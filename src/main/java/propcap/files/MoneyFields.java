@@ -17,7 +17,7 @@ import propcap.files.Amounts.Due;
 /** What plants and trays are worth and cost, as it is written. */
 final class MoneyFields {
   static final List<String> KEYS =
-      List.of("currency", "plants", "tray", "pot-tray", "discount", "sell-surplus");
+      List.of("currency", "plants", "tray", "pot-tray", "discount", "sell-surplus", "hour");
 
   /** Stands for the crops without an entry of their own. */
   private static final String DEFAULT = "default";
@@ -73,12 +73,13 @@ final class MoneyFields {
     boolean sellSurplus =
         fields.has("sell-surplus")
             && fields.choice("sell-surplus", List.of(true, false), String::valueOf).orElse(false);
+    BigDecimal hour = amounts.read(fields, "hour", Due.ONCE, BigDecimal.ZERO);
     if (currency == null) {
       return Optional.empty();
     }
     String shown = currency.text().strip();
     return fields.made(
-        () -> new Prices(shown, byCrop, otherwise, tray, potTray, discount, sellSurplus));
+        () -> new Prices(shown, byCrop, otherwise, tray, potTray, discount, sellSurplus, hour));
   }
 
   /** The names that may have prices; where crops could not be read, any may be one of them. */

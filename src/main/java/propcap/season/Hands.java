@@ -10,8 +10,8 @@ import propcap.farm.Work;
 final class Hands {
   private final WorkRates rates;
 
-  /** By day and work, thousandths of a minute. */
-  private final long[] spent;
+  /** By day and work, thousandths of a minute; what is above 35,000 hours is left out. */
+  private final int[] spent;
 
   private final long[] owed = new long[WorkRates.WORKS];
   private int today;
@@ -19,7 +19,7 @@ final class Hands {
 
   Hands(WorkRates rates) {
     this.rates = rates;
-    spent = new long[rates.days() * WorkRates.WORKS];
+    spent = new int[rates.days() * WorkRates.WORKS];
   }
 
   /** A working day begins: what is owed comes first. */
@@ -48,11 +48,12 @@ final class Hands {
 
   private void use(int work, long time) {
     left -= time;
-    spent[today * WorkRates.WORKS + work] += time;
+    int at = today * WorkRates.WORKS + work;
+    spent[at] = (int) Math.min(Integer.MAX_VALUE, spent[at] + time);
   }
 
   /** By day and work, thousandths of a minute. */
-  long[] spent() {
+  int[] spent() {
     return spent;
   }
 }

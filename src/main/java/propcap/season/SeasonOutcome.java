@@ -28,12 +28,12 @@ public final class SeasonOutcome {
   private final BitSet shortOfHands;
 
   /** By day and work, thousandths of a minute. */
-  private final long[] worked;
+  private final int[] worked;
 
   private final int sowBehindOverdue;
   private final int tablesBehindReady;
 
-  SeasonOutcome(Notebook notes, long[] worked) {
+  SeasonOutcome(Notebook notes, int[] worked) {
     weatherYear = notes.weatherYear;
     days = notes.days;
     months = notes.months;

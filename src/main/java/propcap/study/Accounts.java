@@ -10,8 +10,8 @@ import propcap.farm.Sowing;
 import propcap.season.SeasonOutcome;
 
 /**
- * The season's margin: plants sold, less those that are lacking, trays, pots and the running of
- * places. What it costs to buy and keep places is not in it. Sums are exact.
+ * The season's margin: plants sold, less those that are lacking, trays, pots, people's hours and
+ * the running of places. What it costs to buy and keep places is not in it. Sums are exact.
  */
 final class Accounts {
   private Accounts() {}
@@ -22,7 +22,7 @@ final class Accounts {
         IntStream.range(0, season.sowings())
             .mapToObj(s -> sowing(prices, scenario.sowings().get(s), season, s))
             .reduce(BigDecimal.ZERO, BigDecimal::add);
-    return plants.subtract(running(scenario, season));
+    return plants.subtract(running(scenario, season)).subtract(wages(prices, season));
   }
 
   private static BigDecimal sowing(Prices prices, Sowing sowing, SeasonOutcome season, int s) {
@@ -50,6 +50,12 @@ final class Accounts {
       }
     }
     return sum;
+  }
+
+  private static BigDecimal wages(Prices prices, SeasonOutcome season) {
+    return prices.hour().signum() == 0
+        ? BigDecimal.ZERO
+        : prices.hour().multiply(BigDecimal.valueOf(season.hours()));
   }
 
   private static BigDecimal times(BigDecimal amount, int count) {

@@ -70,6 +70,14 @@ class MoneyTest {
   }
 
   @Test
+  void anHourOfWorkMayHaveAPrice() throws FaultsException {
+    assertThat(prices(folder.read()).hour()).isEqualByComparingTo("0");
+    folder.change(
+        "scenario.yaml", "  sell-surplus: true\n", "  sell-surplus: true\n  hour: 14.50\n");
+    assertThat(prices(folder.read()).hour()).isEqualTo(amount("14.50"));
+  }
+
+  @Test
   void whatIsNotWrittenTakesItsDefault() throws FaultsException {
     folder.change("  discount: 6 %\n  sell-surplus: true\n", "");
     folder.change(", keep: 150/year, run: 3.60/day", "");

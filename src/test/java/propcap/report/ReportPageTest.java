@@ -33,7 +33,7 @@ class ReportPageTest {
   }
 
   @Test
-  void theFiveQuestionsAreAnsweredInOrder() {
+  void theSixQuestionsAreAnsweredInOrder() {
     assertInOrder(
         "Base spring</h1>",
         "Seed of all luck",
@@ -43,6 +43,7 @@ class ReportPageTest {
         "3. What waits for what",
         "4. Where plants are lost",
         "5. When each sowing moves",
+        "6. What the work takes",
         "How to read this");
   }
 
@@ -81,8 +82,8 @@ class ReportPageTest {
   @Test
   void everyChartScalesAndSaysWhatItShows() {
     List<String> charts = all(Pattern.compile("<svg[^>]*>"), 0, PAGE);
-    // Five open places and their tables together, waiting, losses, moves.
-    assertThat(charts).hasSize(9);
+    // Five open places and their tables together, waiting, losses, moves, hands.
+    assertThat(charts).hasSize(10);
     assertThat(charts)
         .allSatisfy(
             chart ->

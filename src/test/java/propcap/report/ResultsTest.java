@@ -54,6 +54,7 @@ class ResultsTest {
             "sowings.csv",
             "places.csv",
             "losses.csv",
+            "hands.csv",
             "seasons.csv");
     nothingElseLiesBeside();
   }

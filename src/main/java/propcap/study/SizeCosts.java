@@ -48,7 +48,8 @@ record SizeCosts(List<Double> ofASpace) {
               + " hangs on it; give it such as cost: {buy: 5200, lasts: 12 years}, with buy: 0 if"
               + " it costs nothing");
     }
-    Optional<Capacity> closed = sized.stream().filter(c -> c.size() == 0 && !c.isHands()).findFirst();
+    Optional<Capacity> closed =
+        sized.stream().filter(c -> c.size() == 0 && !c.isHands()).findFirst();
     if (closed.isPresent()) {
       throw new BadQuestionException(
           closed.get().name()

@@ -72,8 +72,7 @@ class MoneyTest {
   @Test
   void anHourOfWorkMayHaveAPrice() throws FaultsException {
     assertThat(prices(folder.read()).hour()).isEqualByComparingTo("0");
-    folder.change(
-        "scenario.yaml", "  sell-surplus: true\n", "  sell-surplus: true\n  hour: 14.50\n");
+    folder.change("  sell-surplus: true\n", "  sell-surplus: true\n  hour: 14.50\n");
     assertThat(prices(folder.read()).hour()).isEqualTo(amount("14.50"));
   }
 

@@ -114,7 +114,7 @@ class BottleneckingTest {
   void theStairStopsWhereNothingClearlyHelps() throws BadQuestionException, InterruptedException {
     Bottlenecks answer = ask(farm(12), 5);
     assertThat(answer.isExhausted()).isTrue();
-    assertThat(answer.steps()).extracting(s -> s.place().spaces()).containsExactly(12, 13, 14);
+    assertThat(answer.steps()).extracting(s -> s.place().size()).containsExactly(12., 13., 14.);
     assertThat(answer.steps()).extracting(s -> s.place().name()).containsOnly("House");
     assertThat(answer.steps()).extracting(Bottlenecks.Step::spacesBought).containsExactly(1, 2, 3);
     assertThat(answer.steps()).extracting(s -> s.gain().mean()).containsExactly(20., 20., 20.);

@@ -37,7 +37,8 @@ final class SizeCommand implements Callable<Integer> {
       names = "--place",
       paramLabel = "NAME",
       required = true,
-      description = "The place to size; twice to size two together.")
+      description =
+          "The place to size, or Hands for people's hours a day; twice to size two together.")
   private List<String> places;
 
   @Option(names = "--from", paramLabel = "N", required = true, description = "Smallest size.")
@@ -50,7 +51,7 @@ final class SizeCommand implements Callable<Integer> {
       names = "--step",
       paramLabel = "N",
       defaultValue = "20",
-      description = "Spaces between sizes. Default: ${DEFAULT-VALUE}.")
+      description = "Spaces, or hours a day, between sizes. Default: ${DEFAULT-VALUE}.")
   private int step;
 
   @Option(

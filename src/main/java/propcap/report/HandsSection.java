@@ -14,6 +14,9 @@ import propcap.study.HandsForecast.Week;
 public record HandsSection(
     String verdict, List<String> sentences, List<String> works, List<Row> rows, String svg) {
 
+  /** Keeps a date on one line. */
+  private static final char NO_BREAK = '\u00a0';
+
   /** A week in text. */
   public record Row(
       String week,
@@ -45,7 +48,7 @@ public record HandsSection(
 
   private static Row row(Week week, List<Work> works) {
     return new Row(
-        Dates.shortDay(week.monday()),
+        Dates.shortDay(week.monday()).replace(' ', NO_BREAK),
         Words.amount(week.hours().mean()),
         Words.range(week.hours()),
         Double.isFinite(week.budget()) ? Words.amount(week.budget()) : "–",

@@ -7,6 +7,7 @@ import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import propcap.farm.Labour;
 import propcap.farm.Loss;
 import propcap.farm.PlaceKind;
 import propcap.farm.Scenario;
@@ -156,6 +157,42 @@ final class Forecasts {
         List.of(new SeasonRow(0, 2001, 0, 0, 0, 0, Map.of(), Map.of())));
   }
 
+  /** The spring with eight hours a day, which run out on 20 days. */
+  static Forecast shortOfHands() {
+    Forecast f = spring();
+    Scenario limited = f.scenario().withLabour(new Labour(8, Labour.Minutes.DEFAULT, List.of()));
+    HandsForecast hands = hands(limited, 1);
+    Map<Work, Stat> waiting = new EnumMap<>(hands.waiting());
+    waiting.put(Work.PLANT_OUT, stat(1200));
+    waiting.put(Work.THIN, stat(30));
+    return new Forecast(
+        limited,
+        f.settings(),
+        f.seasons(),
+        f.release(),
+        f.onTime(),
+        f.late(),
+        f.cellsSown(),
+        f.sowings(),
+        f.losses(),
+        f.lossesByCrop(),
+        f.places(),
+        f.kinds(),
+        f.waiting(),
+        f.waits(),
+        f.sowBehindOverdue(),
+        f.tablesBehindReady(),
+        new HandsForecast(
+            hands.hours(),
+            hands.hoursByWork(),
+            hands.workingDays(),
+            stat(20),
+            waiting,
+            hands.days(),
+            hands.weeks()),
+        f.rows());
+  }
+
   /** The same forecast with another mean of plants on time. */
   static Forecast withOnTime(Forecast f, double mean) {
     return new Forecast(
@@ -225,14 +262,14 @@ final class Forecasts {
     List<HandsForecast.Day> days = new ArrayList<>();
     List<HandsForecast.Week> weeks = new ArrayList<>();
     double sum = 0;
-    double budget = Double.POSITIVE_INFINITY;
+    double budget = scenario.labour().hoursPerDay();
     for (int d = 0; d < scenario.season().days(); d++) {
       LocalDate date = scenario.season().date(d);
       double hours = times * 6 * (1 + Math.sin(d / 20.0));
       sum += hours;
       days.add(new HandsForecast.Day(date, budget, hours, hours, hours, hours, 0, byWork(hours)));
       if (date.getDayOfWeek() == DayOfWeek.MONDAY) {
-        weeks.add(new HandsForecast.Week(date, budget, stat(7 * hours), byWork(7 * hours), 0));
+        weeks.add(new HandsForecast.Week(date, 7 * budget, stat(7 * hours), byWork(7 * hours), 0));
       }
     }
     return new HandsForecast(

@@ -90,7 +90,7 @@ class ReportPageTest {
                 assertThat(chart)
                     .contains("viewBox=\"0 0 680 ", "role=\"img\"", "aria-label=\"")
                     .doesNotContain(" width=", " height="));
-    assertThat(all(Pattern.compile("<svg[^>]*><title>"), 0, PAGE)).hasSize(9);
+    assertThat(all(Pattern.compile("<svg[^>]*><title>"), 0, PAGE)).hasSize(10);
   }
 
   @Test

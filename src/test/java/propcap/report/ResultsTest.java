@@ -82,7 +82,7 @@ class ResultsTest {
   void anEmptyFolderMayBeFilled() throws IOException {
     Files.createDirectories(folder);
     Results.write(spring, "0.1.0", folder);
-    assertThat(contents(folder)).hasSize(6);
+    assertThat(contents(folder)).hasSize(7);
     nothingElseLiesBeside();
   }
 

@@ -38,7 +38,8 @@ class SummaryJsonTest {
             "sowings",
             "losses",
             "places",
-            "waiting");
+            "waiting",
+            "hands");
     JsonObject total = summary.getAsJsonObject("total");
     assertThat(total.keySet()).containsExactly("onTime", "late", "cellsSown");
     total.asMap().values().forEach(SummaryJsonTest::isStat);

@@ -63,6 +63,10 @@ public record Scenario(
       if (prices != null) {
         var unused = prices.of(sowing.crop());
       }
+      String first = sowing.germinateIn();
+      Checks.require(
+          first == null || crop(crops, sowing).germinateIn().contains(first),
+          sowing.id() + " cannot germinate in " + first + ": " + sowing.crop() + " does not");
       List<Place> germinateIn = named(crop(crops, sowing).germinateIn(), byName);
       Checks.require(
           germinateIn.stream().allMatch(p -> p.kind().canGerminate()),

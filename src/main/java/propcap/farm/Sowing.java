@@ -14,6 +14,9 @@ import org.jspecify.annotations.Nullable;
  * @param bedBy last date that counts as on time
  * @param bedUntil last date before what is left is thrown out; null: never
  * @param resowUntil last date on which a failed tray is sown again; null: never
+ * @param germinateIn the place, of those in which its crop germinates, that is tried first; null:
+ *     the crop's own order
+ * @param leeway what a better plan may change of it
  */
 public record Sowing(
     String id,
@@ -25,7 +28,30 @@ public record Sowing(
     LocalDate bedFrom,
     LocalDate bedBy,
     @Nullable LocalDate bedUntil,
-    @Nullable LocalDate resowUntil) {
+    @Nullable LocalDate resowUntil,
+    @Nullable String germinateIn,
+    Leeway leeway) {
+
+  /**
+   * What a better plan may change of a sowing, and what it must reach.
+   *
+   * @param from first date on which it may be sown; null: not said
+   * @param to last date on which it may be sown; null: not said
+   * @param goal chance, 0 to 1, with which its plants must be on time; null: as for all
+   */
+  public record Leeway(@Nullable LocalDate from, @Nullable LocalDate to, @Nullable Double goal) {
+    public static final Leeway NOT_SAID = new Leeway(null, null, null);
+
+    public Leeway {
+      Checks.require(
+          from == null || to == null || !to.isBefore(from),
+          "sow-to must not be before sow-from " + from + ", was " + to);
+      if (goal != null) {
+        Checks.probability("goal", goal);
+      }
+    }
+  }
+
   public Sowing {
     Checks.require(!id.isBlank(), "a sowing needs an id");
     Checks.require(!lot.isBlank(), id + " needs a seed lot");
@@ -39,18 +65,63 @@ public record Sowing(
         "bed-until must not be before bed-by " + bedBy + ", was " + bedUntil);
   }
 
-  /** The same sowing some days later, or earlier: it and its sowing again move, the beds wait. */
-  public Sowing shifted(int days) {
-    return new Sowing(
+  /** A sowing in its crop's own order of places, of which no leeway is said. */
+  public Sowing(
+      String id,
+      String crop,
+      String lot,
+      LocalDate sow,
+      int trays,
+      int plantsNeeded,
+      LocalDate bedFrom,
+      LocalDate bedBy,
+      @Nullable LocalDate bedUntil,
+      @Nullable LocalDate resowUntil) {
+    this(
         id,
         crop,
         lot,
-        sow.plusDays(days),
+        sow,
         trays,
         plantsNeeded,
         bedFrom,
         bedBy,
         bedUntil,
-        resowUntil == null ? null : resowUntil.plusDays(days));
+        resowUntil,
+        null,
+        Leeway.NOT_SAID);
+  }
+
+  /** The same sowing some days later, or earlier: it and its sowing again move, the beds wait. */
+  public Sowing shifted(int days) {
+    LocalDate again = resowUntil == null ? null : resowUntil.plusDays(days);
+    return changed(sow.plusDays(days), trays, again, germinateIn);
+  }
+
+  /** The same sowing with other trays. */
+  public Sowing withTrays(int newTrays) {
+    return changed(sow, newTrays, resowUntil, germinateIn);
+  }
+
+  /** The same sowing with a place that is tried first; null: in its crop's own order. */
+  public Sowing germinatingIn(@Nullable String place) {
+    return changed(sow, trays, resowUntil, place);
+  }
+
+  private Sowing changed(
+      LocalDate newSow, int newTrays, @Nullable LocalDate again, @Nullable String place) {
+    return new Sowing(
+        id,
+        crop,
+        lot,
+        newSow,
+        newTrays,
+        plantsNeeded,
+        bedFrom,
+        bedBy,
+        bedUntil,
+        again,
+        place,
+        leeway);
   }
 }

@@ -1,5 +1,6 @@
 package propcap.files;
 
+import java.time.LocalDate;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashSet;
@@ -10,6 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import propcap.farm.PlaceKind;
 import propcap.farm.Season;
+import propcap.farm.Sowing;
 
 /**
  * What the parts of a scenario must be to each other. What could not be read is not held against
@@ -93,6 +95,28 @@ final class ScenarioChecks {
         line.fields()
             .wrong("sow", "outside the season", season.get().start() + " to " + season.get().end());
       }
+      line.sowing().ifPresent(s -> choicesFit(line.fields(), s, crops, season));
+    }
+  }
+
+  /** A sowing's own place must be one of its crop's, and its days must lie in the season. */
+  private static void choicesFit(
+      Fields fields, Sowing sowing, CropList crops, Optional<Season> season) {
+    Collection<String> places = crops.placesOf(sowing.crop());
+    String place = sowing.germinateIn();
+    if (place != null && !places.isEmpty() && !places.contains(place)) {
+      fields.wrong(
+          "germinate-in",
+          "where " + sowing.crop() + " does not germinate",
+          Words.oneOf(place, places));
+    }
+    LocalDate from = sowing.leeway().from();
+    LocalDate to = sowing.leeway().to();
+    if (season.isPresent() && from != null && from.isAfter(season.get().end())) {
+      fields.wrong("sow-from", "after the season", "a day up to " + season.get().end());
+    }
+    if (season.isPresent() && to != null && to.isBefore(season.get().start())) {
+      fields.wrong("sow-to", "before the season", "a day from " + season.get().start() + " on");
     }
   }
 

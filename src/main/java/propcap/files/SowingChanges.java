@@ -8,8 +8,7 @@ import java.util.Optional;
 /** The changes that an extending scenario makes to the rows of a plan. */
 final class SowingChanges {
   private static final List<String> SHIFTED = List.of("sow", "resow-until");
-  private static final List<String> SETTABLE =
-      SowingPlan.COLUMNS.subList(1, SowingPlan.COLUMNS.size());
+  private static final List<String> SETTABLE = SowingPlan.KNOWN.subList(1, SowingPlan.KNOWN.size());
   private static final List<String> KEYS = keys();
 
   private final List<Node.Keyed> rows;

@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import propcap.farm.Sowing;
 
@@ -23,6 +24,11 @@ final class SowingPlan {
           "bed-by",
           "bed-until",
           "resow-until");
+
+  /** Those, and the ones that may be left out: what a better plan may change, and must reach. */
+  static final List<String> KNOWN =
+      Stream.concat(COLUMNS.stream(), Stream.of("germinate-in", "sow-from", "sow-to", "goal"))
+          .toList();
 
   /** With at most this many rows of so many trays the sum of trays stays within an int. */
   private static final int MOST_ROWS = 20_000;
@@ -68,7 +74,7 @@ final class SowingPlan {
       Optional<CsvFile> table =
           SourceText.named("sowings", value, faults)
               .flatMap(file -> SourceText.read(file, value.spot(), faults))
-              .map(source -> new CsvFile(source, COLUMNS, MOST_ROWS, faults));
+              .map(source -> new CsvFile(source, COLUMNS, KNOWN, MOST_ROWS, faults));
       if (table.isPresent()) {
         rows = new ArrayList<>(table.get().rows());
         open = table.get().isOpen();
@@ -83,7 +89,7 @@ final class SowingPlan {
   private Line line(Node.Keyed row, Map<String, Spot> ids) {
     String written = row.word("id");
     Fields fields =
-        new Fields(Words.isName(written) ? written : "", row.spot(), row, COLUMNS, faults);
+        new Fields(Words.isName(written) ? written : "", row.spot(), row, KNOWN, faults);
     Optional<String> id = fields.name("id");
     id.ifPresent(
         name -> {
@@ -110,6 +116,8 @@ final class SowingPlan {
     if (bedBy != null && bedUntil != null && bedUntil.isBefore(bedBy)) {
       fields.wrongPair("bed-until", "bed-by", "before", "bed-until on or after bed-by, or empty");
     }
+    String place = fields.isBlank("germinate-in") ? null : fields.name("germinate-in").orElse(null);
+    Sowing.Leeway leeway = leeway(fields);
     Optional<Sowing> sowing = Optional.empty();
     if (id.isPresent()
         && crop.isPresent()
@@ -130,8 +138,20 @@ final class SowingPlan {
                       bedFrom,
                       bedBy,
                       bedUntil,
-                      resowUntil));
+                      resowUntil,
+                      place,
+                      leeway));
     }
     return new Line(fields, crop.orElse(""), sow, sowing);
+  }
+
+  private static Sowing.Leeway leeway(Fields fields) {
+    LocalDate from = fields.isBlank("sow-from") ? null : fields.date("sow-from");
+    LocalDate to = fields.isBlank("sow-to") ? null : fields.date("sow-to");
+    Double goal = fields.isBlank("goal") ? null : fields.positive("goal", Quantity.PERCENT);
+    if (from != null && to != null && to.isBefore(from)) {
+      fields.wrongPair("sow-to", "sow-from", "before", "sow-to on or after sow-from");
+    }
+    return fields.sound() ? new Sowing.Leeway(from, to, goal) : Sowing.Leeway.NOT_SAID;
   }
 }

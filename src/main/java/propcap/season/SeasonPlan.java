@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import propcap.farm.Crop;
 import propcap.farm.Place;
@@ -79,7 +80,7 @@ public final class SeasonPlan {
       cropNumber = plan.crops.indexOf(crop);
       trays = s.trays();
       needed = s.plantsNeeded();
-      germinateIn = crop.germinateIn().stream().mapToInt(plan::placeNamed).toArray();
+      germinateIn = firstOf(s, crop).mapToInt(plan::placeNamed).toArray();
       sowDay = plan.day(s.sow());
       releaseDay = plan.scenario.releaseDate(crop).map(plan::day).orElse(NEVER);
       bedFrom = plan.day(s.bedFrom());
@@ -88,6 +89,12 @@ public final class SeasonPlan {
       bedUntil = until == null ? NEVER : plan.day(until);
       LocalDate resow = s.resowUntil();
       resowUntil = resow == null ? -1 : plan.day(resow);
+    }
+
+    /** Where it germinates, best first: the sowing's own choice, then its crop's order. */
+    private static Stream<String> firstOf(Sowing sowing, Crop crop) {
+      return Stream.concat(Stream.ofNullable(sowing.germinateIn()), crop.germinateIn().stream())
+          .distinct();
     }
 
     /** A tray sown again comes after all the first ones of its sowing, whatever the attempt. */

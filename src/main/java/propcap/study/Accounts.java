@@ -25,7 +25,8 @@ final class Accounts {
     return plants.subtract(running(scenario, season)).subtract(wages(prices, season));
   }
 
-  private static BigDecimal sowing(Prices prices, Sowing sowing, SeasonOutcome season, int s) {
+  /** What one sowing brings of it: all but the running of places. */
+  static BigDecimal sowing(Prices prices, Sowing sowing, SeasonOutcome season, int s) {
     Prices.PlantPrices price = prices.of(sowing.crop());
     int onTime = season.onTime(s);
     int late = season.late(s);
@@ -41,7 +42,8 @@ final class Accounts {
         .subtract(times(prices.potTray(), season.potTrays(s)));
   }
 
-  private static BigDecimal running(Scenario scenario, SeasonOutcome season) {
+  /** What the places in use cost to run. */
+  static BigDecimal running(Scenario scenario, SeasonOutcome season) {
     BigDecimal sum = BigDecimal.ZERO;
     for (int p = 0; p < scenario.places().size(); p++) {
       Place.Cost cost = scenario.places().get(p).cost();

@@ -9,7 +9,7 @@ import org.chocosolver.solver.Model;
 import org.chocosolver.solver.Solver;
 import org.chocosolver.solver.search.strategy.Search;
 import org.chocosolver.solver.search.strategy.selectors.values.IntDomainMin;
-import org.chocosolver.solver.search.strategy.selectors.variables.Smallest;
+import org.chocosolver.solver.search.strategy.selectors.variables.DomOverWDeg;
 import org.chocosolver.solver.variables.IntVar;
 import org.chocosolver.solver.variables.Task;
 
@@ -136,10 +136,11 @@ public record Timetable(List<Integer> spaces, List<Job> jobs, List<Order> orders
       model.setObjective(Model.MINIMIZE, value);
       Solver solver = model.getSolver();
       solver.limitFail(mostDeadEnds);
+      // Learns from dead ends which jobs are hard to place, and tries their smallest values first.
+      IntVar[] placed = aim == Aim.EARLIEST_END ? starts : costs;
       solver.setSearch(
-          aim == Aim.EARLIEST_END
-              ? Search.intVarSearch(new Smallest(), new IntDomainMin(), starts)
-              : Search.intVarSearch(new Smallest(), new IntDomainMin(), costs),
+          Search.lastConflict(
+              Search.intVarSearch(new DomOverWDeg(placed, 0), new IntDomainMin(), placed)),
           Search.inputOrderLBSearch(chosen));
       List<Integer> best = List.of();
       int least = 0;

@@ -1,0 +1,17 @@
+package propcap.study;
+
+/** How long a search may go on. */
+@FunctionalInterface
+public interface Budget {
+  /**
+   * The share that is spent, 1 or more at the end.
+   *
+   * @param tries plans tried so far
+   */
+  double spent(int tries);
+
+  /** So many plans, whatever the time: the same answer on any machine. */
+  static Budget ofTries(int most) {
+    return tries -> tries / (double) most;
+  }
+}

@@ -1,0 +1,109 @@
+package propcap.study;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+import propcap.farm.Place;
+import propcap.farm.Scenario;
+import propcap.farm.Sowing;
+
+/**
+ * What may be chosen for a sowing.
+ *
+ * @param days of the season on which it may be sown, in order: working days, and the day that it
+ *     had
+ * @param mostTrays it may have from one to so many
+ * @param places open places in which its crop germinates, best first
+ * @param goal chance with which its plants must be on time
+ */
+record Choice(Sowing sowing, List<Integer> days, int mostTrays, List<String> places, double goal) {
+
+  /** One way to sow it: the day, the trays, and which of the places is tried first. */
+  record Setting(int day, int trays, int place) {}
+
+  /**
+   * What may be chosen for each sowing of a scenario.
+   *
+   * @throws BadQuestionException naming every sowing for which there is no day
+   */
+  static List<Choice> of(Scenario scenario, PlanningQuestion question) throws BadQuestionException {
+    List<Choice> choices = new ArrayList<>();
+    List<String> impossible = new ArrayList<>();
+    for (Sowing sowing : scenario.sowings()) {
+      LocalDate from = from(sowing, question);
+      LocalDate to = to(sowing, question);
+      List<Integer> days =
+          IntStream.range(0, scenario.season().days())
+              .filter(d -> isOpen(scenario, sowing, scenario.season().date(d), from, to))
+              .boxed()
+              .toList();
+      if (days.isEmpty()) {
+        impossible.add(sowing.id() + " (" + from + " to " + to + ")");
+      }
+      Double own = sowing.leeway().goal();
+      choices.add(
+          new Choice(
+              sowing,
+              days,
+              Math.max(1, (int) Math.floor(question.mostTrays() * sowing.trays() + 1e-9)),
+              openPlaces(scenario, sowing),
+              own == null ? question.goal() : own));
+    }
+    if (!impossible.isEmpty()) {
+      throw new BadQuestionException(
+          "no working day of the season lies in the days in which these may be sown: "
+              + String.join(", ", impossible)
+              + "; widen sow-from and sow-to, or the season");
+    }
+    return choices;
+  }
+
+  private static LocalDate from(Sowing sowing, PlanningQuestion question) {
+    LocalDate from = sowing.leeway().from();
+    LocalDate to = sowing.leeway().to();
+    LocalDate earliest = sowing.sow().minusDays(question.earlierDays());
+    return from != null ? from : to != null && to.isBefore(earliest) ? to : earliest;
+  }
+
+  private static LocalDate to(Sowing sowing, PlanningQuestion question) {
+    LocalDate from = sowing.leeway().from();
+    LocalDate to = sowing.leeway().to();
+    LocalDate latest = sowing.sow().plusDays(question.laterDays());
+    return to != null ? to : from != null && from.isAfter(latest) ? from : latest;
+  }
+
+  private static boolean isOpen(
+      Scenario scenario, Sowing sowing, LocalDate date, LocalDate from, LocalDate to) {
+    boolean worked = scenario.rounds().isWorkingDay(date) || date.equals(sowing.sow());
+    return worked && !date.isBefore(from) && !date.isAfter(to);
+  }
+
+  private static List<String> openPlaces(Scenario scenario, Sowing sowing) {
+    List<String> open =
+        scenario.places().stream().filter(Place::isOpen).map(Place::name).toList();
+    return scenario.cropOf(sowing).germinateIn().stream().filter(open::contains).toList();
+  }
+
+  /** The sowing as it is, or as near to it as may be chosen. */
+  Setting asItIs(Scenario scenario) {
+    int day = scenario.season().dayOf(sowing.sow());
+    int nearest = days.get(0);
+    for (int d : days) {
+      nearest = Math.abs(d - day) < Math.abs(nearest - day) ? d : nearest;
+    }
+    String own = sowing.germinateIn();
+    return new Setting(
+        nearest,
+        Math.min(mostTrays, sowing.trays()),
+        own == null ? 0 : Math.max(0, places.indexOf(own)));
+  }
+
+  /** The sowing as it is chosen. */
+  Sowing with(Scenario scenario, Setting setting) {
+    return sowing
+        .shifted(setting.day() - scenario.season().dayOf(sowing.sow()))
+        .withTrays(setting.trays())
+        .germinatingIn(setting.place() == 0 ? null : places.get(setting.place()));
+  }
+}

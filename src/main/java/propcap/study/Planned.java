@@ -1,0 +1,117 @@
+package propcap.study;
+
+import java.util.List;
+import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
+import propcap.farm.Scenario;
+import propcap.farm.Sowing;
+
+/**
+ * A better plan, and how much better it is on springs that had no part in finding it.
+ *
+ * @param question what was asked
+ * @param settings of the search: its seed is that of the springs on which plans were tried
+ * @param search how the search went
+ * @param freshSeed of the springs on which the two plans were compared
+ * @param before the plan as it was, on the fresh springs
+ * @param found the plan that was found, on the same
+ * @param isConfirmed whether the found plan is better beyond doubt; if not, the plan as it was is
+ *     kept
+ * @param goals of each sowing: the chance with which its plants must be on time
+ * @param gain margin of a season more than before; where no money is asked, trays saved
+ * @param met sowings more than before whose plants are on time, among those that miss their goal
+ *     under either plan; no difference where none does
+ * @param bound how far the kept plan can be from the best
+ */
+public record Planned(
+    PlanningQuestion question,
+    RunSettings settings,
+    Search search,
+    long freshSeed,
+    Forecast before,
+    Forecast found,
+    boolean isConfirmed,
+    List<Double> goals,
+    Difference gain,
+    Difference met,
+    Bound bound) {
+
+  /**
+   * How a search went.
+   *
+   * @param springs on which plans were tried
+   * @param tries plans tried
+   * @param startedFrom what the search began with
+   * @param isStopped whether it was stopped before its time
+   */
+  public record Search(int springs, int tries, Start startedFrom, boolean isStopped) {}
+
+  /** What a search can begin with. */
+  public enum Start {
+    /** The plan as it was. */
+    AS_IT_WAS,
+    /** The timetable of mean days. */
+    TIMETABLE,
+    /** Each sowing at its own best, as if it were alone. */
+    EACH_ALONE
+  }
+
+  /**
+   * The relaxed problem: endless room, so that each sowing has its own best day and trays.
+   *
+   * @param toBest margin of a season that it has more than the kept plan; where no money is asked,
+   *     trays that it has fewer
+   * @param chances of each sowing to have its plants on time then
+   */
+  public record Bound(Difference toBest, List<Double> chances) {}
+
+  /** The plan to sow by: the found one where it is confirmed, or else the one as it was. */
+  public Forecast kept() {
+    return isConfirmed ? found : before;
+  }
+
+  public Scenario start() {
+    return before.scenario();
+  }
+
+  /**
+   * A sowing that the kept plan changes.
+   *
+   * @param daysLater less than 0: earlier
+   * @param traysMore less than 0: fewer
+   * @param place in which it germinates now; null: as before
+   */
+  public record Change(
+      int sowing, Sowing from, Sowing to, int daysLater, int traysMore, @Nullable String place) {}
+
+  /** What the kept plan changes, in the plan's order. */
+  public List<Change> changes() {
+    List<Sowing> from = before.scenario().sowings();
+    List<Sowing> to = kept().scenario().sowings();
+    return IntStream.range(0, from.size())
+        .filter(s -> !from.get(s).equals(to.get(s)))
+        .mapToObj(s -> change(s, from.get(s), to.get(s)))
+        .toList();
+  }
+
+  private Change change(int s, Sowing from, Sowing to) {
+    List<String> places = start().cropOf(from).germinateIn();
+    String was = from.germinateIn() == null ? places.get(0) : from.germinateIn();
+    String is = to.germinateIn() == null ? places.get(0) : to.germinateIn();
+    return new Change(
+        s,
+        from,
+        to,
+        start().season().dayOf(to.sow()) - start().season().dayOf(from.sow()),
+        to.trays() - from.trays(),
+        is.equals(was) ? null : is);
+  }
+
+  /** The sowings that the kept plan leaves below their goal, beyond its error, by number. */
+  public List<Integer> missed() {
+    return IntStream.range(0, goals.size())
+        .filter(s -> kept().sowings().get(s).chanceMetHigh() < goals.get(s))
+        .boxed()
+        .toList();
+  }
+}

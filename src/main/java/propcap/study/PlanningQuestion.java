@@ -1,0 +1,37 @@
+package propcap.study;
+
+/**
+ * What is asked of a better plan where a sowing does not say otherwise.
+ *
+ * @param goal chance, above 0 and below 1, with which each sowing must have its plants on time
+ * @param earlierDays by which a sowing may be sown before its date
+ * @param laterDays by which it may be sown after it
+ * @param mostTrays so many times its trays a sowing may have
+ */
+public record PlanningQuestion(double goal, int earlierDays, int laterDays, double mostTrays) {
+  /** Common practice: nine springs of ten. */
+  public static final double DEFAULT_GOAL = 0.9;
+
+  /** Planning default, not measured. */
+  public static final int DEFAULT_DAYS = 14;
+
+  /** Planning default, not measured. */
+  public static final double DEFAULT_MOST_TRAYS = 2;
+
+  /**
+   * Refuses what cannot be asked.
+   *
+   * @throws BadQuestionException saying what would be right
+   */
+  public void check() throws BadQuestionException {
+    if (!(goal > 0 && goal < 1)) {
+      throw new BadQuestionException("a goal is a chance between 0 and 100 %, such as 90%");
+    }
+    if (earlierDays < 0 || laterDays < 0) {
+      throw new BadQuestionException("days earlier and later are 0 or more, such as 14");
+    }
+    if (!(mostTrays >= 1 && mostTrays <= 10)) {
+      throw new BadQuestionException("a sowing may have from 1 to 10 times its trays, such as 2");
+    }
+  }
+}

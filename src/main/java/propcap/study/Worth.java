@@ -1,0 +1,97 @@
+package propcap.study;
+
+import java.util.List;
+import propcap.farm.Milestone;
+import propcap.farm.Place;
+import propcap.farm.Prices;
+import propcap.farm.Scenario;
+import propcap.farm.Sowing;
+import propcap.season.SeasonOutcome;
+
+/**
+ * What a search goes by: the margin of {@link Accounts} in floating point, which is fast; where no
+ * money is asked, the trays sown, as a cost.
+ */
+final class Worth {
+  private final int[] needed;
+  private final double[] onTime;
+  private final double[] late;
+  private final double[] lacking;
+  private final double[] tray;
+  private final double[] runPerDay;
+  private final double potTray;
+  private final boolean sellSurplus;
+  private final double whole;
+
+  Worth(Scenario scenario) {
+    List<Sowing> sowings = scenario.sowings();
+    int n = sowings.size();
+    needed = sowings.stream().mapToInt(Sowing::plantsNeeded).toArray();
+    onTime = new double[n];
+    late = new double[n];
+    lacking = new double[n];
+    tray = new double[n];
+    runPerDay = new double[scenario.places().size()];
+    Prices prices = scenario.prices();
+    if (prices == null) {
+      java.util.Arrays.fill(tray, 1);
+      potTray = 0;
+      sellSurplus = false;
+      whole = scenario.trays();
+      return;
+    }
+    potTray = prices.potTray().doubleValue();
+    sellSurplus = prices.sellSurplus();
+    double sum = 0;
+    for (int s = 0; s < n; s++) {
+      Prices.PlantPrices price = prices.of(sowings.get(s).crop());
+      onTime[s] = price.worth().doubleValue();
+      late[s] = price.late().doubleValue();
+      lacking[s] = price.lacking().doubleValue();
+      tray[s] = prices.trayOf(sowings.get(s).crop()).doubleValue();
+      sum += needed[s] * (onTime[s] + lacking[s]) + tray[s] * sowings.get(s).trays();
+    }
+    whole = sum;
+    for (int p = 0; p < runPerDay.length; p++) {
+      Place.Cost cost = scenario.places().get(p).cost();
+      runPerDay[p] = cost == null ? 0 : cost.runPerDay().doubleValue();
+    }
+  }
+
+  /** What the whole plan is about: it says how much a chance that is missed weighs. */
+  double whole() {
+    return whole;
+  }
+
+  /** What one sowing brings in a season. */
+  double of(SeasonOutcome season, int s) {
+    int out = season.onTime(s);
+    int after = season.late(s);
+    int lacks = Math.max(0, needed[s] - out - after);
+    if (!sellSurplus) {
+      out = Math.min(out, needed[s]);
+      after = Math.min(after, needed[s] - out);
+    }
+    return onTime[s] * out
+        + late[s] * after
+        - lacking[s] * lacks
+        - tray[s] * season.trays(s, Milestone.SOWN)
+        - potTray * season.potTrays(s);
+  }
+
+  /** What all of a season brings. */
+  double of(SeasonOutcome season) {
+    double sum = 0;
+    for (int s = 0; s < needed.length; s++) {
+      sum += of(season, s);
+    }
+    for (int p = 0; p < runPerDay.length; p++) {
+      sum -= runPerDay[p] == 0 ? 0 : runPerDay[p] * season.daysInUse(p);
+    }
+    return sum;
+  }
+
+  boolean isMet(SeasonOutcome season, int s) {
+    return season.onTime(s) >= needed[s];
+  }
+}

@@ -34,6 +34,7 @@ import propcap.study.BadQuestionException;
       GerminationCommand.class,
       FrostCommand.class,
       WeatherCommand.class,
+      PlanCommand.class,
       NewCommand.class,
       CropsCommand.class,
       HelpCommand.class,
@@ -72,7 +73,8 @@ public final class Propcap implements Callable<Integer> {
         () -> {
           command.interrupt();
           try {
-            var unused = finished.await(5, TimeUnit.SECONDS);
+            // A search that is stopped still holds its best plan against the old one.
+            var unused = finished.await(15, TimeUnit.SECONDS);
           } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
           }

@@ -140,7 +140,7 @@ public record Timetable(List<Integer> spaces, List<Job> jobs, List<Order> orders
       IntVar[] placed = aim == Aim.EARLIEST_END ? starts : costs;
       solver.setSearch(
           Search.lastConflict(
-              Search.intVarSearch(new DomOverWDeg(placed, 0), new IntDomainMin(), placed)),
+              Search.intVarSearch(new DomOverWDeg<>(placed, 0), new IntDomainMin(), placed)),
           Search.inputOrderLBSearch(chosen));
       List<Integer> best = List.of();
       int least = 0;

@@ -8,6 +8,7 @@ import java.util.Map;
 import propcap.study.Bottlenecks;
 import propcap.study.Comparison;
 import propcap.study.OrderList;
+import propcap.study.Planned;
 import propcap.study.RunSettings;
 import propcap.study.Shifts;
 import propcap.study.Sizing;
@@ -63,6 +64,46 @@ public final class Answers {
     files.put(KnownResults.SHIFT.file(), ShiftFiles.json(shifts, version));
     files.put("shift.csv", ShiftFiles.csv(shifts));
     return ResultsFolder.write(files, folder);
+  }
+
+  /** Writes a better plan: the sowing plan itself, and what changes and why. */
+  public static List<Path> write(Planned planned, String version, Path folder) throws IOException {
+    Map<String, String> files = new LinkedHashMap<>();
+    files.put("plan.html", PlanPage.of(planned, version).html());
+    files.put("sowings.csv", PlanFiles.sowings(planned));
+    files.put(KnownResults.PLAN.file(), PlanFiles.json(planned, version));
+    files.put("plan-changes.csv", PlanFiles.changes(planned));
+    return ResultsFolder.write(files, folder);
+  }
+
+  /** At most ten lines of plain text, none wider than 100 columns. */
+  public static List<String> headlines(Planned planned) {
+    PlanWords words = PlanWords.of(planned);
+    Lines lines = new Lines().add(words.verdict()).add(words.goals());
+    List<String> missed = words.missed();
+    if (!missed.isEmpty()) {
+      lines.add("Below its goal is " + missed.get(0) + (missed.size() == 1 ? "." : ";"));
+      if (missed.size() > 1) {
+        lines.add(
+            "  so are "
+                + Words.list(
+                    planned.missed().stream()
+                        .skip(1)
+                        .map(s -> planned.kept().sowings().get(s).sowing().id())
+                        .toList())
+                + ".");
+      }
+    }
+    lines.add(words.bound());
+    words.foremost().forEach(lines::add);
+    return lines.endingWith(
+        planned.start().name()
+            + ": "
+            + Words.plural((double) planned.search().tries(), "plan")
+            + " tried on "
+            + planned.search().springs()
+            + " springs, seed "
+            + planned.settings().seed());
   }
 
   /** At most ten lines of plain text, none wider than 100 columns. */

@@ -17,6 +17,7 @@ enum KnownResults {
   BOTTLENECK("bottleneck.json", "scenario worths steps"),
   SIZE("size.json", "scenario goal candidates"),
   SHIFT("shift.json", "scenario confidence groups"),
+  PLAN("plan.json", "scenario gain changes"),
   GERMINATION_FIT("germination-fit.json", "counts version lots"),
   GERMINATION("germination.json", "counts version groups"),
   STAGES("stages.json", "scenario listedTrays crops"),

@@ -3,6 +3,7 @@ package propcap.study;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.function.IntFunction;
 import java.util.stream.IntStream;
@@ -33,8 +34,7 @@ final class Alone {
   private final TrialSprings springs;
   private final SeasonPlan like;
 
-  Alone(
-      Scenario scenario, List<Choice> choices, Aims aims, Worth worth, TrialSprings springs) {
+  Alone(Scenario scenario, List<Choice> choices, Aims aims, Worth worth, TrialSprings springs) {
     this.endless = scenario.withEndlessRoom();
     this.choices = choices;
     this.aims = aims;
@@ -89,7 +89,7 @@ final class Alone {
   List<Response> best(List<List<Response>> table) throws InterruptedException {
     List<Setting> start =
         table.stream()
-            .map(r -> Collections.max(r, java.util.Comparator.comparingDouble(Response::score)))
+            .map(r -> Collections.max(r, Comparator.comparingDouble(Response::score)))
             .map(Response::setting)
             .toList();
     List<Response> best = run(start::get, springs.count());
@@ -119,18 +119,15 @@ final class Alone {
     Setting from(Choice choice, Setting s) {
       int nth = choice.days().indexOf(s.day());
       return switch (this) {
-        case EARLIER ->
-            new Setting(choice.days().get(Math.max(0, nth - 1)), s.trays(), s.place());
+        case EARLIER -> new Setting(choice.days().get(Math.max(0, nth - 1)), s.trays(), s.place());
         case LATER ->
             new Setting(
                 choice.days().get(Math.min(choice.days().size() - 1, nth + 1)),
                 s.trays(),
                 s.place());
         case FEWER -> new Setting(s.day(), Math.max(1, s.trays() - 1), s.place());
-        case MORE ->
-            new Setting(s.day(), Math.min(choice.mostTrays(), s.trays() + 1), s.place());
-        case ELSEWHERE ->
-            new Setting(s.day(), s.trays(), (s.place() + 1) % choice.places().size());
+        case MORE -> new Setting(s.day(), Math.min(choice.mostTrays(), s.trays() + 1), s.place());
+        case ELSEWHERE -> new Setting(s.day(), s.trays(), (s.place() + 1) % choice.places().size());
       };
     }
   }
@@ -183,7 +180,6 @@ final class Alone {
     double met = sum[1] / n;
     Double[] days = new Double[MOVES];
     Arrays.setAll(days, m -> sum[3 + MOVES + m] / sum[3 + m]);
-    return new Response(
-        setting, sum[0] / n - aims.missing(s, met), met, List.of(days), sum[2] / n);
+    return new Response(setting, sum[0] / n - aims.missing(s, met), met, List.of(days), sum[2] / n);
   }
 }

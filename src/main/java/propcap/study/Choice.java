@@ -80,8 +80,7 @@ record Choice(Sowing sowing, List<Integer> days, int mostTrays, List<String> pla
   }
 
   private static List<String> openPlaces(Scenario scenario, Sowing sowing) {
-    List<String> open =
-        scenario.places().stream().filter(Place::isOpen).map(Place::name).toList();
+    List<String> open = scenario.places().stream().filter(Place::isOpen).map(Place::name).toList();
     return scenario.cropOf(sowing).germinateIn().stream().filter(open::contains).toList();
   }
 

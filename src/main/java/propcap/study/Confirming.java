@@ -69,8 +69,7 @@ final class Confirming {
     }
   }
 
-  private List<Forecast> forecasts(List<List<SeasonOutcome>> outcomes)
-      throws InterruptedException {
+  private List<Forecast> forecasts(List<List<SeasonOutcome>> outcomes) throws InterruptedException {
     List<Scenario> plans = scenarios.subList(BEFORE, RELAXED);
     List<Scenario> endless = plans.stream().map(Scenario::withEndlessRoom).toList();
     int n = Math.min(DEMAND_SPRINGS, fresh.seasons());
@@ -115,7 +114,8 @@ final class Confirming {
     List<Integer> missing =
         IntStream.range(0, goals.size())
             .filter(
-                s -> forecasts.stream().anyMatch(f -> f.sowings().get(s).chanceMet() < goals.get(s)))
+                s ->
+                    forecasts.stream().anyMatch(f -> f.sowings().get(s).chanceMet() < goals.get(s)))
             .boxed()
             .toList();
     return Paired.difference(

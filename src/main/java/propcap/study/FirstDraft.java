@@ -48,9 +48,7 @@ final class FirstDraft {
 
   private Set<String> named(PlaceKind kind) {
     Set<String> names = new LinkedHashSet<>();
-    scenario.places().stream()
-        .filter(p -> p.kind() == kind)
-        .forEach(p -> names.add(p.name()));
+    scenario.places().stream().filter(p -> p.kind() == kind).forEach(p -> names.add(p.name()));
     return names;
   }
 
@@ -62,8 +60,7 @@ final class FirstDraft {
 
   /** The first draft; empty where even stretched room did not do. */
   Optional<Draft> of(List<List<Response>> table) {
-    double most =
-        table.stream().mapToDouble(r -> loss(r, worst(r))).filter(l -> l > 0).sum();
+    double most = table.stream().mapToDouble(r -> loss(r, worst(r))).filter(l -> l > 0).sum();
     double scale = most > 0 ? COSTS / most : 0;
     List<Job> jobs =
         IntStream.range(0, table.size()).mapToObj(s -> job(s, table.get(s), scale)).toList();
@@ -71,8 +68,7 @@ final class FirstDraft {
       List<Integer> spaces =
           rooms.stream().map(r -> Math.toIntExact(spaces(r) * (long) percent / 100)).toList();
       Optional<Timetable.Made> made =
-          new Timetable(spaces, jobs, List.of())
-              .make(Timetable.Aim.LEAST_COST, MOST_DEAD_ENDS);
+          new Timetable(spaces, jobs, List.of()).make(Timetable.Aim.LEAST_COST, MOST_DEAD_ENDS);
       if (made.isPresent()) {
         List<Integer> options = made.get().options();
         return Optional.of(

@@ -49,8 +49,7 @@ public final class Planning {
     PlanSearch.Found found;
     int springsTried;
     try (TrialSprings springs =
-        new TrialSprings(
-            widest(scenario, choices), settings.seed(), settings.threads(), SPRINGS)) {
+        new TrialSprings(widest(scenario, choices), settings.seed(), settings.threads(), SPRINGS)) {
       springsTried = springs.count();
       Worth worth = new Worth(scenario);
       Aims aims = new Aims(choices, worth, springs.count());
@@ -71,9 +70,7 @@ public final class Planning {
               .from(starts, budget, progress);
     }
     int fresh =
-        found.isStopped()
-            ? Math.min(SPRINGS_WHEN_STOPPED, settings.seasons())
-            : settings.seasons();
+        found.isStopped() ? Math.min(SPRINGS_WHEN_STOPPED, settings.seasons()) : settings.seasons();
     return new Confirming(
             new RunSettings(settings.seed() + APART, fresh, null, settings.threads()),
             choices,

@@ -3,6 +3,7 @@ package propcap.study;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Objects;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
@@ -21,7 +22,8 @@ import propcap.season.SeasonPlan;
 /**
  * The springs on which a search tries its plans: their luck is drawn once, for as many trays as a
  * plan may have, and is the same for every plan. A spring always runs on the same thread, because
- * the luck of trays that are sown again is drawn as they come; which thread that is changes nothing.
+ * the luck of trays that are sown again is drawn as they come; which thread that is changes
+ * nothing.
  */
 final class TrialSprings implements AutoCloseable {
   /** So many trays' luck is kept at most, some 80 MB. */
@@ -77,7 +79,7 @@ final class TrialSprings implements AutoCloseable {
         throw new IllegalStateException("a season failed", e.getCause());
       }
     }
-    return kept.stream().map(k -> java.util.Objects.requireNonNull(k)).toList();
+    return kept.stream().map(Objects::requireNonNull).toList();
   }
 
   private SeasonLuck luck(int thread, int n) {

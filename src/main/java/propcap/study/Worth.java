@@ -1,5 +1,6 @@
 package propcap.study;
 
+import java.util.Arrays;
 import java.util.List;
 import propcap.farm.Milestone;
 import propcap.farm.Place;
@@ -34,7 +35,7 @@ final class Worth {
     runPerDay = new double[scenario.places().size()];
     Prices prices = scenario.prices();
     if (prices == null) {
-      java.util.Arrays.fill(tray, 1);
+      Arrays.fill(tray, 1);
       potTray = 0;
       sellSurplus = false;
       whole = scenario.trays();

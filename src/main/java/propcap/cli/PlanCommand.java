@@ -1,0 +1,120 @@
+package propcap.cli;
+
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import propcap.farm.Scenario;
+import propcap.files.ScenarioReader;
+import propcap.report.Answers;
+import propcap.study.Budget;
+import propcap.study.Planned;
+import propcap.study.Planning;
+import propcap.study.PlanningQuestion;
+import propcap.study.RunSettings;
+
+/** What to sow when, and how much of it? */
+@Command(
+    name = "plan",
+    description = "Looks for better sowing dates, trays and germination places.",
+    mixinStandardHelpOptions = true,
+    footer = {
+      "%nCtrl-C ends the search; the best plan until then is confirmed and written.",
+      "Exit code 3: sowings of the plan miss their goal."
+    })
+final class PlanCommand implements Callable<Integer> {
+  private static final double NANOS_A_MINUTE = 60e9;
+
+  @Parameters(paramLabel = "SCENARIO", description = "The scenario's file.")
+  private Path file;
+
+  @Option(
+      names = "--goal",
+      paramLabel = "CHANCE",
+      converter = RunOptions.Share.class,
+      defaultValue = "" + PlanningQuestion.DEFAULT_GOAL,
+      description =
+          "Chance with which each sowing must have its plants on time, where the sowing plan says no"
+              + " other. Default: 90%%.")
+  private double goal;
+
+  @Option(
+      names = "--earlier",
+      paramLabel = "DAYS",
+      defaultValue = "" + PlanningQuestion.DEFAULT_DAYS,
+      description =
+          "Days by which a sowing may move forward, where it says no sow-from. Default:"
+              + " ${DEFAULT-VALUE}.")
+  private int earlier;
+
+  @Option(
+      names = "--later",
+      paramLabel = "DAYS",
+      defaultValue = "" + PlanningQuestion.DEFAULT_DAYS,
+      description =
+          "Days by which a sowing may be put off, where it says no sow-to. Default:"
+              + " ${DEFAULT-VALUE}.")
+  private int later;
+
+  @Option(
+      names = "--most-trays",
+      paramLabel = "TIMES",
+      defaultValue = "" + PlanningQuestion.DEFAULT_MOST_TRAYS,
+      description = "So many times its trays a sowing may have. Default: ${DEFAULT-VALUE}.")
+  private double mostTrays;
+
+  @Option(
+      names = "--minutes",
+      paramLabel = "M",
+      defaultValue = "2",
+      description = "How long to search. Default: ${DEFAULT-VALUE}.")
+  private double minutes;
+
+  @Option(
+      names = "--tries",
+      paramLabel = "N",
+      description = "Search by so many plans, not by the clock: the same answer on any machine.")
+  private @Nullable Integer tries;
+
+  @Mixin private RunOptions options;
+
+  @Spec private CommandSpec spec;
+
+  @Override
+  public Integer call() throws Exception {
+    Path folder = options.folder(file, "-plan");
+    Scenario scenario = ScenarioReader.read(file);
+    PlanningQuestion question = new PlanningQuestion(goal, earlier, later, mostTrays);
+    Budget budget = budget();
+    Planned planned =
+        options.ask(
+            spec,
+            RunSettings.DEFAULT_SEASONS,
+            (run, progress) -> Planning.plan(scenario, question, run, budget, progress));
+    int done =
+        options.tell(
+            spec,
+            Answers.headlines(planned),
+            Answers.write(planned, Propcap.Version.text(), folder));
+    return planned.missed().isEmpty() ? done : Propcap.NO;
+  }
+
+  private Budget budget() {
+    Integer most = tries;
+    if (minutes <= 0 || (most != null && most < 1)) {
+      throw new ParameterException(
+          spec.commandLine(), "the minutes must be more than 0, and the tries 1 or more");
+    }
+    if (most != null) {
+      return Budget.ofTries(most);
+    }
+    long start = System.nanoTime();
+    return n -> (System.nanoTime() - start) / (minutes * NANOS_A_MINUTE);
+  }
+}

@@ -1,0 +1,152 @@
+package propcap.report;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import propcap.farm.Step;
+import propcap.study.Difference;
+import propcap.study.Forecast;
+import propcap.study.Forecast.SowingForecast;
+import propcap.study.Planned;
+
+/** A better plan in sentences. */
+record PlanWords(Planned planned, Optional<Money> money) {
+  private static final int NAMED = 3;
+
+  static PlanWords of(Planned planned) {
+    return new PlanWords(planned, Money.of(planned.start()));
+  }
+
+  /** What the new plan is worth, or that the old one is kept. */
+  String verdict() {
+    String springs = Words.count(planned.before().seasons()) + " fresh springs";
+    if (!planned.isConfirmed()) {
+      return "Keep the plan as it is: "
+          + (planned.found().scenario().sowings().equals(planned.start().sowings())
+              ? "nothing tried was better."
+              : "the best found ("
+                  + gain(planned.gain())
+                  + ") is not better beyond doubt on "
+                  + springs
+                  + ".");
+    }
+    return "The new plan brings "
+        + gain(planned.gain())
+        + " a spring against the plan as it was, on "
+        + springs
+        + ".";
+  }
+
+  private String gain(Difference gain) {
+    return money
+        .map(m -> m.difference(gain))
+        .orElseGet(() -> Words.signed(-gain.mean()) + " trays");
+  }
+
+  /** How many sowings reach their goal, before and now. */
+  String goals() {
+    int all = planned.goals().size();
+    long before = reached(planned.before());
+    String words = "Sowings that reach their goal: " + before + " of " + all;
+    return planned.isConfirmed()
+        ? words + " as it was, " + reached(planned.kept()) + " now."
+        : words + ".";
+  }
+
+  private long reached(Forecast forecast) {
+    return IntStream.range(0, planned.goals().size())
+        .filter(s -> forecast.sowings().get(s).chanceMet() >= planned.goals().get(s))
+        .count();
+  }
+
+  /** How far from the best it can be. */
+  String bound() {
+    Difference best = planned.bound().toBest();
+    if (money.isEmpty()) {
+      return best.mean() > 0
+          ? "With endless room, each sowing at its own best, it would take "
+              + Words.plural(best.mean(), "tray")
+              + " fewer: a better plan saves at most about so many."
+          : "Even with endless room, each sowing at its own best, it would take no fewer trays.";
+    }
+    return "No plan can be better by more than about "
+        + Money.level(Math.max(0, best.mean()), best.halfWidth())
+        + " "
+        + money.get().currency()
+        + " a spring: that is what endless room would add, with each sowing at its own best.";
+  }
+
+  /** Each sowing that misses its goal, and what it lacks. */
+  List<String> missed() {
+    return planned.missed().stream()
+        .map(s -> planned.kept().sowings().get(s).sowing().id() + ": " + lacks(s))
+        .toList();
+  }
+
+  private String lacks(int s) {
+    SowingForecast forecast = planned.kept().sowings().get(s);
+    String chance = "in " + Words.springs(forecast.chanceMet()) + "; ";
+    double goal = planned.goals().get(s);
+    if (planned.bound().chances().get(s) < goal) {
+      return chance
+          + "not even alone with endless room would it reach "
+          + Words.chance(goal)
+          + ": it needs other days, or more trays than it may have";
+    }
+    return chance
+        + Stream.of(Step.values())
+            .filter(step -> waits(forecast, step) >= 1)
+            .max(Comparator.comparingDouble(step -> waits(forecast, step)))
+            .map(
+                step ->
+                    "it lacks room "
+                        + place(step, forecast)
+                        + ": "
+                        + Words.plural(waits(forecast, step), "tray-day")
+                        + " of waiting "
+                        + TradeWords.step(step))
+            .orElse("the room that it needs on its best days goes to others");
+  }
+
+  private static double waits(SowingForecast forecast, Step step) {
+    return forecast.waiting().getOrDefault(step, 0.0);
+  }
+
+  private String place(Step step, SowingForecast forecast) {
+    return switch (step) {
+      case SOW ->
+          "in the " + String.join(" or ", planned.start().cropOf(forecast.sowing()).germinateIn());
+      case LEAVE, POT -> "on the tables";
+      case HARDEN -> "in the hardening area";
+    };
+  }
+
+  /** How the search went. */
+  String search() {
+    Planned.Search search = planned.search();
+    String from =
+        switch (search.startedFrom()) {
+          case AS_IT_WAS -> "the plan as it was";
+          case TIMETABLE -> "a timetable of mean days";
+          case EACH_ALONE -> "each sowing at its own best";
+        };
+    return "The search began with "
+        + from
+        + " and tried "
+        + Words.plural((double) search.tries(), "plan")
+        + " on "
+        + search.springs()
+        + " springs"
+        + (search.isStopped() ? "; it was stopped, and this is the best until then." : ".");
+  }
+
+  /** The changes that do the most, in sentences. */
+  List<String> foremost() {
+    List<PlanChange> changes = new ArrayList<>(PlanChange.of(planned));
+    changes.sort(Comparator.comparingDouble(PlanChange::gained).reversed());
+    return changes.stream().limit(NAMED).map(PlanChange::sentence).toList();
+  }
+}

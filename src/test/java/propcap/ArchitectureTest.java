@@ -45,7 +45,8 @@ class ArchitectureTest {
     "farm,",
     "chance, farm",
     "season, chance farm",
-    "study, season chance farm",
+    "plan,",
+    "study, plan season chance farm",
     "evidence, chance farm",
     "files, farm",
     "report, study evidence farm",
@@ -81,6 +82,7 @@ class ArchitectureTest {
     "farm,",
     "chance, umontreal.ssj..",
     "season, umontreal.ssj..",
+    "plan, org.chocosolver..",
     "study, org.apache.commons.math3.."
   })
   void anInnerRoomUsesOnlyTheLibraryNamedForIt(String room, String library) {
@@ -120,6 +122,11 @@ class ArchitectureTest {
   @Test
   void commonsMathIsUsedOnlyByStudyAndEvidence() {
     onlyIn("org.apache.commons.math3..", "propcap.study..", "propcap.evidence..").check(HOUSE);
+  }
+
+  @Test
+  void theSolverIsUsedOnlyByPlan() {
+    onlyIn("org.chocosolver..", "propcap.plan..").check(HOUSE);
   }
 
   private static ArchRule onlyIn(String library, String... rooms) {

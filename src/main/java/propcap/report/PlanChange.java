@@ -104,7 +104,7 @@ record PlanChange(Planned planned, Planned.Change change) {
   /** Such as {@code the tables are full until 14 April}. */
   private String full(Step step) {
     return switch (step) {
-      case SOW -> fullPlace(step, sowPlace(), "the " + sowPlaceName() + " is full");
+      case SOW -> fullPlace(step, sowPlace(), "no space is free in the " + sowPlaceName());
       case LEAVE, POT -> fullPlace(step, ofKind(PlaceKind.TABLE), "the tables are full");
       case HARDEN -> fullPlace(step, ofKind(PlaceKind.HARDENING), "the hardening area is full");
     };
@@ -122,19 +122,29 @@ record PlanChange(Planned planned, Planned.Change change) {
     if (place.isEmpty() || span == null) {
       return words;
     }
-    return words + lastFull(place.get(), (int) span.first() - NEAR, (int) span.last() + NEAR);
+    return words + fullDays(place.get(), (int) span.first() - NEAR, (int) span.last() + NEAR);
   }
 
-  /** Until when a place is full that is so at some time between two days. */
-  private String lastFull(Occupancy place, int from, int to) {
+  /** Since or until when a place is full that is so at some time between two days. */
+  private String fullDays(Occupancy place, int from, int to) {
     List<Forecast.DayUse> days = place.days();
+    int first = -1;
     int last = -1;
-    for (int day = Math.max(0, from); day < days.size(); day++) {
-      if (days.get(day).chanceFull() >= FULL && (day <= to || last == day - 1)) {
+    for (int day = 0; day < days.size(); day++) {
+      boolean isFull = days.get(day).chanceFull() >= FULL;
+      if (isFull && (last == day - 1 || day <= to) && day > 0) {
+        first = last == day - 1 && first >= 0 ? first : day;
         last = day;
+      } else if (last >= from) {
+        break;
       }
     }
-    return last < 0 ? " in some springs" : " until " + Dates.day(season().date(last));
+    if (last < from) {
+      return " in some springs";
+    }
+    return change.daysLater() < 0
+        ? " from " + Dates.day(season().date(first)) + " on"
+        : " until " + Dates.day(season().date(last));
   }
 
   private String sowPlaceName() {

@@ -101,7 +101,7 @@ final class PlanPage {
         change.to().id(),
         change.place() == null ? "" : change.place() + " first",
         List.of(
-            Cell.of(Dates.shortDay(change.to().sow())),
+            Cell.of(Dates.shortDay(change.to().sow()).replace(' ', '\u00a0')),
             Cell.of(change.daysLater() == 0 ? "–" : Words.signed(change.daysLater())),
             Cell.of(Words.count(change.to().trays())).strongIf(change.traysMore() != 0),
             Cell.of(Words.count(change.from().trays())),
@@ -170,7 +170,12 @@ final class PlanPage {
 
   private List<AnswerPage.Term> reading() {
     List<AnswerPage.Term> terms = new ArrayList<>();
-    terms.add(AnswerPage.SPRING);
+    terms.add(
+        new AnswerPage.Term(
+            "A spring",
+            "is one season tried with its own weather and luck; plans were compared on the same"
+                + " springs, so that what differs is the plan and not the luck. The same files, seed"
+                + " and number of tries give the same plan; a search by the clock may not."));
     terms.add(
         new AnswerPage.Term(
             "Fresh springs",

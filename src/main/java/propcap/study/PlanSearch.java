@@ -25,6 +25,9 @@ final class PlanSearch {
   /** What may be lost by one change at the start, as a share of what the plan is about. */
   private static final double WARMTH = 2e-4;
 
+  /** What a change that is put back may have been worth, as a share of the same. */
+  private static final double NO_GOOD = 1e-5;
+
   private final Scenario scenario;
   private final List<Choice> choices;
   private final Aims aims;
@@ -87,16 +90,40 @@ final class PlanSearch {
       double spent = budget.spent(tries);
       while (spent < 1) {
         double worse = -Math.log(random.nextDouble()) * WARMTH * (1 - spent) * worth.whole();
-        Tried next = changed(current, worse);
-        current = next;
-        best = next.score() > best.score() ? next : best;
+        current = changed(current, proposal(current.draft), worse);
+        best = current.score() > best.score() ? current : best;
         progress.accept(spent);
         spent = budget.spent(tries);
       }
+      best = withoutNeedless(best, Draft.asItIs(scenario, choices));
       return new Found(best.draft, best.score(), tries, from, false);
     } catch (InterruptedException e) {
       return new Found(best.draft, best.score(), tries, from, true);
     }
+  }
+
+  /** The plan with what does no good put back as it was: nobody likes to change for nothing. */
+  private Tried withoutNeedless(Tried best, Draft asItIs) throws InterruptedException {
+    Tried current = best;
+    for (int s = 0; s < choices.size(); s++) {
+      Setting was = asItIs.settings().get(s);
+      Setting is = current.draft.settings().get(s);
+      for (Setting back :
+          List.of(
+              was,
+              new Setting(was.day(), is.trays(), was.place()),
+              new Setting(is.day(), was.trays(), was.place()),
+              new Setting(is.day(), is.trays(), was.place()),
+              new Setting(is.day(), was.trays(), is.place()))) {
+        Draft draft = current.draft.with(s, back);
+        Tried next = changed(current, draft, NO_GOOD * worth.whole());
+        if (next != current) {
+          current = next;
+          break;
+        }
+      }
+    }
+    return current;
   }
 
   // One plan on the springs.
@@ -155,8 +182,8 @@ final class PlanSearch {
   }
 
   /** A change of a plan if it is no worse than by so much; else the plan as it is. */
-  private Tried changed(Tried current, double worse) throws InterruptedException {
-    Draft draft = proposal(current.draft);
+  private Tried changed(Tried current, Draft draft, double worse) throws InterruptedException {
+    // Counted first, or a farm that leaves nothing to choose would never spend its budget.
     tries++;
     if (draft.equals(current.draft)) {
       return current;

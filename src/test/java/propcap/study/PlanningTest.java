@@ -1,0 +1,262 @@
+package propcap.study;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import propcap.farm.Farms;
+import propcap.farm.Prices;
+import propcap.farm.RandomScenarios;
+import propcap.farm.Scenario;
+import propcap.farm.Sowing;
+import propcap.season.SeasonOutcome;
+
+/** A better plan keeps its promises. */
+class PlanningTest {
+  private static final PlanningQuestion QUESTION = new PlanningQuestion(0.9, 14, 14, 2);
+
+  private static RunSettings settings(int threads) {
+    return new RunSettings(1, 200, null, threads);
+  }
+
+  private static Planned plan(Scenario scenario, PlanningQuestion question, int tries)
+      throws BadQuestionException, InterruptedException {
+    return Planning.plan(scenario, question, settings(2), Budget.ofTries(tries), share -> {});
+  }
+
+  // Two sowings of two trays on mats with room for one of them: tiny enough to try everything.
+
+  private static Scenario tiny() {
+    Farms farm = new Farms();
+    farm.mats = 2;
+    farm.house = 3;
+    farm.yard = 2;
+    farm.sowings.add(sowing("one", 5, 25));
+    farm.sowings.add(sowing("two", 6, 27));
+    Scenario made = farm.make();
+    return new Scenario(
+        made.name(),
+        made.season(),
+        made.frostAtC(),
+        made.rounds(),
+        made.places(),
+        made.crops(),
+        made.sowings(),
+        made.weather(),
+        new Prices(
+            "EUR",
+            Map.of(),
+            new Prices.PlantPrices(euros("1"), euros("0.3"), euros("0.5"), null),
+            euros("2"),
+            BigDecimal.ZERO,
+            0,
+            false));
+  }
+
+  private static BigDecimal euros(String amount) {
+    return new BigDecimal(amount);
+  }
+
+  private static Sowing sowing(String id, int sowDay, int bedBy) {
+    return new Sowing(
+        id, "cosmos", "lot", Farms.day(sowDay), 2, 20, Farms.day(20), Farms.day(bedBy), null, null);
+  }
+
+  @Test
+  void theBestOfATinyFarmsPlansIsFoundAmongAllOfThem() throws Exception {
+    Scenario tiny = tiny();
+    double best = Double.NEGATIVE_INFINITY;
+    for (int one = 2; one <= 8; one++) {
+      for (int two = 3; two <= 9; two++) {
+        for (int trays = 0; trays < 4; trays++) {
+          best = Math.max(best, score(tried(tiny, one, 1 + trays % 2, two, 1 + trays / 2)));
+        }
+      }
+    }
+    Planned planned = plan(tiny, new PlanningQuestion(0.9, 3, 3, 1), 300);
+    assertThat(score(planned.kept().scenario())).isEqualTo(best);
+    assertThat(planned.isConfirmed()).isTrue();
+    assertThat(best).isGreaterThan(score(tiny) + 1);
+  }
+
+  private static Scenario tried(Scenario tiny, int one, int onesTrays, int two, int twosTrays) {
+    return tiny.withSowings(
+        List.of(
+            tiny.sowings().get(0).shifted(one - 5).withTrays(onesTrays),
+            tiny.sowings().get(1).shifted(two - 6).withTrays(twosTrays)));
+  }
+
+  /** Goals first, then margin; nothing is left to luck on this farm, so that one spring is all. */
+  private static double score(Scenario scenario) throws InterruptedException {
+    SeasonOutcome only = outcomes(List.of(scenario), 1, 1).get(0).get(0);
+    long met = IntStream.range(0, 2).filter(s -> Measures.isMet(scenario, only, s)).count();
+    return 1000 * met + Measures.margin(scenario).applyAsDouble(only);
+  }
+
+  private static List<List<SeasonOutcome>> outcomes(List<Scenario> scenarios, long seed, int n)
+      throws InterruptedException {
+    try (Seasons seasons = new Seasons(scenarios, seed, 1)) {
+      return seasons.run(
+          IntStream.range(0, scenarios.size()).boxed().toList(), 0, n, (s, o) -> o, done -> {});
+    }
+  }
+
+  @Test
+  void theBoundIsNoLessThanWhatTheBestPlanBrings() throws Exception {
+    Planned planned = plan(tiny(), new PlanningQuestion(0.9, 3, 3, 1), 300);
+    assertThat(planned.bound().toBest().high()).isGreaterThanOrEqualTo(0);
+    assertThat(planned.bound().chances()).allMatch(chance -> chance == 1);
+  }
+
+  // Promises on any farm.
+
+  @ParameterizedTest
+  @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
+  void aPlanNeverLosesToItsStartOnSpringsThatNeitherHasSeen(long farm) throws Exception {
+    Scenario scenario = RandomScenarios.from(farm);
+    Planned planned = plan(scenario, QUESTION, 60);
+    List<Scenario> both = List.of(scenario, planned.kept().scenario());
+    List<List<SeasonOutcome>> outcomes = outcomes(both, 77_777, 400);
+    List<Integer> missing =
+        IntStream.range(0, scenario.sowings().size())
+            .filter(
+                s ->
+                    IntStream.range(0, 2)
+                        .anyMatch(p -> chance(both, outcomes, p, s) < planned.goals().get(s)))
+            .boxed()
+            .toList();
+    // Four standard errors: one false alarm in 30,000 for each farm.
+    Difference met =
+        Paired.difference(
+            met(both, outcomes, 0, missing), met(both, outcomes, 1, missing), true, 0.99994, 1);
+    assertThat(met.high()).isGreaterThanOrEqualTo(0);
+    if (met.high() == 0 && planned.isConfirmed()) {
+      assertThat(planned.kept().scenario().trays()).isLessThanOrEqualTo(scenario.trays());
+    }
+  }
+
+  private static double chance(
+      List<Scenario> plans, List<List<SeasonOutcome>> outcomes, int plan, int sowing) {
+    return Samples.of(met(plans, outcomes, plan, List.of(sowing))).mean();
+  }
+
+  private static double[] met(
+      List<Scenario> plans, List<List<SeasonOutcome>> outcomes, int plan, List<Integer> sowings) {
+    return outcomes.get(plan).stream()
+        .mapToDouble(
+            o -> sowings.stream().filter(s -> Measures.isMet(plans.get(plan), o, s)).count())
+        .toArray();
+  }
+
+  @Test
+  void theSameSeedAndTriesGiveTheSamePlanOnOneThreadAndTwo() throws Exception {
+    Scenario scenario = RandomScenarios.from(3);
+    Planned one = Planning.plan(scenario, QUESTION, settings(1), Budget.ofTries(80), share -> {});
+    Planned two = plan(scenario, QUESTION, 80);
+    assertThat(two.found().scenario().sowings()).isEqualTo(one.found().scenario().sowings());
+    assertThat(two.gain()).isEqualTo(one.gain());
+    assertThat(two.met()).isEqualTo(one.met());
+    assertThat(two.bound()).isEqualTo(one.bound());
+  }
+
+  @Test
+  void aSearchThatIsStoppedKeepsItsBestSoFar() throws Exception {
+    Budget stoppedByHand =
+        tries -> {
+          if (tries > 40) {
+            Thread.currentThread().interrupt();
+          }
+          return 0;
+        };
+    Planned planned = Planning.plan(tiny(), QUESTION, settings(2), stoppedByHand, share -> {});
+    assertThat(planned.search().isStopped()).isTrue();
+    assertThat(planned.isConfirmed()).isTrue();
+    assertThat(Thread.currentThread().isInterrupted()).isFalse();
+  }
+
+  @Test
+  void datesStayWithinTheDaysThatASowingMayHave() throws Exception {
+    Scenario tiny = tiny();
+    List<Sowing> narrow = new ArrayList<>();
+    for (Sowing s : tiny.sowings()) {
+      narrow.add(
+          new Sowing(
+              s.id(),
+              s.crop(),
+              s.lot(),
+              s.sow(),
+              s.trays(),
+              s.plantsNeeded(),
+              s.bedFrom(),
+              s.bedBy(),
+              s.bedUntil(),
+              s.resowUntil(),
+              null,
+              new Sowing.Leeway(Farms.day(5), Farms.day(6), null)));
+    }
+    Planned planned = plan(tiny.withSowings(narrow), QUESTION, 100);
+    assertThat(planned.found().scenario().sowings())
+        .allMatch(s -> s.sow().equals(Farms.day(5)) || s.sow().equals(Farms.day(6)));
+  }
+
+  // What cannot be.
+
+  @Test
+  void daysOutsideTheSeasonAreRefusedByName() {
+    Scenario tiny = tiny();
+    Sowing first = tiny.sowings().get(0);
+    Sowing never =
+        new Sowing(
+            "never",
+            "cosmos",
+            "lot",
+            first.sow(),
+            2,
+            20,
+            first.bedFrom(),
+            first.bedBy(),
+            null,
+            null,
+            null,
+            new Sowing.Leeway(Farms.day(200), Farms.day(210), null));
+    assertThatThrownBy(() -> plan(tiny.withSowings(List.of(first, never)), QUESTION, 10))
+        .isInstanceOf(BadQuestionException.class)
+        .hasMessageContaining("never (2027-09-17 to 2027-09-27)");
+  }
+
+  @Test
+  void aGoalOutsideItsBoundsIsRefused() {
+    assertThatThrownBy(() -> plan(tiny(), new PlanningQuestion(1, 3, 3, 1), 10))
+        .isInstanceOf(BadQuestionException.class);
+    assertThatThrownBy(() -> plan(tiny(), new PlanningQuestion(0.9, 3, 3, 0.5), 10))
+        .isInstanceOf(BadQuestionException.class);
+  }
+
+  @Test
+  void aSowingThatNoPlanCanMeetIsNamed() throws Exception {
+    Scenario tiny = tiny();
+    Sowing first = tiny.sowings().get(0);
+    Sowing wanting =
+        new Sowing(
+            "wanting",
+            "cosmos",
+            "lot",
+            first.sow(),
+            2,
+            500,
+            first.bedFrom(),
+            first.bedBy(),
+            null,
+            null);
+    Planned planned = plan(tiny.withSowings(List.of(first, wanting)), QUESTION, 40);
+    assertThat(planned.missed()).containsExactly(1);
+    assertThat(planned.bound().chances().get(1)).isZero();
+  }
+}

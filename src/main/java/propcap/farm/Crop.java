@@ -12,6 +12,7 @@ import java.util.List;
  * @param pullAfterDays days after sowing when a tray leaves the heat whatever shows
  * @param standWindowDays days after leaving the heat within which a cell must show to count
  * @param failBelow share of cells, 0 to 1, below which a pulled tray is thrown out
+ * @param materials what its seed weighs and how much mix it takes
  */
 public record Crop(
     String name,
@@ -26,7 +27,8 @@ public record Crop(
     double failBelow,
     GrowingOn growingOn,
     PottingOn pottingOn,
-    Hardening hardening) {
+    Hardening hardening,
+    Materials materials) {
 
   /** Common practice: lids and heat come off at half the seedlings. */
   public static final double DEFAULT_LEAVE_AT = 0.5;
@@ -51,6 +53,38 @@ public record Crop(
     Checks.positive("pull-after", pullAfterDays);
     Checks.notNegative("stand-window", standWindowDays);
     Checks.probability("fail-below", failBelow);
+  }
+
+  /** A crop of which no weights and volumes are known. */
+  public Crop(
+      String name,
+      int cells,
+      int seedsPerCell,
+      Germination germination,
+      Emergence emergence,
+      List<String> germinateIn,
+      double leaveAt,
+      double pullAfterDays,
+      double standWindowDays,
+      double failBelow,
+      GrowingOn growingOn,
+      PottingOn pottingOn,
+      Hardening hardening) {
+    this(
+        name,
+        cells,
+        seedsPerCell,
+        germination,
+        emergence,
+        germinateIn,
+        leaveAt,
+        pullAfterDays,
+        standWindowDays,
+        failBelow,
+        growingOn,
+        pottingOn,
+        hardening,
+        Materials.NOT_KNOWN);
   }
 
   /** The number of showing cells at which a tray is ready to leave the heat, at least 1. */

@@ -12,12 +12,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.UnaryOperator;
+import org.jspecify.annotations.Nullable;
 import propcap.farm.Crop;
 import propcap.farm.Crop.DampingOff;
 import propcap.farm.Crop.Emergence;
 import propcap.farm.Crop.Germination;
 import propcap.farm.Crop.GrowingOn;
 import propcap.farm.Crop.Hardening;
+import propcap.farm.Materials;
 
 /** A crop as it is written, checked for itself; places are looked up elsewhere. */
 final class CropFields {
@@ -34,7 +36,10 @@ final class CropFields {
           "fail-below",
           "growing-on",
           "potting-on",
-          "hardening");
+          "hardening",
+          "seed-weight",
+          "mix",
+          "pot-mix");
 
   private static final int MOST_CELLS = 10_000;
   private static final int MOST_SEEDS_PER_CELL = 100;
@@ -112,12 +117,14 @@ final class CropFields {
                     "frost-risk",
                     "offset"))
             .flatMap(this::hardening);
+    Optional<Materials> materials = materials();
     if (!fields.sound()
         || germination.isEmpty()
         || emergence.isEmpty()
         || growingOn.isEmpty()
         || pottingOn.isEmpty()
-        || hardening.isEmpty()) {
+        || hardening.isEmpty()
+        || materials.isEmpty()) {
       return Optional.empty();
     }
     return fields.made(
@@ -135,7 +142,19 @@ final class CropFields {
                 failBelow,
                 growingOn.get(),
                 pottingOn.get(),
-                hardening.get()));
+                hardening.get(),
+                materials.get()));
+  }
+
+  private Optional<Materials> materials() {
+    Double seedWeight = given("seed-weight", Quantity.GRAMS_PER_1000);
+    Double mix = given("mix", Quantity.LITRES_PER_TRAY);
+    Double potMix = given("pot-mix", Quantity.LITRES_PER_POT);
+    return fields.made(() -> new Materials(seedWeight, mix, potMix));
+  }
+
+  private @Nullable Double given(String key, Quantity quantity) {
+    return fields.has(key) ? fields.positive(key, quantity) : null;
   }
 
   private Optional<Fields> part(String key, List<String> keys) {

@@ -25,6 +25,10 @@ enum Quantity {
   HOURS_PER_DAY("a number of hours a day, such as 12/day", "0 to 100000/day", 0, 100_000),
   MINUTES_PER_TRAY("minutes a tray, such as 4/tray", "0 to 1000/tray", 0, 1_000),
   MINUTES_PER_PLANT("minutes a plant, such as 0.25/plant", "0 to 1000/plant", 0, 1_000),
+  /** Thousand-seed weight, in grams. */
+  GRAMS_PER_1000("grams a thousand seeds, such as 2.9 g/1000", "0 to 100000 g/1000", 0, 100_000),
+  LITRES_PER_TRAY("litres a tray, such as 3.2 l/tray", "0 to 1000 l/tray", 0, 1_000),
+  LITRES_PER_POT("litres a pot, such as 0.35 l/pot", "0 to 1000 l/pot", 0, 1_000),
   /** Degrees C, written without a unit. */
   DEGREES("a plain number of degrees C, such as 5", "-100 to 200", -100, 200),
   /** Written without a unit; less than 1, at which all seeds of a tray would share one fate. */
@@ -95,6 +99,9 @@ enum Quantity {
       case HOURS_PER_DAY -> unit.equals("/day") || unit.equals("h/day") || unit.equals("hours/day");
       case MINUTES_PER_TRAY -> unit.equals("/tray") || unit.equals("min/tray");
       case MINUTES_PER_PLANT -> unit.equals("/plant") || unit.equals("min/plant");
+      case GRAMS_PER_1000 -> unit.equals("g/1000");
+      case LITRES_PER_TRAY -> unit.equals("l/tray");
+      case LITRES_PER_POT -> unit.equals("l/pot");
       case DEGREES, CORRELATION -> unit.isEmpty();
     };
   }
@@ -112,6 +119,7 @@ enum Quantity {
           DEGREES,
           CORRELATION ->
           number;
+      case GRAMS_PER_1000, LITRES_PER_TRAY, LITRES_PER_POT -> number;
     };
   }
 

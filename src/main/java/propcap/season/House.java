@@ -35,11 +35,11 @@ public final class House {
   private int nextToSow;
   private int nextToThrowOut;
 
-  private House(SeasonPlan plan, SeasonLuck luck) {
+  private House(SeasonPlan plan, SeasonLuck luck, boolean withDiary) {
     this.plan = plan;
     this.luck = luck;
     clocks = plan.clocks(luck.weatherYear());
-    notes = new Notebook(plan, luck.weatherYear());
+    notes = new Notebook(plan, luck.weatherYear(), withDiary);
     rooms = new Rooms(plan);
     hands = new Hands(plan.workRates());
     trays = new Tray[plan.ranks()];
@@ -49,7 +49,12 @@ public final class House {
 
   /** Runs one season. Any thread may. */
   public static SeasonOutcome season(SeasonPlan plan, SeasonLuck luck) {
-    return new House(plan, luck).run();
+    return new House(plan, luck, false).run();
+  }
+
+  /** The same, with a diary of every move in its outcome. */
+  public static SeasonOutcome seasonWithDiary(SeasonPlan plan, SeasonLuck luck) {
+    return new House(plan, luck, true).run();
   }
 
   private SeasonOutcome run() {

@@ -2,6 +2,7 @@ package propcap.season;
 
 import java.util.Arrays;
 import java.util.BitSet;
+import org.jspecify.annotations.Nullable;
 import propcap.farm.Loss;
 import propcap.farm.Milestone;
 import propcap.farm.Step;
@@ -38,6 +39,9 @@ final class Notebook {
   int sowBehindOverdue;
   int tablesBehindReady;
 
+  /** Every move of every tray; null: only the sums above are asked for. */
+  final @Nullable Diary diary;
+
   private final SeasonPlan plan;
 
   /** Plantings out in the order in which they happen: sowing, day, plants. */
@@ -45,9 +49,10 @@ final class Notebook {
 
   private int plantingsEnd;
 
-  Notebook(SeasonPlan plan, int weatherYear) {
+  Notebook(SeasonPlan plan, int weatherYear, boolean withDiary) {
     this.plan = plan;
     this.weatherYear = weatherYear;
+    diary = withDiary ? new Diary(plan.ranks()) : null;
     int sowings = plan.sowings();
     days = plan.days();
     months = plan.months();
@@ -79,6 +84,9 @@ final class Notebook {
       moves[at + 2] = day;
     }
     moves[at + 3] = day;
+    if (diary != null) {
+      diary.note(tray, milestone, day);
+    }
   }
 
   void sown(Tray tray) {

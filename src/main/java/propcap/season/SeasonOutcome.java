@@ -1,6 +1,7 @@
 package propcap.season;
 
 import java.util.BitSet;
+import org.jspecify.annotations.Nullable;
 import propcap.farm.Loss;
 import propcap.farm.Milestone;
 import propcap.farm.Step;
@@ -32,6 +33,7 @@ public final class SeasonOutcome {
 
   private final int sowBehindOverdue;
   private final int tablesBehindReady;
+  private final @Nullable Diary diary;
 
   SeasonOutcome(Notebook notes, int[] worked) {
     weatherYear = notes.weatherYear;
@@ -52,6 +54,7 @@ public final class SeasonOutcome {
     this.worked = worked;
     sowBehindOverdue = notes.sowBehindOverdue;
     tablesBehindReady = notes.tablesBehindReady;
+    diary = notes.diary;
   }
 
   /** Place of its weather year in the scenario's list. */
@@ -195,5 +198,17 @@ public final class SeasonOutcome {
    */
   public int tablesBehindReady() {
     return tablesBehindReady;
+  }
+
+  /**
+   * Every move of every tray.
+   *
+   * @throws IllegalStateException where the season was run without a diary
+   */
+  public Diary diary() {
+    if (diary == null) {
+      throw new IllegalStateException("no diary was kept of this season");
+    }
+    return diary;
   }
 }

@@ -32,8 +32,14 @@ final class Seasons implements AutoCloseable {
 
   private final List<List<Luck.Reader>> readersOfThreads;
   private final ExecutorService pool;
+  private final boolean withDiary;
 
   Seasons(List<Scenario> scenarios, long seed, int threads) {
+    this(scenarios, seed, threads, false);
+  }
+
+  private Seasons(List<Scenario> scenarios, long seed, int threads, boolean withDiary) {
+    this.withDiary = withDiary;
     luckOf = new int[scenarios.size()];
     List<Scenario> lucky = new ArrayList<>();
     for (int i = 0; i < luckOf.length; i++) {
@@ -54,6 +60,11 @@ final class Seasons implements AutoCloseable {
             .mapToObj(t -> lucks.stream().map(Luck::reader).toList())
             .toList();
     pool = Executors.newFixedThreadPool(threads);
+  }
+
+  /** The seasons of one scenario, each with a diary in its outcome. */
+  static Seasons withDiaries(Scenario scenario, RunSettings settings) {
+    return new Seasons(List.of(scenario), settings.seed(), settings.threads(), true);
   }
 
   /** What is kept of a season's outcome. */
@@ -112,7 +123,13 @@ final class Seasons implements AutoCloseable {
       if (drawn[luck] == null) {
         drawn[luck] = readers.get(luck).season(number);
       }
-      kept.add(reading.of(scenario, House.season(plans.get(scenario), drawn[luck])));
+      SeasonPlan plan = plans.get(scenario);
+      kept.add(
+          reading.of(
+              scenario,
+              withDiary
+                  ? House.seasonWithDiary(plan, drawn[luck])
+                  : House.season(plan, drawn[luck])));
     }
     return kept;
   }

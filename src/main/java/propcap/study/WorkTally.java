@@ -19,14 +19,12 @@ import propcap.study.WorkCalendar.Task;
 
 /** The work of seasons, counted as their diaries come in, in the seasons' order. */
 final class WorkTally {
-  private static final double MINUTES_PER_HOUR = 60;
-
   private final Scenario scenario;
   private final int days;
   private final OneTask[] tasks;
 
-  /** Minutes of each day, one array a season. */
-  private final List<double[]> minutes = new ArrayList<>();
+  /** Hours of each day, one array a season. */
+  private final List<double[]> hours = new ArrayList<>();
 
   WorkTally(Scenario scenario) {
     this.scenario = scenario;
@@ -55,7 +53,7 @@ final class WorkTally {
   private final class ByDay {
     final long[] trays = new long[days];
     final long[] plants = new long[days];
-    final double[] minutes = new double[days];
+    final double[] hours = new double[days];
   }
 
   /** One job on one sowing. */
@@ -81,10 +79,10 @@ final class WorkTally {
       ByDay sums = routes.computeIfAbsent(route, r -> new ByDay());
       int trays = diary.trays(move);
       int plants = diary.plants(move);
-      double took = minutesOf(job, trays, plants);
+      double took = hoursOf(job, trays, plants);
       sums.trays[day] += trays;
       sums.plants[day] += plants;
-      sums.minutes[day] += took;
+      sums.hours[day] += took;
       season[0] += trays;
       season[1] = season[1] < 0 ? day : season[1];
       season[2] = day;
@@ -97,8 +95,9 @@ final class WorkTally {
     }
   }
 
-  private double minutesOf(Job job, int trays, int plants) {
-    return 0;
+  private double hoursOf(Job job, int trays, int plants) {
+    boolean byPlant = job == Job.POT_ON || job == Job.PLANT_OUT;
+    return scenario.labour().minutes().hours(job.work(), byPlant ? plants : trays);
   }
 
   /** Adds a season. */
@@ -117,7 +116,7 @@ final class WorkTally {
     for (OneTask task : tasks) {
       task.endSeason();
     }
-    minutes.add(today);
+    hours.add(today);
   }
 
   /** Every task that any season came to. */
@@ -161,7 +160,7 @@ final class WorkTally {
                   place(route.getKey().to()),
                   sums.trays[day] / n,
                   sums.plants[day] / n,
-                  sums.minutes[day] / n / MINUTES_PER_HOUR));
+                  sums.hours[day] / n));
         }
       }
     }
@@ -173,10 +172,10 @@ final class WorkTally {
     List<WorkCalendar.Day> all = new ArrayList<>();
     for (int d = 0; d < days; d++) {
       int day = d;
-      double[] hours = minutes.stream().mapToDouble(m -> m[day] / MINUTES_PER_HOUR).toArray();
+      double[] ofDay = hours.stream().mapToDouble(h -> h[day]).toArray();
       all.add(
           new WorkCalendar.Day(
-              date(day), scenario.rounds().isWorkingDay(date(day)), Samples.of(hours).stat()));
+              date(day), scenario.rounds().isWorkingDay(date(day)), Samples.of(ofDay).stat()));
     }
     return all;
   }

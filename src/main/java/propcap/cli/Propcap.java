@@ -35,6 +35,7 @@ import propcap.study.BadQuestionException;
       FrostCommand.class,
       WeatherCommand.class,
       PlanCommand.class,
+      CalendarCommand.class,
       NewCommand.class,
       CropsCommand.class,
       HelpCommand.class,

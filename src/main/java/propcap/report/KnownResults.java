@@ -18,6 +18,8 @@ enum KnownResults {
   SIZE("size.json", "scenario goal candidates"),
   SHIFT("shift.json", "scenario confidence groups"),
   PLAN("plan.json", "scenario gain changes"),
+  CALENDAR("calendar.json", "scenario tasks days"),
+  ORDER("order.json", "scenario chance sowings lots"),
   GERMINATION_FIT("germination-fit.json", "counts version lots"),
   GERMINATION("germination.json", "counts version groups"),
   STAGES("stages.json", "scenario listedTrays crops"),

@@ -1,0 +1,93 @@
+package propcap.cli;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import propcap.farm.Scenario;
+import propcap.files.ScenarioReader;
+import propcap.report.CalendarResults;
+import propcap.report.LabelSheet;
+import propcap.study.Period;
+import propcap.study.RunSettings;
+import propcap.study.WorkCalendar;
+import propcap.study.WorkPlanning;
+
+/** What is there to do this week? */
+@Command(
+    name = "calendar",
+    description = "Writes the work day by day: week and month sheets, a calendar file, labels.",
+    mixinStandardHelpOptions = true)
+final class CalendarCommand implements Callable<Integer> {
+  @Parameters(paramLabel = "SCENARIO", description = "The scenario's file.")
+  private Path file;
+
+  @Option(
+      names = "--week",
+      paramLabel = "WEEK",
+      description = "One week only, such as 2027-W12. Default: the whole season.")
+  private @Nullable String week;
+
+  @Option(names = "--from", paramLabel = "DATE", description = "First day, such as 2027-03-22.")
+  private @Nullable LocalDate from;
+
+  @Option(names = "--to", paramLabel = "DATE", description = "Last day, such as 2027-04-04.")
+  private @Nullable LocalDate to;
+
+  @Option(
+      names = "--label",
+      paramLabel = "SIZE",
+      defaultValue = "70x37mm",
+      description = "Size of a tray label, width by height. Default: ${DEFAULT-VALUE}.")
+  private String label;
+
+  @Option(
+      names = "--columns",
+      paramLabel = "N",
+      defaultValue = "3",
+      description = "Labels beside each other on A4. Default: ${DEFAULT-VALUE}.")
+  private int columns;
+
+  @Option(
+      names = "--rows",
+      paramLabel = "N",
+      defaultValue = "8",
+      description = "Labels below each other on A4. Default: ${DEFAULT-VALUE}.")
+  private int rows;
+
+  @Mixin private RunOptions options;
+
+  @Spec private CommandSpec spec;
+
+  @Override
+  public Integer call() throws Exception {
+    LabelSheet labels = labels();
+    Path folder = options.folder(file, "-calendar");
+    Scenario scenario = ScenarioReader.read(file);
+    Period period = Period.asked(scenario.season(), week, from, to);
+    WorkCalendar calendar =
+        options.ask(
+            spec,
+            RunSettings.DEFAULT_SEASONS,
+            (run, progress) -> WorkPlanning.calendar(scenario, run, progress));
+    return options.tell(
+        spec,
+        CalendarResults.headlines(calendar, period),
+        CalendarResults.write(calendar, period, labels, Propcap.Version.text(), folder));
+  }
+
+  private LabelSheet labels() {
+    try {
+      return LabelSheet.of(label, columns, rows);
+    } catch (IllegalArgumentException e) {
+      throw new ParameterException(spec.commandLine(), e.getMessage(), e);
+    }
+  }
+}

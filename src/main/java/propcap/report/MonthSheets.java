@@ -1,0 +1,100 @@
+package propcap.report;
+
+import java.time.LocalDate;
+import java.time.YearMonth;
+import java.time.temporal.IsoFields;
+import java.util.ArrayList;
+import java.util.List;
+import propcap.study.Period;
+import propcap.study.WorkCalendar;
+import propcap.study.WorkCalendar.Job;
+import propcap.study.WorkCalendar.Stint;
+import propcap.study.WorkCalendar.Task;
+
+/** Sheets of a month: what is sown by name, and how many trays of everything else. */
+public record MonthSheets(String scenario, String version, List<Month> months) {
+  public MonthSheets {
+    months = List.copyOf(months);
+  }
+
+  public record Month(String name, String work, List<Week> weeks) {}
+
+  public record Week(String name, List<Day> days) {}
+
+  /**
+   * A day.
+   *
+   * @param isOf whether it lies in the month and in the season; others are left empty
+   */
+  public record Day(String number, boolean isOf, boolean isRest, String hours, List<Line> lines) {}
+
+  public record Line(String job, String what) {}
+
+  static MonthSheets of(WorkCalendar calendar, Period period, String version) {
+    return new MonthSheets(
+        calendar.scenario().name(),
+        version,
+        period.months().stream().map(first -> month(calendar, first)).toList());
+  }
+
+  private static Month month(WorkCalendar calendar, LocalDate first) {
+    YearMonth month = YearMonth.from(first);
+    Period days = new Period(first, month.atEndOfMonth());
+    double hours = calendar.days(days).stream().mapToDouble(d -> d.hours().mean()).sum();
+    return new Month(
+        Dates.month(month) + " " + month.getYear(),
+        "about " + WorkWords.hours(hours) + " of work",
+        days.weeks().stream()
+            .map(
+                monday ->
+                    new Week(
+                        Integer.toString(monday.get(IsoFields.WEEK_OF_WEEK_BASED_YEAR)),
+                        new Period(monday, monday.plusDays(6))
+                            .days().stream().map(d -> day(calendar, days, d)).toList()))
+            .toList());
+  }
+
+  private static Day day(WorkCalendar calendar, Period month, LocalDate date) {
+    return calendar.days().stream()
+        .filter(d -> d.date().equals(date) && month.contains(date))
+        .findFirst()
+        .map(
+            d ->
+                new Day(
+                    Integer.toString(date.getDayOfMonth()),
+                    true,
+                    !d.isWorking(),
+                    d.isWorking() ? WorkWords.hours(d.hours().mean()) : "",
+                    d.isWorking() ? lines(calendar, date) : List.of()))
+        .orElse(
+            new Day(
+                month.contains(date) ? Integer.toString(date.getDayOfMonth()) : "",
+                false,
+                false,
+                "",
+                List.of()));
+  }
+
+  private static List<Line> lines(WorkCalendar calendar, LocalDate date) {
+    List<Line> lines = new ArrayList<>();
+    for (Job job : WorkWords.ROUND) {
+      List<Task> tasks = calendar.tasks().stream().filter(t -> t.job() == job).toList();
+      if (job == Job.SOW) {
+        tasks.stream()
+            .filter(t -> date.equals(t.due()))
+            .forEach(t -> lines.add(new Line("Sow", t.sowing().id() + " " + t.sowing().trays())));
+      } else {
+        double trays =
+            tasks.stream()
+                .flatMap(t -> t.stints().stream())
+                .filter(s -> s.date().equals(date))
+                .mapToDouble(Stint::trays)
+                .sum();
+        if (Math.round(trays) > 0) {
+          lines.add(new Line(WorkWords.shortJob(job), Words.count(trays)));
+        }
+      }
+    }
+    return lines;
+  }
+}

@@ -1,0 +1,156 @@
+package propcap.report;
+
+import java.time.LocalDate;
+import java.time.temporal.IsoFields;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import propcap.farm.Labour;
+import propcap.study.Period;
+import propcap.study.WorkCalendar;
+import propcap.study.WorkCalendar.Job;
+import propcap.study.WorkCalendar.Stint;
+import propcap.study.WorkCalendar.Task;
+
+/** Sheets to pin up by the door, one a week: what to do on which day, with a box to tick. */
+public record WeekSheets(String scenario, String version, List<Week> weeks) {
+  /** Fewer trays than this in a week, on average, are only mentioned. */
+  private static final double WORTH_A_ROW = 0.5;
+
+  public WeekSheets {
+    weeks = List.copyOf(weeks);
+  }
+
+  /**
+   * A sheet.
+   *
+   * @param perhaps work that comes this week only if the spring is early or late
+   */
+  public record Week(
+      String name,
+      String dates,
+      String work,
+      List<Head> days,
+      List<Block> blocks,
+      String perhaps) {}
+
+  /** The head of a day's column. */
+  public record Head(String day, String date, boolean isRest, String hours, String upTo) {}
+
+  /** All sowings with one kind of work. */
+  public record Block(String job, String trays, List<Row> rows) {}
+
+  /** One sowing's work: trays by day, empty where there are none. */
+  public record Row(
+      String sowing, String crop, String route, List<String> days, String trays, String likely) {}
+
+  static WeekSheets of(WorkCalendar calendar, Period period, String version) {
+    return new WeekSheets(
+        calendar.scenario().name(),
+        version,
+        period.weeks().stream().map(monday -> week(calendar, period, monday)).toList());
+  }
+
+  private static Week week(WorkCalendar calendar, Period period, LocalDate monday) {
+    Period week = new Period(monday, monday.plusDays(6));
+    List<Block> blocks = new ArrayList<>();
+    List<String> perhaps = new ArrayList<>();
+    for (Job job : WorkWords.ROUND) {
+      List<Task> tasks =
+          calendar.tasks().stream()
+              .filter(t -> t.job() == job)
+              .sorted(Comparator.comparing(Task::from))
+              .toList();
+      List<Row> rows = new ArrayList<>();
+      for (Task task : tasks) {
+        row(task, week, period).ifPresentOrElse(rows::add, () -> mention(task, week, perhaps));
+      }
+      if (!rows.isEmpty()) {
+        int trays = rows.stream().mapToInt(r -> Integer.parseInt(r.trays())).sum();
+        blocks.add(new Block(WorkWords.job(job), Words.plural(trays, "tray"), rows));
+      }
+    }
+    List<WorkCalendar.Day> days = calendar.days(week).stream().toList();
+    double hours = days.stream().mapToDouble(d -> d.hours().mean()).sum();
+    return new Week(
+        "Week " + monday.get(IsoFields.WEEK_OF_WEEK_BASED_YEAR),
+        WorkWords.range(monday, week.to()) + " " + week.to().getYear(),
+        "about " + WorkWords.hours(hours) + " of work",
+        week.days().stream().map(d -> head(calendar, d)).toList(),
+        blocks,
+        String.join("; ", perhaps));
+  }
+
+  private static Head head(WorkCalendar calendar, LocalDate date) {
+    String name = WorkWords.dayOfWeek(date).substring(0, 3);
+    String day = WorkWords.dayOfWeek(date).substring(4);
+    return calendar.days().stream()
+        .filter(d -> d.date().equals(date) && d.isWorking())
+        .findFirst()
+        .map(d -> new Head(name, day, false, WorkWords.hours(d.hours().mean()), upTo(calendar, d)))
+        .orElse(new Head(name, day, true, "", ""));
+  }
+
+  private static String upTo(WorkCalendar calendar, WorkCalendar.Day day) {
+    Labour labour = calendar.scenario().labour();
+    String most = "to " + WorkWords.hours(day.hours().p90());
+    return labour.isLimited() ? most + " of " + Words.amount(labour.hoursOn(day.date())) : most;
+  }
+
+  private static Optional<Row> row(Task task, Period week, Period period) {
+    List<Stint> stints = WorkWords.in(task, week);
+    double[] shares =
+        week.days().stream()
+            .mapToDouble(
+                d ->
+                    stints.stream().filter(s -> s.date().equals(d)).mapToDouble(Stint::trays).sum())
+            .toArray();
+    LocalDate due = task.due();
+    boolean isPlanned = due != null && week.contains(due);
+    if (due != null && isPlanned) {
+      // What the plan says is what is put on the sheet; what may wait is said beside it.
+      Arrays.fill(shares, 0);
+      shares[due.getDayOfWeek().getValue() - 1] = task.sowing().trays();
+    }
+    double sum = Arrays.stream(shares).sum();
+    if (sum < WORTH_A_ROW || !period.meets(week.from(), week.to())) {
+      return Optional.empty();
+    }
+    int[] whole = WholeTrays.of(shares);
+    return Optional.of(
+        new Row(
+            task.sowing().id(),
+            WorkWords.cropAndLot(task),
+            WorkWords.route(task.job(), stints.isEmpty() ? task.stints() : stints),
+            IntStream.of(whole).mapToObj(t -> t == 0 ? "" : Integer.toString(t)).toList(),
+            Integer.toString(IntStream.of(whole).sum()),
+            likely(task, isPlanned)));
+  }
+
+  private static String likely(Task task, boolean isPlanned) {
+    if (!isPlanned) {
+      return WorkWords.likely(task);
+    }
+    double waiting = WorkWords.waiting(task);
+    return waiting < WORTH_A_ROW
+        ? "as planned"
+        : Words.count(waiting) + " wait for room, to " + Dates.shortDay(task.latest());
+  }
+
+  private static void mention(Task task, Period week, List<String> perhaps) {
+    boolean mayCome = week.meets(task.earliest(), task.latest());
+    if (mayCome && task.due() == null && task.chance() >= 0.1) {
+      perhaps.add(
+          WorkWords.shortJob(task.job()).toLowerCase(Locale.ROOT)
+              + " "
+              + task.sowing().id()
+              + " ("
+              + WorkWords.likely(task)
+              + ")");
+    }
+  }
+}

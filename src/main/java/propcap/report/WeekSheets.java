@@ -21,6 +21,14 @@ public record WeekSheets(String scenario, String version, List<Week> weeks) {
   /** Fewer trays than this in a week, on average, are only mentioned. */
   private static final double WORTH_A_ROW = 0.5;
 
+  /** Heights by the style of the page, and what head, notes and caution leave of it. */
+  private static final double ROW_MM = 7.4;
+
+  private static final double BLOCK_MM = 8.8;
+  private static final double TIGHT_ROW_MM = 6.1;
+  private static final double TIGHT_BLOCK_MM = 7.2;
+  private static final double FREE_MM = 205;
+
   public WeekSheets {
     weeks = List.copyOf(weeks);
   }

@@ -1,0 +1,90 @@
+package propcap.study;
+
+import java.util.Arrays;
+import propcap.farm.Milestone;
+import propcap.farm.Scenario;
+import propcap.farm.Sowing;
+import propcap.season.Diary;
+
+/**
+ * What each tray of one season brought, if it found room whenever it was due. Trays do not then
+ * touch each other, so that the first ten of thirty are what ten would have been.
+ */
+final class TrayYields {
+  private final short[][] onTime;
+  private final byte[][] again;
+  private final short[][] potTrays;
+
+  TrayYields(Scenario scenario, Diary diary) {
+    int sowings = scenario.sowings().size();
+    onTime = new short[sowings][];
+    again = new byte[sowings][];
+    potTrays = new short[sowings][];
+    for (int s = 0; s < sowings; s++) {
+      int trays = scenario.sowings().get(s).trays();
+      onTime[s] = new short[trays];
+      again[s] = new byte[trays];
+      potTrays[s] = new short[trays];
+      // Each is sown once before it is sown again.
+      Arrays.fill(again[s], (byte) -1);
+    }
+    for (int move = 0; move < diary.moves(); move++) {
+      note(scenario, diary, move);
+    }
+  }
+
+  private void note(Scenario scenario, Diary diary, int move) {
+    int s = diary.sowing(move);
+    int tray = diary.tray(move);
+    Milestone milestone = diary.milestone(move);
+    if (milestone == Milestone.SOWN) {
+      again[s][tray]++;
+    } else if (milestone == Milestone.POTTED_ON) {
+      potTrays[s][tray] += (short) diary.fills(move);
+    } else if (milestone == Milestone.PLANTED_OUT) {
+      Sowing sowing = scenario.sowings().get(s);
+      if (diary.day(move) <= scenario.season().dayOf(sowing.bedBy())) {
+        onTime[s][tray] += (short) diary.plants(move);
+      }
+    }
+  }
+
+  /**
+   * The fewest trays, from the first on, with so many plants on time; one more if all lack some.
+   */
+  int enough(int sowing, int needed) {
+    int plants = 0;
+    for (int tray = 0; tray < onTime[sowing].length; tray++) {
+      if (plants >= needed) {
+        return tray;
+      }
+      plants += onTime[sowing][tray];
+    }
+    return plants >= needed ? onTime[sowing].length : onTime[sowing].length + 1;
+  }
+
+  double plantsPerTray(int sowing) {
+    double plants = 0;
+    for (short tray : onTime[sowing]) {
+      plants += tray;
+    }
+    return plants / onTime[sowing].length;
+  }
+
+  /** Trays of the first ones that were sown again, as often as they were. */
+  int again(int sowing, int trays) {
+    int sum = 0;
+    for (int tray = 0; tray < trays; tray++) {
+      sum += Math.max(0, again[sowing][tray]);
+    }
+    return sum;
+  }
+
+  int potTrays(int sowing, int trays) {
+    int sum = 0;
+    for (int tray = 0; tray < trays; tray++) {
+      sum += potTrays[sowing][tray];
+    }
+    return sum;
+  }
+}

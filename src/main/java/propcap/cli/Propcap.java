@@ -36,6 +36,7 @@ import propcap.study.BadQuestionException;
       WeatherCommand.class,
       PlanCommand.class,
       CalendarCommand.class,
+      OrderCommand.class,
       NewCommand.class,
       CropsCommand.class,
       HelpCommand.class,

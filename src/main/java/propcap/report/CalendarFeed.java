@@ -17,9 +17,9 @@ import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.Date;
 import java.util.UUID;
+import propcap.farm.Job;
 import propcap.study.Period;
 import propcap.study.WorkCalendar;
-import propcap.study.WorkCalendar.Job;
 import propcap.study.WorkCalendar.Task;
 
 /**

@@ -9,10 +9,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import propcap.farm.Job;
 import propcap.study.Period;
 import propcap.study.WorkCalendar;
 import propcap.study.WorkCalendar.Day;
-import propcap.study.WorkCalendar.Job;
 
 /** The week's work as sheets to print, tables, a calendar for a phone and labels for the trays. */
 public final class CalendarResults {

@@ -5,9 +5,9 @@ import java.time.YearMonth;
 import java.time.temporal.IsoFields;
 import java.util.ArrayList;
 import java.util.List;
+import propcap.farm.Job;
 import propcap.study.Period;
 import propcap.study.WorkCalendar;
-import propcap.study.WorkCalendar.Job;
 import propcap.study.WorkCalendar.Stint;
 import propcap.study.WorkCalendar.Task;
 

@@ -6,9 +6,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import propcap.farm.Crop;
+import propcap.farm.Job;
 import propcap.study.Period;
 import propcap.study.WorkCalendar;
-import propcap.study.WorkCalendar.Job;
 import propcap.study.WorkCalendar.Task;
 
 /** A label for each tray that is sown in a period, on sheets to print. */

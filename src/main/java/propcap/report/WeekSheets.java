@@ -9,10 +9,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import propcap.farm.Job;
 import propcap.farm.Labour;
 import propcap.study.Period;
 import propcap.study.WorkCalendar;
-import propcap.study.WorkCalendar.Job;
 import propcap.study.WorkCalendar.Stint;
 import propcap.study.WorkCalendar.Task;
 
@@ -39,12 +39,16 @@ public record WeekSheets(String scenario, String version, List<Week> weeks) {
    * @param perhaps work that comes this week only if the spring is early or late
    */
   public record Week(
-      String name,
-      String dates,
-      String work,
-      List<Head> days,
-      List<Block> blocks,
-      String perhaps) {}
+      String name, String dates, String work, List<Head> days, List<Block> blocks, String perhaps) {
+
+    /** How close the rows stand: close where this brings the sheet onto one page. */
+    public String look() {
+      int rows = blocks.stream().mapToInt(b -> b.rows().size()).sum();
+      boolean fits = rows * ROW_MM + blocks.size() * BLOCK_MM <= FREE_MM;
+      boolean fitsIfTight = rows * TIGHT_ROW_MM + blocks.size() * TIGHT_BLOCK_MM <= FREE_MM;
+      return fits || !fitsIfTight ? "weeks" : "weeks tight";
+    }
+  }
 
   /** The head of a day's column. */
   public record Head(String day, String date, boolean isRest, String hours, String upTo) {}

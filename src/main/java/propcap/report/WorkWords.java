@@ -12,8 +12,8 @@ import java.util.Objects;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import propcap.farm.Job;
 import propcap.study.Period;
-import propcap.study.WorkCalendar.Job;
 import propcap.study.WorkCalendar.Stint;
 import propcap.study.WorkCalendar.Task;
 

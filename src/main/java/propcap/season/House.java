@@ -3,7 +3,6 @@ package propcap.season;
 import java.util.BitSet;
 import propcap.chance.SeasonLuck;
 import propcap.farm.Loss;
-import propcap.farm.Milestone;
 import propcap.farm.PlaceKind;
 import propcap.farm.Step;
 import propcap.farm.Work;
@@ -192,7 +191,7 @@ public final class House {
       list.clear(rank);
       due.of(Due.POTTING_ON).clear(rank);
       tray.moveOut(area, today);
-      notes.moved(tray, Milestone.MOVED_OUT, today);
+      notes.movedOut(tray, today);
     }
   }
 
@@ -219,7 +218,7 @@ public final class House {
       rooms.of(table).take(1);
       list.clear(rank);
       tray.leaveHeat(table, now);
-      notes.moved(tray, Milestone.OFF_HEAT, today);
+      notes.offHeat(tray, today);
       if (tray.line.crop.seedsPerCell() > 1 && tray.plants() > 0) {
         due.of(Due.THINNING).set(rank);
       }
@@ -231,6 +230,7 @@ public final class House {
     for (int rank = list.nextSetBit(0); rank >= 0; rank = list.nextSetBit(rank + 1)) {
       if (!waitsForHands(Work.THIN, trays[rank])) {
         hands.spend(Work.THIN, 1);
+        notes.thinned(trays[rank], today);
         list.clear(rank);
       }
     }
@@ -265,13 +265,14 @@ public final class House {
       if (waitsForHands(Work.POT_ON, tray)) {
         continue;
       }
-      hands.spend(Work.POT_ON, tray.plantsToPot(now));
+      int plants = tray.plantsToPot(now);
+      hands.spend(Work.POT_ON, plants);
       rooms.of(tray.place()).leave(1);
       rooms.of(table).take(spaces);
       list.clear(rank);
       due.of(Due.MOVING_OUT).clear(rank);
       tray.potOn(table, now);
-      notes.potted(tray, today);
+      notes.potted(tray, plants, today);
     }
   }
 
@@ -300,7 +301,7 @@ public final class House {
       rooms.of(place).take(1);
       list.clear(rank);
       tray.sow(place, now);
-      notes.moved(tray, Milestone.SOWN, today);
+      notes.sown(tray, today);
     }
   }
 

@@ -3,6 +3,7 @@ package propcap.season;
 import java.util.Arrays;
 import java.util.BitSet;
 import org.jspecify.annotations.Nullable;
+import propcap.farm.Job;
 import propcap.farm.Loss;
 import propcap.farm.Milestone;
 import propcap.farm.Step;
@@ -76,7 +77,7 @@ final class Notebook {
     return (sowing * MILESTONES + milestone.ordinal()) * 4;
   }
 
-  void moved(Tray tray, Milestone milestone, int day) {
+  private void moved(Tray tray, Milestone milestone, int day) {
     int at = move(tray.line.sowing, milestone);
     moves[at]++;
     moves[at + 1] += day;
@@ -84,18 +85,38 @@ final class Notebook {
       moves[at + 2] = day;
     }
     moves[at + 3] = day;
+  }
+
+  private void note(Tray tray, Job job, int day, int plants) {
     if (diary != null) {
-      diary.note(tray, milestone, day);
+      diary.note(tray, job, day, plants);
     }
   }
 
-  void sown(Tray tray) {
-    cellsSown[tray.line.sowing] += tray.line.crop.cells();
+  void offHeat(Tray tray, int day) {
+    moved(tray, Milestone.OFF_HEAT, day);
+    note(tray, Job.OFF_HEAT, day, tray.plants());
   }
 
-  void potted(Tray tray, int day) {
+  void thinned(Tray tray, int day) {
+    note(tray, Job.THIN, day, tray.plants());
+  }
+
+  void movedOut(Tray tray, int day) {
+    moved(tray, Milestone.MOVED_OUT, day);
+    note(tray, Job.MOVE_OUT, day, tray.plants());
+  }
+
+  void sown(Tray tray, int day) {
+    cellsSown[tray.line.sowing] += tray.line.crop.cells();
+    moved(tray, Milestone.SOWN, day);
+    note(tray, Job.SOW, day, tray.plants());
+  }
+
+  void potted(Tray tray, int plants, int day) {
     potTrays[tray.line.sowing] += tray.spaces();
     moved(tray, Milestone.POTTED_ON, day);
+    note(tray, Job.POT_ON, day, plants);
   }
 
   void lost(Tray tray, Loss cause, int plants) {
@@ -119,6 +140,7 @@ final class Notebook {
     plantings[plantingsEnd++] = day;
     plantings[plantingsEnd++] = tray.plants();
     moved(tray, Milestone.PLANTED_OUT, day);
+    note(tray, Job.PLANT_OUT, day, tray.plants());
   }
 
   void waited(Step step, int sowing, int month, int spaces) {

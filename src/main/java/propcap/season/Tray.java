@@ -107,7 +107,6 @@ final class Tray extends Event {
     showsAt = clock.when(clock.at(now) + luck.readyAt());
     leaveDueAt = Math.min(showsAt, now + line.crop.pullAfterDays());
     fallsDue(Due.LEAVING_HEAT, leaveDueAt, null, 0);
-    house.notes().sown(this);
   }
 
   /** Whether, pulled before enough of it showed, it is too thin to keep. */

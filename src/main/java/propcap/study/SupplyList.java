@@ -11,7 +11,6 @@ import java.util.function.IntUnaryOperator;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import propcap.farm.Crop;
-import propcap.farm.Scenario;
 import propcap.study.Supplies.ForLot;
 import propcap.study.Supplies.ForSowing;
 import propcap.study.Supplies.Item;
@@ -22,14 +21,12 @@ final class SupplyList {
   private static final double LITRES_PER_M3 = 1000;
 
   private final double chance;
-  private final Scenario scenario;
   private final List<ForSowing> sowings;
   private final List<TrayYields> yields;
   private final List<ForLot> lots = new ArrayList<>();
   private final List<Item> items = new ArrayList<>();
 
-  SupplyList(Scenario scenario, double chance, List<ForSowing> sowings, List<TrayYields> yields) {
-    this.scenario = scenario;
+  SupplyList(double chance, List<ForSowing> sowings, List<TrayYields> yields) {
     this.chance = chance;
     this.sowings = sowings;
     this.yields = yields;

@@ -113,7 +113,7 @@ public final class Supplying {
     for (int s = 0; s < scenario.sowings().size(); s++) {
       sowings.add(forSowing(s));
     }
-    SupplyList list = new SupplyList(scenario, chance, sowings, yields);
+    SupplyList list = new SupplyList(chance, sowings, yields);
     return new Supplies(
         scenario, settings, yields.size(), chance, sowings, list.lots(), list.items());
   }

@@ -1,7 +1,7 @@
 package propcap.study;
 
 import java.util.Arrays;
-import propcap.farm.Milestone;
+import propcap.farm.Job;
 import propcap.farm.Scenario;
 import propcap.farm.Sowing;
 import propcap.season.Diary;
@@ -28,23 +28,23 @@ final class TrayYields {
       // Each is sown once before it is sown again.
       Arrays.fill(again[s], (byte) -1);
     }
-    for (int move = 0; move < diary.moves(); move++) {
-      note(scenario, diary, move);
+    for (int i = 0; i < diary.size(); i++) {
+      note(scenario, diary, i);
     }
   }
 
-  private void note(Scenario scenario, Diary diary, int move) {
-    int s = diary.sowing(move);
-    int tray = diary.tray(move);
-    Milestone milestone = diary.milestone(move);
-    if (milestone == Milestone.SOWN) {
+  private void note(Scenario scenario, Diary diary, int i) {
+    int s = diary.sowing(i);
+    int tray = diary.tray(i);
+    Job job = diary.job(i);
+    if (job == Job.SOW) {
       again[s][tray]++;
-    } else if (milestone == Milestone.POTTED_ON) {
-      potTrays[s][tray] += (short) diary.fills(move);
-    } else if (milestone == Milestone.PLANTED_OUT) {
+    } else if (job == Job.POT_ON) {
+      potTrays[s][tray] += (short) diary.fills(i);
+    } else if (job == Job.PLANT_OUT) {
       Sowing sowing = scenario.sowings().get(s);
-      if (diary.day(move) <= scenario.season().dayOf(sowing.bedBy())) {
-        onTime[s][tray] += (short) diary.plants(move);
+      if (diary.day(i) <= scenario.season().dayOf(sowing.bedBy())) {
+        onTime[s][tray] += (short) diary.plants(i);
       }
     }
   }

@@ -2,12 +2,10 @@ package propcap.study;
 
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Locale;
 import org.jspecify.annotations.Nullable;
-import propcap.farm.Milestone;
+import propcap.farm.Job;
 import propcap.farm.Scenario;
 import propcap.farm.Sowing;
-import propcap.farm.Work;
 
 /**
  * What there is to do in the house, day by day, as the simulated seasons did it.
@@ -20,40 +18,6 @@ public record WorkCalendar(
   public WorkCalendar {
     tasks = List.copyOf(tasks);
     days = List.copyOf(days);
-  }
-
-  /** A kind of work, in the order in which a tray sees them. */
-  public enum Job {
-    SOW(Milestone.SOWN, Work.SOW),
-    OFF_HEAT(Milestone.OFF_HEAT, Work.MOVE),
-    /** Down to one seedling a cell, on the table, as the tray leaves the heat. */
-    THIN(Milestone.OFF_HEAT, Work.THIN),
-    POT_ON(Milestone.POTTED_ON, Work.POT_ON),
-    MOVE_OUT(Milestone.MOVED_OUT, Work.MOVE),
-    PLANT_OUT(Milestone.PLANTED_OUT, Work.PLANT_OUT);
-
-    private final Milestone milestone;
-    private final Work work;
-
-    Job(Milestone milestone, Work work) {
-      this.milestone = milestone;
-      this.work = work;
-    }
-
-    /** The move of a tray with which the work is done. */
-    Milestone milestone() {
-      return milestone;
-    }
-
-    /** What its minutes are written down as. */
-    Work work() {
-      return work;
-    }
-
-    /** The word used in files, such as {@code off-heat}. */
-    public String word() {
-      return name().toLowerCase(Locale.ROOT).replace('_', '-');
-    }
   }
 
   /**

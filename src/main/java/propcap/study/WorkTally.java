@@ -8,12 +8,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
-import propcap.farm.Crop;
-import propcap.farm.Milestone;
+import propcap.farm.Job;
 import propcap.farm.Scenario;
 import propcap.farm.Sowing;
 import propcap.season.Diary;
-import propcap.study.WorkCalendar.Job;
 import propcap.study.WorkCalendar.Stint;
 import propcap.study.WorkCalendar.Task;
 
@@ -72,14 +70,13 @@ final class WorkTally {
       this.job = job;
     }
 
-    double add(Diary diary, int move) {
-      int day = diary.day(move);
-      int to = diary.to(move);
-      Route route = new Route(job == Job.THIN ? to : diary.from(move), to);
+    double add(Diary diary, int note) {
+      int day = diary.day(note);
+      Route route = new Route(diary.from(note), diary.to(note));
       ByDay sums = routes.computeIfAbsent(route, r -> new ByDay());
-      int trays = diary.trays(move);
-      int plants = diary.plants(move);
-      double took = hoursOf(job, trays, plants);
+      int trays = diary.trays(note);
+      int plants = diary.plants(note);
+      double took = hoursOf(job, route, trays, plants);
       sums.trays[day] += trays;
       sums.plants[day] += plants;
       sums.hours[day] += took;
@@ -95,7 +92,11 @@ final class WorkTally {
     }
   }
 
-  private double hoursOf(Job job, int trays, int plants) {
+  /** As a round counts them: a tray that stays on its table is not carried. */
+  private double hoursOf(Job job, Route route, int trays, int plants) {
+    if (job == Job.OFF_HEAT && route.from() == route.to()) {
+      return 0;
+    }
     boolean byPlant = job == Job.POT_ON || job == Job.PLANT_OUT;
     return scenario.labour().minutes().hours(job.work(), byPlant ? plants : trays);
   }
@@ -103,15 +104,9 @@ final class WorkTally {
   /** Adds a season. */
   void add(Diary diary) {
     double[] today = new double[days];
-    for (int move = 0; move < diary.moves(); move++) {
-      Milestone milestone = diary.milestone(move);
-      Crop crop = scenario.cropOf(scenario.sowings().get(diary.sowing(move)));
-      for (Job job : Job.values()) {
-        boolean isDone = job != Job.THIN || crop.seedsPerCell() > 1;
-        if (job.milestone() == milestone && isDone) {
-          today[diary.day(move)] += tasks[number(diary.sowing(move), job)].add(diary, move);
-        }
-      }
+    for (int note = 0; note < diary.size(); note++) {
+      OneTask task = tasks[number(diary.sowing(note), diary.job(note))];
+      today[diary.day(note)] += task.add(diary, note);
     }
     for (OneTask task : tasks) {
       task.endSeason();

@@ -1,0 +1,54 @@
+package propcap.cli;
+
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import propcap.farm.Scenario;
+import propcap.files.ScenarioReader;
+import propcap.report.OrderResults;
+import propcap.study.RunSettings;
+import propcap.study.Supplies;
+import propcap.study.Supplying;
+
+/** What to order for the season? */
+@Command(
+    name = "order",
+    description = "Writes the order list: seed, trays, pots, mix and labels, with the arithmetic.",
+    mixinStandardHelpOptions = true)
+final class OrderCommand implements Callable<Integer> {
+  @Parameters(paramLabel = "SCENARIO", description = "The scenario's file.")
+  private Path file;
+
+  @Option(
+      names = "--chance",
+      paramLabel = "SHARE",
+      converter = RunOptions.Share.class,
+      defaultValue = "90%",
+      description =
+          "Chance with which each sowing should have its plants. Default: ${DEFAULT-VALUE}.")
+  private double chance;
+
+  @Mixin private RunOptions options;
+
+  @Spec private CommandSpec spec;
+
+  @Override
+  public Integer call() throws Exception {
+    Path folder = options.folder(file, "-order");
+    Scenario scenario = ScenarioReader.read(file);
+    Supplies supplies =
+        options.ask(
+            spec,
+            RunSettings.DEFAULT_SEASONS,
+            (run, progress) -> Supplying.supplies(scenario, chance, run, progress));
+    return options.tell(
+        spec,
+        OrderResults.headlines(supplies),
+        OrderResults.write(supplies, Propcap.Version.text(), folder));
+  }
+}

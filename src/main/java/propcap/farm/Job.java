@@ -1,0 +1,30 @@
+package propcap.farm;
+
+import java.util.Locale;
+
+/** What is done to a tray, in the order in which it sees it. */
+public enum Job {
+  SOW(Work.SOW),
+  OFF_HEAT(Work.MOVE),
+  /** Down to one seedling a cell, once the tray has left the heat. */
+  THIN(Work.THIN),
+  POT_ON(Work.POT_ON),
+  MOVE_OUT(Work.MOVE),
+  PLANT_OUT(Work.PLANT_OUT);
+
+  private final Work work;
+
+  Job(Work work) {
+    this.work = work;
+  }
+
+  /** What its hours go into. */
+  public Work work() {
+    return work;
+  }
+
+  /** The word used in files, such as {@code off-heat}. */
+  public String word() {
+    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+}

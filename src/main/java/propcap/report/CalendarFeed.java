@@ -113,18 +113,23 @@ final class CalendarFeed {
                   + WorkWords.dayOfWeek(task.latest());
       return crop + "\nAs planned, " + works + wait;
     }
+    String range = Words.range(task.trays());
+    String trays = Words.plural(task.trays().mean(), "tray");
     return crop
-        + "\nLikely between "
-        + WorkWords.dayOfWeek(task.earliest())
-        + " and "
-        + WorkWords.dayOfWeek(task.latest())
         + "\n"
-        + Words.amount(task.trays().mean())
-        + " trays on average, in 8 springs of 10 "
-        + Words.range(task.trays())
-        + "; "
+        + between(task)
+        + "\n"
+        + trays
+        + (trays.startsWith(range + " ") ? "; " : " on average, " + range + " in 8 springs of 10; ")
         + works
         + (task.chance() < 1 ? "\nComes to it in " + Words.springs(task.chance()) : "");
+  }
+
+  private static String between(Task task) {
+    String earliest = WorkWords.dayOfWeek(task.earliest());
+    return task.earliest().equals(task.latest())
+        ? "On " + earliest
+        : "Likely between " + earliest + " and " + WorkWords.dayOfWeek(task.latest());
   }
 
   private static String written(ICalendar feed) {

@@ -25,9 +25,10 @@ public record WeekSheets(String scenario, String version, List<Week> weeks) {
   private static final double ROW_MM = 7.4;
 
   private static final double BLOCK_MM = 8.8;
-  private static final double TIGHT_ROW_MM = 6.1;
-  private static final double TIGHT_BLOCK_MM = 7.2;
-  private static final double FREE_MM = 205;
+  private static final double TIGHT_ROW_MM = 5.7;
+  private static final double TIGHT_BLOCK_MM = 7.0;
+  private static final double FREE_MM = 188;
+  private static final double FREE_OF_TWO_MM = 400;
 
   public WeekSheets {
     weeks = List.copyOf(weeks);
@@ -44,9 +45,10 @@ public record WeekSheets(String scenario, String version, List<Week> weeks) {
     /** How close the rows stand: close where this brings the sheet onto one page. */
     public String look() {
       int rows = blocks.stream().mapToInt(b -> b.rows().size()).sum();
-      boolean fits = rows * ROW_MM + blocks.size() * BLOCK_MM <= FREE_MM;
-      boolean fitsIfTight = rows * TIGHT_ROW_MM + blocks.size() * TIGHT_BLOCK_MM <= FREE_MM;
-      return fits || !fitsIfTight ? "weeks" : "weeks tight";
+      double height = rows * ROW_MM + blocks.size() * BLOCK_MM;
+      double ifTight = rows * TIGHT_ROW_MM + blocks.size() * TIGHT_BLOCK_MM;
+      boolean savesAPage = (height > FREE_MM && ifTight <= FREE_MM) || height > FREE_OF_TWO_MM;
+      return savesAPage ? "weeks tight" : "weeks";
     }
   }
 

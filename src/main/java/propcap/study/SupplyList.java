@@ -81,9 +81,10 @@ final class SupplyList {
   private String seedArithmetic(ForLot lot, @Nullable Double weight) {
     String sown =
         text(
-            "(%,d trays%s) x %,d cells x %s = %,d seeds.",
-            lot.trays(),
-            lot.again() == 0 ? "" : text(" + %,d sown again", lot.again()),
+            "%s x %,d cells x %s = %,d seeds.",
+            lot.again() == 0
+                ? text("%,d trays", lot.trays())
+                : text("(%,d trays + %,d sown again)", lot.trays(), lot.again()),
             lot.crop().cells(),
             lot.crop().seedsPerCell() == 1 ? "1 seed" : lot.crop().seedsPerCell() + " seeds",
             lot.seeds());

@@ -32,6 +32,9 @@ class QuantityTest {
     "PERCENT_PER_DAY, 3 %/day, 0.03",
     "PERCENT_PER_DAY, 3%/day, 0.03",
     "PERCENT_PER_DAY, 3 % / day, 0.03",
+    "GRAMS_PER_1000, 2.9 g/1000, 2.9",
+    "LITRES_PER_TRAY, 3.2 l/tray, 3.2",
+    "LITRES_PER_POT, 0.35l/pot, 0.35",
     "DEGREES, -5, -5",
     "CORRELATION, 0.02, 0.02",
   })

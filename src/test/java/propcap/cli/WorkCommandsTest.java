@@ -1,0 +1,94 @@
+package propcap.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The calendar and the order list, end to end on the demonstration's farm. */
+class WorkCommandsTest {
+  private static final String SPRING = "scenarios/spring.yaml";
+
+  @TempDir Path folder;
+
+  private Run ask(String... args) {
+    List<String> all = new ArrayList<>(List.of(args));
+    all.addAll(List.of("--seasons", "30", "--out", folder.resolve("out").toString()));
+    return Run.of(all.toArray(String[]::new));
+  }
+
+  private Map<String, String> contents() throws IOException {
+    Map<String, String> contents = new TreeMap<>();
+    try (Stream<Path> files = Files.list(folder.resolve("out"))) {
+      for (Path file : files.toList()) {
+        contents.put(file.getFileName().toString(), Files.readString(file));
+      }
+    }
+    return contents;
+  }
+
+  @Test
+  void calendarWritesSheetsLabelsTablesAndAFeed() throws IOException {
+    Run run = ask("calendar", SPRING, "--week", "2027-W12", "--threads", "1");
+    assertThat(run.err()).isEmpty();
+    assertThat(run.exitCode()).isZero();
+    assertThat(run.out()).contains("Sow: 52 trays").contains("22–28 Mar");
+    Map<String, String> one = contents();
+    assertThat(one)
+        .containsOnlyKeys(
+            "weeks.html", "months.html", "labels.html", "calendar.ics", "calendar.csv",
+            "calendar.json");
+    assertThat(one.values()).allSatisfy(WorkCommandsTest::isFinite);
+    assertThat(one.get("weeks.html")).contains("Week 12").doesNotContain("Week 13");
+    assertThat(one.get("labels.html").split("class=\"id\"", -1)).hasSize(53);
+    assertThat(one.get("calendar.csv").lines().skip(1)).allMatch(row -> row.contains("2027-03-2"));
+    ask("calendar", SPRING, "--week", "2027-W12", "--threads", "3");
+    assertThat(contents()).isEqualTo(one);
+  }
+
+  @Test
+  void orderWritesThePageAndTheTables() throws IOException {
+    Run run = ask("order", SPRING, "--chance", "80%", "--threads", "1");
+    assertThat(run.err()).isEmpty();
+    assertThat(run.exitCode()).isZero();
+    assertThat(run.out()).contains("with 80 %").contains("seeds of 33 lots");
+    Map<String, String> one = contents();
+    assertThat(one).containsOnlyKeys("order.html", "order.csv", "order.json");
+    assertThat(one.values()).allSatisfy(WorkCommandsTest::isFinite);
+    ask("order", SPRING, "--chance", "80%", "--threads", "3");
+    assertThat(contents()).isEqualTo(one);
+  }
+
+  private static void isFinite(String file) {
+    assertThat(file).doesNotContain("NaN").doesNotContain("Infinity");
+  }
+
+  @Test
+  void badOptionsAreExitCode2AndSayWhatWouldBeRight() {
+    assertBad("such as 2027-W12", ask("calendar", SPRING, "--week", "12"));
+    assertBad("outside the season", ask("calendar", SPRING, "--week", "2027-W40"));
+    assertBad("outside the season", ask("calendar", SPRING, "--to", "2026-12-31"));
+    assertBad("2027-05-02", ask("calendar", SPRING, "--from", "2027-05-02", "--to", "2027-05-01"));
+    assertBad("not for both", ask("calendar", SPRING, "--week", "2027-W12", "--to", "2027-05-01"));
+    assertBad("--from", ask("calendar", SPRING, "--from", "May"));
+    assertBad("do not fit on A4", ask("calendar", SPRING, "--rows", "9"));
+    assertBad("such as 70x37mm", ask("calendar", SPRING, "--label", "large"));
+    assertBad("such as 90%", ask("order", SPRING, "--chance", "100%"));
+    assertBad("such as 90%", ask("order", SPRING, "--chance", "90"));
+    assertBad("no.yaml", ask("order", "no.yaml"));
+    assertThat(folder.resolve("out")).doesNotExist();
+  }
+
+  private static void assertBad(String message, Run run) {
+    assertThat(run.exitCode()).isEqualTo(2);
+    assertThat(run.err()).contains(message).doesNotContain("Exception");
+  }
+}

@@ -59,15 +59,18 @@ class CalendarFeedTest {
   void anotherLibraryReadsWhatWasWritten()
       throws InterruptedException, IOException, ParserException {
     List<CalendarComponent> events = events(feed("a", 1));
-    assertThat(events).extracting(e -> value(e, "DTSTART"))
+    assertThat(events)
+        .extracting(e -> value(e, "DTSTART"))
         .containsExactly("20270303", "20270308", "20270318", "20270322");
-    assertThat(events).extracting(e -> value(e, "SUMMARY"))
+    assertThat(events)
+        .extracting(e -> value(e, "SUMMARY"))
         .containsExactly(
             "Sow: a, 4 trays",
             "Take off heat: a, 4 trays",
             "Move out to harden: a, 4 trays",
             "Plant out: a, 4 trays");
-    assertThat(events).extracting(e -> value(e, "LOCATION"))
+    assertThat(events)
+        .extracting(e -> value(e, "LOCATION"))
         .containsExactly("into Mats", "Mats → House", "House → Yard", "from Yard");
     assertThat(value(events.get(3), "DESCRIPTION"))
         .startsWith("cosmos, lot lot\nOn Mon 22 Mar\n4 trays; about ");
@@ -101,8 +104,7 @@ class CalendarFeedTest {
   }
 
   @Test
-  void awkwardNamesComeBackAsTheyWere()
-      throws InterruptedException, IOException, ParserException {
+  void awkwardNamesComeBackAsTheyWere() throws InterruptedException, IOException, ParserException {
     assertThat(value(events(feed(AWKWARD, 1)).get(0), "SUMMARY"))
         .isEqualTo("Sow: " + AWKWARD + ", 4 trays");
   }
@@ -126,7 +128,8 @@ class CalendarFeedTest {
     assertThat(ids).doesNotHaveDuplicates().hasSize(4);
     assertThat(ids(feed("a", 7))).isEqualTo(ids);
     assertThat(ids(feed("b", 1))).doesNotContainAnyElementsOf(ids);
-    assertThat(events(feed("a", 1))).extracting(e -> value(e, "DTSTAMP"))
+    assertThat(events(feed("a", 1)))
+        .extracting(e -> value(e, "DTSTAMP"))
         .containsOnly("20270301T000000Z");
   }
 

@@ -14,7 +14,9 @@ import propcap.study.RunSettings;
 import propcap.study.WorkCalendar;
 import propcap.study.WorkPlanning;
 
-/** The sheets of a farm without luck: sown on day 2, off the heat on 7, out on 17, planted on 21. */
+/**
+ * The sheets of a farm without luck: sown on day 2, off the heat on 7, out on 17, planted on 21.
+ */
 class WorkSheetsTest {
   private final Farms farm = new Farms();
 

@@ -8,6 +8,7 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.apache.commons.math3.distribution.BinomialDistribution;
 import org.junit.jupiter.api.Test;
 import propcap.farm.Crop;
@@ -117,8 +118,8 @@ class SupplyingTest {
     cosmos.failBelow = 0;
     farm.sowings.add(sowing(12, 60, 59));
     ForSowing a = supplies(scenario(), 0.9, 2000).sowings().get(0);
-    Integer trays = a.trays();
-    assertThat(trays).isNotNull();
+    assertThat(a.trays()).isNotNull();
+    int trays = a.ordered();
     double error = 4 * Math.sqrt(0.9 * 0.1 / 2000);
     assertThat(atLeast(60, 10 * trays)).isGreaterThan(0.9 - error);
     assertThat(atLeast(60, 10 * (trays - 1))).isLessThan(0.9 + error);
@@ -160,8 +161,8 @@ class SupplyingTest {
             plain.sowings(),
             plain.weather(),
             prices);
-    Supplies.ByMoney money = supplies(priced, 0.9, 5).sowings().get(0).money();
-    assertThat(money).isNotNull();
+    Supplies.ByMoney money =
+        Optional.ofNullable(supplies(priced, 0.9, 5).sowings().get(0).money()).orElseThrow();
     assertThat(money.costs().lacking()).isCloseTo(1.40, within(1e-12));
     assertThat(money.costs().surplus()).isCloseTo(0.20, within(1e-12));
     assertThat(money.costs().criticalRatio()).isCloseTo(0.875, within(1e-12));

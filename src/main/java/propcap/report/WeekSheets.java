@@ -138,7 +138,7 @@ public record WeekSheets(String scenario, String version, List<Week> weeks) {
     return Optional.of(
         new Row(
             task.sowing().id(),
-            WorkWords.cropAndLot(task),
+            WorkWords.besideId(task),
             WorkWords.route(task.job(), stints.isEmpty() ? task.stints() : stints),
             IntStream.of(whole).mapToObj(t -> t == 0 ? "" : Integer.toString(t)).toList(),
             Integer.toString(IntStream.of(whole).sum()),

@@ -8,9 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Objects;
 import java.util.function.Function;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import propcap.farm.Job;
 import propcap.study.Period;
@@ -131,10 +129,17 @@ final class WorkWords {
   /** Such as {@code tomato, lot tom-a}. */
   static String cropAndLot(Task task) {
     String crop = task.sowing().crop();
+    String lot = lot(task);
+    return lot.isEmpty() ? crop : crop + ", " + lot;
+  }
+
+  /** The same without the crop where the sowing's id says it. */
+  static String besideId(Task task) {
+    return task.sowing().id().startsWith(task.sowing().crop()) ? lot(task) : cropAndLot(task);
+  }
+
+  private static String lot(Task task) {
     String lot = task.sowing().lot();
-    return Stream.of(crop, lot.equals(crop) ? null : "lot " + lot)
-        .filter(Objects::nonNull)
-        .reduce((a, b) -> a + ", " + b)
-        .orElse(crop);
+    return lot.equals(task.sowing().crop()) ? "" : "lot " + lot;
   }
 }

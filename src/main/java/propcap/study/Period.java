@@ -40,13 +40,22 @@ public record Period(LocalDate from, LocalDate to) {
     if (week != null) {
       return week(season, week);
     }
-    LocalDate first = from == null ? season.start() : from;
-    LocalDate last = to == null ? season.end() : to;
+    // A day before the season, or after it, is told as such below.
+    LocalDate first = from == null ? earlier(season.start(), to) : from;
+    LocalDate last = to == null ? later(season.end(), from) : to;
     if (last.isBefore(first)) {
       throw new BadQuestionException(
           "the days must not end, " + last + ", before they begin, " + first);
     }
     return within(season, first, last, first + " to " + last);
+  }
+
+  private static LocalDate earlier(LocalDate day, @Nullable LocalDate other) {
+    return other != null && other.isBefore(day) ? other : day;
+  }
+
+  private static LocalDate later(LocalDate day, @Nullable LocalDate other) {
+    return other != null && other.isAfter(day) ? other : day;
   }
 
   private static Period week(Season season, String week) throws BadQuestionException {

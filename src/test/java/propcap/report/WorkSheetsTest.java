@@ -42,6 +42,7 @@ class WorkSheetsTest {
     WeekSheets.Row row = first.blocks().get(0).rows().get(0);
     assertThat(row.sowing()).isEqualTo("a");
     assertThat(row.route()).isEqualTo("into Mats");
+    assertThat(row.crop()).isEqualTo("cosmos, lot lot");
     assertThat(row.days()).containsExactly("", "", "4", "", "", "", "");
     assertThat(row.likely()).isEqualTo("as planned");
     WeekSheets.Week second = week(calendar(), 1);

@@ -50,7 +50,10 @@ class PeriodTest {
         .withMessageContaining("before they begin");
     assertThatExceptionOfType(BadQuestionException.class)
         .isThrownBy(() -> Period.asked(SPRING, null, may.plusYears(1), null))
-        .withMessageContaining("before they begin");
+        .withMessageContaining("outside the season");
+    assertThatExceptionOfType(BadQuestionException.class)
+        .isThrownBy(() -> Period.asked(SPRING, null, null, may.minusYears(1)))
+        .withMessageContaining("outside the season");
     assertThatExceptionOfType(BadQuestionException.class)
         .isThrownBy(() -> Period.asked(SPRING, "2027-W12", may, null))
         .withMessageContaining("not for both");

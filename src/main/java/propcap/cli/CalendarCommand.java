@@ -88,7 +88,7 @@ final class CalendarCommand implements Callable<Integer> {
             spec,
             RunSettings.DEFAULT_SEASONS,
             (run, progress) -> WorkPlanning.calendar(scenario, run, progress));
-    return options.tell(
+    return Told.of(
         spec,
         CalendarResults.headlines(calendar, period),
         CalendarResults.write(calendar, period, labels, Propcap.Version.text(), folder));

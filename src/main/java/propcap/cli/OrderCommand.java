@@ -46,7 +46,7 @@ final class OrderCommand implements Callable<Integer> {
             spec,
             RunSettings.DEFAULT_SEASONS,
             (run, progress) -> Supplying.supplies(scenario, chance, run, progress));
-    return options.tell(
+    return Told.of(
         spec,
         OrderResults.headlines(supplies),
         OrderResults.write(supplies, Propcap.Version.text(), folder));

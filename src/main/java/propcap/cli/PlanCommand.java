@@ -98,7 +98,7 @@ final class PlanCommand implements Callable<Integer> {
             RunSettings.DEFAULT_SEASONS,
             (run, progress) -> Planning.plan(scenario, question, run, budget, progress));
     int done =
-        options.tell(
+        Told.of(
             spec,
             Answers.headlines(planned),
             Answers.write(planned, Propcap.Version.text(), folder));

@@ -124,10 +124,4 @@ public record Sowing(
         place,
         leeway);
   }
-
-  /** The same sowing with other trays. */
-  public Sowing withTrays(int newTrays) {
-    return new Sowing(
-        id, crop, lot, sow, newTrays, plantsNeeded, bedFrom, bedBy, bedUntil, resowUntil);
-  }
 }

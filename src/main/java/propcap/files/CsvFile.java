@@ -20,10 +20,6 @@ final class CsvFile {
   private final SourceText source;
   private final List<String> columns;
   private final List<String> needed;
-
-  /** Those and the ones that may be left out. */
-  private final List<String> known;
-
   private final int mostRows;
   private final Faults faults;
   private final List<Node.Keyed> rows = new ArrayList<>();
@@ -48,21 +44,9 @@ final class CsvFile {
    */
   CsvFile(
       SourceText source, List<String> needed, List<String> optional, int mostRows, Faults faults) {
-    this(source, columns, columns, mostRows, faults);
-  }
-
-  /**
-   * Reads a table.
-   *
-   * @param columns all that the header must name, in any order
-   * @param known those, and others that it may name
-   */
-  CsvFile(
-      SourceText source, List<String> columns, List<String> known, int mostRows, Faults faults) {
     this.source = source;
     this.needed = needed;
     this.columns = Stream.concat(needed.stream(), optional.stream()).toList();
-    this.known = known;
     this.mostRows = mostRows;
     this.faults = faults;
     read();
@@ -132,9 +116,9 @@ final class CsvFile {
     for (String name : fields) {
       if (!seen.add(name)) {
         faults.add(spot, "column " + Words.shown(name) + " again", "each column once");
-      } else if (!known.contains(name)) {
-        Words.nearest(name, known).ifPresent(meant::add);
-        faults.add(spot, "unknown column " + Words.shown(name), Words.oneOf(name, known));
+      } else if (!columns.contains(name)) {
+        Words.nearest(name, columns).ifPresent(meant::add);
+        faults.add(spot, "unknown column " + Words.shown(name), Words.oneOf(name, columns));
       }
     }
     for (String column : needed) {
@@ -165,7 +149,7 @@ final class CsvFile {
     }
     Map<String, Node.Entry> cells = new LinkedHashMap<>();
     for (int i = 0; i < fields.size(); i++) {
-      if (known.contains(header.get(i))) {
+      if (columns.contains(header.get(i))) {
         Node.Text cell = new Node.Text(spot, fields.get(i));
         cells.putIfAbsent(header.get(i), new Node.Entry(spot, cell));
       }

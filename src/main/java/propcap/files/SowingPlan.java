@@ -26,9 +26,10 @@ final class SowingPlan {
           "resow-until");
 
   /** Those, and the ones that may be left out: what a better plan may change, and must reach. */
-  static final List<String> KNOWN =
-      Stream.concat(COLUMNS.stream(), Stream.of("germinate-in", "sow-from", "sow-to", "goal"))
-          .toList();
+  static final List<String> OPTIONAL = List.of("germinate-in", "sow-from", "sow-to", "goal");
+
+  /** All columns. */
+  static final List<String> KNOWN = Stream.concat(COLUMNS.stream(), OPTIONAL.stream()).toList();
 
   /** With at most this many rows of so many trays the sum of trays stays within an int. */
   private static final int MOST_ROWS = 20_000;
@@ -74,7 +75,7 @@ final class SowingPlan {
       Optional<CsvFile> table =
           SourceText.named("sowings", value, faults)
               .flatMap(file -> SourceText.read(file, value.spot(), faults))
-              .map(source -> new CsvFile(source, COLUMNS, KNOWN, MOST_ROWS, faults));
+              .map(source -> new CsvFile(source, COLUMNS, OPTIONAL, MOST_ROWS, faults));
       if (table.isPresent()) {
         rows = new ArrayList<>(table.get().rows());
         open = table.get().isOpen();

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import propcap.farm.Place;
 import propcap.report.DifferencesChart.Interval;
@@ -89,9 +90,12 @@ final class BottlenecksPage {
             new Figure(
                 "Plants on time for each space.",
                 "Marks are means of a tenth of the place, whiskers their intervals; one that"
-                    + " crosses the line at 0 tells neither more nor less.",
+                    + " crosses the line at 0 tells neither more nor less."
+                    + (words.withHands()
+                        ? " An hour a day is no space: hands are in the table alone."
+                        : ""),
                 DifferencesChart.of(
-                    answer.worths().stream().map(w -> w.place().name()).toList(),
+                    places().map(w -> w.place().name()).toList(),
                     List.of(
                         new Strand("one space more", intervals(Worth::moreOnTime)),
                         new Strand("one space less", intervals(Worth::lessOnTime))),
@@ -108,11 +112,19 @@ final class BottlenecksPage {
 
   private List<@Nullable Interval> intervals(Function<Worth, Difference> which) {
     List<@Nullable Interval> intervals = new ArrayList<>();
-    for (Worth worth : answer.worths()) {
-      Difference d = which.apply(worth);
-      intervals.add(new Interval(d.mean() / worth.spaces(), d.halfWidth() / worth.spaces()));
-    }
+    places()
+        .forEach(
+            worth -> {
+              Difference d = which.apply(worth);
+              double spaces = worth.spaces();
+              intervals.add(new Interval(d.mean() / spaces, d.halfWidth() / spaces));
+            });
     return intervals;
+  }
+
+  /** What is worth something by the space. */
+  private Stream<Worth> places() {
+    return answer.worths().stream().filter(w -> !w.place().isHands());
   }
 
   private List<Column> columns() {

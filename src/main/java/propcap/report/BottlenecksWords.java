@@ -20,7 +20,7 @@ record BottlenecksWords(Bottlenecks answer) {
       return "No tenth more of any one place clearly gains plants on time.";
     }
     return (best.get().place().isHands()
-            ? "One more hour a day helps most, of hands: "
+            ? "One more hour a day of hands helps most: "
             : "One more space helps most in " + best.get().place().name() + ": ")
         + perSpace(best.get().moreOnTime(), best.get().spaces())
         + " plants on time a spring for each"

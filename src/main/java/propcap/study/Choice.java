@@ -50,6 +50,9 @@ record Choice(Sowing sowing, List<Integer> days, int mostTrays, List<String> pla
               openPlaces(scenario, sowing),
               own == null ? question.goal() : own));
     }
+    if (choices.isEmpty()) {
+      throw new BadQuestionException("nothing is sown, so that there is nothing to plan");
+    }
     if (!impossible.isEmpty()) {
       throw new BadQuestionException(
           "no working day of the season lies in the days in which these may be sown: "

@@ -35,7 +35,7 @@ final class PlanSearch {
   private final TrialSprings springs;
   private final SeasonPlan like;
   private final SplittableRandom random;
-  private final List<Draft> ideas;
+  private final Proposals proposals;
 
   private int tries;
 
@@ -59,7 +59,7 @@ final class PlanSearch {
     this.springs = springs;
     this.random = new SplittableRandom(seed);
     this.like = new SeasonPlan(scenario);
-    this.ideas = ideas;
+    this.proposals = new Proposals(choices, ideas, random);
   }
 
   /**
@@ -90,7 +90,7 @@ final class PlanSearch {
       double spent = budget.spent(tries);
       while (spent < 1) {
         double worse = -Math.log(random.nextDouble()) * WARMTH * (1 - spent) * worth.whole();
-        current = changed(current, proposal(current.draft), worse);
+        current = changed(current, proposals.from(current.draft), worse);
         best = current.score() > best.score() ? current : best;
         progress.accept(spent);
         spent = budget.spent(tries);
@@ -228,51 +228,5 @@ final class PlanSearch {
     BitSet met = (BitSet) spring.met.clone();
     met.and(counts);
     return met.cardinality();
-  }
-
-  // What is tried.
-
-  private Draft proposal(Draft draft) {
-    Draft changed = draft;
-    int changes = random.nextInt(10) < 7 ? 1 : 2;
-    for (int i = 0; i < changes; i++) {
-      int s = random.nextInt(choices.size());
-      changed = changed.with(s, proposal(s, changed.settings().get(s)));
-    }
-    return changed;
-  }
-
-  private Setting proposal(int s, Setting now) {
-    Choice choice = choices.get(s);
-    int kind = random.nextInt(100);
-    if (kind < 45) {
-      return new Setting(otherDay(choice, now.day()), now.trays(), now.place());
-    }
-    if (kind < 80) {
-      return new Setting(now.day(), otherTrays(choice, now.trays()), now.place());
-    }
-    if (kind < 90) {
-      return new Setting(otherDay(choice, now.day()), otherTrays(choice, now.trays()), now.place());
-    }
-    if (kind < 94) {
-      return new Setting(now.day(), now.trays(), random.nextInt(choice.places().size()));
-    }
-    return ideas.get(random.nextInt(ideas.size())).settings().get(s);
-  }
-
-  /** Mostly near, now and then far. */
-  private int otherDay(Choice choice, int day) {
-    int nth = choice.days().indexOf(day) + step(choice.days().size());
-    return choice.days().get(Math.max(0, Math.min(choice.days().size() - 1, nth)));
-  }
-
-  private int otherTrays(Choice choice, int trays) {
-    return Math.max(1, Math.min(choice.mostTrays(), trays + step(choice.mostTrays())));
-  }
-
-  private int step(int among) {
-    int longest = Math.max(1, random.nextInt(3) == 0 ? among / 2 : among / 8);
-    int size = 1 + random.nextInt(longest);
-    return random.nextBoolean() ? size : -size;
   }
 }

@@ -52,7 +52,7 @@ final class Worth {
       tray[s] = prices.trayOf(sowings.get(s).crop()).doubleValue();
       sum += needed[s] * (onTime[s] + lacking[s]) + tray[s] * sowings.get(s).trays();
     }
-    whole = sum;
+    whole = sum > 0 ? sum : 1;
     for (int p = 0; p < runPerDay.length; p++) {
       Place.Cost cost = scenario.places().get(p).cost();
       runPerDay[p] = cost == null ? 0 : cost.runPerDay().doubleValue();

@@ -3,19 +3,17 @@ package propcap.study;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import propcap.farm.Farms;
-import propcap.farm.Prices;
 import propcap.farm.RandomScenarios;
 import propcap.farm.Scenario;
 import propcap.farm.Sowing;
+import propcap.farm.TinyFarm;
 import propcap.season.SeasonOutcome;
 
 /** A better plan keeps its promises. */
@@ -31,47 +29,11 @@ class PlanningTest {
     return Planning.plan(scenario, question, settings(2), Budget.ofTries(tries), share -> {});
   }
 
-  // Two sowings of two trays on mats with room for one of them: tiny enough to try everything.
-
-  private static Scenario tiny() {
-    Farms farm = new Farms();
-    farm.mats = 2;
-    farm.house = 3;
-    farm.yard = 2;
-    farm.sowings.add(sowing("one", 5, 25));
-    farm.sowings.add(sowing("two", 6, 27));
-    Scenario made = farm.make();
-    return new Scenario(
-        made.name(),
-        made.season(),
-        made.frostAtC(),
-        made.rounds(),
-        made.places(),
-        made.crops(),
-        made.sowings(),
-        made.weather(),
-        new Prices(
-            "EUR",
-            Map.of(),
-            new Prices.PlantPrices(euros("1"), euros("0.3"), euros("0.5"), null),
-            euros("2"),
-            BigDecimal.ZERO,
-            0,
-            false));
-  }
-
-  private static BigDecimal euros(String amount) {
-    return new BigDecimal(amount);
-  }
-
-  private static Sowing sowing(String id, int sowDay, int bedBy) {
-    return new Sowing(
-        id, "cosmos", "lot", Farms.day(sowDay), 2, 20, Farms.day(20), Farms.day(bedBy), null, null);
-  }
+  // A farm that is tiny enough to try everything.
 
   @Test
   void theBestOfATinyFarmsPlansIsFoundAmongAllOfThem() throws Exception {
-    Scenario tiny = tiny();
+    Scenario tiny = TinyFarm.make();
     double best = Double.NEGATIVE_INFINITY;
     for (int one = 2; one <= 8; one++) {
       for (int two = 3; two <= 9; two++) {
@@ -110,7 +72,7 @@ class PlanningTest {
 
   @Test
   void theBoundIsNoLessThanWhatTheBestPlanBrings() throws Exception {
-    Planned planned = plan(tiny(), new PlanningQuestion(0.9, 3, 3, 1), 300);
+    Planned planned = plan(TinyFarm.make(), new PlanningQuestion(0.9, 3, 3, 1), 300);
     assertThat(planned.bound().toBest().high()).isGreaterThanOrEqualTo(0);
     assertThat(planned.bound().chances()).allMatch(chance -> chance == 1);
   }
@@ -175,7 +137,8 @@ class PlanningTest {
           }
           return 0;
         };
-    Planned planned = Planning.plan(tiny(), QUESTION, settings(2), stoppedByHand, share -> {});
+    Planned planned =
+        Planning.plan(TinyFarm.make(), QUESTION, settings(2), stoppedByHand, share -> {});
     assertThat(planned.search().isStopped()).isTrue();
     assertThat(planned.isConfirmed()).isTrue();
     assertThat(Thread.currentThread().isInterrupted()).isFalse();
@@ -183,7 +146,7 @@ class PlanningTest {
 
   @Test
   void datesStayWithinTheDaysThatASowingMayHave() throws Exception {
-    Scenario tiny = tiny();
+    Scenario tiny = TinyFarm.make();
     List<Sowing> narrow = new ArrayList<>();
     for (Sowing s : tiny.sowings()) {
       narrow.add(
@@ -210,7 +173,7 @@ class PlanningTest {
 
   @Test
   void daysOutsideTheSeasonAreRefusedByName() {
-    Scenario tiny = tiny();
+    Scenario tiny = TinyFarm.make();
     Sowing first = tiny.sowings().get(0);
     Sowing never =
         new Sowing(
@@ -233,15 +196,15 @@ class PlanningTest {
 
   @Test
   void aGoalOutsideItsBoundsIsRefused() {
-    assertThatThrownBy(() -> plan(tiny(), new PlanningQuestion(1, 3, 3, 1), 10))
+    assertThatThrownBy(() -> plan(TinyFarm.make(), new PlanningQuestion(1, 3, 3, 1), 10))
         .isInstanceOf(BadQuestionException.class);
-    assertThatThrownBy(() -> plan(tiny(), new PlanningQuestion(0.9, 3, 3, 0.5), 10))
+    assertThatThrownBy(() -> plan(TinyFarm.make(), new PlanningQuestion(0.9, 3, 3, 0.5), 10))
         .isInstanceOf(BadQuestionException.class);
   }
 
   @Test
   void aSowingThatNoPlanCanMeetIsNamed() throws Exception {
-    Scenario tiny = tiny();
+    Scenario tiny = TinyFarm.make();
     Sowing first = tiny.sowings().get(0);
     Sowing wanting =
         new Sowing(

@@ -1,0 +1,64 @@
+package propcap.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import propcap.farm.Scenario;
+import propcap.farm.TinyFarm;
+import propcap.study.Budget;
+import propcap.study.Planned;
+import propcap.study.Planning;
+import propcap.study.PlanningQuestion;
+import propcap.study.RunSettings;
+
+/** What is said of a better plan. */
+class PlanAnswerTest {
+  private static final PlanningQuestion QUESTION = new PlanningQuestion(0.9, 3, 3, 1);
+
+  private static Planned better;
+
+  @BeforeAll
+  static void aBetterPlan() throws Exception {
+    better = plan(TinyFarm.make());
+  }
+
+  private static Planned plan(Scenario scenario) throws Exception {
+    return Planning.plan(
+        scenario, QUESTION, new RunSettings(1, 20, null, 1), Budget.ofTries(300), share -> {});
+  }
+
+  @Test
+  void whatItBringsComesFirstAndWhatChangesHasItsReason() {
+    List<String> lines = Answers.headlines(better);
+    assertThat(lines.get(0)).startsWith("The new plan brings +").contains("EUR a spring");
+    assertThat(lines.get(1)).contains("1 of 2 as it was, 2 now");
+    assertThat(lines).allMatch(line -> line.length() <= Headlines.COLUMNS);
+    assertThat(PlanChange.of(better)).isNotEmpty().allMatch(c -> !c.why().isBlank());
+    assertThat(String.join(" ", lines)).contains("no space is free in the Mats");
+  }
+
+  @Test
+  void thePageHasBothPlansInOnePicture() {
+    String html = PlanPage.of(better, "1").html();
+    assertThat(html).contains("as it was, median").contains("now, median").contains("rooms");
+    assertThat(html).doesNotContain("NaN").doesNotContain("Infinity");
+  }
+
+  @Test
+  void thePlanHasTheColumnsThatItCameIn() {
+    assertThat(PlanFiles.sowings(better).lines().findFirst())
+        .hasValue("id,crop,lot,sow,trays,plants-needed,bed-from,bed-by,bed-until,resow-until");
+  }
+
+  @Test
+  void aPlanThatCannotBeBetteredIsKeptAndThatIsSaid() throws Exception {
+    Planned kept = plan(better.kept().scenario());
+    assertThat(kept.isConfirmed()).isFalse();
+    assertThat(kept.changes()).isEmpty();
+    assertThat(kept.kept().scenario()).isEqualTo(better.kept().scenario());
+    assertThat(Answers.headlines(kept).get(0)).startsWith("Keep the plan as it is");
+    assertThat(PlanFiles.sowings(kept)).isEqualTo(PlanFiles.sowings(better));
+  }
+}

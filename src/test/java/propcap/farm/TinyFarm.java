@@ -14,7 +14,7 @@ public final class TinyFarm {
   public static Scenario make() {
     Farms farm = new Farms();
     farm.mats = 2;
-    farm.house = 3;
+    farm.house = 4;
     farm.yard = 2;
     farm.sowings.add(sowing("one", 5, 25));
     farm.sowings.add(sowing("two", 6, 27));

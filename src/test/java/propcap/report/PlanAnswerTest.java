@@ -36,7 +36,7 @@ class PlanAnswerTest {
     assertThat(lines.get(1)).contains("1 of 2 as it was, 2 now");
     assertThat(lines).allMatch(line -> line.length() <= Headlines.COLUMNS);
     assertThat(PlanChange.of(better)).isNotEmpty().allMatch(c -> !c.why().isBlank());
-    assertThat(String.join(" ", lines)).contains("no space is free in the Mats");
+    assertThat(String.join(" ", lines)).contains("one moves 3 days earlier: it does as well");
   }
 
   @Test

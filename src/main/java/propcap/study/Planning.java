@@ -31,7 +31,8 @@ public final class Planning {
    * @param settings the seasons are the fresh ones, on which the plans are compared
    * @param budget of the search; an interrupted thread ends it too, and the best so far is taken
    * @param progress told the share of the search that is done, 0 to 1
-   * @throws BadQuestionException where a sowing has no day on which it may be sown
+   * @throws BadQuestionException where a sowing has no day on which it may be sown, or there is but
+   *     one fresh season
    * @throws InterruptedException where nothing had been found yet, or again while it is confirmed
    */
   public static Planned plan(
@@ -42,6 +43,7 @@ public final class Planning {
       DoubleConsumer progress)
       throws BadQuestionException, InterruptedException {
     question.check();
+    settings.forDifferences();
     List<Choice> choices = Choice.of(scenario, question);
     Draft asItIs = Draft.asItIs(scenario, choices);
     List<Start> names = new ArrayList<>(List.of(Start.EACH_ALONE));

@@ -61,18 +61,6 @@ public record BetaBelief(double lost, double kept) {
         + Num.lnGamma(lost + kept);
   }
 
-  /** Chance that of so many more so many are lost: the beta-binomial distribution. */
-  public double chanceOf(int moreLost, int of) {
-    return Math.exp(
-        lnChoose(of, moreLost)
-            + Num.lnGamma(lost + moreLost)
-            + Num.lnGamma(kept + of - moreLost)
-            - Num.lnGamma(lost + kept + of)
-            - Num.lnGamma(lost)
-            - Num.lnGamma(kept)
-            + Num.lnGamma(lost + kept));
-  }
-
   static double lnChoose(int of, int taken) {
     return Num.lnGamma(of + 1.0) - Num.lnGamma(taken + 1.0) - Num.lnGamma(of - taken + 1.0);
   }

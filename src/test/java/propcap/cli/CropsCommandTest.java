@@ -5,17 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
-import java.util.regex.MatchResult;
-import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import propcap.files.CropBook;
 
 class CropsCommandTest {
-  private static final Pattern BLOCK =
-      Pattern.compile("<!-- printed: (.+?) -->\\s*```\\n(.*?)```", Pattern.DOTALL);
-
   @TempDir Path folder;
 
   @Test
@@ -86,15 +80,5 @@ class CropsCommandTest {
     Run wrong = Run.of("crops", "--crops", own.toString());
     assertThat(wrong.exitCode()).isEqualTo(2);
     assertThat(wrong.err()).contains("crops.yaml:").contains("cells");
-  }
-
-  @Test
-  void whatTheDocsPrintIsWhatIsPrinted() throws IOException {
-    List<MatchResult> blocks =
-        BLOCK.matcher(Files.readString(Path.of("docs", "crops.md"))).results().toList();
-    assertThat(blocks).isNotEmpty();
-    for (MatchResult block : blocks) {
-      assertThat(Run.of(block.group(1).split(" ", -1)).out()).isEqualTo(block.group(2));
-    }
   }
 }

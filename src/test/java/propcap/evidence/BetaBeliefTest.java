@@ -29,15 +29,6 @@ class BetaBeliefTest {
     assertThat(1 - alone.low()).isCloseTo(0.93643, within(5e-6));
   }
 
-  /** Of 2 more after Beta(1, 1), 0, 1 and 2 lost are equally likely. */
-  @Test
-  void theNextCountIsBetaBinomial() {
-    BetaBelief flat = new BetaBelief(1, 1);
-    for (int lost = 0; lost <= 2; lost++) {
-      assertThat(flat.chanceOf(lost, 2)).isCloseTo(1.0 / 3, within(1e-12));
-    }
-  }
-
   @Test
   void aListedLossWeighsAsManyTraysAsItIsSaidTo() {
     Learned three = Stages.counted(0.02, 10 * 72, List.of(new Count(216, 22)));

@@ -54,6 +54,11 @@ final class CropFields {
     this.fields = new Fields(name, written.spot(), map, KEYS, faults);
   }
 
+  /** What was written of it, and where it is named. */
+  Fields fields() {
+    return fields;
+  }
+
   /** The places that it germinates in, as written; none where they could not be read. */
   List<Node.Text> places() {
     return places;

@@ -11,6 +11,7 @@ import propcap.farm.Crop;
 /** The crop list of a scenario, with the changes of those that extend it. */
 final class CropList {
   private final PlaceList places;
+  private final Drafts drafts;
   private final Faults faults;
   private final Map<String, CropFields> byName = new LinkedHashMap<>();
   private final Map<String, Crop> crops = new HashMap<>();
@@ -18,6 +19,7 @@ final class CropList {
 
   CropList(Layers layers, PlaceList places, Faults faults) {
     this.places = places;
+    this.drafts = layers.drafts();
     this.faults = faults;
     Node.Keyed written = written(layers);
     this.open = written.open();
@@ -111,7 +113,8 @@ final class CropList {
   }
 
   private Optional<Node.Keyed> file(Path file, Node named) {
-    return YamlFile.read(file, named.spot(), faults).flatMap(root -> listed(file, root, faults));
+    return YamlFile.read(file, named.spot(), drafts, faults)
+        .flatMap(root -> listed(file, root, faults));
   }
 
   /** The crops of a file that holds a list of them. */

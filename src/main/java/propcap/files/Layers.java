@@ -15,8 +15,9 @@ import java.util.Set;
  *
  * @param files the first extends none, the last is the scenario that was asked for
  * @param whole whether all of them could be read
+ * @param drafts what stands in for files, these and those that they name
  */
-record Layers(List<Node.Keyed> files, boolean whole) {
+record Layers(List<Node.Keyed> files, boolean whole, Drafts drafts) {
   private static final List<String> KEYS =
       List.of(
           "name",
@@ -31,7 +32,7 @@ record Layers(List<Node.Keyed> files, boolean whole) {
           "labour",
           "money");
 
-  static Layers read(Path scenario, Faults faults) {
+  static Layers read(Path scenario, Drafts drafts, Faults faults) {
     List<Node.Keyed> files = new ArrayList<>();
     Set<Path> seen = new HashSet<>();
     Path file = scenario;
@@ -43,7 +44,7 @@ record Layers(List<Node.Keyed> files, boolean whole) {
         faults.add(named, "the scenario extends itself by way of " + path, "no circle");
         break;
       }
-      Optional<Node.Keyed> read = YamlFile.read(file, named, faults);
+      Optional<Node.Keyed> read = YamlFile.read(file, named, drafts, faults);
       if (read.isEmpty()) {
         break;
       }
@@ -62,7 +63,7 @@ record Layers(List<Node.Keyed> files, boolean whole) {
       file = next.get();
     }
     Collections.reverse(files);
-    return new Layers(List.copyOf(files), whole);
+    return new Layers(List.copyOf(files), whole, drafts);
   }
 
   private static Path identity(Path file) {

@@ -22,8 +22,13 @@ public final class ScenarioReader {
    * @throws FaultsException with all faults of all these files, if there is any
    */
   public static Scenario read(Path scenarioYaml) throws FaultsException {
+    return read(scenarioYaml, Drafts.NONE);
+  }
+
+  /** The same with drafts in the place of files. */
+  public static Scenario read(Path scenarioYaml, Drafts drafts) throws FaultsException {
     Faults faults = new Faults();
-    Optional<Scenario> scenario = read(scenarioYaml, faults);
+    Optional<Scenario> scenario = read(scenarioYaml, drafts, faults);
     if (faults.any() || scenario.isEmpty()) {
       throw new FaultsException(faults.sorted());
     }
@@ -32,7 +37,11 @@ public final class ScenarioReader {
 
   /** The same, empty where there is a fault. */
   static Optional<Scenario> read(Path file, Faults faults) {
-    Layers layers = Layers.read(file, faults);
+    return read(file, Drafts.NONE, faults);
+  }
+
+  private static Optional<Scenario> read(Path file, Drafts drafts, Faults faults) {
+    Layers layers = Layers.read(file, drafts, faults);
     layers.reportMissing(file, List.of("crops", "sowings", "places"), faults);
     ScenarioFields fields = ScenarioFields.read(file, layers.merged(file), faults);
     Optional<MoneyFields> money = fields.money().map(m -> new MoneyFields(m, layers));
@@ -48,7 +57,7 @@ public final class ScenarioReader {
     List<WeatherYear> weather =
         fields
             .weather()
-            .map(named -> WeatherFile.read(named, fields.season(), faults))
+            .map(named -> WeatherFile.read(named, fields.season(), drafts, faults))
             .orElse(List.of());
 
     ScenarioChecks checks = new ScenarioChecks(layers, places, placeList.isOpen(), faults);

@@ -40,7 +40,16 @@ record SourceText(Path file, String text) {
    * @param named where the file is named, which is wrong if there is no such file
    */
   static Optional<SourceText> read(Path file, Spot named, Faults faults) {
-    return bytesOf(file, named, faults).flatMap(bytes -> decoded(file, bytes, faults));
+    return read(file, named, Drafts.NONE, faults);
+  }
+
+  /** The same for a file or what stands in for it. */
+  static Optional<SourceText> read(Path file, Spot named, Drafts drafts, Faults faults) {
+    return drafts
+        .of(file)
+        .map(text -> text.getBytes(StandardCharsets.UTF_8))
+        .or(() -> bytesOf(file, named, faults))
+        .flatMap(bytes -> decoded(file, bytes, faults));
   }
 
   /** The same for a file that may be packed with gzip, as weather services hand them out. */

@@ -74,7 +74,7 @@ final class SowingPlan {
       }
       Optional<CsvFile> table =
           SourceText.named("sowings", value, faults)
-              .flatMap(file -> SourceText.read(file, value.spot(), faults))
+              .flatMap(file -> SourceText.read(file, value.spot(), layers.drafts(), faults))
               .map(source -> new CsvFile(source, COLUMNS, OPTIONAL, MOST_ROWS, faults));
       if (table.isPresent()) {
         rows = new ArrayList<>(table.get().rows());

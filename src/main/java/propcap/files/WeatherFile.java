@@ -30,7 +30,7 @@ public final class WeatherFile {
    */
   public static List<WeatherYear> read(Path file, Season season) throws FaultsException {
     Faults faults = new Faults();
-    List<WeatherYear> years = read(file, Spot.whole(file), Optional.of(season), faults);
+    List<WeatherYear> years = read(file, Spot.whole(file), Optional.of(season), Drafts.NONE, faults);
     if (faults.any() || years.isEmpty()) {
       throw new FaultsException(faults.sorted());
     }
@@ -59,16 +59,17 @@ public final class WeatherFile {
   }
 
   /** The record's years, cut to the season; none where there is a fault. */
-  static List<WeatherYear> read(Node named, Optional<Season> season, Faults faults) {
+  static List<WeatherYear> read(
+      Node named, Optional<Season> season, Drafts drafts, Faults faults) {
     return SourceText.named("weather", named, faults)
-        .map(file -> read(file, named.spot(), season, faults))
+        .map(file -> read(file, named.spot(), season, drafts, faults))
         .orElse(List.of());
   }
 
   private static List<WeatherYear> read(
-      Path file, Spot named, Optional<Season> season, Faults faults) {
+      Path file, Spot named, Optional<Season> season, Drafts drafts, Faults faults) {
     Optional<CsvFile> table =
-        SourceText.read(file, named, faults)
+        SourceText.read(file, named, drafts, faults)
             .map(source -> new CsvFile(source, COLUMNS, MOST_ROWS, faults));
     if (table.isEmpty()) {
       return List.of();

@@ -52,8 +52,8 @@ final class YamlFile {
    * @param named where the file is named
    * @return empty where there is none, which is reported
    */
-  static Optional<Node.Keyed> read(Path file, Spot named, Faults faults) {
-    return SourceText.read(file, named, faults).flatMap(source -> read(source, faults));
+  static Optional<Node.Keyed> read(Path file, Spot named, Drafts drafts, Faults faults) {
+    return SourceText.read(file, named, drafts, faults).flatMap(source -> read(source, faults));
   }
 
   /** The map that a text holds; empty where there is none, which is reported. */

@@ -1,0 +1,122 @@
+package propcap.files;
+
+import de.siegmar.fastcsv.reader.CsvParseException;
+import de.siegmar.fastcsv.reader.CsvReader;
+import de.siegmar.fastcsv.reader.CsvRecord;
+import de.siegmar.fastcsv.reader.FieldMismatchStrategy;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * A CSV file's text in which single rows are changed; every other line stays as it was, to the
+ * byte.
+ */
+public final class CsvText {
+  /** A row, and where it stands. */
+  private record Row(int line, int from, int to, List<String> fields) {}
+
+  private final List<Row> rows;
+
+  private CsvText(String text) {
+    this.rows = rows(text);
+  }
+
+  private static List<Row> rows(String text) {
+    String unmarked = text.startsWith("\uFEFF") ? text.substring(1) : text;
+    List<Integer> starts = new ArrayList<>(List.of(text.length() - unmarked.length()));
+    for (int i = text.indexOf('\n'); i >= 0; i = text.indexOf('\n', i + 1)) {
+      starts.add(i + 1);
+    }
+    starts.add(text.length());
+    List<Row> rows = new ArrayList<>();
+    try (CsvReader<CsvRecord> csv =
+        CsvReader.builder()
+            .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
+            .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
+            .ofCsvRecord(unmarked)) {
+      List<CsvRecord> records = csv.stream().toList();
+      for (int i = 0; i < records.size(); i++) {
+        int line = (int) records.get(i).getStartingLineNumber();
+        int next =
+            i + 1 < records.size()
+                ? starts.get((int) records.get(i + 1).getStartingLineNumber() - 1)
+                : text.length();
+        int from = starts.get(line - 1);
+        int to = next;
+        while (to > from && (text.charAt(to - 1) == '\n' || text.charAt(to - 1) == '\r')) {
+          to--;
+        }
+        rows.add(new Row(line, from, to, records.get(i).getFields()));
+      }
+    } catch (CsvParseException | IOException e) {
+      throw new IllegalArgumentException("this cannot be read as CSV", e);
+    }
+    if (rows.isEmpty()) {
+      throw new IllegalArgumentException("the table has no header");
+    }
+    return rows;
+  }
+
+  /** The text with the fields of the row that starts on a line changed, by column. */
+  public static String set(String text, int line, Map<String, String> fields) {
+    CsvText csv = new CsvText(text);
+    Row row = csv.row(line);
+    return text.substring(0, row.from())
+        + csv.written(row.fields(), fields)
+        + text.substring(row.to());
+  }
+
+  /** The text with one row more at its end. */
+  public static String add(String text, Map<String, String> fields) {
+    CsvText csv = new CsvText(text);
+    String newLine = text.contains("\r\n") ? "\r\n" : "\n";
+    int end = csv.rows.get(csv.rows.size() - 1).to();
+    return text.substring(0, end)
+        + newLine
+        + csv.written(List.of(), fields)
+        + (text.length() > end ? text.substring(end) : newLine);
+  }
+
+  /** The text without the row that starts on a line. */
+  public static String remove(String text, int line) {
+    CsvText csv = new CsvText(text);
+    Row row = csv.row(line);
+    int to = text.indexOf('\n', row.to());
+    return text.substring(0, row.from()) + (to < 0 ? "" : text.substring(to + 1));
+  }
+
+  /** A table of these columns. */
+  static String of(List<String> columns, List<Map<String, String>> rows) {
+    StringBuilder text = new StringBuilder(String.join(",", columns)).append('\n');
+    for (Map<String, String> row : rows) {
+      List<String> fields = columns.stream().map(c -> field(row.getOrDefault(c, ""))).toList();
+      text.append(String.join(",", fields)).append('\n');
+    }
+    return text.toString();
+  }
+
+  private Row row(int line) {
+    return rows.stream()
+        .skip(1)
+        .filter(r -> r.line() == line)
+        .findFirst()
+        .orElseThrow(() -> new IllegalArgumentException("no row starts on line " + line));
+  }
+
+  private String written(List<String> before, Map<String, String> changed) {
+    List<String> columns = rows.get(0).fields().stream().map(String::strip).toList();
+    List<String> fields = new ArrayList<>();
+    for (int i = 0; i < Math.max(columns.size(), before.size()); i++) {
+      String old = i < before.size() ? before.get(i) : "";
+      fields.add(field(i < columns.size() ? changed.getOrDefault(columns.get(i), old) : old));
+    }
+    return String.join(",", fields);
+  }
+
+  private static String field(String field) {
+    boolean isPlain = field.chars().noneMatch(c -> c == ',' || c == '"' || c == '\n' || c == '\r');
+    return isPlain ? field : '"' + field.replace("\"", "\"\"") + '"';
+  }
+}

@@ -1,0 +1,175 @@
+package propcap.files;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/**
+ * A scenario as it is written, right or wrong, with the changes of a scenario that extends another:
+ * text by key, each where it stands. A key within a key is written as {@code climate.constant}.
+ *
+ * @param head the scenario's own keys, such as {@code season.start}
+ * @param sowings in the plan's order
+ */
+public record Written(Entry head, List<Entry> places, List<Entry> crops, List<Entry> sowings) {
+
+  /** What stands under a key, and where. */
+  public record Cell(String text, Path file, int line, int column) {}
+
+  /**
+   * A place, a crop, a sowing, or the scenario itself.
+   *
+   * @param file where it is named, from line and column, 0 for none
+   */
+  public record Entry(String name, Path file, int line, int column, Map<String, Cell> cells) {
+    /** The text under a key; empty where there is none. */
+    public String text(String key) {
+      Cell cell = cells.get(key);
+      return cell == null ? "" : cell.text();
+    }
+
+    private boolean holds(Fault fault) {
+      return isAt(fault, file, line, column)
+          || cells.values().stream().anyMatch(c -> isAt(fault, c.file(), c.line(), c.column()));
+    }
+
+    /** The key whose value is wrong, as the fault's first words or its place tell. */
+    private String keyOf(Fault fault) {
+      Optional<String> at =
+          cells.entrySet().stream()
+              .filter(e -> e.getValue().column() > 0)
+              .filter(
+                  e -> isAt(fault, e.getValue().file(), e.getValue().line(), e.getValue().column()))
+              .map(Map.Entry::getKey)
+              .findFirst();
+      String word = fault.found().split(" ", 2)[0];
+      return at.orElseGet(
+          () ->
+              Stream.concat(cells.keySet().stream(), Stream.of(word))
+                  .filter(k -> k.equals(word) || k.endsWith("." + word))
+                  .findFirst()
+                  .orElse(""));
+    }
+  }
+
+  /**
+   * The field that a fault is about.
+   *
+   * @param list such as {@code places}; empty for the scenario's own keys
+   * @param row which of the list; -1: none of them
+   * @param key empty where it is about the whole row
+   */
+  public record Field(String list, int row, String key) {}
+
+  /** Reads what is written; what is wrong with it, {@link ScenarioReader} tells. */
+  public static Written of(Path scenario, Drafts drafts) {
+    Faults unheard = new Faults();
+    Layers layers = Layers.read(scenario, drafts, unheard);
+    PlaceList places = new PlaceList(layers, unheard);
+    List<Entry> crops = new ArrayList<>();
+    new CropList(layers, places, unheard)
+        .byName()
+        .forEach((name, c) -> crops.add(entry(name, c.fields().at(), c.fields().known())));
+    Node.Keyed head = layers.merged(scenario);
+    for (String key : List.of("extends", "crops", "sowings")) {
+      List<Node.Entry> last = layers.written(key);
+      if (!last.isEmpty()) {
+        head = head.with(key, last.get(last.size() - 1));
+      }
+    }
+    return new Written(
+        entry(head.word("name"), Spot.whole(scenario), head),
+        places.places().entrySet().stream()
+            .map(p -> entry(p.getKey(), nameSpot(p.getValue()), p.getValue()))
+            .toList(),
+        crops,
+        new SowingPlan(layers, unheard)
+            .lines().stream()
+                .map(l -> l.fields().known())
+                .map(row -> entry(row.word("id"), row.spot(), row))
+                .toList());
+  }
+
+  private static Spot nameSpot(Node.Keyed place) {
+    return place.entry("name").map(Node.Entry::spot).orElse(place.spot());
+  }
+
+  private static Entry entry(String name, Spot spot, Node.Keyed map) {
+    Map<String, Cell> cells = new LinkedHashMap<>();
+    addCells("", map, cells);
+    return new Entry(name, spot.file(), spot.line(), spot.column(), cells);
+  }
+
+  private static void addCells(String prefix, Node.Keyed map, Map<String, Cell> cells) {
+    map.entries()
+        .forEach(
+            (key, entry) -> {
+              Spot spot = entry.value().spot();
+              if (entry.value() instanceof Node.Keyed inner) {
+                addCells(prefix + key + ".", inner, cells);
+              } else {
+                text(entry.value())
+                    .ifPresent(
+                        text ->
+                            cells.put(
+                                prefix + key,
+                                new Cell(text, spot.file(), spot.line(), spot.column())));
+              }
+            });
+  }
+
+  /** Words, and lists of words; a list of anything else is no field. */
+  private static Optional<String> text(Node value) {
+    if (value instanceof Node.Items list
+        && list.items().stream().allMatch(i -> i instanceof Node.Text)) {
+      return Optional.of(
+          list.items().stream()
+              .flatMap(i -> Node.text(i).stream())
+              .map(t -> t.text().strip())
+              .collect(Collectors.joining(", ")));
+    }
+    return Node.text(value).map(t -> t.text().strip());
+  }
+
+  /** Which field a fault belongs to. */
+  public Field fieldOf(Fault fault) {
+    Map<String, List<Entry>> lists = new LinkedHashMap<>();
+    lists.put("places", places);
+    lists.put("crops", crops);
+    lists.put("sowings", sowings);
+    for (Map.Entry<String, List<Entry>> list : lists.entrySet()) {
+      for (int row = 0; row < list.getValue().size(); row++) {
+        if (list.getValue().get(row).holds(fault)) {
+          return new Field(list.getKey(), row, list.getValue().get(row).keyOf(fault));
+        }
+      }
+    }
+    return head.holds(fault) ? new Field("", -1, head.keyOf(fault)) : around(fault, lists);
+  }
+
+  /** The field's row, where a fault is of something within it: the last row that begins before. */
+  private static Field around(Fault fault, Map<String, List<Entry>> lists) {
+    Field around = new Field("", -1, "");
+    int last = 0;
+    for (Map.Entry<String, List<Entry>> list : lists.entrySet()) {
+      for (int row = 0; row < list.getValue().size(); row++) {
+        Entry entry = list.getValue().get(row);
+        boolean isBefore = entry.line() <= fault.line() && entry.line() > last;
+        if (isBefore && entry.file().equals(fault.file()) && fault.column() > 0) {
+          last = entry.line();
+          around = new Field(list.getKey(), row, entry.keyOf(fault));
+        }
+      }
+    }
+    return around;
+  }
+
+  private static boolean isAt(Fault fault, Path file, int line, int column) {
+    return fault.line() == line && fault.column() == column && fault.file().equals(file);
+  }
+}

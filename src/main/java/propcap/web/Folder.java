@@ -1,0 +1,151 @@
+package propcap.web;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+
+/** The scenario's folder: the page writes nothing outside of it. */
+final class Folder {
+  private static final Pattern NAME = Pattern.compile("[\\p{L}\\p{N}][\\p{L}\\p{N} ._-]{0,80}");
+  private static final int MOST_LISTED = 200;
+
+  private final Path root;
+
+  Folder(Path root) throws IOException {
+    this.root = root.toRealPath();
+  }
+
+  Path root() {
+    return root;
+  }
+
+  /** A file of the folder by its bare name; links that lead out of it are refused. */
+  Path file(String name, String ending) throws RefusedException {
+    if (!NAME.matcher(name).matches() || !name.toLowerCase(Locale.ROOT).endsWith(ending)) {
+      throw RefusedException.bad(
+          "'" + name + "' is no name for a file; a name such as spring-2" + ending);
+    }
+    return inside(root.resolve(name));
+  }
+
+  /** The same file, once it is sure that it lies in the folder. */
+  Path inside(Path file) throws RefusedException {
+    Path plain = file.toAbsolutePath().normalize();
+    try {
+      if (plain.startsWith(root)
+          && (Files.exists(plain)
+              ? plain.toRealPath().startsWith(root)
+              : !Files.isSymbolicLink(plain))) {
+        return plain;
+      }
+    } catch (IOException e) {
+      // Refused below, as anything whose place is not known.
+    }
+    throw RefusedException.bad(name(plain) + " lies outside the scenario's folder");
+  }
+
+  /** A file's name as the folder knows it. */
+  String name(Path file) {
+    return root.relativize(file.toAbsolutePath().normalize()).toString().replace('\\', '/');
+  }
+
+  /** The folder for the results of a scenario, as the commands name it. */
+  Path results(Path scenario, String ending) throws RefusedException {
+    inside(root.resolve("results"));
+    return inside(root.resolve("results").resolve(stem(scenario) + ending));
+  }
+
+  static String stem(Path file) {
+    return String.valueOf(file.getFileName()).replaceFirst("\\.ya?ml$", "");
+  }
+
+  /** The folder's scenarios, by name. */
+  List<String> scenarios() throws IOException {
+    List<String> scenarios = new ArrayList<>();
+    for (String name : named(".yaml", ".yml")) {
+      String text = read(root.resolve(name));
+      if (text.startsWith("extends:")
+          || text.contains("\nextends:")
+          || text.contains("\nplaces:")) {
+        scenarios.add(name);
+      }
+    }
+    return scenarios;
+  }
+
+  /** The folder's tables, among them weather records. */
+  List<String> tables() throws IOException {
+    return named(".csv");
+  }
+
+  private List<String> named(String... endings) throws IOException {
+    try (Stream<Path> files = Files.list(root)) {
+      return files
+          .filter(Files::isRegularFile)
+          .map(f -> f.getFileName().toString())
+          .filter(n -> !n.startsWith(".") && Stream.of(endings).anyMatch(n::endsWith))
+          .sorted()
+          .limit(MOST_LISTED)
+          .toList();
+    }
+  }
+
+  /** A file's text; empty where there is none. */
+  static String read(Path file) throws IOException {
+    return Files.isRegularFile(file)
+        ? new String(Files.readAllBytes(file), StandardCharsets.UTF_8)
+        : "";
+  }
+
+  /**
+   * Writes files, each in one step. What was there before is kept beside it as {@code .bak}.
+   *
+   * @param texts by file
+   */
+  void write(Map<Path, String> texts) throws IOException {
+    Map<Path, Path> fresh = new LinkedHashMap<>();
+    try {
+      for (Map.Entry<Path, String> text : texts.entrySet()) {
+        fresh.put(text.getKey(), beside(text.getKey(), text.getValue()));
+      }
+      for (Path file : texts.keySet()) {
+        if (Files.exists(file)) {
+          Path backup = file.resolveSibling(file.getFileName() + ".bak");
+          replace(beside(backup, read(file)), backup);
+        }
+      }
+      for (Map.Entry<Path, Path> file : fresh.entrySet()) {
+        replace(file.getValue(), file.getKey());
+      }
+    } finally {
+      for (Path left : fresh.values()) {
+        Files.deleteIfExists(left);
+      }
+    }
+  }
+
+  /** Writes one file in one step, with nothing kept of what was there. */
+  static void replace(Path file, String text) throws IOException {
+    replace(beside(file, text), file);
+  }
+
+  private static Path beside(Path file, String text) throws IOException {
+    Path fresh =
+        Files.createTempFile(file.toAbsolutePath().getParent(), "." + file.getFileName(), ".new");
+    Files.writeString(fresh, text, StandardCharsets.UTF_8);
+    return fresh;
+  }
+
+  private static void replace(Path fresh, Path file) throws IOException {
+    Files.move(fresh, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+  }
+}

@@ -39,6 +39,7 @@ import propcap.study.BadQuestionException;
       OrderCommand.class,
       NewCommand.class,
       CropsCommand.class,
+      OpenCommand.class,
       HelpCommand.class,
       AutoComplete.GenerateCompletion.class
     },

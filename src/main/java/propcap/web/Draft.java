@@ -64,12 +64,17 @@ record Draft(Drafts drafts, List<Path> whatIfs, Map<Path, String> seen) {
     return conflicts.stream().sorted().toList();
   }
 
-  /** The same steps back from files that have been written since. */
-  Draft beforeSaving(Map<Path, String> saved) {
+  /**
+   * The same step back, from files that have been written since.
+   *
+   * @param before what the written files held
+   * @param written what they hold now
+   */
+  Draft beforeSaving(Map<Path, String> before, Map<Path, String> written) {
     Drafts older = drafts;
     Map<Path, String> seenThen = new LinkedHashMap<>(seen);
-    for (Map.Entry<Path, String> file : saved.entrySet()) {
-      String was = seen.getOrDefault(file.getKey(), "");
+    for (Map.Entry<Path, String> file : written.entrySet()) {
+      String was = before.getOrDefault(file.getKey(), "");
       if (older.of(file.getKey()).isEmpty() && !was.isEmpty()) {
         older = older.with(file.getKey(), was);
       }

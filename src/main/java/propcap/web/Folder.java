@@ -5,11 +5,13 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.UUID;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
@@ -87,6 +89,15 @@ final class Folder {
     return named(".csv");
   }
 
+  /** When each scenario, list and table was last changed. */
+  Map<String, Long> times() throws IOException {
+    Map<String, Long> times = new LinkedHashMap<>();
+    for (String name : named(".yaml", ".yml", ".csv")) {
+      times.put(name, Files.getLastModifiedTime(root.resolve(name)).toMillis());
+    }
+    return times;
+  }
+
   private List<String> named(String... endings) throws IOException {
     try (Stream<Path> files = Files.list(root)) {
       return files
@@ -120,7 +131,7 @@ final class Folder {
       for (Path file : texts.keySet()) {
         if (Files.exists(file)) {
           Path backup = file.resolveSibling(file.getFileName() + ".bak");
-          replace(beside(backup, read(file)), backup);
+          replace(copyBeside(backup, file), backup);
         }
       }
       for (Map.Entry<Path, Path> file : fresh.entrySet()) {
@@ -139,10 +150,16 @@ final class Folder {
   }
 
   private static Path beside(Path file, String text) throws IOException {
-    Path fresh =
-        Files.createTempFile(file.toAbsolutePath().getParent(), "." + file.getFileName(), ".new");
-    Files.writeString(fresh, text, StandardCharsets.UTF_8);
-    return fresh;
+    Path fresh = freshBeside(file);
+    return Files.writeString(fresh, text, StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW);
+  }
+
+  private static Path copyBeside(Path file, Path original) throws IOException {
+    return Files.copy(original, freshBeside(file), StandardCopyOption.COPY_ATTRIBUTES);
+  }
+
+  private static Path freshBeside(Path file) {
+    return file.resolveSibling("." + file.getFileName() + "." + UUID.randomUUID() + ".new");
   }
 
   private static void replace(Path fresh, Path file) throws IOException {

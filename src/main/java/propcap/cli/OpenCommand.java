@@ -1,0 +1,100 @@
+package propcap.cli;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.PrintWriter;
+import java.nio.charset.Charset;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CountDownLatch;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import propcap.web.Server;
+
+/** A page on which to play with a scenario. */
+@Command(
+    name = "open",
+    description = "Opens a scenario as a page in the browser, served on this machine alone.",
+    mixinStandardHelpOptions = true)
+final class OpenCommand implements Callable<Integer> {
+  @Parameters(paramLabel = "SCENARIO", description = "The scenario's file, such as spring.yaml.")
+  private Path file;
+
+  @Option(
+      names = "--port",
+      paramLabel = "N",
+      defaultValue = "0",
+      description = "The port to listen on. Default: any that is free.")
+  private int port;
+
+  @Option(names = "--no-browser", description = "Prints the link and opens no browser.")
+  private boolean isQuiet;
+
+  @Spec private CommandSpec spec;
+
+  @Override
+  public Integer call() throws Exception {
+    PrintWriter out = spec.commandLine().getOut();
+    if (!Files.isRegularFile(file)) {
+      throw new IOException("no file '" + file + "'; the name of a scenario that is there");
+    }
+    try (Server server = Server.start(file, port, Propcap.Version.text())) {
+      String link = server.newLink();
+      out.println("The page, for this machine alone; the link opens once:");
+      out.println("  " + link);
+      out.println("Enter prints a new link, Ctrl-C ends. What is not saved comes back.");
+      if (!isQuiet) {
+        browse(link);
+      }
+      printLinksOnEnter(server, out);
+      new CountDownLatch(1).await();
+    }
+    return Propcap.DONE;
+  }
+
+  /** Where there is no browser to open, the link is printed all the same. */
+  private static void browse(String link) {
+    String system = System.getProperty("os.name", "").toLowerCase(Locale.ROOT);
+    List<String> opener =
+        system.contains("mac")
+            ? List.of("open", link)
+            : system.contains("win")
+                ? List.of("rundll32", "url.dll,FileProtocolHandler", link)
+                : List.of("xdg-open", link);
+    try {
+      var unused =
+          new ProcessBuilder(opener)
+              .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+              .redirectError(ProcessBuilder.Redirect.DISCARD)
+              .start();
+    } catch (IOException e) {
+      // The grower opens the link.
+    }
+  }
+
+  private static void printLinksOnEnter(Server server, PrintWriter out) {
+    Thread reader =
+        new Thread(
+            () -> {
+              try {
+                BufferedReader in =
+                    new BufferedReader(new InputStreamReader(System.in, Charset.defaultCharset()));
+                while (in.readLine() != null) {
+                  out.println("  " + server.newLink());
+                }
+              } catch (IOException e) {
+                // No terminal to press Enter on.
+              }
+            },
+            "enter");
+    reader.setDaemon(true);
+    reader.start();
+  }
+}

@@ -1,0 +1,302 @@
+package propcap.web;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import propcap.files.Drafts;
+import propcap.files.Pen;
+import propcap.files.Written;
+import propcap.files.YamlText;
+import propcap.files.YamlText.Step;
+
+/**
+ * The scenario that was opened, what is changed in it and beside it, and the steps back. What the
+ * grower sees hangs on its version alone, which rises with each change.
+ */
+final class Desk {
+  private static final int MOST_STEPS_BACK = 200;
+  private static final int MOST_WHAT_IFS = 5;
+
+  private final Folder folder;
+  private Path scenario;
+  private DraftFile draftFile;
+  private Draft draft;
+  private final Deque<Draft> undo = new ArrayDeque<>();
+  private final Deque<Draft> redo = new ArrayDeque<>();
+  private final Map<Path, Reading> readings = new HashMap<>();
+  private final boolean isRestored;
+  private Map<String, Long> times;
+  private long version = 1;
+
+  Desk(Path scenario) throws IOException {
+    this.folder = new Folder(scenario.toAbsolutePath().normalize().resolveSibling(""));
+    this.scenario = folder.root().resolve(scenario.getFileName());
+    this.draftFile = new DraftFile(folder, scenario);
+    this.draft = draftFile.read();
+    this.isRestored = !draft.equals(Draft.NONE);
+    this.times = folder.times();
+  }
+
+  /** What is done to a scenario's files. */
+  @FunctionalInterface
+  interface Change {
+    void with(Pen pen, Written written) throws IOException, RefusedException;
+  }
+
+  /** The desk at one moment. */
+  record View(
+      long version,
+      Folder folder,
+      Path scenario,
+      Path shown,
+      Draft draft,
+      Reading reading,
+      List<Path> conflicts,
+      boolean canUndo,
+      boolean canRedo,
+      boolean isRestored) {}
+
+  synchronized View view(String name) throws IOException, RefusedException {
+    Path shown = shown(name);
+    return new View(
+        version,
+        folder,
+        scenario,
+        shown,
+        draft,
+        reading(shown),
+        draft.conflicts(),
+        !undo.isEmpty(),
+        !redo.isEmpty(),
+        isRestored);
+  }
+
+  Folder folder() {
+    return folder;
+  }
+
+  /** The scenario that was opened, then those beside it. */
+  synchronized List<Path> scenarios() {
+    List<Path> all = new ArrayList<>(List.of(scenario));
+    all.addAll(draft.whatIfs());
+    return all;
+  }
+
+  synchronized long version() {
+    return version;
+  }
+
+  /** One of the scenarios on the desk, by its file's name; empty: the one that was opened. */
+  synchronized Path shown(String name) throws RefusedException {
+    return name.isEmpty()
+        ? scenario
+        : scenarios().stream()
+            .filter(s -> folder.name(s).equals(name))
+            .findFirst()
+            .orElseThrow(() -> new RefusedException(404, name + " is not open"));
+  }
+
+  synchronized Reading reading(Path file) {
+    return readings.computeIfAbsent(file, f -> Reading.of(f, draft.drafts()));
+  }
+
+  /**
+   * Changes a scenario on the desk, in one step.
+   *
+   * @param seen the version that the change was made on
+   */
+  synchronized void change(String name, long seen, Change change)
+      throws IOException, RefusedException {
+    requireSeen(seen);
+    Path file = shown(name);
+    Pen pen = new Pen(file, draft.drafts());
+    try {
+      change.with(pen, reading(file).written());
+    } catch (IllegalArgumentException | IndexOutOfBoundsException e) {
+      throw RefusedException.bad("this change cannot be made: " + e.getMessage());
+    }
+    for (Path changed : pen.drafts().texts().keySet()) {
+      folder.inside(changed);
+    }
+    step(draft.with(pen.drafts()));
+  }
+
+  private void requireSeen(long seen) throws RefusedException {
+    if (seen != version) {
+      throw new RefusedException(409, "this was changed elsewhere meanwhile; look at it again");
+    }
+  }
+
+  private void step(Draft next) throws IOException {
+    if (!next.equals(draft)) {
+      undo.push(draft);
+      while (undo.size() > MOST_STEPS_BACK) {
+        undo.removeLast();
+      }
+      redo.clear();
+      become(next);
+    }
+  }
+
+  /** Nothing is changed here that is not on disk as well. */
+  private void become(Draft next) throws IOException {
+    draftFile.write(next);
+    draft = next;
+    times = folder.times();
+    readings.clear();
+    version++;
+  }
+
+  synchronized void undo() throws IOException {
+    if (!undo.isEmpty()) {
+      redo.push(draft);
+      become(undo.pop());
+    }
+  }
+
+  synchronized void redo() throws IOException {
+    if (!redo.isEmpty()) {
+      undo.push(draft);
+      become(redo.pop());
+    }
+  }
+
+  /** Throws away what is changed; it can be had back by a step back. */
+  synchronized void discard() throws IOException {
+    step(new Draft(Drafts.NONE, draft.whatIfs().stream().filter(Files::exists).toList(), Map.of()));
+  }
+
+  /** Takes what the disk holds where it was changed both here and there. */
+  synchronized void takeDisk() throws IOException {
+    Draft theirs = draft;
+    for (Path file : draft.conflicts()) {
+      theirs =
+          new Draft(theirs.drafts().without(file), theirs.whatIfs(), without(theirs.seen(), file));
+    }
+    step(theirs);
+  }
+
+  private static Map<Path, String> without(Map<Path, String> seen, Path file) {
+    Map<Path, String> fewer = new HashMap<>(seen);
+    fewer.remove(file);
+    return fewer;
+  }
+
+  /**
+   * Looks whether the folder's files are other than they were, and if so reads them anew.
+   *
+   * @return whether they are
+   */
+  synchronized boolean look() throws IOException {
+    Map<String, Long> now = folder.times();
+    boolean isOther = !now.equals(times);
+    if (isOther) {
+      times = now;
+      readings.clear();
+      version++;
+    }
+    return isOther;
+  }
+
+  /** Puts a scenario beside the one that was opened: a new one that changes it. */
+  synchronized String addWhatIf(String title) throws IOException, RefusedException {
+    requireRoom();
+    if (title.isBlank() || title.length() > 60) {
+      throw RefusedException.bad("a name of one line, at most 60 letters");
+    }
+    String stem =
+        title.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", "-").replaceAll("^-|-$", "");
+    Path file = folder.root().resolve((stem.isEmpty() ? "what-if" : stem) + ".yaml");
+    for (int n = 2; draft.drafts().has(file); n++) {
+      file = folder.root().resolve((stem.isEmpty() ? "what-if" : stem) + "-" + n + ".yaml");
+    }
+    String text =
+        YamlText.set("extends: base\n", List.of(Step.to("extends")), folder.name(scenario));
+    text = YamlText.set(text, List.of(Step.to("name")), title);
+    step(draft.with(draft.drafts().with(folder.inside(file), text)).withWhatIf(file));
+    return folder.name(file);
+  }
+
+  /** Puts a scenario of the folder beside the one that was opened. */
+  synchronized String openBeside(String name) throws IOException, RefusedException {
+    requireRoom();
+    Path file = folder.file(name, ".yaml");
+    if (!Files.isRegularFile(file) || scenarios().contains(file)) {
+      throw RefusedException.bad(name + " is no other scenario of this folder");
+    }
+    step(draft.withWhatIf(file));
+    return name;
+  }
+
+  private void requireRoom() throws RefusedException {
+    if (draft.whatIfs().size() >= MOST_WHAT_IFS) {
+      throw RefusedException.bad(
+          "at most " + MOST_WHAT_IFS + " stand side by side; close one first");
+    }
+  }
+
+  synchronized void closeBeside(String name) throws IOException, RefusedException {
+    step(draft.withoutWhatIf(shown(name)));
+  }
+
+  /**
+   * Writes what is changed.
+   *
+   * @param over what was changed on disk meanwhile too
+   * @return the names of the files written
+   * @throws RefusedException with 409 where a file was changed on disk meanwhile
+   */
+  synchronized List<String> save(boolean over) throws IOException, RefusedException {
+    List<Path> conflicts = draft.conflicts();
+    if (!over && !conflicts.isEmpty()) {
+      throw new RefusedException(
+          409,
+          String.join(", ", conflicts.stream().map(folder::name).toList())
+              + ": changed on disk since you began");
+    }
+    Map<Path, String> texts = new LinkedHashMap<>(draft.drafts().texts());
+    Map<Path, String> before = new HashMap<>();
+    for (Path file : texts.keySet()) {
+      folder.inside(file);
+      before.put(file, Folder.read(file));
+    }
+    folder.write(texts);
+    List<Draft> steps = undo.stream().map(d -> d.beforeSaving(before, texts)).toList();
+    undo.clear();
+    undo.addAll(steps);
+    redo.clear();
+    become(new Draft(Drafts.NONE, draft.whatIfs(), Map.of()));
+    return texts.keySet().stream().map(folder::name).sorted().toList();
+  }
+
+  /**
+   * Writes the scenario under another name, with what is changed in its lists in copies of their
+   * own, and goes on with it. The files that it came from stay as they are.
+   */
+  synchronized List<String> saveAs(String name) throws IOException, RefusedException {
+    Path file = folder.file(name, ".yaml");
+    if (draft.drafts().has(file)) {
+      throw RefusedException.bad("there is a file " + name + " already");
+    }
+    Drafts copied = new SavedAs(folder, scenario, draft.drafts()).under(file);
+    Map<Path, String> texts = new LinkedHashMap<>(copied.texts());
+    texts.keySet().removeAll(draft.drafts().texts().keySet());
+    folder.write(texts);
+    draftFile.write(Draft.NONE);
+    List<Path> whatIfs = draft.whatIfs().stream().filter(Files::exists).toList();
+    scenario = file;
+    draftFile = new DraftFile(folder, file);
+    undo.clear();
+    redo.clear();
+    become(new Draft(Drafts.NONE, whatIfs, Map.of()));
+    return texts.keySet().stream().map(folder::name).sorted().toList();
+  }
+}

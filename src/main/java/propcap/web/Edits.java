@@ -1,0 +1,130 @@
+package propcap.web;
+
+import java.io.IOException;
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Pattern;
+import propcap.files.Pen;
+import propcap.files.Written;
+
+/** What a grower does on the page, carried out on the scenario's files. */
+record Edits(Folder folder, List<Asked> edits) {
+  private static final int MOST = 5_000;
+  private static final Pattern KEY =
+      Pattern.compile("[a-z]+(?:-[a-z]+)*(?:\\.[a-z]+(?:-[a-z]+)*)*");
+  private static final Pattern NAME = Pattern.compile("\\S(?:.{0,58}\\S)?");
+
+  Edits {
+    edits = List.copyOf(edits);
+  }
+
+  void write(Pen pen, Written written) throws IOException, RefusedException {
+    if (edits.size() > MOST) {
+      throw RefusedException.bad("more than " + MOST + " changes at once");
+    }
+    for (Asked edit : edits) {
+      write(edit, pen, written);
+    }
+  }
+
+  private void write(Asked edit, Pen pen, Written written) throws IOException, RefusedException {
+    String what = edit.text("do");
+    switch (what) {
+      case "head" -> head(edit, pen);
+      case "place" -> pen.setPlace(name(edit), key(edit), edit.text("value"));
+      case "climate" -> pen.setClimate(name(edit), keyed(edit));
+      case "add-place" -> pen.addPlace(keyed(edit));
+      case "remove-place" -> pen.removePlace(name(edit));
+      case "crop" -> pen.setCrop(name(edit), key(edit), edit.text("value"));
+      case "add-crop" -> addCrop(edit, pen, written);
+      case "sowing" -> pen.setSowing(row(edit), key(edit), edit.text("value"));
+      case "shift" -> shift(edit, pen, written);
+      case "add-sowing" -> pen.addSowing(keyed(edit));
+      case "remove-sowing" -> pen.removeSowing(row(edit));
+      default -> throw RefusedException.bad("'" + what + "' is nothing that can be done");
+    }
+  }
+
+  /** A weather record is one of the folder's; which files else are named is not changed here. */
+  private void head(Asked edit, Pen pen) throws IOException, RefusedException {
+    String key = key(edit);
+    if (List.of("crops", "sowings", "extends", "places").contains(key)) {
+      throw RefusedException.bad(key + " cannot be changed here");
+    }
+    if (key.equals("weather") && !folder.tables().contains(edit.text("value"))) {
+      throw RefusedException.bad(
+          "'" + edit.text("value") + "' is no table in the scenario's folder");
+    }
+    pen.setHead(key, edit.text("value"));
+  }
+
+  private static void addCrop(Asked edit, Pen pen, Written written)
+      throws IOException, RefusedException {
+    String like = edit.text("like");
+    Map<String, String> keys = new LinkedHashMap<>();
+    for (Written.Entry crop : written.crops()) {
+      if (crop.name().equals(like)) {
+        crop.cells().forEach((key, cell) -> keys.put(key, cell.text()));
+      }
+      if (crop.name().equals(name(edit))) {
+        throw RefusedException.bad("there is a crop " + crop.name() + " already");
+      }
+    }
+    if (keys.isEmpty()) {
+      throw RefusedException.bad("there is no crop '" + like + "'");
+    }
+    pen.addCrop(name(edit), keys);
+  }
+
+  /** Moves a sowing by days: it and its sowing again move, the beds wait. */
+  private static void shift(Asked edit, Pen pen, Written written)
+      throws IOException, RefusedException {
+    int days = edit.number("days", -400, 400);
+    int row = row(edit);
+    Written.Entry sowing = written.sowings().get(row);
+    for (String column : List.of("sow", "resow-until")) {
+      String date = sowing.text(column);
+      if (!date.isEmpty()) {
+        try {
+          pen.setSowing(row, column, LocalDate.parse(date).plusDays(days).toString());
+        } catch (DateTimeException e) {
+          throw RefusedException.bad(column + " is no date: '" + date + "'");
+        }
+      }
+    }
+  }
+
+  private static int row(Asked edit) throws RefusedException {
+    return edit.number("row", 0, Integer.MAX_VALUE);
+  }
+
+  private static String name(Asked edit) throws RefusedException {
+    String name = edit.text("name");
+    if (!NAME.matcher(name).matches()) {
+      throw RefusedException.bad("a name of one line, at most 60 letters");
+    }
+    return name;
+  }
+
+  private static String key(Asked edit) throws RefusedException {
+    return known(edit.text("key"));
+  }
+
+  private static String known(String key) throws RefusedException {
+    if (!KEY.matcher(key).matches()) {
+      throw RefusedException.bad("'" + key + "' is no key");
+    }
+    return key;
+  }
+
+  private static Map<String, String> keyed(Asked edit) throws RefusedException {
+    Map<String, String> keys = edit.texts("keys");
+    for (String key : keys.keySet()) {
+      var unused = known(key);
+    }
+    return keys;
+  }
+}

@@ -1,0 +1,182 @@
+package propcap.web;
+
+import com.google.gson.JsonArray;
+import com.google.gson.JsonObject;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.DoubleConsumer;
+import org.jspecify.annotations.Nullable;
+import propcap.farm.Scenario;
+import propcap.report.Fragments;
+import propcap.report.Headlines;
+import propcap.report.Results;
+import propcap.study.BadQuestionException;
+import propcap.study.Comparing;
+import propcap.study.Comparison;
+import propcap.study.Forecast;
+import propcap.study.Forecasting;
+import propcap.study.RunSettings;
+
+/**
+ * The forecast beside the plan, and with it what differs where scenarios stand side by side. It is
+ * made anew after each change, at first from few springs, so that it is there at once.
+ */
+final class Outlook {
+  private static final int FIRST_SEASONS = 100;
+  private static final int ALL_SEASONS = RunSettings.DEFAULT_SEASONS;
+
+  private final Desk desk;
+  private final Studies studies;
+  private final Runnable told;
+  private @Nullable Study study;
+  private @Nullable Seen seen;
+
+  /**
+   * What is shown.
+   *
+   * @param version of the desk that it was made of
+   * @param comparison of all that stand side by side; null where there is one alone, or a fault
+   */
+  record Seen(long version, Path file, Forecast forecast, @Nullable Comparison comparison) {}
+
+  Outlook(Desk desk, Studies studies, Runnable told) {
+    this.desk = desk;
+    this.studies = studies;
+    this.told = told;
+  }
+
+  /** Makes it anew for a scenario, in the place of the one that may be in the making. */
+  synchronized void ask(String name) throws RefusedException {
+    if (study != null) {
+      study.stop();
+    }
+    long version = desk.version();
+    Path file = desk.shown(name);
+    study = studies.add("forecast", true, progress -> make(version, file, progress));
+  }
+
+  private void make(long version, Path file, DoubleConsumer progress)
+      throws InterruptedException, BadQuestionException {
+    Optional<Scenario> scenario = desk.reading(file).scenario();
+    if (scenario.isEmpty()) {
+      return;
+    }
+    List<Scenario> all = new ArrayList<>();
+    for (Path each : desk.scenarios()) {
+      desk.reading(each).scenario().ifPresent(all::add);
+    }
+    boolean isSideBySide = all.size() > 1 && all.size() == desk.scenarios().size();
+    double trials = isSideBySide ? 1 + all.size() : 1;
+    double done = 0;
+    for (int seasons : List.of(FIRST_SEASONS, ALL_SEASONS)) {
+      double share = seasons / (double) (FIRST_SEASONS + ALL_SEASONS);
+      double start = done;
+      Forecast forecast =
+          Forecasting.forecast(
+              scenario.get(),
+              settings(seasons),
+              part -> progress.accept(start + part * share / trials));
+      show(new Seen(version, file, forecast, shownComparison(version)));
+      if (isSideBySide) {
+        Comparison comparison =
+            Comparing.compare(
+                all,
+                settings(seasons),
+                part -> progress.accept(start + share * (1 + part * (trials - 1)) / trials));
+        show(new Seen(version, file, forecast, comparison));
+      }
+      done += share;
+    }
+  }
+
+  private synchronized @Nullable Comparison shownComparison(long version) {
+    return seen != null && seen.version() == version ? seen.comparison() : null;
+  }
+
+  private void show(Seen next) throws InterruptedException {
+    if (Thread.currentThread().isInterrupted()) {
+      throw new InterruptedException();
+    }
+    synchronized (this) {
+      seen = next;
+    }
+    told.run();
+  }
+
+  static RunSettings settings(int seasons) {
+    return new RunSettings(
+        RunSettings.DEFAULT_SEED, seasons, null, Runtime.getRuntime().availableProcessors());
+  }
+
+  private synchronized Seen seen() throws RefusedException {
+    Seen shown = seen;
+    if (shown == null) {
+      throw new RefusedException(404, "there is no forecast yet");
+    }
+    return shown;
+  }
+
+  /** The forecast in short. */
+  JsonObject summary() throws RefusedException {
+    Seen shown = seen();
+    Forecast forecast = shown.forecast();
+    JsonObject json = new JsonObject();
+    json.addProperty("version", shown.version());
+    json.addProperty("file", desk.folder().name(shown.file()));
+    json.addProperty("seasons", forecast.seasons());
+    json.addProperty("isWhole", forecast.seasons() >= ALL_SEASONS);
+    json.addProperty("onTime", Fragments.onTime(forecast));
+    json.addProperty("mean", forecast.onTime().mean());
+    json.addProperty("error", forecast.onTime().se());
+    json.addProperty("safe", Fragments.safe(forecast));
+    JsonArray lines = new JsonArray();
+    Headlines.of(forecast).forEach(lines::add);
+    json.add("headlines", lines);
+    JsonArray sections = new JsonArray();
+    for (Fragments.Section section : Fragments.Section.values()) {
+      JsonObject each = new JsonObject();
+      each.addProperty("id", section.word());
+      each.addProperty("title", section.title());
+      sections.add(each);
+    }
+    json.add("sections", sections);
+    json.add("sideBySide", sideBySide(shown));
+    return json;
+  }
+
+  private static JsonArray sideBySide(Seen shown) {
+    JsonArray rows = new JsonArray();
+    Comparison comparison = shown.comparison();
+    if (comparison != null) {
+      Fragments.verdicts(comparison).forEach(rows::add);
+    }
+    return rows;
+  }
+
+  /** A section of the report, as HTML. */
+  String section(String word) throws RefusedException {
+    Seen shown = seen();
+    if (word.equals("side-by-side")) {
+      Comparison comparison = shown.comparison();
+      return comparison == null ? "" : Fragments.of(comparison);
+    }
+    for (Fragments.Section section : Fragments.Section.values()) {
+      if (section.word().equals(word)) {
+        return Fragments.of(shown.forecast(), section);
+      }
+    }
+    throw new RefusedException(404, "the report has no such section");
+  }
+
+  /** Writes the forecast's report, as the command {@code run} does. */
+  List<Path> save(String version) throws IOException, RefusedException {
+    Seen shown = seen();
+    if (shown.forecast().seasons() < ALL_SEASONS) {
+      throw RefusedException.bad("wait for the whole forecast first");
+    }
+    return Results.write(shown.forecast(), version, desk.folder().results(shown.file(), ""));
+  }
+}

@@ -1,0 +1,205 @@
+package propcap.web;
+
+import com.google.gson.JsonArray;
+import com.google.gson.JsonObject;
+import com.sun.net.httpserver.HttpExchange;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.concurrent.Executors;
+import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.TimeUnit;
+import org.jspecify.annotations.Nullable;
+import propcap.report.Fragments;
+
+/** What the page asks of the server, each request by its path. */
+final class Page implements AutoCloseable {
+  /** The program's own files, and no others. */
+  private static final Map<String, String> FILES =
+      Map.ofEntries(
+          Map.entry("/", "page.html"),
+          Map.entry("/page.css", "page.css"),
+          Map.entry("/page.js", "page.js"),
+          Map.entry("/server.js", "server.js"),
+          Map.entry("/fields.js", "fields.js"),
+          Map.entry("/places.js", "places.js"),
+          Map.entry("/sowings.js", "sowings.js"),
+          Map.entry("/timeline.js", "timeline.js"),
+          Map.entry("/crops.js", "crops.js"),
+          Map.entry("/weather.js", "weather.js"),
+          Map.entry("/outlook.js", "outlook.js"),
+          Map.entry("/questions.js", "questions.js"));
+
+  private static final int LOOK_SECONDS = 2;
+
+  private final Desk desk;
+  private final String version;
+  private final Events events = new Events();
+  private final Studies studies = new Studies(this::tellStudy);
+  private final Outlook outlook;
+  private final Asks asks;
+  private final ScheduledExecutorService watch =
+      Executors.newSingleThreadScheduledExecutor(
+          work -> {
+            Thread thread = new Thread(work, "watch");
+            thread.setDaemon(true);
+            return thread;
+          });
+
+  Page(Desk desk, String version) {
+    this.desk = desk;
+    this.version = version;
+    this.outlook = new Outlook(desk, studies, () -> tell("forecast"));
+    this.asks = new Asks(desk, studies);
+    var unused =
+        watch.scheduleWithFixedDelay(this::look, LOOK_SECONDS, LOOK_SECONDS, TimeUnit.SECONDS);
+  }
+
+  /** Files that others change while the page is open are noticed. */
+  private void look() {
+    try {
+      if (desk.look()) {
+        tell("state");
+      }
+    } catch (IOException e) {
+      // It may be there again at the next look.
+    }
+  }
+
+  private void tell(String what) {
+    JsonObject news = new JsonObject();
+    news.addProperty("version", desk.version());
+    events.tell(what, news);
+  }
+
+  private void tellStudy(Study study) {
+    events.tell("study", json(study));
+  }
+
+  private static JsonObject json(Study study) {
+    JsonObject json = new JsonObject();
+    json.addProperty("id", study.id());
+    json.addProperty("name", study.name());
+    json.addProperty("stage", study.stage().name().toLowerCase(Locale.ROOT));
+    json.addProperty("share", study.share());
+    json.addProperty("trouble", study.trouble());
+    return json;
+  }
+
+  void listen(HttpExchange page) throws IOException {
+    events.listen(page);
+  }
+
+  Reply get(String path, @Nullable String query) throws IOException, RefusedException {
+    String file = FILES.get(path);
+    if (file != null) {
+      return own(file);
+    }
+    return switch (path) {
+      case "/report.css" -> Reply.of(200, "text/css; charset=utf-8", Fragments.style());
+      case "/api/state" -> state(value(query, "file"));
+      case "/api/forecast" -> Reply.json(outlook.summary());
+      case "/api/section" -> Reply.html(outlook.section(value(query, "id")));
+      case "/api/studies" -> studies();
+      case "/api/answer" -> Reply.json(asks.answer(number(value(query, "id"))));
+      default -> throw new RefusedException(404, "there is nothing at " + path);
+    };
+  }
+
+  private static Reply own(String name) throws IOException {
+    try (InputStream in = Page.class.getResourceAsStream(name)) {
+      if (in == null) {
+        throw new IOException("the program lacks its file " + name);
+      }
+      String ending = name.substring(name.lastIndexOf('.') + 1);
+      String type =
+          switch (ending) {
+            case "js" -> "text/javascript";
+            case "css" -> "text/css";
+            default -> "text/html";
+          };
+      return Reply.of(
+          200, type + "; charset=utf-8", new String(in.readAllBytes(), StandardCharsets.UTF_8));
+    }
+  }
+
+  private static String value(@Nullable String query, String key) {
+    return query == null
+        ? ""
+        : Arrays.stream(query.split("&", -1))
+            .filter(each -> each.startsWith(key + "="))
+            .map(each -> each.substring(key.length() + 1))
+            .findFirst()
+            .orElse("");
+  }
+
+  private static long number(String text) throws RefusedException {
+    try {
+      return Long.parseLong(text);
+    } catch (NumberFormatException e) {
+      throw RefusedException.bad("'" + text + "' is no number");
+    }
+  }
+
+  private Reply state(String file) throws IOException, RefusedException {
+    return Reply.json(State.of(desk.view(file), desk.scenarios()));
+  }
+
+  private Reply studies() {
+    JsonArray all = new JsonArray();
+    studies.all().forEach(s -> all.add(json(s)));
+    return Reply.json(all);
+  }
+
+  Reply post(String path, Asked asked) throws IOException, RefusedException {
+    String file = asked.text("file");
+    JsonObject done = new JsonObject();
+    switch (path) {
+      case "/api/edit" -> {
+        Edits edits = new Edits(desk.folder(), asked.each("edits"));
+        desk.change(file, asked.number("version"), edits::write);
+      }
+      case "/api/undo" -> desk.undo();
+      case "/api/redo" -> desk.redo();
+      case "/api/discard" -> desk.discard();
+      case "/api/take-disk" -> desk.takeDisk();
+      case "/api/save" -> done.add("written", names(desk.save(asked.isTrue("over"))));
+      case "/api/save-as" -> done.add("written", names(desk.saveAs(asked.text("name"))));
+      case "/api/what-if" -> done.addProperty("file", desk.addWhatIf(asked.text("title")));
+      case "/api/open-beside" -> done.addProperty("file", desk.openBeside(asked.text("name")));
+      case "/api/close-beside" -> desk.closeBeside(asked.text("name"));
+      case "/api/outlook" -> outlook.ask(file);
+      case "/api/ask" -> done = asks.ask(asked);
+      case "/api/stop" -> studies.stop(asked.number("id"));
+      case "/api/answer/save" -> done.add("written", saved(asks.save(asked.number("id"), version)));
+      case "/api/forecast/save" -> done.add("written", saved(outlook.save(version)));
+      default -> throw new RefusedException(404, "there is nothing at " + path);
+    }
+    done.addProperty("version", desk.version());
+    tell("state");
+    return Reply.json(done);
+  }
+
+  private static JsonArray names(Collection<String> names) {
+    JsonArray array = new JsonArray();
+    names.forEach(array::add);
+    return array;
+  }
+
+  private JsonArray saved(List<Path> files) {
+    return names(files.stream().map(desk.folder()::name).toList());
+  }
+
+  @Override
+  public void close() {
+    watch.shutdownNow();
+    studies.close();
+    events.close();
+  }
+}

@@ -1,0 +1,137 @@
+package propcap.web;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.DoubleConsumer;
+import propcap.farm.Scenario;
+import propcap.report.Answers;
+import propcap.report.Fragments;
+import propcap.study.BadQuestionException;
+import propcap.study.Bottlenecking;
+import propcap.study.Comparing;
+import propcap.study.Goal;
+import propcap.study.Ordering;
+import propcap.study.RunSettings;
+import propcap.study.Shifting;
+import propcap.study.SizingQuestion;
+import propcap.study.SizingRun;
+
+/**
+ * The questions that the page can ask, each on the code of the command of its name. One more is one
+ * more entry here and a form with its name on the page.
+ */
+final class Questions {
+  /** The most that one size may take, as the command {@code size} has it. */
+  private static final int SIZE_SEASONS = 5_000;
+
+  /** Share of a house's floor that is aisle, as the command {@code size} has it. */
+  private static final double AISLES = 0.33;
+
+  private static final Map<String, Question> KNOWN =
+      Map.of(
+          "compare", (all, asked) -> compare(all),
+          "bottleneck", (all, asked) -> bottleneck(all.get(0), asked),
+          "size", (all, asked) -> size(all.get(0), asked),
+          "shift", (all, asked) -> shift(all.get(0), asked));
+
+  private Questions() {}
+
+  /** A question, looked at before it is asked. */
+  @FunctionalInterface
+  private interface Question {
+    /** Looks at it; the first scenario is the one that it is about, the others stand beside it. */
+    Asking of(List<Scenario> scenarios, Asked asked) throws RefusedException;
+  }
+
+  /** A question that takes springs to answer. */
+  @FunctionalInterface
+  interface Asking {
+    Answer answer(DoubleConsumer progress) throws BadQuestionException, InterruptedException;
+  }
+
+  /** The question of a name, about the first of the scenarios. */
+  static Asking of(String name, List<Scenario> scenarios, Asked asked) throws RefusedException {
+    Question question =
+        Optional.ofNullable(KNOWN.get(name))
+            .orElseThrow(() -> RefusedException.bad("'" + name + "' is no question"));
+    return question.of(scenarios, asked);
+  }
+
+  private static RunSettings settings() {
+    return Outlook.settings(RunSettings.DEFAULT_SEASONS);
+  }
+
+  private static Asking compare(List<Scenario> scenarios) throws RefusedException {
+    if (scenarios.size() < 2) {
+      throw RefusedException.bad("put a what-if beside the plan first, to compare it with");
+    }
+    return progress -> {
+      var answer = Comparing.compare(scenarios, settings(), progress);
+      return new Answer(
+          Answers.headlines(answer),
+          Fragments.of(answer),
+          "-compare",
+          (folder, version) -> Answers.write(answer, version, folder));
+    };
+  }
+
+  private static Asking bottleneck(Scenario scenario, Asked asked) throws RefusedException {
+    int steps = asked.number("steps", 0, 20);
+    return progress -> {
+      var answer = Bottlenecking.bottlenecks(scenario, settings(), steps, progress);
+      return new Answer(
+          Answers.headlines(answer),
+          Fragments.of(answer),
+          "-bottleneck",
+          (folder, version) -> Answers.write(answer, version, folder));
+    };
+  }
+
+  private static Asking size(Scenario scenario, Asked asked) throws RefusedException {
+    int from = asked.number("from", 0, 1_000_000);
+    int to = asked.number("to", 0, 1_000_000);
+    int step = asked.number("step", 1, 1_000_000);
+    if ((to - from) / step > 500) {
+      throw RefusedException.bad("more than 500 sizes; take a larger step");
+    }
+    String match = matching(asked.text("match"));
+    String place = asked.text("place");
+    String goal = asked.text("goal");
+    return progress -> {
+      var question =
+          new SizingQuestion(List.of(place), from, to, step, Goal.parse(goal), match, null);
+      var answer = SizingRun.size(scenario, question, Outlook.settings(SIZE_SEASONS), progress);
+      var order = new Ordering(AISLES).of(answer);
+      return new Answer(
+          Answers.headlines(answer, order),
+          Fragments.of(answer, order),
+          "-size",
+          (folder, version) -> Answers.write(answer, order, version, folder));
+    };
+  }
+
+  private static Asking shift(Scenario scenario, Asked asked) throws RefusedException {
+    int from = asked.number("from", -200, 200);
+    int to = asked.number("to", -200, 200);
+    int step = asked.number("step", 1, 200);
+    List<String> matches =
+        Arrays.stream(asked.text("match").split(",", -1))
+            .map(Questions::matching)
+            .distinct()
+            .toList();
+    return progress -> {
+      var answer = Shifting.shift(scenario, matches, from, to, step, settings(), progress);
+      return new Answer(
+          Answers.headlines(answer),
+          Fragments.of(answer),
+          "-shift",
+          (folder, version) -> Answers.write(answer, version, folder));
+    };
+  }
+
+  private static String matching(String written) {
+    return written.isBlank() ? "*" : written.strip();
+  }
+}

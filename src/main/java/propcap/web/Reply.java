@@ -1,0 +1,37 @@
+package propcap.web;
+
+import com.google.gson.JsonElement;
+import com.google.gson.JsonObject;
+import java.util.Map;
+
+/** What is sent back. */
+record Reply(int status, String type, String body, Map<String, String> headers) {
+  private static final String PLAIN = "text/plain; charset=utf-8";
+
+  static Reply json(JsonElement json) {
+    return of(200, "application/json; charset=utf-8", json.toString());
+  }
+
+  static Reply html(String html) {
+    return of(200, "text/html; charset=utf-8", html);
+  }
+
+  static Reply of(int status, String type, String text) {
+    return new Reply(status, type, text, Map.of());
+  }
+
+  /** A refusal of the page's own requests, with a word that the page can show. */
+  static Reply refusal(int status, String message) {
+    JsonObject json = new JsonObject();
+    json.addProperty("refused", message);
+    return of(status, "application/json; charset=utf-8", json.toString());
+  }
+
+  static Reply plain(int status, String message) {
+    return of(status, PLAIN, message + "\n");
+  }
+
+  static Reply redirect(String to, String cookie) {
+    return new Reply(303, PLAIN, "", Map.of("Location", to, "Set-Cookie", cookie));
+  }
+}

@@ -1,0 +1,113 @@
+package propcap.web;
+
+import com.google.gson.JsonArray;
+import com.google.gson.JsonObject;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Collection;
+import java.util.List;
+import propcap.farm.PlaceKind;
+import propcap.farm.Scenario;
+import propcap.files.Fault;
+import propcap.files.Written;
+
+/** What the page shows of the desk, as JSON. */
+final class State {
+  private final Desk.View view;
+
+  private State(Desk.View view) {
+    this.view = view;
+  }
+
+  static JsonObject of(Desk.View view, List<Path> scenarios) throws IOException {
+    return new State(view).json(scenarios);
+  }
+
+  private JsonObject json(List<Path> scenarios) throws IOException {
+    Folder folder = view.folder();
+    JsonObject json = new JsonObject();
+    json.addProperty("version", view.version());
+    json.addProperty("base", folder.name(view.scenario()));
+    json.addProperty("shown", folder.name(view.shown()));
+    json.add("scenarios", names(scenarios.stream().map(folder::name).toList()));
+    json.add(
+        "changed",
+        names(view.draft().drafts().texts().keySet().stream().map(folder::name).sorted().toList()));
+    json.add("conflicts", names(view.conflicts().stream().map(folder::name).toList()));
+    json.addProperty("canUndo", view.canUndo());
+    json.addProperty("canRedo", view.canRedo());
+    json.addProperty("isRestored", view.isRestored());
+    json.add("files", names(folder.scenarios()));
+    json.add("tables", names(folder.tables()));
+    json.add("kinds", names(List.of(PlaceKind.values()).stream().map(PlaceKind::word).toList()));
+    Written written = view.reading().written();
+    json.add("head", entry(written.head()));
+    json.add("places", entries(written.places()));
+    json.add("crops", entries(written.crops()));
+    json.add("sowings", entries(written.sowings()));
+    json.add("faults", faults(written));
+    view.reading().scenario().ifPresent(s -> json.addProperty("years", years(s)));
+    return json;
+  }
+
+  private static JsonArray names(Collection<String> names) {
+    JsonArray array = new JsonArray();
+    names.forEach(array::add);
+    return array;
+  }
+
+  private static String years(Scenario scenario) {
+    return scenario.weather().size()
+        + " whole years, "
+        + scenario.weather().get(0).year()
+        + " to "
+        + scenario.weather().get(scenario.weather().size() - 1).year();
+  }
+
+  private JsonArray entries(List<Written.Entry> entries) {
+    JsonArray array = new JsonArray();
+    entries.forEach(e -> array.add(entry(e)));
+    return array;
+  }
+
+  /** Each key's text; and which of them the shown scenario has written itself. */
+  private JsonObject entry(Written.Entry entry) {
+    JsonObject cells = new JsonObject();
+    JsonArray own = new JsonArray();
+    entry
+        .cells()
+        .forEach(
+            (key, cell) -> {
+              cells.addProperty(key, cell.text());
+              if (isOwn(cell.file())) {
+                own.add(key);
+              }
+            });
+    JsonObject json = new JsonObject();
+    json.addProperty("name", entry.name());
+    json.addProperty("isOwn", isOwn(entry.file()));
+    json.add("cells", cells);
+    json.add("own", own);
+    return json;
+  }
+
+  private boolean isOwn(Path file) {
+    return file.toAbsolutePath().normalize().equals(view.shown());
+  }
+
+  private JsonArray faults(Written written) {
+    JsonArray array = new JsonArray();
+    for (Fault fault : view.reading().faults()) {
+      Written.Field field = written.fieldOf(fault);
+      JsonObject json = new JsonObject();
+      json.addProperty("list", field.list());
+      json.addProperty("row", field.row());
+      json.addProperty("key", field.key());
+      json.addProperty("words", fault.found() + "; " + fault.right());
+      json.addProperty(
+          "where", fault.file().getFileName() + (fault.line() > 0 ? ", line " + fault.line() : ""));
+      array.add(json);
+    }
+    return array;
+  }
+}

@@ -38,6 +38,15 @@ public final class Pen {
     put(scenario, keys(key), value(key, text));
   }
 
+  /** Takes another weather record: a file of this text, in the scenario's folder. */
+  public void setWeather(Path file, String text) throws IOException {
+    if (drafts.has(file)) {
+      throw new IllegalArgumentException("there is a file " + file.getFileName() + " already");
+    }
+    write(file, text);
+    put(scenario, List.of(Step.to("weather")), String.valueOf(file.getFileName()));
+  }
+
   /** Puts a key of a place, such as {@code climate.constant}; an empty text takes it out. */
   public void setPlace(String name, String key, String text) throws IOException {
     List<Step> place = List.of(Step.to("places"), Step.toItem("name", name));

@@ -32,6 +32,14 @@ record Asked(JsonObject json) {
     return json.has(key) ? text(key, json.get(key)) : "";
   }
 
+  /** A text of many lines, such as a whole file. */
+  String longText(String key) throws RefusedException {
+    if (json.get(key) instanceof JsonPrimitive text && text.getAsString().indexOf('\0') < 0) {
+      return text.getAsString();
+    }
+    throw RefusedException.bad(key + " must be a text");
+  }
+
   private static String text(String key, JsonElement value) throws RefusedException {
     if (value instanceof JsonPrimitive primitive) {
       String text = primitive.getAsString();

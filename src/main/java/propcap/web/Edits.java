@@ -34,6 +34,8 @@ record Edits(Folder folder, List<Asked> edits) {
     String what = edit.text("do");
     switch (what) {
       case "head" -> head(edit, pen);
+      case "record" ->
+          pen.setWeather(folder.file(edit.text("name"), ".csv"), edit.longText("text"));
       case "place" -> pen.setPlace(name(edit), key(edit), edit.text("value"));
       case "climate" -> pen.setClimate(name(edit), keyed(edit));
       case "add-place" -> pen.addPlace(keyed(edit));

@@ -141,7 +141,7 @@ public final class Server implements AutoCloseable {
   private static void secure(Headers headers) {
     headers.set(
         "Content-Security-Policy",
-        "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self'; connect-src"
+        "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:; connect-src"
             + " 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'");
     headers.set("X-Content-Type-Options", "nosniff");
     headers.set("X-Frame-Options", "DENY");

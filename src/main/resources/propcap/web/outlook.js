@@ -1,0 +1,198 @@
+// The forecast beside the plan: at once from a few springs, then from all of them.
+import {get, post} from '/server.js';
+import {button, el, fill} from '/fields.js';
+
+const $ = (id) => document.getElementById(id);
+const count = (n) => Math.round(n).toLocaleString('en-US');
+
+let page = null;
+let state = null;
+let running = null;
+let now = null;
+/** For each number of springs tried: what came of the scenario as it is, and before the change. */
+let since = {};
+let before = {};
+let scale = null;
+const open = new Set(['room']);
+
+export const outlook = {
+  start(thePage) {
+    page = thePage;
+    $('outlook-stop').onclick = () => running && post('/api/stop', {id: running.id});
+    showRunning();
+  },
+
+  /** A change was made: what is shown is of the time before it. */
+  begin(next) {
+    state = next;
+    if (now?.file !== next.shown) {
+      before = {};
+    } else if (Object.keys(since).length) {
+      before = since;
+    }
+    since = {};
+    $('outlook-body').classList.add('stale');
+    if (next.faults.length) {
+      $('outlook-status').textContent =
+        `${next.faults.length === 1 ? 'One thing is' : `${next.faults.length} things are`} to mend first; this is the forecast before.`;
+    }
+  },
+
+  async news(news) {
+    if (state && news.version === state.version) {
+      await draw();
+    }
+  },
+
+  study(study) {
+    if (study.stage === 'running') {
+      running = study;
+    } else if (running?.id === study.id) {
+      running = null;
+    }
+    if (study.name === 'forecast' && study.stage === 'failed') {
+      page.say(study.trouble, true);
+    }
+    showRunning();
+  },
+};
+
+function showRunning() {
+  $('outlook-progress').hidden = !running;
+  $('outlook-stop').hidden = !running;
+  $('outlook-progress').value = running?.share ?? 0;
+  if (running && running.name !== 'forecast') {
+    $('outlook-status').textContent = `Answering “${running.name}”; the forecast comes after it.`;
+  } else if (running && now?.version !== state?.version && !state?.faults.length) {
+    $('outlook-status').textContent = 'Trying the first springs …';
+  } else if (now && !state?.faults.length) {
+    $('outlook-status').textContent = now.isWhole
+      ? `From ${count(now.seasons)} springs.`
+      : `From ${count(now.seasons)} springs${running ? '; trying more …' : '.'}`;
+  }
+}
+
+async function draw() {
+  const next = await get('/api/forecast').catch(() => null);
+  if (!next || next.version !== state.version || next.file !== state.shown) {
+    return;
+  }
+  if (!now || now.version !== next.version || now.file !== next.file) {
+    scale = null;
+  }
+  now = next;
+  since[now.seasons] = now.mean;
+  $('strip').textContent = `${now.onTime.replace(/ \(.*/, '')} · ${now.safe} sowings safe`;
+  const pieces = [
+    el('p', {class: 'big', id: 'on-time', 'data-mean': now.mean, 'data-seasons': now.seasons}, el('strong', {}, count(now.mean)), ' ', now.onTime.replace(/^[\d,]+ /, '')),
+    change(),
+    band(),
+    el('ul', {}, now.headlines.slice(2).map((line) => el('li', {}, line.trim()))),
+    sideBySide(),
+    ...(await Promise.all(now.sections.map(section))),
+    el('div', {class: 'row'}, button('Save this report', save, {disabled: !now.isWhole, 'data-at': 'save report'}), el('span', {class: 'written', id: 'report-written'})),
+  ];
+  const written = $('report-written')?.textContent ?? '';
+  fill($('outlook-body'), pieces);
+  $('report-written').textContent = written;
+  $('outlook-body').classList.remove('stale');
+  showRunning();
+}
+
+/** What the last change did to the number of plants, on the same springs. */
+function change() {
+  const was = before[now.seasons];
+  if (was === undefined) {
+    return el('p', {class: 'change', id: 'change'}, '');
+  }
+  const more = Math.round(now.mean) - Math.round(was);
+  const words =
+    more === 0 ? 'as many as before the change' : `${count(Math.abs(more))} ${more > 0 ? 'more' : 'fewer'} than before the change`;
+  return el('p', {class: 'change', id: 'change'}, el('span', {class: more > 0 ? 'up' : more < 0 ? 'down' : ''}, words));
+}
+
+/** The 95 % interval as a band, which narrows as more springs are tried. */
+function band() {
+  const half = 1.96 * now.error;
+  const others = before[now.seasons] === undefined ? [] : [before[now.seasons]];
+  if (!scale) {
+    const most = Math.max(half, ...others.map((m) => Math.abs(m - now.mean)), 1);
+    scale = {from: now.mean - 1.6 * most, to: now.mean + 1.6 * most};
+  }
+  const x = (v) => 20 + (640 * (v - scale.from)) / (scale.to - scale.from);
+  const svg = (name, attributes, text) => {
+    const element = document.createElementNS('http://www.w3.org/2000/svg', name);
+    Object.entries(attributes).forEach(([k, v]) => element.setAttribute(k, v));
+    element.textContent = text ?? '';
+    return element;
+  };
+  const words = `On time: ${count(now.mean)}, 95 % interval ${count(now.mean - half)} to ${count(now.mean + half)}`;
+  const picture = svg('svg', {id: 'band', viewBox: '0 0 680 64', role: 'img', 'aria-label': words, 'data-half': half});
+  picture.append(
+    svg('line', {x1: 20, x2: 660, y1: 24, y2: 24, stroke: '#ccc'}),
+    svg('rect', {x: x(now.mean - half), y: 14, width: Math.max(2, x(now.mean + half) - x(now.mean - half)), height: 20, fill: '#CFDDE8'}),
+    svg('line', {x1: x(now.mean), x2: x(now.mean), y1: 8, y2: 40, stroke: '#0072B2', 'stroke-width': 3}),
+    svg('text', {x: x(now.mean), y: 58, 'text-anchor': 'middle', 'font-size': 14, 'font-family': 'Arial, Liberation Sans, sans-serif'}, count(now.mean)),
+  );
+  others.forEach((m) =>
+    picture.append(
+      svg('line', {x1: x(m), x2: x(m), y1: 8, y2: 40, stroke: '#555', 'stroke-dasharray': '4 3', 'stroke-width': 2}),
+    ),
+  );
+  return picture;
+}
+
+function sideBySide() {
+  if (!now.sideBySide.length) {
+    return null;
+  }
+  const details = el(
+    'details',
+    {'data-open': 'side-by-side', open: open.has('side-by-side')},
+    el('summary', {}, 'All that differs'),
+  );
+  load(details, 'side-by-side');
+  return el(
+    'div',
+    {class: 'pairs', id: 'pairs'},
+    el('h3', {}, 'Side by side, on the same springs'),
+    now.sideBySide.map((verdict) => el('p', {}, verdict)),
+    details,
+  );
+}
+
+async function section({id, title}) {
+  const details = el('details', {'data-open': id, open: open.has(id)}, el('summary', {}, title));
+  await load(details, id);
+  return details;
+}
+
+/** Fetches a section where it is open, and when it is opened. */
+async function load(details, id) {
+  const place = el('div');
+  details.append(place);
+  const fetched = async () => {
+    // The server made this of the report's own templates, which escape what growers write.
+    place.innerHTML = await get('/api/section', {id}).catch(() => '');
+  };
+  details.addEventListener('toggle', () => {
+    if (details.open) {
+      open.add(id);
+      if (!place.hasChildNodes()) {
+        fetched();
+      }
+    } else {
+      open.delete(id);
+    }
+  });
+  if (open.has(id)) {
+    await fetched();
+  }
+}
+
+async function save() {
+  const done = await page.run(() => post('/api/forecast/save'));
+  if (done) {
+    $('report-written').textContent = `Written: ${done.written.join(', ')}`;
+  }
+}

@@ -1,0 +1,325 @@
+// The page as a whole: what is open, what is unsaved, which part is shown.
+import {get, listen, post, Refused} from '/server.js';
+import {ask, button, el, fill} from '/fields.js';
+import {places} from '/places.js';
+import {sowings} from '/sowings.js';
+import {crops} from '/crops.js';
+import {weather} from '/weather.js';
+import {questions} from '/questions.js';
+import {outlook} from '/outlook.js';
+
+const $ = (id) => document.getElementById(id);
+
+const TABS = [
+  ['places', 'Places', places],
+  ['sowings', 'Sowings', sowings],
+  ['crops', 'Crops', crops],
+  ['', 'Season and weather', weather],
+  ['questions', 'Questions', questions],
+];
+
+let state = null;
+let shown = '';
+let tab = 'places';
+let forecastVersion = '';
+let queue = Promise.resolve();
+
+/** What the parts of the page may use. */
+const page = {
+  get state() {
+    return state;
+  },
+  /** Faults of a field. */
+  faults(list, row, key) {
+    return state.faults.filter((f) => f.list === list && f.row === row && f.key === key);
+  },
+  edit(edits) {
+    return run(() => post('/api/edit', {file: shown, version: state.version, edits}));
+  },
+  run,
+  say,
+  redraw: () => draw(),
+};
+
+/** Does one thing after another, looks at what came of it, and shows what was refused. */
+function run(action) {
+  const done = queue.then(async () => {
+    try {
+      const result = await action();
+      await look();
+      return result;
+    } catch (refusal) {
+      if (!(refusal instanceof Refused)) {
+        say('The server does not answer. What was changed before is kept and comes back.', true);
+        return null;
+      }
+      say(refusal.message, true);
+      await look();
+      return null;
+    }
+  });
+  queue = done;
+  return done;
+}
+
+/** A notice that stays until it is read. */
+function say(words, isWrong = false, ...buttons) {
+  const notice = el(
+    'div',
+    {class: isWrong ? 'notice wrong' : 'notice', role: isWrong ? 'alert' : null},
+    el('span', {}, words),
+    ...buttons,
+    button('Close', () => notice.remove(), {class: 'plain'}),
+  );
+  for (const other of [...$('notices').children]) {
+    if (other.firstChild.textContent === words) {
+      other.remove();
+    }
+  }
+  $('notices').append(notice);
+  if (!isWrong && !buttons.length) {
+    setTimeout(() => notice.remove(), 12000);
+  }
+  return notice;
+}
+
+async function look() {
+  try {
+    state = await get('/api/state', {file: shown});
+  } catch (refusal) {
+    if (refusal.status !== 404) {
+      throw refusal;
+    }
+    shown = '';
+    state = await get('/api/state', {file: ''});
+  }
+  shown = state.shown;
+  draw();
+  const wanted = `${shown} ${state.version}`;
+  if (wanted !== forecastVersion) {
+    forecastVersion = wanted;
+    outlook.begin(state);
+    if (!state.faults.length) {
+      await post('/api/outlook', {file: shown}).catch((refusal) => say(refusal.message, true));
+    }
+  }
+}
+
+function title(file) {
+  return file === state.base ? 'As planned' : file.replace(/\.ya?ml$/, '').replaceAll('-', ' ');
+}
+
+function draw() {
+  const name = state.head.cells.name || shown;
+  document.title = `${state.changed.length ? '• ' : ''}${name}`;
+  $('title').textContent = name;
+  const season = `${state.head.cells['season.start'] ?? '?'} to ${state.head.cells['season.end'] ?? '?'}`;
+  $('about').textContent = `${shown}, ${season}`;
+  $('unsaved').textContent = state.changed.length
+    ? `Unsaved: ${state.changed.join(', ')}`
+    : 'All is saved';
+  $('undo').disabled = !state.canUndo;
+  $('redo').disabled = !state.canRedo;
+  $('save').disabled = !state.changed.length;
+  $('discard').hidden = !state.changed.length;
+  drawConflicts();
+  drawBeside();
+  drawTabs();
+}
+
+function drawConflicts() {
+  const old = $('conflict');
+  const words = `Changed on disk since you began: ${state.conflicts.join(', ')}.`;
+  if (!state.conflicts.length) {
+    old?.remove();
+  } else if (!old || !old.textContent.startsWith(words)) {
+    old?.remove();
+    const notice = say(
+      `${words} Nothing is overwritten until you say so; the other version is then kept as .bak.`,
+      true,
+      button('Keep mine', () => save(true)),
+      button('Take the one on disk', () => run(() => post('/api/take-disk'))),
+    );
+    notice.id = 'conflict';
+  }
+}
+
+function drawBeside() {
+  const open = state.scenarios.map((file) => {
+    const press = button(title(file), () => show(file), {
+      'aria-pressed': String(file === shown),
+      'data-at': `show ${file}`,
+      'data-file': file,
+    });
+    return file === state.base
+      ? press
+      : el(
+          'span',
+          {class: 'pair'},
+          press,
+          button('×', () => run(() => post('/api/close-beside', {name: file})), {
+            'aria-label': `Close ${title(file)}`,
+            'data-at': `close ${file}`,
+          }),
+        );
+  });
+  fill($('beside'), open, button('+ What if…', addWhatIf, {id: 'what-if', 'data-at': 'what-if'}));
+}
+
+function show(file) {
+  shown = file;
+  run(async () => {});
+}
+
+async function addWhatIf() {
+  const others = state.files.filter((f) => !state.scenarios.includes(f));
+  const asked = await ask(
+    'What if…',
+    'A what-if starts as a copy of the plan as it stands. Change it, and see beside the plan what differs, on the same springs.',
+    [
+      {key: 'title', label: 'Its name', value: 'A second chamber', isWide: true},
+      ...(others.length
+        ? [
+            {
+              key: 'name',
+              label: 'Or one that lies in the folder',
+              choices: [['', 'a new one'], ...others.map((f) => [f, f])],
+              isWide: true,
+            },
+          ]
+        : []),
+    ],
+    'Put it beside',
+  );
+  if (asked) {
+    await run(async () => {
+      const done = asked.name
+        ? await post('/api/open-beside', {name: asked.name})
+        : await post('/api/what-if', {title: asked.title});
+      shown = done.file;
+    });
+  }
+}
+
+function drawTabs() {
+  const count = (list) =>
+    state.faults.filter((f) => f.list === list && (list !== '' || f.key !== '')).length;
+  fill(
+    $('tabs'),
+    TABS.map(([id, words]) => {
+      const wrong = id === 'questions' ? 0 : count(id);
+      return button(words, () => choose(id), {
+        role: 'tab',
+        'aria-selected': String(id === tab),
+        'aria-controls': 'panel',
+        tabindex: id === tab ? '0' : '-1',
+        'data-at': `tab ${id}`,
+        'data-tab': id,
+        onkeydown: (event) => step(event, id),
+      });
+    }).map((tabButton, i) => {
+      const wrong = TABS[i][0] === 'questions' ? 0 : count(TABS[i][0]);
+      if (wrong) {
+        tabButton.append(el('span', {class: 'count'}, ` ${wrong} to mend`));
+      }
+      return tabButton;
+    }),
+  );
+  const chosen = TABS.find(([id]) => id === tab);
+  $('panel').setAttribute('aria-label', chosen[1]);
+  fill($('panel'), loose(tab), chosen[2](page));
+}
+
+/** Faults of no field that is shown: of a file as a whole, or of a row. */
+function loose(list) {
+  const faults = state.faults.filter((f) => f.list === '' && f.key === '' || (f.list === list && f.row < 0 && list !== ''));
+  return faults.length
+    ? el('ul', {class: 'faults'}, faults.map((f) => el('li', {class: 'fault'}, `${f.where}: ${f.words}`)))
+    : null;
+}
+
+function choose(id) {
+  tab = id;
+  drawTabs();
+}
+
+function step(event, id) {
+  const at = TABS.findIndex(([each]) => each === id);
+  const to = {ArrowRight: at + 1, ArrowLeft: at - 1, Home: 0, End: TABS.length - 1}[event.key];
+  if (to !== undefined) {
+    event.preventDefault();
+    choose(TABS[(to + TABS.length) % TABS.length][0]);
+    $('tabs').querySelector('[aria-selected="true"]').focus();
+  }
+}
+
+async function save(isOver = false) {
+  const done = await run(() => post('/api/save', {over: String(isOver)}));
+  if (done) {
+    say(`Saved: ${done.written.join(', ')}. What was there before is kept beside it as .bak.`);
+  }
+}
+
+async function saveAs() {
+  const asked = await ask(
+    'Save as',
+    'The scenario goes into a file of another name in the same folder; the one it came from stays as it was saved last.',
+    [{key: 'name', label: 'File', value: state.base.replace(/\.ya?ml$/, '-2.yaml'), isWide: true}],
+    'Save',
+  );
+  if (asked) {
+    const done = await run(async () => {
+      const result = await post('/api/save-as', {name: asked.name});
+      shown = '';
+      return result;
+    });
+    if (done) {
+      say(`Saved: ${done.written.join(', ')}.`);
+    }
+  }
+}
+
+$('undo').onclick = () => run(() => post('/api/undo'));
+$('redo').onclick = () => run(() => post('/api/redo'));
+$('discard').onclick = () => run(() => post('/api/discard'));
+$('save').onclick = () => save();
+$('save-as').onclick = saveAs;
+document.addEventListener('keydown', (event) => {
+  if ((event.ctrlKey || event.metaKey) && event.key === 's') {
+    event.preventDefault();
+    document.activeElement.blur?.();
+    if (state.changed.length || document.activeElement) {
+      save();
+    }
+  }
+});
+
+let isThere = true;
+listen(
+  (what, news) => {
+    if (what === 'state' && state && news.version !== state.version) {
+      run(async () => {});
+    } else if (what === 'forecast') {
+      outlook.news(news);
+    } else if (what === 'study') {
+      outlook.study(news);
+      questions.study(news, page);
+    }
+  },
+  (there) => {
+    if (there && !isThere) {
+      forecastVersion = '';
+      run(async () => {});
+    } else if (!there && isThere) {
+      say('Propcap has stopped on this machine. Start it again; what was changed comes back.', true);
+    }
+    isThere = there;
+  },
+);
+
+run(async () => {}).then(() => {
+  if (state?.isRestored && state.changed.length) {
+    say('What you had not saved is back.', false, button('Discard it', () => run(() => post('/api/discard'))));
+  }
+});
+outlook.start(page);

@@ -1,0 +1,125 @@
+// The plan along a time axis: each sowing from its day to its bed, with a handle to move it.
+import {el} from '/fields.js';
+
+const DAY = 86400000;
+const MONTHS = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'];
+
+const number = (date) => (/^\d{4}-\d{2}-\d{2}$/.test(date ?? '') ? Date.parse(`${date}T00:00:00Z`) / DAY : NaN);
+
+function words(day) {
+  const date = new Date(day * DAY);
+  return `${date.getUTCDate()} ${MONTHS[date.getUTCMonth()]}`;
+}
+
+export function timeline(page, rows) {
+  const start = number(page.state.head.cells['season.start']);
+  const end = number(page.state.head.cells['season.end']);
+  if (!(end > start)) {
+    return el('p', {class: 'hint'}, 'The season needs a start and an end first.');
+  }
+  const share = (day) => `${(100 * (Math.min(Math.max(day, start), end) - start)) / (end - start)}%`;
+  return el(
+    'div',
+    {class: 'axis'},
+    el('div', {class: 'line months', 'aria-hidden': 'true'}, el('span'), months(start, end, share)),
+    rows.map(({sowing, row}) => line(page, sowing, row, {start, end, share})),
+  );
+}
+
+function months(start, end, share) {
+  const track = el('div', {class: 'track'});
+  const first = new Date(start * DAY);
+  for (let m = 0; m < 14; m++) {
+    const day = Date.UTC(first.getUTCFullYear(), first.getUTCMonth() + m, 1) / DAY;
+    if (day >= start && day < end) {
+      const mark = el('span', {}, MONTHS[new Date(day * DAY).getUTCMonth()]);
+      mark.style.left = share(day);
+      track.append(mark);
+    }
+  }
+  return track;
+}
+
+function between(name, from, to, share) {
+  const bar = el('div', {class: name, 'aria-hidden': 'true'});
+  bar.style.left = share(from);
+  bar.style.width = `calc(${share(to)} - ${share(from)})`;
+  return bar;
+}
+
+function line(page, sowing, row, axis) {
+  const sow = number(sowing.cells.sow);
+  const from = number(sowing.cells['bed-from']);
+  const by = number(sowing.cells['bed-by']);
+  const track = el('div', {class: 'track'});
+  if (by > sow) {
+    track.append(between('bar', sow, by, axis.share));
+  }
+  if (by >= from) {
+    track.append(between('bed', from, by, axis.share));
+  }
+  if (!Number.isNaN(sow)) {
+    track.append(thumb(page, sowing, row, sow, track, axis));
+  }
+  const day = el('small', {class: 'day'}, Number.isNaN(sow) ? 'no date' : words(sow));
+  return el('div', {class: 'line'}, el('div', {class: 'name'}, sowing.name, ' ', day), track);
+}
+
+function thumb(page, sowing, row, sow, track, {start, end, share}) {
+  let now = sow;
+  let timer = 0;
+  const handle = el('button', {
+    type: 'button',
+    class: 'thumb',
+    role: 'slider',
+    'data-at': `axis ${row}`,
+    'aria-label': `Day to sow ${sowing.name}`,
+    'aria-valuemin': start,
+    'aria-valuemax': end,
+  });
+  const move = (to) => {
+    now = Math.min(Math.max(Math.round(to), start), end);
+    handle.style.left = share(now);
+    handle.setAttribute('aria-valuenow', now);
+    handle.setAttribute('aria-valuetext', words(now));
+    const shown = track.parentElement?.querySelector('.day');
+    if (shown) {
+      shown.textContent = words(now);
+    }
+  };
+  const commit = () => {
+    clearTimeout(timer);
+    if (now !== sow) {
+      page.edit([{do: 'shift', row, days: String(now - sow)}]);
+    }
+  };
+  move(sow);
+  handle.addEventListener('keydown', (event) => {
+    const days = {ArrowLeft: -1, ArrowDown: -1, ArrowRight: 1, ArrowUp: 1, PageDown: -7, PageUp: 7}[event.key];
+    if (days) {
+      event.preventDefault();
+      move(now + days);
+      clearTimeout(timer);
+      timer = setTimeout(commit, 500);
+    } else if (event.key === 'Escape') {
+      move(sow);
+    }
+  });
+  handle.addEventListener('blur', commit);
+  handle.addEventListener('pointerdown', (event) => {
+    handle.setPointerCapture(event.pointerId);
+    const box = track.getBoundingClientRect();
+    const drag = (e) => move(start + ((e.clientX - box.left) / box.width) * (end - start));
+    handle.addEventListener('pointermove', drag);
+    const over = () => {
+      handle.removeEventListener('pointermove', drag);
+      commit();
+    };
+    handle.addEventListener('pointerup', over, {once: true});
+    handle.addEventListener('pointercancel', () => {
+      handle.removeEventListener('pointermove', drag);
+      move(sow);
+    }, {once: true});
+  });
+  return handle;
+}

@@ -1,0 +1,51 @@
+// The season, the rounds and the weather record.
+import {el, field} from '/fields.js';
+
+const DAYS = ['MONDAY', 'TUESDAY', 'WEDNESDAY', 'THURSDAY', 'FRIDAY', 'SATURDAY', 'SUNDAY'];
+
+export function weather(page) {
+  const {cells, own} = page.state.head;
+  const of = (key, label, more = {}) =>
+    field({
+      at: `head ${key}`,
+      value: cells[key] ?? '',
+      label,
+      isOwn: cells.extends && own.includes(key),
+      faults: page.state.faults.filter((f) => f.list === '' && (f.key === key || f.key === key.split('.')[0]) && f.key !== ''),
+      changed: (value) => page.edit([{do: 'head', key, value}]),
+      ...more,
+    });
+  const records = [...new Set([cells.weather ?? '', ...page.state.tables])].map((t) => [t, t]);
+  return [
+    el('fieldset', {}, el('legend', {}, 'The season'), el('div', {class: 'grid2'},
+      of('name', 'Name of the scenario', {isWide: true}),
+      of('season.start', 'First day'),
+      of('season.end', 'Last day'),
+    )),
+    el('fieldset', {}, el('legend', {}, 'The weather record'),
+      el('div', {class: 'grid2'},
+        of('weather', 'File', {choices: records, isWide: true}),
+        of('frost-at', 'A night is a frost at', {hint: '0 C'}),
+      ),
+      el('p', {class: 'hint'}, page.state.years ? `It covers the season in ${page.state.years}.` : 'It cannot be read yet.'),
+      el('div', {class: 'row'}, el('label', {for: 'record'}, 'Take another record (CSV with date,tmin,tmax)'), el('input', {
+        id: 'record',
+        type: 'file',
+        accept: '.csv,text/csv',
+        onchange: (event) => take(page, event.target.files[0]),
+      })),
+    ),
+    el('fieldset', {}, el('legend', {}, 'The rounds'), el('div', {class: 'grid2'},
+      of('rounds.at', 'At', {hint: '08:00'}),
+      of('rounds.rest', `Rest days, such as ${DAYS[6]}`, {hint: 'none'}),
+    )),
+  ];
+}
+
+/** Takes a file from this machine as the weather record; it is saved beside the scenario. */
+async function take(page, file) {
+  if (file) {
+    const name = file.name.replace(/[^\p{L}\p{N} ._-]/gu, '-');
+    await page.edit([{do: 'record', name, text: await file.text()}]);
+  }
+}

@@ -1,0 +1,210 @@
+package propcap.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.google.gson.JsonObject;
+import com.google.gson.JsonParser;
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.net.http.HttpClient;
+import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What the page gets from the server: the state, forecasts, answers, and news of them. */
+class PageTest {
+  @TempDir Path folder;
+  private Server server;
+  private Browser browser;
+  private BufferedReader news;
+  private InputStream stream;
+
+  @BeforeEach
+  void aPage() throws Exception {
+    server = Server.start(Farm.in(folder), 0, "test");
+    browser = new Browser(server.newLink());
+    HttpResponse<InputStream> events =
+        HttpClient.newHttpClient()
+            .send(
+                browser.request("/api/events").header("Cookie", browser.cookie()).build(),
+                HttpResponse.BodyHandlers.ofInputStream());
+    stream = events.body();
+    news = new BufferedReader(new InputStreamReader(stream, StandardCharsets.UTF_8));
+    assertThat(news.readLine()).startsWith("retry");
+  }
+
+  @AfterEach
+  void close() throws IOException {
+    server.close();
+    stream.close();
+  }
+
+  /** Waits for the first piece of news of a kind that fits. */
+  private JsonObject await(String what, java.util.function.Predicate<JsonObject> fits)
+      throws IOException {
+    String line = news.readLine();
+    while (line != null) {
+      if (line.equals("event: " + what)) {
+        JsonObject told =
+            JsonParser.parseString(news.readLine().substring("data: ".length())).getAsJsonObject();
+        if (fits.test(told)) {
+          return told;
+        }
+      }
+      line = news.readLine();
+    }
+    throw new AssertionError("the news ended without " + what);
+  }
+
+  private JsonObject forecast() throws IOException {
+    browser.post("/api/outlook", Map.of("file", ""));
+    while (true) {
+      await("forecast", told -> true);
+      JsonObject forecast = json(browser.get("/api/forecast"));
+      if (forecast.get("isWhole").getAsBoolean()
+          && forecast.get("version").equals(browser.state().get("version"))) {
+        return forecast;
+      }
+    }
+  }
+
+  private static JsonObject json(HttpResponse<String> reply) {
+    assertThat(reply.statusCode()).as(reply.body()).isEqualTo(200);
+    return JsonParser.parseString(reply.body()).getAsJsonObject();
+  }
+
+  @Test
+  void theForecastComesFromFewSpringsFirstAndThenFromAll() throws Exception {
+    browser.post("/api/outlook", Map.of("file", ""));
+    await("forecast", told -> true);
+    // It may be whole already by the time it is fetched; what counts is that it gets there.
+    JsonObject first = json(browser.get("/api/forecast"));
+    assertThat(first.get("seasons").getAsInt()).isIn(100, 1000);
+    JsonObject whole = forecast();
+    assertThat(whole.get("seasons").getAsInt()).isEqualTo(1000);
+    assertThat(whole.get("headlines").getAsJsonArray().get(0).getAsString())
+        .isEqualTo("Small spring: 1,000 springs, seed 1");
+  }
+
+  @Test
+  void lessRoomBringsFewerPlants() throws Exception {
+    double before = forecast().get("mean").getAsDouble();
+    assertThat(browser.spaces("House", 8).statusCode()).isEqualTo(200);
+    assertThat(forecast().get("mean").getAsDouble()).isLessThan(before);
+  }
+
+  @Test
+  void theSectionsAreThoseOfTheReport() throws Exception {
+    forecast();
+    browser.post("/api/forecast/save", Map.of());
+    String report = Files.readString(folder.resolve("results/small/report.html"));
+    for (String id : List.of("plants", "room", "waiting", "losses", "moves")) {
+      String section = browser.get("/api/section?id=" + id).body().strip();
+      assertThat(report).as(id).contains(section);
+    }
+    assertThat(report).contains(browser.get("/report.css").body().strip());
+  }
+
+  @Test
+  void aFaultIsShownAtItsFieldInTheCheckersWords() {
+    browser.edit(Map.of("do", "place", "name", "Chamber", "key", "spaces", "value", "many"));
+    JsonObject fault = browser.state().getAsJsonArray("faults").get(0).getAsJsonObject();
+    assertThat(fault.get("list").getAsString()).isEqualTo("places");
+    assertThat(fault.get("row").getAsInt()).isZero();
+    assertThat(fault.get("key").getAsString()).isEqualTo("spaces");
+    assertThat(fault.get("words").getAsString())
+        .isEqualTo("spaces of Chamber is 'many'; a whole number from 0 to 1000000");
+  }
+
+  @Test
+  void anAnswerIsSavedWhereAndAsTheCommandWouldSaveIt() throws Exception {
+    String file =
+        json(browser.post("/api/what-if", Map.of("title", "More"))).get("file").getAsString();
+    assertThat(
+            browser
+                .post(
+                    "/api/edit",
+                    Map.of(
+                        "file",
+                        file,
+                        "version",
+                        browser.state().get("version").getAsLong(),
+                        "edits",
+                        List.of(
+                            Map.of(
+                                "do", "place", "name", "Chamber", "key", "spaces", "value", "30"))))
+                .statusCode())
+        .isEqualTo(200);
+    long id = json(browser.post("/api/ask", Map.of("question", "compare"))).get("id").getAsLong();
+    await(
+        "study",
+        told -> told.get("id").getAsLong() == id && told.get("stage").getAsString().equals("done"));
+    JsonObject answer = json(browser.get("/api/answer?id=" + id));
+    assertThat(answer.get("html").getAsString())
+        .contains("More")
+        .contains("<svg")
+        .contains("<table");
+    json(browser.post("/api/answer/save", Map.of("id", id)));
+    assertThat(folder.resolve("results/small-compare/comparison.html")).exists();
+    assertThat(folder.resolve("results/small-compare/comparison.json")).exists();
+  }
+
+  @Test
+  void aQuestionThatIsStoppedIsOver() throws Exception {
+    long id =
+        json(browser.post("/api/ask", Map.of("question", "bottleneck", "steps", 20)))
+            .get("id")
+            .getAsLong();
+    await(
+        "study",
+        told ->
+            told.get("id").getAsLong() == id && told.get("stage").getAsString().equals("running"));
+    json(browser.post("/api/stop", Map.of("id", id)));
+    await(
+        "study",
+        told ->
+            told.get("id").getAsLong() == id && told.get("stage").getAsString().equals("stopped"));
+    assertThat(browser.get("/api/answer?id=" + id).statusCode()).isEqualTo(404);
+    assertThat(browser.get("/api/studies").body()).isEqualTo("[]");
+  }
+
+  @Test
+  void aQuestionThatMakesNoSenseSaysWhatWould() throws Exception {
+    assertThat(browser.post("/api/ask", Map.of("question", "compare")).body())
+        .contains("put a what-if beside");
+    long id =
+        json(browser.post(
+                "/api/ask",
+                Map.of(
+                    "question",
+                    "size",
+                    "place",
+                    "Chambre",
+                    "from",
+                    1,
+                    "to",
+                    9,
+                    "step",
+                    2,
+                    "goal",
+                    "met>=90%")))
+            .get("id")
+            .getAsLong();
+    JsonObject failed =
+        await(
+            "study",
+            told ->
+                told.get("id").getAsLong() == id
+                    && told.get("stage").getAsString().equals("failed"));
+    assertThat(failed.get("trouble").getAsString()).contains("Chambre");
+  }
+}

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.SplittableRandom;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -152,10 +153,10 @@ final class RandomYaml {
         }
         String key = keys.get(luck.nextInt(keys.size()));
         path.add(Step.to(key));
-        at = map.get(key);
+        at = get(map, key);
       } else if (at instanceof List<?> list && list.get(0) instanceof Map) {
         Object item = list.get(luck.nextInt(list.size()));
-        path.add(Step.toItem("name", ((Map<?, ?>) item).get("name").toString()));
+        path.add(Step.toItem("name", get((Map<?, ?>) item, "name").toString()));
         at = item;
       }
       boolean isEnd =
@@ -202,8 +203,12 @@ final class RandomYaml {
           .collect(Collectors.toList());
     }
     Map<Object, Object> map = new LinkedHashMap<>((Map<?, ?>) at);
-    map.put(step.key(), rest.isEmpty() ? value : with(map.get(step.key()), rest, value));
+    map.put(step.key(), rest.isEmpty() ? value : with(get(map, step.key()), rest, value));
     return map;
+  }
+
+  private static Object get(Map<?, ?> map, String key) {
+    return Objects.requireNonNull(map.get(key));
   }
 
   private static boolean isNamed(Object item, Step step) {
@@ -225,7 +230,7 @@ final class RandomYaml {
       return left;
     }
     Map<Object, Object> map = new LinkedHashMap<>((Map<?, ?>) at);
-    Object now = rest.isEmpty() ? List.of() : removed(map.get(step.key()), rest);
+    Object now = rest.isEmpty() ? List.of() : removed(get(map, step.key()), rest);
     if (isEmpty(now)) {
       map.remove(step.key());
     } else {

@@ -53,7 +53,7 @@ class HostileRequestsTest {
 
   /** Sends lines as they are, which no well-behaved client would. */
   private String raw(String... lines) throws IOException {
-    try (Socket socket = new Socket("127.0.0.1", browser.port())) {
+    try (Socket socket = new Socket(InetAddress.getLoopbackAddress(), browser.port())) {
       OutputStream out = socket.getOutputStream();
       out.write((String.join("\r\n", lines) + "\r\n\r\n").getBytes(StandardCharsets.UTF_8));
       out.flush();
@@ -231,7 +231,7 @@ class HostileRequestsTest {
 
   @Test
   void aBodyThatDoesNotSayItsLengthIsReadNoFurtherThanItMayBe() throws IOException {
-    try (Socket socket = new Socket("127.0.0.1", browser.port())) {
+    try (Socket socket = new Socket(InetAddress.getLoopbackAddress(), browser.port())) {
       OutputStream out = socket.getOutputStream();
       String head =
           String.join(

@@ -1,0 +1,160 @@
+package propcap.web;
+
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.io.File;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.logging.Level;
+import java.util.stream.Stream;
+import org.openqa.selenium.By;
+import org.openqa.selenium.Keys;
+import org.openqa.selenium.NoSuchElementException;
+import org.openqa.selenium.OutputType;
+import org.openqa.selenium.StaleElementReferenceException;
+import org.openqa.selenium.WebElement;
+import org.openqa.selenium.chrome.ChromeDriver;
+import org.openqa.selenium.chrome.ChromeDriverService;
+import org.openqa.selenium.chrome.ChromeOptions;
+import org.openqa.selenium.logging.LogType;
+import org.openqa.selenium.logging.LoggingPreferences;
+import org.openqa.selenium.support.ui.WebDriverWait;
+
+/** The system's own Chromium without a window, and what a grower does in it. */
+final class Chromium implements AutoCloseable {
+  private static final Duration PATIENCE = Duration.ofSeconds(90);
+
+  private final ChromeDriver driver;
+
+  private Chromium(ChromeDriver driver) {
+    this.driver = driver;
+  }
+
+  /** Starts it, or skips the test with a word. */
+  static Chromium start(int width, int height) {
+    assumeTrue(System.getenv("CI") == null, "CI is set: no browser is started");
+    Optional<File> browser = program("chromium");
+    Optional<File> driver = program("chromedriver");
+    assumeTrue(
+        browser.isPresent() && driver.isPresent(),
+        "chromium or chromium-driver is not installed: the page is not opened in a browser");
+    ChromeOptions options = new ChromeOptions();
+    options.setBinary(browser.orElseThrow());
+    options.addArguments(
+        "--headless=new",
+        "--no-sandbox",
+        "--disable-gpu",
+        "--disable-quic",
+        "--no-first-run",
+        "--disable-background-networking",
+        "--disable-component-update",
+        "--disable-sync");
+    // A window without a head can be no narrower than 500 pixels; a phone that is emulated can.
+    options.setExperimentalOption(
+        "mobileEmulation",
+        Map.of(
+            "deviceMetrics",
+            Map.of("width", width, "height", height, "pixelRatio", 1.0, "touch", false)));
+    LoggingPreferences logs = new LoggingPreferences();
+    logs.enable(LogType.BROWSER, Level.WARNING);
+    options.setCapability("goog:loggingPrefs", logs);
+    ChromeDriverService service =
+        new ChromeDriverService.Builder().usingDriverExecutable(driver.orElseThrow()).build();
+    return new Chromium(new ChromeDriver(service, options));
+  }
+
+  private static Optional<File> program(String name) {
+    return Stream.of(System.getenv("PATH").split(File.pathSeparator, -1))
+        .map(dir -> new File(dir, name))
+        .filter(File::canExecute)
+        .findFirst();
+  }
+
+  ChromeDriver driver() {
+    return driver;
+  }
+
+  void open(String link) {
+    driver.get(link);
+    find("[data-at='place Chamber spaces']");
+  }
+
+  /** Waits for what a page that redraws itself shows at last. */
+  <T> T await(Function<ChromeDriver, T> what) {
+    return new WebDriverWait(driver, PATIENCE)
+        .ignoring(StaleElementReferenceException.class, NoSuchElementException.class)
+        .until(d -> what.apply(driver));
+  }
+
+  WebElement find(String css) {
+    return await(d -> d.findElement(By.cssSelector(css)));
+  }
+
+  void click(String css) {
+    boolean done =
+        await(
+            d -> {
+              WebElement element = d.findElement(By.cssSelector(css));
+              // Else it may end up under the strip at a phone's bottom edge.
+              d.executeScript("arguments[0].scrollIntoView({block: 'center'})", element);
+              element.click();
+              return true;
+            });
+    assert done;
+  }
+
+  void tab(String name) {
+    click("[data-tab='" + name + "']");
+  }
+
+  /** Types in the place of what a field holds, and goes on to the next. */
+  void type(String css, String text) {
+    WebElement field = find(css);
+    field.click();
+    field.sendKeys(Keys.chord(Keys.CONTROL, "a"), text, Keys.TAB);
+  }
+
+  String text(String css) {
+    return await(d -> d.findElement(By.cssSelector(css)).getText());
+  }
+
+  /** All plants on time, once all springs are tried. */
+  double wholeForecast() {
+    return wholeForecastOtherThan(Double.NaN);
+  }
+
+  /** The same after a change that must make it another. */
+  double wholeForecastOtherThan(double before) {
+    return await(
+        d -> {
+          WebElement shown = d.findElement(By.id("on-time"));
+          boolean isStale = !d.findElements(By.cssSelector("#outlook-body.stale")).isEmpty();
+          Double mean = Double.valueOf(String.valueOf(shown.getDomAttribute("data-mean")));
+          boolean isWhole = "1000".equals(shown.getDomAttribute("data-seasons")) && !isStale;
+          return isWhole && mean != before ? mean : null;
+        });
+  }
+
+  /** What the page complained of. */
+  String complaints() {
+    return String.join(
+        "\n",
+        driver.manage().logs().get(LogType.BROWSER).getAll().stream()
+            .map(Object::toString)
+            .toList());
+  }
+
+  void picture(Path file) throws IOException {
+    Files.write(file, driver.getScreenshotAs(OutputType.BYTES));
+  }
+
+  @Override
+  public void close() {
+    driver.quit();
+  }
+}

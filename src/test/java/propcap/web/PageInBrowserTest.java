@@ -1,0 +1,294 @@
+package propcap.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.openqa.selenium.By;
+import org.openqa.selenium.JavascriptExecutor;
+import org.openqa.selenium.Keys;
+import org.openqa.selenium.WebElement;
+import org.openqa.selenium.interactions.Actions;
+
+/** The page in a real browser; skipped where there is none, and in CI. */
+class PageInBrowserTest {
+  private static final int WIDE = 1400;
+  private static final int PHONE = 360;
+
+  @TempDir Path folder;
+  private Server server;
+  private Path scenario;
+
+  @BeforeEach
+  void aServer() throws IOException {
+    scenario = Farm.in(folder);
+    server = Server.start(scenario, 0, "test");
+  }
+
+  @AfterEach
+  void close() {
+    server.close();
+  }
+
+  @Test
+  void spacesAreChangedTheForecastFollowsAndAllIsSaved() throws Exception {
+    try (Chromium page = Chromium.start(WIDE, 1000)) {
+      page.open(server.newLink());
+      double before = page.wholeForecast();
+      double wide = Double.parseDouble(page.find("#band").getDomAttribute("data-half"));
+      assertThat(wide).isPositive();
+      page.type("[data-at='place House spaces']", "8");
+      assertThat(page.wholeForecastOtherThan(before)).isLessThan(before);
+      assertThat(page.text("#change")).contains("fewer than before the change");
+      assertThat(Files.readString(scenario)).isEqualTo(Farm.SCENARIO);
+      page.click("#save");
+      assertThat(
+              page.<Boolean>await(
+                  d -> d.findElement(By.id("unsaved")).getText().equals("All is saved")))
+          .isTrue();
+      assertThat(Files.readString(scenario))
+          .isEqualTo(
+              Farm.SCENARIO.replace(
+                  "{name: House, kind: table, spaces: 80", "{name: House, kind: table, spaces: 8"));
+      page.driver().navigate().refresh();
+      assertThat(page.find("[data-at='place House spaces']").getDomProperty("value"))
+          .isEqualTo("8");
+      page.click("#undo");
+      assertThat(
+              page.<Boolean>await(
+                  d ->
+                      "80"
+                          .equals(
+                              d.findElement(By.cssSelector("[data-at='place House spaces']"))
+                                  .getDomProperty("value"))))
+          .isTrue();
+      assertThat(page.complaints()).isEmpty();
+    }
+  }
+
+  @Test
+  void aSecondChamberIsPutBesideComparedAndItsAnswerSaved() {
+    try (Chromium page = Chromium.start(WIDE, 1000)) {
+      page.open(server.newLink());
+      page.click("#what-if");
+      page.type("#d-title", "A second chamber");
+      page.click("#dialog button[type='submit']");
+      page.find("[data-file='a-second-chamber.yaml'][aria-pressed='true']");
+      page.click("[data-at='like Chamber']");
+      page.click("#dialog button[type='submit']");
+      page.find("[data-place='Chamber 2']");
+      assertThat(page.text("#pairs")).contains("A second chamber");
+      page.tab("questions");
+      page.click("[data-at='ask compare']");
+      assertThat(page.text("#answer h2")).isNotEmpty();
+      page.click("#save-answer");
+      assertThat(
+              page.<Boolean>await(
+                  d ->
+                      d.findElement(By.id("answer"))
+                          .getText()
+                          .contains("results/small-compare/comparison.html")))
+          .isTrue();
+      assertThat(folder.resolve("results/small-compare/comparison.html")).exists();
+      assertThat(page.complaints()).isEmpty();
+    }
+  }
+
+  @Test
+  void aWrongFieldSaysSoAndTheDraftComesBack() throws Exception {
+    try (Chromium page = Chromium.start(WIDE, 1000)) {
+      page.open(server.newLink());
+      page.tab("sowings");
+      page.type("[data-at='sowing 0 trays']", "many");
+      String fault = page.text("[data-at='sowing 0 trays'] + .fault");
+      assertThat(fault).contains("trays of cabbage-1 is 'many'", "a whole number");
+      assertThat(page.find("[data-at='sowing 0 trays']").getDomAttribute("aria-invalid"))
+          .isEqualTo("true");
+    }
+    server.close();
+    server = Server.start(scenario, 0, "test");
+    try (Chromium page = Chromium.start(WIDE, 1000)) {
+      page.open(server.newLink());
+      assertThat(page.text("#notices")).contains("What you had not saved is back");
+      page.tab("sowings");
+      assertThat(page.find("[data-at='sowing 0 trays']").getDomProperty("value")).isEqualTo("many");
+      assertThat(Files.readString(folder.resolve("sowings.csv"))).isEqualTo(Farm.PLAN);
+    }
+  }
+
+  @Test
+  void whatIsCopiedInASpreadsheetCanBePasted() {
+    try (Chromium page = Chromium.start(WIDE, 1000)) {
+      page.open(server.newLink());
+      page.tab("sowings");
+      WebElement field = page.find("[data-at='sowing 1 sow']");
+      ((JavascriptExecutor) page.driver())
+          .executeScript(
+              "const d = new DataTransfer(); d.setData('text/plain', arguments[1]);"
+                  + "arguments[0].dispatchEvent(new ClipboardEvent('paste', {clipboardData: d, bubbles: true, cancelable: true}));",
+              field,
+              "2027-03-05\t31\t2,000\n09.03.2027\t12\t900\n");
+      assertThat(page.find("[data-at='sowing 2 sow']").getDomProperty("value"))
+          .isEqualTo("2027-03-09");
+      assertThat(page.find("[data-at='sowing 1 plants-needed']").getDomProperty("value"))
+          .isEqualTo("2000");
+      assertThat(page.find("[data-at='sowing 1 trays']").getDomProperty("value")).isEqualTo("31");
+    }
+  }
+
+  @Test
+  void aSowingIsDraggedAlongTheAxisAndMovedByKeys() {
+    try (Chromium page = Chromium.start(WIDE, 1000)) {
+      page.open(server.newLink());
+      page.tab("sowings");
+      page.click("[data-at='view axis']");
+      WebElement handle = page.find("[data-at='axis 0']");
+      new Actions(page.driver()).clickAndHold(handle).moveByOffset(60, 0).release().perform();
+      String dragged = page.await(d -> moved(page, "20 Feb"));
+      assertThat(dragged).endsWith("Mar");
+      page.find("[data-at='axis 1']").sendKeys(Keys.PAGE_DOWN, Keys.ARROW_RIGHT);
+      assertThat(
+              page.<Boolean>await(
+                  d ->
+                      d.findElement(By.cssSelector("[data-at='axis 1']"))
+                          .getDomAttribute("aria-valuetext")
+                          .equals("23 Feb")))
+          .isTrue();
+      page.click("[data-at='view table']");
+      assertThat(
+              page.<Boolean>await(
+                  d ->
+                      "2027-02-23"
+                          .equals(
+                              d.findElement(By.cssSelector("[data-at='sowing 1 sow']"))
+                                  .getDomProperty("value"))))
+          .isTrue();
+    }
+  }
+
+  private static @Nullable String moved(Chromium page, String from) {
+    String now =
+        page.driver()
+            .findElement(By.cssSelector("[data-at='axis 0']"))
+            .getDomAttribute("aria-valuetext");
+    return Objects.equals(now, from) ? null : now;
+  }
+
+  /** Goes on with the key for it until the element is reached. */
+  private static void tabTo(Chromium page, String css) {
+    for (int i = 0; i < 200; i++) {
+      WebElement active = page.driver().switchTo().activeElement();
+      Object isThere =
+          ((JavascriptExecutor) page.driver())
+              .executeScript("return arguments[0].matches(arguments[1])", active, css);
+      if (Boolean.TRUE.equals(isThere)) {
+        return;
+      }
+      new Actions(page.driver()).sendKeys(Keys.TAB).perform();
+    }
+    throw new AssertionError("the key never came to " + css);
+  }
+
+  private static void press(Chromium page, CharSequence... keys) {
+    new Actions(page.driver()).sendKeys(String.join("", keys)).perform();
+  }
+
+  @Test
+  void allCanBeDoneByKeyboard() throws Exception {
+    try (Chromium page = Chromium.start(WIDE, 1000)) {
+      page.open(server.newLink());
+      double before = page.wholeForecast();
+      tabTo(page, "[data-tab='places']");
+      press(page, Keys.ARROW_RIGHT);
+      page.find("[data-tab='sowings'][aria-selected='true']");
+      press(page, Keys.ARROW_LEFT);
+      tabTo(page, "[data-at='place House spaces']");
+      press(page, "8", Keys.ENTER);
+      assertThat(page.wholeForecastOtherThan(before)).isLessThan(before);
+      assertThat(page.driver().switchTo().activeElement().getDomAttribute("data-at"))
+          .isEqualTo("place House spaces");
+      new Actions(page.driver()).keyDown(Keys.CONTROL).sendKeys("s").keyUp(Keys.CONTROL).perform();
+      assertThat(
+              page.<Boolean>await(
+                  d -> d.findElement(By.id("unsaved")).getText().equals("All is saved")))
+          .isTrue();
+      assertThat(Files.readString(scenario)).contains("spaces: 8,");
+    }
+  }
+
+  @Test
+  void nothingIsWiderThanAPhone() {
+    try (Chromium page = Chromium.start(PHONE, 780)) {
+      page.open(server.newLink());
+      page.wholeForecast();
+      for (String tab : List.of("places", "sowings", "crops", "", "questions")) {
+        page.tab(tab);
+        Object wide =
+            ((JavascriptExecutor) page.driver())
+                .executeScript("return document.documentElement.scrollWidth");
+        assertThat(((Number) Objects.requireNonNull(wide)).intValue())
+            .as("tab %s", tab)
+            .isLessThanOrEqualTo(PHONE);
+      }
+      page.tab("places");
+      page.type("[data-at='place Chamber spaces']", "9");
+      assertThat(
+              page.<Boolean>await(d -> d.findElement(By.id("strip")).getText().contains("on time")))
+          .isTrue();
+    }
+  }
+
+  @Test
+  void axeFindsNothingSerious() throws Exception {
+    for (int width : List.of(WIDE, PHONE)) {
+      try (Chromium page = Chromium.start(width, 900)) {
+        page.open(server.newLink());
+        page.wholeForecast();
+        page.click("#outlook details[data-open='plants'] summary");
+        List<String> found = new ArrayList<>();
+        for (String tab : List.of("places", "sowings", "crops", "", "questions")) {
+          page.tab(tab);
+          found.addAll(serious(page, tab));
+        }
+        page.tab("sowings");
+        page.type("[data-at='sowing 0 trays']", "many");
+        page.find("[data-at='sowing 0 trays'] + .fault");
+        found.addAll(serious(page, "a fault"));
+        page.click("[data-at='view axis']");
+        found.addAll(serious(page, "the axis"));
+        page.click("#what-if");
+        found.addAll(serious(page, "a dialog"));
+        assertThat(found).as("at %s pixels", width).isEmpty();
+      }
+      Files.deleteIfExists(folder.resolve(".small.draft.json"));
+      server.close();
+      server = Server.start(scenario, 0, "test");
+    }
+  }
+
+  /** What axe calls serious or critical, with an element that has it. */
+  private static List<String> serious(Chromium page, String where) throws IOException {
+    try (InputStream in = PageInBrowserTest.class.getResourceAsStream("/axe.min.js")) {
+      String axe = new String(Objects.requireNonNull(in).readAllBytes(), StandardCharsets.UTF_8);
+      ((JavascriptExecutor) page.driver()).executeScript(axe + "; window.axe = axe;");
+    }
+    Object result =
+        ((JavascriptExecutor) page.driver())
+            .executeAsyncScript(
+                "const done = arguments[0]; axe.run(document).then(r => done(r.violations"
+                    + ".filter(v => v.impact === 'serious' || v.impact === 'critical')"
+                    + ".map(v => v.id + ' at ' + v.nodes.slice(0, 3).map(n => n.html.slice(0, 160)).join(' | '))));");
+    return ((List<?>) Objects.requireNonNull(result)).stream().map(r -> where + ": " + r).toList();
+  }
+}

@@ -13,6 +13,7 @@ import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.lang.ArchRule;
+import java.nio.file.Files;
 import java.time.Clock;
 import java.util.Arrays;
 import java.util.Date;
@@ -127,6 +128,43 @@ class ArchitectureTest {
   @Test
   void theSolverIsUsedOnlyByPlan() {
     onlyIn("org.chocosolver..", "propcap.plan..").check(HOUSE);
+  }
+
+  @Test
+  void onlyWebServes() {
+    onlyIn("com.sun.net.httpserver..", "propcap.web..").check(HOUSE);
+  }
+
+  @Test
+  void yamlIsUsedOnlyByFiles() {
+    onlyIn("org.snakeyaml..", "propcap.files..").check(HOUSE);
+  }
+
+  /** What the page writes goes through the one class that knows the scenario's folder. */
+  @Test
+  void inWebOnlyTheFolderAndTheDraftsFileWrite() {
+    writingIn("propcap.web..", "Folder", "DraftFile").check(HOUSE);
+    assertThat(writingIn("propcap.web..", "DraftFile").evaluate(HOUSE).hasViolation()).isTrue();
+  }
+
+  private static ArchRule writingIn(String room, String... writers) {
+    return noClasses()
+        .that()
+        .resideInAPackage(room)
+        .and(
+            describe(
+                "are none of " + String.join(", ", writers),
+                each -> !Arrays.asList(writers).contains(each.getSimpleName())))
+        .should()
+        .callMethodWhere(
+            target(
+                describe(
+                    "a method of Files that writes",
+                    called ->
+                        called.getOwner().isEquivalentTo(Files.class)
+                            && called
+                                .getName()
+                                .matches("(write|copy|move|delete|create|newOutput|set).*"))));
   }
 
   private static ArchRule onlyIn(String library, String... rooms) {

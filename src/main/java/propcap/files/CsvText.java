@@ -6,6 +6,7 @@ import de.siegmar.fastcsv.reader.CsvRecord;
 import de.siegmar.fastcsv.reader.FieldMismatchStrategy;
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 
@@ -59,13 +60,19 @@ public final class CsvText {
     return rows;
   }
 
-  /** The text with the fields of the row that starts on a line changed, by column. */
-  public static String set(String text, int line, Map<String, String> fields) {
+  /** The text with fields changed by column, in the rows that start on these lines. */
+  public static String set(String text, Map<Integer, Map<String, String>> changes) {
     CsvText csv = new CsvText(text);
-    Row row = csv.row(line);
-    return text.substring(0, row.from())
-        + csv.written(row.fields(), fields)
-        + text.substring(row.to());
+    String changed = text;
+    // From the end, so that what comes before stays where it is.
+    for (int line : changes.keySet().stream().sorted(Comparator.reverseOrder()).toList()) {
+      Row row = csv.row(line);
+      changed =
+          changed.substring(0, row.from())
+              + csv.written(row.fields(), changes.getOrDefault(line, Map.of()))
+              + changed.substring(row.to());
+    }
+    return changed;
   }
 
   /** The text with one row more at its end. */

@@ -8,6 +8,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import propcap.files.YamlText.Step;
 
 /**
@@ -19,6 +20,7 @@ public final class Pen {
   private final Path scenario;
   private final Path folder;
   private Drafts drafts;
+  private @Nullable Path plan;
 
   public Pen(Path scenario, Drafts drafts) {
     this.scenario = scenario.toAbsolutePath().normalize();
@@ -129,37 +131,56 @@ public final class Pen {
     return scenario;
   }
 
-  /** Puts a column of a sowing, by its number in the plan. */
-  public void setSowing(int row, String column, String text) throws IOException {
-    Written.Entry sowing = Written.of(scenario, drafts).sowings().get(row);
-    boolean isListed = isExtending() && !isNamedHere("sowings");
-    if (isListed && !column.equals("id") && !sowing.name().contains("*")) {
-      List<Step> change = List.of(Step.to("sowings"), Step.toItem("match", sowing.name()));
-      put(scenario, path(change, column), text.isEmpty() ? new Quoted("") : text);
+  /** Puts columns of sowings, each by its number in the plan. */
+  public void setSowings(Map<Integer, Map<String, String>> rows) throws IOException {
+    List<Written.Entry> sowings = Written.of(scenario, drafts).sowings();
+    boolean isPlain =
+        rows.entrySet().stream()
+            .noneMatch(
+                row ->
+                    row.getValue().containsKey("id")
+                        || sowings.get(row.getKey()).name().contains("*"));
+    if (isExtending() && !isNamedHere("sowings") && isPlain) {
+      for (Map.Entry<Integer, Map<String, String>> row : rows.entrySet()) {
+        change(sowings.get(row.getKey()).name(), row.getValue());
+      }
       return;
     }
-    Path plan = ownPlan();
-    write(plan, CsvText.set(text(plan), lineOf(row), Map.of(column, text)));
+    Path file = ownPlan();
+    List<Written.Entry> own = Written.of(scenario, drafts).sowings();
+    Map<Integer, Map<String, String>> lines = new LinkedHashMap<>();
+    rows.forEach((row, columns) -> lines.put(own.get(row).line(), columns));
+    write(file, CsvText.set(text(file), lines));
+  }
+
+  /** Writes a change to another scenario's sowing. */
+  private void change(String id, Map<String, String> columns) throws IOException {
+    List<Step> change = List.of(Step.to("sowings"), Step.toItem("match", id));
+    for (Map.Entry<String, String> column : columns.entrySet()) {
+      Object value = column.getValue().isEmpty() ? new Quoted("") : column.getValue();
+      put(scenario, path(change, column.getKey()), value);
+    }
   }
 
   /** Adds a sowing at the plan's end. */
   public void addSowing(Map<String, String> columns) throws IOException {
-    Path plan = ownPlan();
-    write(plan, CsvText.add(text(plan), columns));
+    Path own = ownPlan();
+    write(own, CsvText.add(text(own), columns));
   }
 
   /** Takes a sowing out, by its number in the plan. */
   public void removeSowing(int row) throws IOException {
-    Path plan = ownPlan();
-    write(plan, CsvText.remove(text(plan), lineOf(row)));
-  }
-
-  private int lineOf(int row) {
-    return Written.of(scenario, drafts).sowings().get(row).line();
+    Path own = ownPlan();
+    write(own, CsvText.remove(text(own), Written.of(scenario, drafts).sowings().get(row).line()));
   }
 
   /** A scenario that changes another's plan takes a whole one of its own where rows come or go. */
   private Path ownPlan() throws IOException {
+    Path known = plan;
+    return known == null ? plan = findPlan() : known;
+  }
+
+  private Path findPlan() throws IOException {
     if (isNamedHere("sowings") || !isExtending()) {
       return ownFile("sowings", ".csv");
     }
@@ -169,10 +190,10 @@ public final class Pen {
       sowing.cells().forEach((column, cell) -> row.put(column, cell.text()));
       rows.add(row);
     }
-    Path plan = newFile("sowings", ".csv");
-    write(plan, CsvText.of(SowingPlan.COLUMNS, rows));
-    put(scenario, List.of(Step.to("sowings")), plan.getFileName().toString());
-    return plan;
+    Path copy = newFile("sowings", ".csv");
+    write(copy, CsvText.of(SowingPlan.COLUMNS, rows));
+    put(scenario, List.of(Step.to("sowings")), copy.getFileName().toString());
+    return copy;
   }
 
   /** The file that a key names, in the scenario's folder; a copy there of one that lies outside. */

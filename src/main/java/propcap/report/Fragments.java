@@ -66,6 +66,12 @@ public final class Fragments {
     return PlantsSection.safe(forecast) + " of " + forecast.sowings().size();
   }
 
+  /** Scenarios side by side in a small table, the first and what differs from it. */
+  public static String sideBySide(Comparison comparison) {
+    Sheet sheet = new SideBySide(comparison).sheet();
+    return Templates.fill("sheet.jte", sheet).replace(" ± ", "\u00a0±\u00a0");
+  }
+
   public static String of(Comparison comparison) {
     return parts(ComparisonPage.of(comparison, ""));
   }

@@ -51,12 +51,19 @@ final class Desk {
     void with(Pen pen, Written written) throws IOException, RefusedException;
   }
 
-  /** The desk at one moment. */
+  /**
+   * The desk at one moment.
+   *
+   * @param scenarios the one that was opened, and those beside it
+   * @param titles their names; empty where they have none
+   */
   record View(
       long version,
       Folder folder,
       Path scenario,
       Path shown,
+      List<Path> scenarios,
+      List<String> titles,
       Draft draft,
       Reading reading,
       List<Path> conflicts,
@@ -71,6 +78,8 @@ final class Desk {
         folder,
         scenario,
         shown,
+        scenarios(),
+        scenarios().stream().map(s -> reading(s).written().head().name()).toList(),
         draft,
         reading(shown),
         draft.conflicts(),

@@ -25,8 +25,23 @@ record Edits(Folder folder, List<Asked> edits) {
     if (edits.size() > MOST) {
       throw RefusedException.bad("more than " + MOST + " changes at once");
     }
+    Map<Integer, Map<String, String>> sowings = new LinkedHashMap<>();
     for (Asked edit : edits) {
+      if (edit.text("do").equals("sowing")) {
+        sowings.computeIfAbsent(row(edit), r -> new LinkedHashMap<>()).putAll(keyed(edit));
+        continue;
+      }
+      flush(sowings, pen);
       write(edit, pen, written);
+    }
+    flush(sowings, pen);
+  }
+
+  /** Many fields that were pasted are written at once. */
+  private static void flush(Map<Integer, Map<String, String>> sowings, Pen pen) throws IOException {
+    if (!sowings.isEmpty()) {
+      pen.setSowings(sowings);
+      sowings.clear();
     }
   }
 
@@ -42,7 +57,6 @@ record Edits(Folder folder, List<Asked> edits) {
       case "remove-place" -> pen.removePlace(name(edit));
       case "crop" -> pen.setCrop(name(edit), key(edit), edit.text("value"));
       case "add-crop" -> addCrop(edit, pen, written);
-      case "sowing" -> pen.setSowing(row(edit), key(edit), edit.text("value"));
       case "shift" -> shift(edit, pen, written);
       case "add-sowing" -> pen.addSowing(keyed(edit));
       case "remove-sowing" -> pen.removeSowing(row(edit));
@@ -86,17 +100,18 @@ record Edits(Folder folder, List<Asked> edits) {
       throws IOException, RefusedException {
     int days = edit.number("days", -400, 400);
     int row = row(edit);
-    Written.Entry sowing = written.sowings().get(row);
+    Map<String, String> moved = new LinkedHashMap<>();
     for (String column : List.of("sow", "resow-until")) {
-      String date = sowing.text(column);
+      String date = written.sowings().get(row).text(column);
       if (!date.isEmpty()) {
         try {
-          pen.setSowing(row, column, LocalDate.parse(date).plusDays(days).toString());
+          moved.put(column, LocalDate.parse(date).plusDays(days).toString());
         } catch (DateTimeException e) {
           throw RefusedException.bad(column + " is no date: '" + date + "'");
         }
       }
     }
+    pen.setSowings(Map.of(row, moved));
   }
 
   private static int row(Asked edit) throws RefusedException {

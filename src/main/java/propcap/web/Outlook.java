@@ -143,11 +143,13 @@ final class Outlook {
       sections.add(each);
     }
     json.add("sections", sections);
-    json.add("sideBySide", sideBySide(shown));
+    json.add("verdicts", verdicts(shown));
+    Comparison comparison = shown.comparison();
+    json.addProperty("sideBySide", comparison == null ? "" : Fragments.sideBySide(comparison));
     return json;
   }
 
-  private static JsonArray sideBySide(Seen shown) {
+  private static JsonArray verdicts(Seen shown) {
     JsonArray rows = new JsonArray();
     Comparison comparison = shown.comparison();
     if (comparison != null) {

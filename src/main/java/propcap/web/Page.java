@@ -148,7 +148,7 @@ final class Page implements AutoCloseable {
   }
 
   private Reply state(String file) throws IOException, RefusedException {
-    return Reply.json(State.of(desk.view(file), desk.scenarios()));
+    return Reply.json(State.of(desk.view(file)));
   }
 
   private Reply studies() {

@@ -19,17 +19,18 @@ final class State {
     this.view = view;
   }
 
-  static JsonObject of(Desk.View view, List<Path> scenarios) throws IOException {
-    return new State(view).json(scenarios);
+  static JsonObject of(Desk.View view) throws IOException {
+    return new State(view).json();
   }
 
-  private JsonObject json(List<Path> scenarios) throws IOException {
+  private JsonObject json() throws IOException {
     Folder folder = view.folder();
     JsonObject json = new JsonObject();
     json.addProperty("version", view.version());
     json.addProperty("base", folder.name(view.scenario()));
     json.addProperty("shown", folder.name(view.shown()));
-    json.add("scenarios", names(scenarios.stream().map(folder::name).toList()));
+    json.add("scenarios", names(view.scenarios().stream().map(folder::name).toList()));
+    json.add("titles", names(view.titles()));
     json.add(
         "changed",
         names(view.draft().drafts().texts().keySet().stream().map(folder::name).sorted().toList()));

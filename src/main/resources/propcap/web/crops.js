@@ -7,7 +7,7 @@ const GROUPS = [
     ['seeds-per-cell', 'Seeds a cell', '1'],
     ['germination.rate', 'Germination rate'],
     ['germination.tested-seeds', 'Seeds tested', 'none: certain'],
-    ['germination.tray-correlation', 'Trays alike by', '0'],
+    ['germination.tray-correlation', 'Trays differ by', '0'],
     ['germinate-in', 'Germinates in, best first'],
   ]],
   ['Coming up', [

@@ -143,9 +143,12 @@ function band() {
 }
 
 function sideBySide() {
-  if (!now.sideBySide.length) {
+  if (!now.sideBySide) {
     return null;
   }
+  const table = el('div');
+  // The server made this of the report's own templates, which escape what growers write.
+  table.innerHTML = now.sideBySide;
   const details = el(
     'details',
     {'data-open': 'side-by-side', open: open.has('side-by-side')},
@@ -156,7 +159,8 @@ function sideBySide() {
     'div',
     {class: 'pairs', id: 'pairs'},
     el('h3', {}, 'Side by side, on the same springs'),
-    now.sideBySide.map((verdict) => el('p', {}, verdict)),
+    table,
+    now.verdicts.map((verdict) => el('p', {}, verdict)),
     details,
   );
 }

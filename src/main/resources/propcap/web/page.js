@@ -106,7 +106,7 @@ async function look() {
 }
 
 function title(file) {
-  return file === state.base ? 'As planned' : file.replace(/\.ya?ml$/, '').replaceAll('-', ' ');
+  return file === state.base ? 'As planned' : state.titles[state.scenarios.indexOf(file)] || file;
 }
 
 function draw() {

@@ -5,7 +5,7 @@ const KINDS = {
   'heat-bench': 'heat bench',
   chamber: 'chamber',
   table: 'table',
-  hardening: 'hardening area',
+  hardening: 'hardening',
 };
 
 const CLIMATES = [

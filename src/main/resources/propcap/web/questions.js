@@ -36,6 +36,7 @@ const QUESTIONS = [
         {
           key: 'measure',
           label: 'Goal',
+          isWide: true,
           choices: [
             ['met', 'all these sowings on time, in so many springs'],
             ['on-time', 'this share of the plants needed on time'],
@@ -43,7 +44,7 @@ const QUESTIONS = [
           ],
           value: 'met',
         },
-        {key: 'least', label: 'At least, %', value: '80'},
+        {key: 'least', label: 'In at least, %', value: '80'},
         {key: 'match', label: 'Sowings, such as tomato*', value: '*'},
       ];
     },
@@ -70,8 +71,7 @@ const values = new Map();
 export function questions(page) {
   return [
     el('p', {class: 'hint'}, 'Each question is tried on 1,000 springs or more. One runs at a time; the others wait in line.'),
-    ...QUESTIONS.map((question) => form(page, question)),
-    shownAnswer(page),
+    ...QUESTIONS.flatMap((question) => [form(page, question), shownAnswer(page, question)]),
   ];
 }
 
@@ -162,15 +162,15 @@ async function finish(page) {
   } else if (over.stage === 'stopped') {
     page.say('Stopped. Nothing was written.');
   } else {
-    answer = await get('/api/answer', {id: over.id}).catch(() => null);
+    answer = {...(await get('/api/answer', {id: over.id})), question: over.name};
     written = '';
     page.redraw();
     document.getElementById('answer')?.focus();
   }
 }
 
-function shownAnswer(page) {
-  if (!answer) {
+function shownAnswer(page, question) {
+  if (answer?.question !== question.name) {
     return null;
   }
   const parts = el('div');
@@ -178,7 +178,7 @@ function shownAnswer(page) {
   parts.innerHTML = answer.html;
   return el(
     'div',
-    {class: 'answer', id: 'answer', tabindex: '-1', role: 'region', 'aria-label': 'The answer'},
+    {class: 'reply', id: 'answer', tabindex: '-1', role: 'region', 'aria-label': 'The answer'},
     el(
       'div',
       {class: 'row'},

@@ -85,7 +85,7 @@ function rowOf(page, sowing, row) {
       value: sowing.cells[key] ?? '',
       label: `${words} of ${sowing.name || `row ${row + 1}`}`,
       faults,
-      changed: (value) => page.edit([{do: 'sowing', row, key, value}]),
+      changed: (value) => page.edit([{do: 'sowing', row, keys: {[key]: value}}]),
     });
     input.addEventListener('paste', (event) => paste(event, page, row, key));
     const look = [NUMBERS.has(key) ? 'n' : '', isExtending && sowing.own.includes(key) ? 'own' : ''].join(' ').trim();
@@ -153,10 +153,9 @@ function paste(event, page, row, key) {
     const to = row + i;
     const values = cells.slice(0, columns.length).map((cell, c) => [columns[c], plain(columns[c], cell)]).filter(([k]) => k);
     if (to < page.state.sowings.length) {
-      for (const [k, value] of values) {
-        if (value !== (page.state.sowings[to].cells[k] ?? '')) {
-          edits.push({do: 'sowing', row: to, key: k, value});
-        }
+      const changed = values.filter(([k, value]) => value !== (page.state.sowings[to].cells[k] ?? ''));
+      if (changed.length) {
+        edits.push({do: 'sowing', row: to, keys: Object.fromEntries(changed)});
       }
     } else {
       edits.push({do: 'add-sowing', keys: Object.fromEntries(values)});

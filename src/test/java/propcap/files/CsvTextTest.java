@@ -12,9 +12,9 @@ class CsvTextTest {
 
   @Test
   void aFieldIsReplacedAndNoOtherRow() {
-    assertThat(CsvText.set(PLAN, 5, Map.of("crop", "leek, early")))
+    assertThat(CsvText.set(PLAN, Map.of(5, Map.of("crop", "leek, early"))))
         .isEqualTo(PLAN.replace("b-1,pepper,", "b-1,\"leek, early\","));
-    assertThat(CsvText.set(PLAN, 2, Map.of("note", "")))
+    assertThat(CsvText.set(PLAN, Map.of(2, Map.of("note", ""))))
         .isEqualTo("id,crop,note\na-1, tomato ,\n\nb-1,pepper,\n");
   }
 
@@ -34,13 +34,13 @@ class CsvTextTest {
 
   @Test
   void aByteOrderMarkStays() {
-    assertThat(CsvText.set("\uFEFFid,crop\na,b\n", 2, Map.of("crop", "c")))
+    assertThat(CsvText.set("\uFEFFid,crop\na,b\n", Map.of(2, Map.of("crop", "c"))))
         .isEqualTo("\uFEFFid,crop\na,c\n");
   }
 
   @Test
   void theHeaderAndLinesWithoutARowAreRefused() {
-    assertThatThrownBy(() -> CsvText.set(PLAN, 1, Map.of("id", "x")))
+    assertThatThrownBy(() -> CsvText.set(PLAN, Map.of(1, Map.of("id", "x"))))
         .hasMessageContaining("no row starts on line 1");
     assertThatThrownBy(() -> CsvText.remove(PLAN, 3)).hasMessageContaining("line 3");
   }

@@ -96,7 +96,7 @@ final class Chromium implements AutoCloseable {
   }
 
   void click(String css) {
-    boolean done =
+    var unused =
         await(
             d -> {
               WebElement element = d.findElement(By.cssSelector(css));
@@ -105,7 +105,6 @@ final class Chromium implements AutoCloseable {
               element.click();
               return true;
             });
-    assert done;
   }
 
   void tab(String name) {
@@ -117,6 +116,17 @@ final class Chromium implements AutoCloseable {
     WebElement field = find(css);
     field.click();
     field.sendKeys(Keys.chord(Keys.CONTROL, "a"), text, Keys.TAB);
+  }
+
+  /** Waits until a text is there. */
+  void awaitText(String css, String text) {
+    var unused = await(d -> d.findElement(By.cssSelector(css)).getText().contains(text));
+  }
+
+  /** Waits until a field holds a value. */
+  void awaitValue(String css, String value) {
+    var unused =
+        await(d -> value.equals(d.findElement(By.cssSelector(css)).getDomProperty("value")));
   }
 
   String text(String css) {

@@ -168,7 +168,7 @@ class DeskTest {
   @Test
   void savedAsAnotherTheFirstStaysAsItWas() throws Exception {
     spaces(9);
-    desk.change("", desk.version(), (pen, w) -> pen.setSowing(0, "trays", "31"));
+    desk.change("", desk.version(), (pen, w) -> pen.setSowings(Map.of(0, Map.of("trays", "31"))));
     assertThat(desk.saveAs("small-2.yaml")).containsExactly("small-2-sowings.csv", "small-2.yaml");
     assertThat(disk()).isEqualTo(Farm.SCENARIO);
     assertThat(Files.readString(folder.resolve("sowings.csv"))).isEqualTo(Farm.PLAN);

@@ -10,12 +10,10 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
-import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.openqa.selenium.By;
 import org.openqa.selenium.JavascriptExecutor;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
@@ -53,10 +51,7 @@ class PageInBrowserTest {
       assertThat(page.text("#change")).contains("fewer than before the change");
       assertThat(Files.readString(scenario)).isEqualTo(Farm.SCENARIO);
       page.click("#save");
-      assertThat(
-              page.<Boolean>await(
-                  d -> d.findElement(By.id("unsaved")).getText().equals("All is saved")))
-          .isTrue();
+      page.awaitText("#unsaved", "All is saved");
       assertThat(Files.readString(scenario))
           .isEqualTo(
               Farm.SCENARIO.replace(
@@ -65,14 +60,7 @@ class PageInBrowserTest {
       assertThat(page.find("[data-at='place House spaces']").getDomProperty("value"))
           .isEqualTo("8");
       page.click("#undo");
-      assertThat(
-              page.<Boolean>await(
-                  d ->
-                      "80"
-                          .equals(
-                              d.findElement(By.cssSelector("[data-at='place House spaces']"))
-                                  .getDomProperty("value"))))
-          .isTrue();
+      page.awaitValue("[data-at='place House spaces']", "80");
       assertThat(page.complaints()).isEmpty();
     }
   }
@@ -93,13 +81,7 @@ class PageInBrowserTest {
       page.click("[data-at='ask compare']");
       assertThat(page.text("#answer h2")).isNotEmpty();
       page.click("#save-answer");
-      assertThat(
-              page.<Boolean>await(
-                  d ->
-                      d.findElement(By.id("answer"))
-                          .getText()
-                          .contains("results/small-compare/comparison.html")))
-          .isTrue();
+      page.awaitText("#answer", "results/small-compare/comparison.html");
       assertThat(folder.resolve("results/small-compare/comparison.html")).exists();
       assertThat(page.complaints()).isEmpty();
     }
@@ -155,34 +137,12 @@ class PageInBrowserTest {
       page.click("[data-at='view axis']");
       WebElement handle = page.find("[data-at='axis 0']");
       new Actions(page.driver()).clickAndHold(handle).moveByOffset(60, 0).release().perform();
-      String dragged = page.await(d -> moved(page, "20 Feb"));
-      assertThat(dragged).endsWith("Mar");
+      page.find("[data-at='axis 0'][aria-valuetext$='Mar']");
       page.find("[data-at='axis 1']").sendKeys(Keys.PAGE_DOWN, Keys.ARROW_RIGHT);
-      assertThat(
-              page.<Boolean>await(
-                  d ->
-                      d.findElement(By.cssSelector("[data-at='axis 1']"))
-                          .getDomAttribute("aria-valuetext")
-                          .equals("23 Feb")))
-          .isTrue();
+      page.find("[data-at='axis 1'][aria-valuetext='23 Feb']");
       page.click("[data-at='view table']");
-      assertThat(
-              page.<Boolean>await(
-                  d ->
-                      "2027-02-23"
-                          .equals(
-                              d.findElement(By.cssSelector("[data-at='sowing 1 sow']"))
-                                  .getDomProperty("value"))))
-          .isTrue();
+      page.awaitValue("[data-at='sowing 1 sow']", "2027-02-23");
     }
-  }
-
-  private static @Nullable String moved(Chromium page, String from) {
-    String now =
-        page.driver()
-            .findElement(By.cssSelector("[data-at='axis 0']"))
-            .getDomAttribute("aria-valuetext");
-    return Objects.equals(now, from) ? null : now;
   }
 
   /** Goes on with the key for it until the element is reached. */
@@ -219,10 +179,7 @@ class PageInBrowserTest {
       assertThat(page.driver().switchTo().activeElement().getDomAttribute("data-at"))
           .isEqualTo("place House spaces");
       new Actions(page.driver()).keyDown(Keys.CONTROL).sendKeys("s").keyUp(Keys.CONTROL).perform();
-      assertThat(
-              page.<Boolean>await(
-                  d -> d.findElement(By.id("unsaved")).getText().equals("All is saved")))
-          .isTrue();
+      page.awaitText("#unsaved", "All is saved");
       assertThat(Files.readString(scenario)).contains("spaces: 8,");
     }
   }
@@ -243,9 +200,7 @@ class PageInBrowserTest {
       }
       page.tab("places");
       page.type("[data-at='place Chamber spaces']", "9");
-      assertThat(
-              page.<Boolean>await(d -> d.findElement(By.id("strip")).getText().contains("on time")))
-          .isTrue();
+      page.awaitText("#strip", "on time");
     }
   }
 

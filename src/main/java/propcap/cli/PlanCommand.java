@@ -29,7 +29,7 @@ import propcap.study.RunSettings;
       "Exit code 3: sowings of the plan miss their goal."
     })
 final class PlanCommand implements Callable<Integer> {
-  private static final double NANOS_A_MINUTE = 60e9;
+  private static final double SECONDS_A_MINUTE = 60;
 
   @Parameters(paramLabel = "SCENARIO", description = "The scenario's file.")
   private Path file;
@@ -114,7 +114,6 @@ final class PlanCommand implements Callable<Integer> {
     if (most != null) {
       return Budget.ofTries(most);
     }
-    long start = System.nanoTime();
-    return n -> (System.nanoTime() - start) / (minutes * NANOS_A_MINUTE);
+    return Budget.ofSeconds(SECONDS_A_MINUTE * minutes, System::nanoTime);
   }
 }

@@ -5,6 +5,7 @@ import propcap.study.Bottlenecks;
 import propcap.study.Comparison;
 import propcap.study.Forecast;
 import propcap.study.OrderList;
+import propcap.study.Planned;
 import propcap.study.Shifts;
 import propcap.study.Sizing;
 
@@ -21,7 +22,8 @@ public final class Fragments {
     ROOM("room", "What is full, and when"),
     WAITING("waiting", "What waits for what"),
     LOSSES("losses", "Where plants are lost"),
-    MOVES("moves", "When each sowing moves");
+    MOVES("moves", "When each sowing moves"),
+    HANDS("hands", "What the work takes");
 
     private final String word;
     private final String title;
@@ -49,6 +51,7 @@ public final class Fragments {
           case WAITING -> WaitingSection.of(forecast);
           case LOSSES -> LossSection.of(forecast);
           case MOVES -> MovesSection.of(forecast);
+          case HANDS -> HandsSection.of(forecast);
         };
     return Templates.fill(section.word + ".jte", content);
   }
@@ -86,6 +89,10 @@ public final class Fragments {
 
   public static String of(Shifts shifts) {
     return parts(ShiftPage.of(shifts, ""));
+  }
+
+  public static String of(Planned planned) {
+    return parts(PlanPage.of(planned, ""));
   }
 
   /** A ± at a line's end would part a number from its error. */

@@ -1,5 +1,7 @@
 package propcap.study;
 
+import java.util.function.LongSupplier;
+
 /** How long a search may go on. */
 @FunctionalInterface
 public interface Budget {
@@ -13,5 +15,15 @@ public interface Budget {
   /** So many plans, whatever the time: the same answer on any machine. */
   static Budget ofTries(int most) {
     return tries -> tries / (double) most;
+  }
+
+  /**
+   * So long by a clock, from now on.
+   *
+   * @param nanos the clock, such as {@code System::nanoTime}
+   */
+  static Budget ofSeconds(double most, LongSupplier nanos) {
+    long start = nanos.getAsLong();
+    return tries -> (nanos.getAsLong() - start) / (1e9 * most);
   }
 }

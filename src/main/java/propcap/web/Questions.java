@@ -10,9 +10,12 @@ import propcap.report.Answers;
 import propcap.report.Fragments;
 import propcap.study.BadQuestionException;
 import propcap.study.Bottlenecking;
+import propcap.study.Budget;
 import propcap.study.Comparing;
 import propcap.study.Goal;
 import propcap.study.Ordering;
+import propcap.study.Planning;
+import propcap.study.PlanningQuestion;
 import propcap.study.RunSettings;
 import propcap.study.Shifting;
 import propcap.study.SizingQuestion;
@@ -29,12 +32,15 @@ final class Questions {
   /** Share of a house's floor that is aisle, as the command {@code size} has it. */
   private static final double AISLES = 0.33;
 
+  private static final int MOST_MINUTES = 60;
+
   private static final Map<String, Question> KNOWN =
       Map.of(
           "compare", (all, asked) -> compare(all),
           "bottleneck", (all, asked) -> bottleneck(all.get(0), asked),
           "size", (all, asked) -> size(all.get(0), asked),
-          "shift", (all, asked) -> shift(all.get(0), asked));
+          "shift", (all, asked) -> shift(all.get(0), asked),
+          "plan", (all, asked) -> plan(all.get(0), asked));
 
   private Questions() {}
 
@@ -127,6 +133,26 @@ final class Questions {
           Answers.headlines(answer),
           Fragments.of(answer),
           "-shift",
+          (folder, version) -> Answers.write(answer, version, folder));
+    };
+  }
+
+  /** Stopped, it answers with the best plan found until then. */
+  private static Asking plan(Scenario scenario, Asked asked) throws RefusedException {
+    int seconds = 60 * asked.number("minutes", 1, MOST_MINUTES);
+    PlanningQuestion question =
+        new PlanningQuestion(
+            asked.number("goal", 1, 99) / 100.0,
+            asked.number("earlier", 0, 200),
+            asked.number("later", 0, 200),
+            PlanningQuestion.DEFAULT_MOST_TRAYS);
+    return progress -> {
+      Budget budget = Budget.ofSeconds(seconds, System::nanoTime);
+      var answer = Planning.plan(scenario, question, settings(), budget, progress);
+      return new Answer(
+          Answers.headlines(answer),
+          Fragments.of(answer),
+          "-plan",
           (folder, version) -> Answers.write(answer, version, folder));
     };
   }

@@ -64,6 +64,17 @@ const QUESTIONS = [
       {key: 'step', label: 'By, days', value: '7'},
     ],
   },
+  {
+    name: 'plan',
+    title: 'Is there a better plan?',
+    words: 'Looks for better sowing dates, trays and germination places. Stopped, it answers with the best found until then; saved, the new sowings.csv lies beside the answer.',
+    fields: () => [
+      {key: 'goal', label: 'Each sowing on time in, % of springs', value: '90'},
+      {key: 'earlier', label: 'Earlier by, days at most', value: '14'},
+      {key: 'later', label: 'Later by, days at most', value: '14'},
+      {key: 'minutes', label: 'Minutes to search', value: '2'},
+    ],
+  },
 ];
 
 const values = new Map();

@@ -177,6 +177,27 @@ class PageTest {
     assertThat(browser.get("/api/studies").body()).isEqualTo("[]");
   }
 
+  /** Its best until then is an answer: nobody's minutes are lost. */
+  @Test
+  void aSearchForABetterPlanThatIsStoppedAnswers() throws Exception {
+    long id =
+        json(browser.post(
+                "/api/ask",
+                Map.of(
+                    "question", "plan", "goal", 90, "earlier", 5, "later", 5, "minutes", 30)))
+            .get("id")
+            .getAsLong();
+    await(
+        "study",
+        told -> told.get("id").getAsLong() == id && told.get("share").getAsDouble() > 0);
+    json(browser.post("/api/stop", Map.of("id", id)));
+    await(
+        "study",
+        told -> told.get("id").getAsLong() == id && told.get("stage").getAsString().equals("done"));
+    JsonObject answer = json(browser.get("/api/answer?id=" + id));
+    assertThat(answer.get("html").getAsString()).contains("<table");
+  }
+
   @Test
   void aQuestionThatMakesNoSenseSaysWhatWould() throws Exception {
     assertThat(browser.post("/api/ask", Map.of("question", "compare")).body())

@@ -33,17 +33,35 @@ record PlanWords(Planned planned, Optional<Money> money) {
                   + springs
                   + ".");
     }
-    return "The new plan brings "
-        + gain(planned.gain())
-        + " a spring against the plan as it was, on "
-        + springs
-        + ".";
+    return money
+        .map(
+            m ->
+                "The new plan brings "
+                    + m.difference(planned.gain())
+                    + " a spring against the plan as it was, on "
+                    + springs
+                    + ".")
+        .orElseGet(
+            () ->
+                "The new plan takes "
+                    + trays()
+                    + " than the plan as it was, and "
+                    + Words.difference(planned.met())
+                    + " sowings more have their plants on time a spring, on "
+                    + springs
+                    + ".");
   }
 
   private String gain(Difference gain) {
-    return money
-        .map(m -> m.difference(gain))
-        .orElseGet(() -> Words.signed(-gain.mean()) + " trays");
+    return money.map(m -> m.difference(gain)).orElseGet(this::trays);
+  }
+
+  /** Where no money is asked, the gain is in trays. */
+  private String trays() {
+    double fewer = planned.gain().mean();
+    return fewer == 0
+        ? "no more trays"
+        : Words.plural(Math.abs(fewer), "tray") + (fewer > 0 ? " fewer" : " more");
   }
 
   /** How many sowings reach their goal, before and now. */

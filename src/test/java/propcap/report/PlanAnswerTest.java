@@ -40,6 +40,23 @@ class PlanAnswerTest {
   }
 
   @Test
+  void withoutMoneyItIsTraysAndSowingsThatCount() throws Exception {
+    Scenario with = TinyFarm.make();
+    Scenario without =
+        new Scenario(
+            with.name(),
+            with.season(),
+            with.frostAtC(),
+            with.rounds(),
+            with.places(),
+            with.crops(),
+            with.sowings(),
+            with.weather());
+    assertThat(Answers.headlines(plan(without)).get(0))
+        .startsWith("The new plan takes no more trays than the plan as it was, and +1");
+  }
+
+  @Test
   void thePageHasBothPlansInOnePicture() {
     String html = PlanPage.of(better, "1").html();
     assertThat(html).contains("as it was, median").contains("now, median").contains("rooms");

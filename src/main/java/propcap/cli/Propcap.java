@@ -49,7 +49,7 @@ import propcap.study.BadQuestionException;
       "1:a fault of the program",
       "2:bad input or usage; nothing was written",
       "3:the answer is no: nothing tried reaches the goal",
-      "130:stopped; nothing was written"
+      "130:stopped; nothing was written but the best plan of a search"
     })
 public final class Propcap implements Callable<Integer> {
   static final int DONE = 0;

@@ -103,7 +103,8 @@ public final class Answers {
             + " tried on "
             + planned.search().springs()
             + " springs, seed "
-            + planned.settings().seed());
+            + planned.settings().seed()
+            + (planned.search().isStopped() ? "; stopped by hand" : ""));
   }
 
   /** At most ten lines of plain text, none wider than 100 columns. */

@@ -55,8 +55,10 @@ final class OpenCommand implements Callable<Integer> {
       }
       printLinksOnEnter(server, out);
       new CountDownLatch(1).await();
+    } catch (InterruptedException e) {
+      out.println("Stopped. What is not saved comes back the next time.");
     }
-    return Propcap.DONE;
+    return Propcap.STOPPED;
   }
 
   /** Where there is no browser to open, the link is printed all the same. */

@@ -177,7 +177,11 @@ public final class Pen {
   /** A scenario that changes another's plan takes a whole one of its own where rows come or go. */
   private Path ownPlan() throws IOException {
     Path known = plan;
-    return known == null ? plan = findPlan() : known;
+    if (known == null) {
+      known = findPlan();
+      plan = known;
+    }
+    return known;
   }
 
   private Path findPlan() throws IOException {

@@ -21,6 +21,7 @@ final class Worth {
   private final double[] tray;
   private final double[] runPerDay;
   private final double potTray;
+  private final double hour;
   private final boolean sellSurplus;
   private final double whole;
 
@@ -37,11 +38,13 @@ final class Worth {
     if (prices == null) {
       Arrays.fill(tray, 1);
       potTray = 0;
+      hour = 0;
       sellSurplus = false;
       whole = scenario.trays();
       return;
     }
     potTray = prices.potTray().doubleValue();
+    hour = prices.hour().doubleValue();
     sellSurplus = prices.sellSurplus();
     double sum = 0;
     for (int s = 0; s < n; s++) {
@@ -82,7 +85,7 @@ final class Worth {
 
   /** What all of a season brings. */
   double of(SeasonOutcome season) {
-    double sum = 0;
+    double sum = hour == 0 ? 0 : -hour * season.hours();
     for (int s = 0; s < needed.length; s++) {
       sum += of(season, s);
     }

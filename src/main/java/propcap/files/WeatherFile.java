@@ -30,7 +30,8 @@ public final class WeatherFile {
    */
   public static List<WeatherYear> read(Path file, Season season) throws FaultsException {
     Faults faults = new Faults();
-    List<WeatherYear> years = read(file, Spot.whole(file), Optional.of(season), Drafts.NONE, faults);
+    List<WeatherYear> years =
+        read(file, Spot.whole(file), Optional.of(season), Drafts.NONE, faults);
     if (faults.any() || years.isEmpty()) {
       throw new FaultsException(faults.sorted());
     }
@@ -59,8 +60,7 @@ public final class WeatherFile {
   }
 
   /** The record's years, cut to the season; none where there is a fault. */
-  static List<WeatherYear> read(
-      Node named, Optional<Season> season, Drafts drafts, Faults faults) {
+  static List<WeatherYear> read(Node named, Optional<Season> season, Drafts drafts, Faults faults) {
     return SourceText.named("weather", named, faults)
         .map(file -> read(file, named.spot(), season, drafts, faults))
         .orElse(List.of());

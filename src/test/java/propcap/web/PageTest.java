@@ -183,13 +183,10 @@ class PageTest {
     long id =
         json(browser.post(
                 "/api/ask",
-                Map.of(
-                    "question", "plan", "goal", 90, "earlier", 5, "later", 5, "minutes", 30)))
+                Map.of("question", "plan", "goal", 90, "earlier", 5, "later", 5, "minutes", 30)))
             .get("id")
             .getAsLong();
-    await(
-        "study",
-        told -> told.get("id").getAsLong() == id && told.get("share").getAsDouble() > 0);
+    await("study", told -> told.get("id").getAsLong() == id && told.get("share").getAsDouble() > 0);
     json(browser.post("/api/stop", Map.of("id", id)));
     await(
         "study",

@@ -108,6 +108,18 @@ export function fill(place, ...content) {
   }
 }
 
+/** Puts a piece of the report in a place; its charts can be scrolled by keyboard where they are wide. */
+export function report(place, html) {
+  // The server made this of the report's own templates, which escape what growers write.
+  place.innerHTML = html;
+  for (const chart of place.querySelectorAll('.chart')) {
+    chart.tabIndex = 0;
+    chart.setAttribute('role', 'region');
+    chart.setAttribute('aria-label', chart.querySelector('svg')?.getAttribute('aria-label') ?? 'Chart');
+  }
+  return place;
+}
+
 /** Asks for a few values; null where it is called off. */
 export function ask(title, words, fields, yes) {
   const dialog = document.getElementById('dialog');

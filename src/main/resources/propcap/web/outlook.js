@@ -1,6 +1,6 @@
 // The forecast beside the plan: at once from a few springs, then from all of them.
 import {get, post} from '/server.js';
-import {button, el, fill} from '/fields.js';
+import {button, el, fill, report} from '/fields.js';
 
 const $ = (id) => document.getElementById(id);
 const count = (n) => Math.round(n).toLocaleString('en-US');
@@ -14,6 +14,9 @@ let since = {};
 let before = {};
 let scale = null;
 const open = new Set(['room']);
+
+/** Sections as they were fetched last: they stay until the new ones are here. */
+const kept = new Map();
 
 export const outlook = {
   start(thePage) {
@@ -89,7 +92,7 @@ async function draw() {
     band(),
     el('ul', {}, now.headlines.slice(2).map((line) => el('li', {}, line.trim()))),
     sideBySide(),
-    ...(await Promise.all(now.sections.map(section))),
+    ...now.sections.map(section),
     el('div', {class: 'row'}, button('Save this report', save, {disabled: !now.isWhole, 'data-at': 'save report'}), el('span', {class: 'written', id: 'report-written'})),
   ];
   const written = $('report-written')?.textContent ?? '';
@@ -146,9 +149,7 @@ function sideBySide() {
   if (!now.sideBySide) {
     return null;
   }
-  const table = el('div');
-  // The server made this of the report's own templates, which escape what growers write.
-  table.innerHTML = now.sideBySide;
+  const table = report(el('div'), now.sideBySide);
   const details = el(
     'details',
     {'data-open': 'side-by-side', open: open.has('side-by-side')},
@@ -165,32 +166,35 @@ function sideBySide() {
   );
 }
 
-async function section({id, title}) {
+function section({id, title}) {
   const details = el('details', {'data-open': id, open: open.has(id)}, el('summary', {}, title));
-  await load(details, id);
+  load(details, id);
   return details;
 }
 
 /** Fetches a section where it is open, and when it is opened. */
-async function load(details, id) {
-  const place = el('div');
+function load(details, id) {
+  const place = report(el('div'), kept.get(id) ?? '');
   details.append(place);
   const fetched = async () => {
-    // The server made this of the report's own templates, which escape what growers write.
-    place.innerHTML = await get('/api/section', {id}).catch(() => '');
+    const version = now.version;
+    const html = await get('/api/section', {id}).catch(() => '');
+    if (now.version === version) {
+      kept.set(id, html);
+      report(place, html);
+    }
   };
   details.addEventListener('toggle', () => {
-    if (details.open) {
-      open.add(id);
-      if (!place.hasChildNodes()) {
-        fetched();
-      }
-    } else {
+    // One that is open from the start tells so as well.
+    if (!details.open) {
       open.delete(id);
+    } else if (!open.has(id)) {
+      open.add(id);
+      fetched();
     }
   });
   if (open.has(id)) {
-    await fetched();
+    fetched();
   }
 }
 

@@ -1,6 +1,6 @@
 // The questions: asked, waited for, stopped, read and saved.
 import {get, post} from '/server.js';
-import {button, el, field} from '/fields.js';
+import {button, el, field, report} from '/fields.js';
 
 let answer = null;
 let asked = null;
@@ -184,9 +184,7 @@ function shownAnswer(page, question) {
   if (answer?.question !== question.name) {
     return null;
   }
-  const parts = el('div');
-  // The server made this of the report's own templates, which escape what growers write.
-  parts.innerHTML = answer.html;
+  const parts = report(el('div'), answer.html);
   return el(
     'div',
     {class: 'reply', id: 'answer', tabindex: '-1', role: 'region', 'aria-label': 'The answer'},

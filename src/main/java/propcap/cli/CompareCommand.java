@@ -2,16 +2,20 @@ package propcap.cli;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import propcap.farm.Scenario;
 import propcap.files.ScenarioReader;
 import propcap.report.Answers;
+import propcap.study.BadQuestionException;
 import propcap.study.Comparing;
 import propcap.study.Comparison;
 import propcap.study.RunSettings;
@@ -24,7 +28,7 @@ import propcap.study.RunSettings;
 final class CompareCommand implements Callable<Integer> {
   @Parameters(
       paramLabel = "SCENARIO",
-      arity = "2..*",
+      arity = "1..*",
       description = "The scenario as things are, then one or more alternatives.")
   private List<Path> files;
 
@@ -34,6 +38,7 @@ final class CompareCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws Exception {
+    checkFiles();
     Path folder = options.folder(files.get(0), "-compare");
     List<Scenario> scenarios = new ArrayList<>();
     for (Path file : files) {
@@ -48,5 +53,19 @@ final class CompareCommand implements Callable<Integer> {
         spec,
         Answers.headlines(comparison),
         Answers.write(comparison, Propcap.Version.text(), folder));
+  }
+
+  /** Two files or more, each of them once: of the same file twice every difference is 0. */
+  private void checkFiles() throws BadQuestionException {
+    if (files.size() < 2) {
+      throw new ParameterException(
+          spec.commandLine(), "compare needs two scenarios or more, such as now.yaml then.yaml");
+    }
+    Set<Path> seen = new HashSet<>();
+    for (Path file : files) {
+      if (!seen.add(file.toAbsolutePath().normalize())) {
+        throw new BadQuestionException(file + " is named twice");
+      }
+    }
   }
 }

@@ -23,7 +23,7 @@ final class NewCommand implements Callable<Integer> {
   public Integer call() throws Exception {
     var out = spec.commandLine().getOut();
     Starter.write(folder).forEach(path -> out.println("wrote " + path));
-    out.println("Try it: propcap run " + folder.resolve("scenario.yaml"));
+    out.println("Try it: ./propcap run " + folder.resolve("scenario.yaml"));
     return Propcap.DONE;
   }
 }

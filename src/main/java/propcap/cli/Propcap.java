@@ -94,6 +94,9 @@ public final class Propcap implements Callable<Integer> {
         .setOut(out)
         .setErr(err)
         .setCaseInsensitiveEnumValuesAllowed(true)
+        .registerConverter(int.class, new RunOptions.WholeNumber())
+        .registerConverter(Integer.class, new RunOptions.WholeNumber())
+        .registerConverter(long.class, RunOptions.WholeNumber::whole)
         .setExecutionExceptionHandler((e, command, parsed) -> failed(e, command))
         .execute(args);
   }

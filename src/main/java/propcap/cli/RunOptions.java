@@ -91,6 +91,29 @@ final class RunOptions {
     return folder;
   }
 
+  /** A whole number, of springs, spaces or days. */
+  static final class WholeNumber implements ITypeConverter<Integer> {
+    @Override
+    public Integer convert(String text) {
+      try {
+        return Math.toIntExact(whole(text));
+      } catch (ArithmeticException e) {
+        throw new TypeConversionException("'" + text + "' is too large");
+      }
+    }
+
+    static Long whole(String text) {
+      if (!text.matches("-?[0-9]+")) {
+        throw new TypeConversionException("'" + text + "' is not a whole number");
+      }
+      try {
+        return Long.parseLong(text);
+      } catch (NumberFormatException e) {
+        throw new TypeConversionException("'" + text + "' is too large");
+      }
+    }
+  }
+
   /** A share, written as 0.002 or as 0.2%. */
   static final class Share implements ITypeConverter<Double> {
     @Override

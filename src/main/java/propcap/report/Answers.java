@@ -2,6 +2,7 @@ package propcap.report;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -111,10 +112,11 @@ public final class Answers {
   public static List<String> headlines(Comparison comparison) {
     Lines lines = new Lines();
     List<ComparisonWords> alternatives = ComparisonWords.of(comparison);
-    boolean isShort = alternatives.size() > 2;
+    boolean isShort = alternatives.size() > 1;
     alternatives.forEach(w -> lines.add(isShort ? w.shortVerdict() : w.verdict()));
     for (ComparisonWords words : alternatives) {
-      InvestmentWords.of(comparison, words.alternative()).ifPresent(i -> lines.add(i.verdict()));
+      InvestmentWords.of(comparison, words.alternative())
+          .ifPresent(i -> lines.add(isShort ? i.shortVerdict() : i.verdict()));
     }
     return lines.endingWith(
         comparison.scenarios().get(0).name()
@@ -133,25 +135,38 @@ public final class Answers {
             + run(bottlenecks.seasons(), " of each trial", bottlenecks.settings()));
   }
 
-  /** At most ten lines of plain text, none wider than 100 columns. */
+  /**
+   * At most ten lines of plain text and what to order, a line for each thing; none wider than 100
+   * columns.
+   */
   public static List<String> headlines(Sizing sizing, OrderList order) {
     SizeWords words = SizeWords.of(sizing);
     Lines lines = new Lines().add(words.verdict());
-    words.guarantee().ifPresent(lines::add);
-    words.moreDoesHarm().ifPresent(lines::add);
-    words.holdsBack().ifPresent(lines::add);
-    if (!order.lines().isEmpty()) {
-      lines.add(
-          "Order: "
-              + String.join(
-                  "; ", order.lines().stream().map(l -> l.what() + " " + l.amount()).toList()));
+    new SizeNotes(words).all().forEach(lines::add);
+    List<String> all =
+        new ArrayList<>(
+            lines.endingWith(
+                sizing.scenario().name()
+                    + ": "
+                    + Words.plural((double) sizing.seasonsRun(), "spring")
+                    + " of all sizes together, seed "
+                    + sizing.settings().seed()));
+    all.addAll(orders(order));
+    return List.copyOf(all);
+  }
+
+  /** What to order, below the name of its place. */
+  private static List<String> orders(OrderList order) {
+    List<String> lines = new ArrayList<>();
+    String place = "";
+    for (OrderList.Line line : order.lines()) {
+      if (!line.place().equals(place)) {
+        place = line.place();
+        lines.add("Order for " + place + ":");
+      }
+      lines.add("  " + line.what() + ": " + line.shown());
     }
-    return lines.endingWith(
-        sizing.scenario().name()
-            + ": "
-            + Words.plural((double) sizing.seasonsRun(), "spring")
-            + " of all sizes together, seed "
-            + sizing.settings().seed());
+    return lines.stream().map(l -> Words.shortened(l, Headlines.COLUMNS)).toList();
   }
 
   /** At most ten lines of plain text, none wider than 100 columns. */

@@ -6,8 +6,10 @@ import propcap.farm.Place;
 import propcap.farm.Prices;
 import propcap.farm.Scenario;
 import propcap.study.Comparison;
+import propcap.study.Comparison.Addition;
 import propcap.study.Comparison.Investment;
 import propcap.study.Comparison.Outcome;
+import propcap.study.Comparison.Worth;
 
 /** A comparison for other programs and for a spreadsheet. */
 final class ComparisonFiles {
@@ -58,15 +60,26 @@ final class ComparisonFiles {
   }
 
   private static Json investment(Investment investment) {
+    Worth worth = investment.worth();
     return new Json()
-        .put("places", Json.each(investment.places(), ComparisonFiles::place))
-        .put("buy", investment.buy())
-        .put("yearly", investment.yearly())
+        .put("places", Json.each(investment.additions(), a -> place(a.place())))
+        .put("withoutCost", Json.texts(names(investment.unpriced())))
         .put("gain", investment.gain())
-        .put("netPresentValue", investment.netPresentValue())
-        .put("netPresentValueHalfWidth", investment.netPresentValueHalfWidth())
-        .put("paybackYears", investment.paybackYears())
-        .put("chancePays", investment.chancePays());
+        .put("worth", worth == null ? null : worth(worth));
+  }
+
+  private static Json worth(Worth worth) {
+    return new Json()
+        .put("buy", worth.buy())
+        .put("yearly", worth.yearly())
+        .put("netPresentValue", worth.netPresentValue())
+        .put("netPresentValueHalfWidth", worth.netPresentValueHalfWidth())
+        .put("paybackYears", worth.paybackYears())
+        .put("chancePays", worth.chancePays());
+  }
+
+  private static List<String> names(List<Addition> additions) {
+    return additions.stream().map(a -> a.place().name()).toList();
   }
 
   /** What an outcome is called in files, such as {@code on-time}. */
@@ -102,29 +115,39 @@ final class ComparisonFiles {
     return table.text();
   }
 
-  /** A row for each alternative that money was asked of. */
+  /**
+   * A row for each alternative that money was asked of. Where nothing is bought, or has no cost,
+   * there is nothing under what buying is worth.
+   */
   static String moneyCsv(Comparison comparison) {
     Csv table = new Csv();
     table.row(
-        List.of("alternative", "places", "buy", "yearly"),
+        List.of("alternative", "places", "without-cost", "buy", "yearly"),
         Csv.differenceNames("gain"),
         List.of("net-present-value", "net-present-value-half-width"),
         List.of("payback-years", "chance-pays"));
     for (int a = 0; a < comparison.investments().size(); a++) {
       Investment investment = comparison.investments().get(a);
-      Double payback = investment.paybackYears();
+      Worth worth = investment.worth();
       table.row(
           List.of(
               comparison.scenarios().get(a + 1).name(),
-              String.join(", ", investment.places().stream().map(Place::name).toList()),
-              plain(investment.buy()),
-              plain(investment.yearly())),
+              String.join(", ", names(investment.additions())),
+              String.join(", ", names(investment.unpriced()))),
+          worth == null ? List.of("", "") : List.of(plain(worth.buy()), plain(worth.yearly())),
           Csv.difference(investment.gain()),
-          Csv.numbers(investment.netPresentValue(), investment.netPresentValueHalfWidth()),
-          List.of(payback == null ? "" : Csv.number(payback)),
-          Csv.numbers(investment.chancePays()));
+          worth == null ? List.of("", "", "", "") : overItsLife(worth));
     }
     return table.text();
+  }
+
+  private static List<String> overItsLife(Worth worth) {
+    Double payback = worth.paybackYears();
+    return List.of(
+        Csv.number(worth.netPresentValue()),
+        Csv.number(worth.netPresentValueHalfWidth()),
+        payback == null ? "never" : Csv.number(payback),
+        Csv.number(worth.chancePays()));
   }
 
   private static String plain(BigDecimal amount) {

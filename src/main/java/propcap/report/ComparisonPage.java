@@ -46,7 +46,7 @@ final class ComparisonPage {
     if (!investments.isEmpty() || comparison.find(Kind.MARGIN, "").isPresent()) {
       parts.add(money());
     }
-    parts.add(part("crops", "Which crops gain", Kind.ON_TIME_OF_CROP, "plants on time"));
+    parts.add(part("crops", "Which crops gain or lose", Kind.ON_TIME_OF_CROP, "plants on time"));
     parts.add(part("waiting", "What waits", Kind.WAITING, "tray-days of waiting"));
     parts.add(part("losses", "Where plants are lost", Kind.LOST, "cells or plants lost"));
     parts.add(all());
@@ -110,19 +110,18 @@ final class ComparisonPage {
       rows.add(
           new Row(
               words.name(),
-              words.isBought() ? "buys " + words.places() : "buys nothing",
+              words.does(),
               List.of(
-                  Cell.of(words.isBought() ? words.buy() : "–"),
-                  Cell.of(words.isBought() ? words.yearly() : "–"),
+                  Cell.of(words.buy()),
+                  Cell.of(words.yearly()),
                   Cell.of(
                           Money.bare(
                               words.investment().gain().mean(),
                               words.investment().gain().halfWidth()))
                       .strongIf(words.investment().gain().isClear()),
-                  Cell.of(words.isBought() ? words.bareValue() : "–"),
-                  Cell.of(words.isBought() ? words.payback() : "–"),
-                  Cell.of(
-                      words.isBought() ? Words.chance(words.investment().chancePays()) : "–"))));
+                  Cell.of(words.value()),
+                  Cell.of(words.payback()),
+                  Cell.of(words.chance()))));
     }
     return new Part(
         "money",
@@ -138,8 +137,9 @@ final class ComparisonPage {
         List.of(
             new Sheet(
                 "What it costs and brings.",
-                "The yearly cost is the buying as an annuity, and the upkeep; the margin is against"
-                    + " the first, running costs paid.",
+                "The yearly cost is the buying as an annuity, and the upkeep; the margin is against "
+                    + comparison.scenarios().get(0).name()
+                    + ", running costs paid. A dash: nothing is bought, or its cost is not known.",
                 List.of(
                     Column.words("Alternative"),
                     Column.number("Buying", currency + " once"),
@@ -184,7 +184,7 @@ final class ComparisonPage {
                 "Level of the first, and how the others differ.",
                 "What is clearly more or less is bold. Below it: the share of springs in which the"
                     + " alternative is better, and how many times wider the interval would be on"
-                    + " luck of its own.",
+                    + " luck of its own; neither where the two do not differ.",
                 columns,
                 comparison.outcomes().stream().map(this::row).toList())));
   }
@@ -197,16 +197,20 @@ final class ComparisonPage {
         Cell.of(
             isMoney ? Money.level(first.mean(), Words.Z_95 * first.se()) : Words.estimate(first)));
     for (ComparisonWords alternative : alternatives) {
-      Difference d = alternative.difference(outcome);
-      cells.add(
-          Cell.of(
-                  isMoney ? Money.bare(d.mean(), d.halfWidth()) : Words.difference(d),
-                  "ahead " + Words.chance(d.shareAhead()) + narrowing(d))
-              .strongIf(d.isClear()));
+      cells.add(cell(alternative.difference(outcome), isMoney));
     }
     String currency = Money.of(comparison.scenarios().get(0)).map(Money::currency).orElse("");
     String name = ComparisonWords.name(outcome);
     return new Row(isMoney ? name + ", " + currency : name, cells);
+  }
+
+  /** A difference that rounds to nothing is nothing, and nothing more is said of it. */
+  private static Cell cell(Difference d, boolean isMoney) {
+    String text = isMoney ? Money.bare(d.mean(), d.halfWidth()) : Words.difference(d);
+    return Words.isNothing(text)
+        ? Cell.of("0")
+        : Cell.of(text, "ahead " + Words.chance(d.shareAhead()) + narrowing(d))
+            .strongIf(d.isClear());
   }
 
   /** How many times narrower pairing made the interval; nothing where there is none. */

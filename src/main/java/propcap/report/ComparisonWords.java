@@ -18,6 +18,7 @@ import propcap.study.Difference;
  * @param alternative its number from 0, the first scenario not counted
  */
 record ComparisonWords(Comparison comparison, int alternative) {
+  private static final int CROPS_NAMED = 2;
 
   static List<ComparisonWords> of(Comparison comparison) {
     List<ComparisonWords> all = new ArrayList<>();
@@ -46,11 +47,16 @@ record ComparisonWords(Comparison comparison, int alternative) {
           + Words.size(onTime)
           + " plants on time a spring"
           + (because.isEmpty() ? ". " : ": " + because + ". ")
-          + holdUp().map(h -> "With it " + h + ".").orElse("With it nothing waits for room.");
+          + holdUp().map(h -> "With it " + h + ".").orElse("With it nothing waits for room.")
+          + whatGetsWorse(gains ? " But " : " Besides, ");
     }
     String springs = Words.plural(comparison.seasons(), "spring");
     if (onTime.mean() == 0 && onTime.halfWidth() == 0) {
-      return name() + " changes nothing: " + springs + " gave the same plants on time.";
+      return name()
+          + " changes nothing: "
+          + springs
+          + " gave the same plants on time."
+          + whatGetsWorse(" But ");
     }
     return name()
         + " adds nothing that "
@@ -60,7 +66,8 @@ record ComparisonWords(Comparison comparison, int alternative) {
         + " plants on time a spring): "
         + holdUp().orElse("nothing waits for room")
         + "."
-        + whatMoves();
+        + whatMoves()
+        + whatGetsWorse(" But ");
   }
 
   /** The verdict where there is little room, without its reasons. */
@@ -70,7 +77,46 @@ record ComparisonWords(Comparison comparison, int alternative) {
         + ": "
         + Words.difference(onTime)
         + " plants on time a spring"
-        + (onTime.isClear() ? "" : ", not told from the first");
+        + (onTime.isClear() ? "" : ", not told from " + comparison.scenarios().get(0).name())
+        + late().map(late -> "; " + late).orElse("");
+  }
+
+  /** Other outcomes that clearly get worse, whatever comes of all plants together. */
+  private String whatGetsWorse(String start) {
+    List<String> bad = new ArrayList<>();
+    late().ifPresent(bad::add);
+    worse(comparison.find(Kind.SOWINGS_MET, ""))
+        .map(d -> Words.size(d) + " fewer sowings have their plants")
+        .ifPresent(bad::add);
+    List<Outcome> losers =
+        parts(Kind.ON_TIME_OF_CROP).stream()
+            .filter(o -> difference(o).high() < 0)
+            .sorted(Comparator.comparingDouble(o -> difference(o).mean()))
+            .toList();
+    if (!losers.isEmpty()) {
+      List<String> most =
+          losers.stream()
+              .limit(CROPS_NAMED)
+              .map(o -> o.subject() + " (" + Words.difference(difference(o)) + ")")
+              .toList();
+      bad.add(
+          Words.list(most)
+              + (losers.size() > CROPS_NAMED
+                  ? " lose most"
+                  : losers.size() == 1 ? " loses" : " lose"));
+    }
+    return bad.isEmpty() ? "" : start + String.join("; ", bad) + ".";
+  }
+
+  private Optional<String> late() {
+    return worse(comparison.find(Kind.LATE, "")).map(d -> Words.size(d) + " more come late");
+  }
+
+  private Optional<Difference> worse(Optional<Outcome> outcome) {
+    return outcome
+        .filter(o -> difference(o).isClear())
+        .filter(o -> difference(o).mean() > 0 != o.moreIsBetter())
+        .map(this::difference);
   }
 
   /** The clear changes that go with a gain or a loss, as a part of a sentence. */
@@ -131,15 +177,20 @@ record ComparisonWords(Comparison comparison, int alternative) {
     return parts(Kind.WAITING).stream()
         .max(Comparator.comparingDouble(this::level))
         .filter(o -> level(o) >= Bottleneck.NOTHING)
-        .flatMap(
-            o ->
-                TradeWords.stepOf(o.subject())
-                    .map(
-                        s ->
-                            TradeWords.holdUp(s, plantsStretch())
-                                + " ("
-                                + Words.plural(level(o), "tray-day")
-                                + " a spring)"));
+        .flatMap(o -> TradeWords.stepOf(o.subject()).map(step -> holdUp(step, o)));
+  }
+
+  /** With both levels, for the alternative need not have brought it about. */
+  private String holdUp(Step step, Outcome waiting) {
+    double now = waiting.levels().get(0).mean();
+    boolean isStill = now >= Bottleneck.NOTHING && !(difference(waiting).low() > 0);
+    String full = TradeWords.holdUp(step, plantsStretch());
+    return (isStill ? full.replaceFirst(" full,", " still full,") : full)
+        + " ("
+        + Words.plural(now, "tray-day")
+        + " a spring now, "
+        + Words.amount(level(waiting))
+        + " with it)";
   }
 
   private boolean plantsStretch() {

@@ -5,10 +5,25 @@ import java.util.Optional;
 import propcap.farm.Place;
 import propcap.farm.Prices;
 import propcap.study.Comparison;
+import propcap.study.Comparison.Addition;
 import propcap.study.Comparison.Investment;
+import propcap.study.Comparison.Worth;
 
-/** Whether to buy what an alternative adds, in words. */
-record InvestmentWords(String name, Investment investment, Money money, double discount) {
+/**
+ * Whether to buy what an alternative adds, in words.
+ *
+ * @param name the alternative's
+ * @param first the scenario's that it is set against
+ * @param isOneOfMany whether there are others that a verdict could be taken for
+ */
+record InvestmentWords(
+    String name,
+    String first,
+    boolean isOneOfMany,
+    Investment investment,
+    Money money,
+    double discount) {
+  private static final String NONE = "–";
 
   /** An alternative's; empty where no money is asked. */
   static Optional<InvestmentWords> of(Comparison comparison, int alternative) {
@@ -19,96 +34,191 @@ record InvestmentWords(String name, Investment investment, Money money, double d
     return Optional.of(
         new InvestmentWords(
             comparison.scenarios().get(alternative + 1).name(),
+            comparison.scenarios().get(0).name(),
+            comparison.investments().size() > 1,
             comparison.investments().get(alternative),
             new Money(prices.currency()),
             prices.discount()));
   }
 
-  boolean isBought() {
-    return !investment.places().isEmpty();
+  private Optional<Worth> worth() {
+    return Optional.ofNullable(investment.worth());
   }
 
-  String places() {
-    List<String> names = investment.places().stream().map(Place::name).toList();
-    return names.isEmpty() ? "nothing" : Words.list(names);
+  /** Such as {@code Chamber 2 and the larger Glasshouse (310 spaces)}. */
+  private static String places(List<Addition> additions) {
+    return Words.list(additions.stream().map(InvestmentWords::place).toList());
   }
 
-  String netPresentValue() {
-    return money.difference(investment.netPresentValue(), investment.netPresentValueHalfWidth());
+  private static String place(Addition addition) {
+    Place place = addition.place();
+    return addition.isEnlarged()
+        ? "the larger " + place.name() + " (" + Words.plural(place.spaces(), "space") + ")"
+        : place.name();
   }
+
+  /** What the alternative does, to stand below its name. */
+  String does() {
+    if (investment.additions().isEmpty()) {
+      return "buys nothing";
+    }
+    List<Addition> unpriced = investment.unpriced();
+    return "buys "
+        + places(investment.additions())
+        + (unpriced.isEmpty() ? "" : "; no cost of " + names(unpriced));
+  }
+
+  private static String names(List<Addition> additions) {
+    return Words.list(additions.stream().map(a -> a.place().name()).toList());
+  }
+
+  // Cells of a table: a dash where there is nothing to say.
 
   String buy() {
-    return Money.level(investment.buy().doubleValue(), 0);
+    return worth().map(w -> Money.level(w.buy().doubleValue(), 0)).orElse(NONE);
   }
 
   String yearly() {
-    return Money.level(investment.yearly().doubleValue(), 0);
+    return worth().map(w -> Money.level(w.yearly().doubleValue(), 0)).orElse(NONE);
   }
 
-  String bareValue() {
-    return Money.bare(investment.netPresentValue(), investment.netPresentValueHalfWidth());
+  String value() {
+    return worth()
+        .map(w -> Money.bare(w.netPresentValue(), w.netPresentValueHalfWidth()))
+        .orElse(NONE);
   }
 
-  private double low() {
-    return investment.netPresentValue() - investment.netPresentValueHalfWidth();
+  String payback() {
+    return worth().map(InvestmentWords::payback).orElse(NONE);
   }
 
-  private double high() {
-    return investment.netPresentValue() + investment.netPresentValueHalfWidth();
+  private static String payback(Worth worth) {
+    return worth.paybackYears() == null ? "never" : Words.amount(worth.paybackYears());
   }
 
-  /** Whether to buy, in one sentence. */
+  String chance() {
+    return worth().map(w -> Words.chance(w.chancePays())).orElse(NONE);
+  }
+
+  /** Whether to buy, in one sentence or two. */
   String verdict() {
-    if (!isBought()) {
-      return name
-          + ": nothing is to be bought. Its margin is "
-          + margin()
-          + (investment.gain().isClear() ? "." : ": neither a gain nor a loss is told.");
+    if (investment.additions().isEmpty()) {
+      return name + ": nothing is to be bought. Its margin is " + margin() + told();
     }
-    String value = " (net present value " + netPresentValue() + ").";
-    if (low() > 0) {
-      return "Buy " + places() + ": over its life it brings more than it costs" + value;
-    }
-    if (high() < 0) {
-      return "Do not buy " + places() + ": over its life it costs more than it brings" + value;
-    }
-    return "Whether " + places() + " pays is not told" + value + " Only more springs would tell.";
+    return worth().map(this::verdict).orElseGet(this::unpriced);
+  }
+
+  private String told() {
+    return investment.gain().isClear() ? "." : ": neither a gain nor a loss is told.";
+  }
+
+  private String unpriced() {
+    List<Addition> unpriced = investment.unpriced();
+    boolean one = unpriced.size() == 1;
+    return names(unpriced)
+        + asIn(",")
+        + (one ? " has" : " have")
+        + " no cost in the scenario: whether it pays cannot be told. The margin before buying is "
+        + margin()
+        + told()
+        + " Give "
+        + (one ? "it" : "each")
+        + " cost: {buy: ..., lasts: ... years}.";
+  }
+
+  private String verdict(Worth worth) {
+    boolean one = investment.additions().size() == 1;
+    String why =
+        switch (advice(worth)) {
+          case BUY ->
+              one
+                  ? ": over its life it brings more than it costs"
+                  : ": over their lives they bring more than they cost";
+          case LEAVE ->
+              one
+                  ? ": over its life it costs more than it brings"
+                  : ": over their lives they cost more than they bring";
+          case NOT_TOLD -> "";
+        };
+    return start(worth)
+        + why
+        + " (net present value "
+        + value(worth)
+        + ")."
+        + (advice(worth) == Advice.NOT_TOLD ? " Only more springs would tell." : "");
+  }
+
+  /** The verdict where there is little room. */
+  String shortVerdict() {
+    return worth()
+        .map(w -> start(w) + ": net present value " + value(w) + ".")
+        .orElseGet(this::verdict);
+  }
+
+  private enum Advice {
+    BUY,
+    LEAVE,
+    NOT_TOLD
+  }
+
+  /** Follows the interval of the net present value. */
+  private static Advice advice(Worth worth) {
+    double halfWidth = worth.netPresentValueHalfWidth();
+    return worth.netPresentValue() > halfWidth
+        ? Advice.BUY
+        : worth.netPresentValue() < -halfWidth ? Advice.LEAVE : Advice.NOT_TOLD;
+  }
+
+  private String start(Worth worth) {
+    String what = places(investment.additions());
+    return switch (advice(worth)) {
+      case BUY -> "Buy " + what + asIn("");
+      case LEAVE -> "Do not buy " + what + asIn("");
+      case NOT_TOLD ->
+          "Whether "
+              + what
+              + asIn(",")
+              + (investment.additions().size() == 1 ? " pays" : " pay")
+              + " is not told";
+    };
+  }
+
+  private String value(Worth worth) {
+    return money.difference(worth.netPresentValue(), worth.netPresentValueHalfWidth());
+  }
+
+  /** Of which alternative the verdict is, with what ends it in its sentence. */
+  private String asIn(String end) {
+    return isOneOfMany ? ", as in " + name + end : "";
   }
 
   private String margin() {
-    return money.difference(investment.gain()) + " a season against the first";
+    return money.difference(investment.gain()) + " a season against " + first;
   }
 
-  /** What the verdict rests on. */
+  /** What the verdict rests on; empty where there is none. */
   String reasons() {
-    if (!isBought()) {
-      return "";
-    }
+    return worth().map(this::reasons).orElse("");
+  }
+
+  private String reasons(Worth worth) {
     return name
         + ": buying "
-        + places()
+        + places(investment.additions())
         + " costs "
-        + money.amount(investment.buy())
+        + money.amount(worth.buy())
         + " once, which with upkeep is "
-        + money.amount(investment.yearly())
+        + money.amount(worth.yearly())
         + " a year at "
         + Words.given(discount)
         + "; the margin, running costs paid, is "
         + margin()
         + ". At the mean gain it is "
-        + paidBack()
+        + (worth.paybackYears() == null
+            ? "never paid back"
+            : "paid back after " + Words.plural(worth.paybackYears(), "year"))
         + ". The chance that it pays is "
-        + Words.chance(investment.chancePays())
+        + Words.chance(worth.chancePays())
         + ".";
-  }
-
-  private String paidBack() {
-    return investment.paybackYears() == null
-        ? "never paid back"
-        : "paid back after " + Words.plural(investment.paybackYears(), "year");
-  }
-
-  String payback() {
-    return investment.paybackYears() == null ? "never" : Words.amount(investment.paybackYears());
   }
 }

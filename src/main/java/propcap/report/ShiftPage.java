@@ -165,7 +165,7 @@ final class ShiftPage {
         new AnswerPage.Term(
             "The best",
             "has the highest mean "
-                + (money.isPresent() ? "margin of a season" : "of plants on time of the group")
+                + (money.isPresent() ? "margin of a season" : "of plants on time of all sowings")
                 + ". A shift is as good where the springs do not tell it from the best."));
     terms.add(AnswerPage.PLUS_MINUS);
     terms.add(

@@ -31,7 +31,7 @@ record ShiftWords(Group group, Optional<Money> money) {
   /** What the best was chosen by: the margin where money is asked. */
   private static Difference decisive(Point point) {
     Difference margin = point.marginToUnshifted();
-    return margin == null ? point.toUnshifted() : margin;
+    return margin == null ? point.allToUnshifted() : margin;
   }
 
   private List<Integer> others() {
@@ -79,15 +79,17 @@ record ShiftWords(Group group, Optional<Money> money) {
   }
 
   private String differences(Point point) {
-    String plants = Words.difference(point.toUnshifted()) + " plants on time";
+    String plants = Words.difference(point.toUnshifted());
     Difference margin = point.marginToUnshifted();
     String all =
         point.allToUnshifted().equals(point.toUnshifted())
-            ? ""
-            : ", " + Words.difference(point.allToUnshifted()) + " of all sowings";
+            ? " plants on time"
+            : " of these plants on time; "
+                + Words.difference(point.allToUnshifted())
+                + " counting all crops";
     return margin == null || money.isEmpty()
         ? plants + all
-        : plants + all + ", margin " + money.get().difference(margin) + " a season";
+        : plants + all + "; margin " + money.get().difference(margin) + " a season";
   }
 
   /** Shifts as good as the best, itself left out, such as {@code 0, -14}. */

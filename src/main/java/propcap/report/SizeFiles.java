@@ -33,15 +33,16 @@ final class SizeFiles {
     words.money().ifPresent(m -> json.put("currency", m.currency()));
     Candidate answer = sizing.answer();
     return json.put("verdict", words.verdict())
-        .put("answer", answer == null ? null : candidate(answer))
-        .put("holdsBack", words.holdsBack().orElse(""))
-        .put("candidates", Json.each(sizing.candidates(), SizeFiles::candidate))
+        .put("answer", answer == null ? null : candidate(answer, words))
+        .put("holdsBack", new SizeNotes(words).holdsBack().orElse(""))
+        .put("candidates", Json.each(sizing.candidates(), c -> candidate(c, words)))
         .put("order", Json.each(order.lines(), SizeFiles::line))
         .put("arithmetic", Json.texts(order.arithmetic()))
         .text();
   }
 
-  private static Json candidate(Candidate c) {
+  private static Json candidate(Candidate c, SizeWords words) {
+    @Nullable Double cost = words.costIsMoney() ? Double.valueOf(c.yearlyCost()) : null;
     @Nullable Double mean = c.seasons() == 0 ? null : Double.valueOf(c.mean());
     @Nullable Double se = c.seasons() == 0 ? null : Double.valueOf(c.se());
     return new Json()
@@ -50,18 +51,22 @@ final class SizeFiles {
         .put("mean", mean)
         .put("se", se)
         .put("found", word(c.found()))
-        .put("yearlyCost", c.yearlyCost());
+        .put("yearlyCost", cost);
   }
 
   private static Json line(OrderList.Line line) {
-    return new Json().put("what", line.what()).put("amount", line.amount());
+    return new Json()
+        .put("place", line.place())
+        .put("what", line.what())
+        .put("amount", line.amount())
+        .put("unit", line.unit());
   }
 
   private static String word(Enum<?> constant) {
     return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
-  /** A row for each size or pair of sizes. */
+  /** A row for each size or pair of sizes; a yearly cost only where places have a cost. */
   static String csv(Sizing sizing) {
     Csv table = new Csv();
     List<String> names = new ArrayList<>();
@@ -69,24 +74,31 @@ final class SizeFiles {
     for (int p = 0; p < sizing.places().size(); p++) {
       names.add(words.countedIn(p) + " of " + sizing.places().get(p));
     }
-    table.row(names, List.of("seasons", "mean", "se", "found", "yearly-cost", "is-answer"));
+    boolean inAll = sizing.places().size() > 1 && !words.withHands();
+    table.row(
+        names,
+        inAll ? List.of("spaces-in-all") : List.of(),
+        List.of("seasons", "mean", "se", "found", "yearly-cost", "is-answer"));
     for (Candidate c : sizing.candidates()) {
       table.row(
           c.spaces().stream().map(s -> Csv.whole(s)).toList(),
+          inAll ? Csv.wholes(c.spaces().stream().mapToLong(s -> s).sum()) : List.of(),
           Csv.wholes(c.seasons()),
           c.seasons() == 0 ? List.of("", "") : Csv.numbers(c.mean(), c.se()),
           List.of(word(c.found())),
-          Csv.numbers(c.yearlyCost()),
+          words.costIsMoney() ? Csv.numbers(c.yearlyCost()) : List.of(""),
           List.of(c.equals(sizing.answer()) ? "yes" : "no"));
     }
     return table.text();
   }
 
-  /** A row for each thing to order. */
+  /** A row for each thing to order, its amount a bare number. */
   static String orderCsv(OrderList order) {
     Csv table = new Csv();
-    table.row(List.of("what", "amount"));
-    order.lines().forEach(l -> table.row(List.of(l.what(), l.amount())));
+    table.row(List.of("place", "what", "amount", "unit"));
+    order
+        .lines()
+        .forEach(l -> table.row(List.of(l.place(), l.what(), Csv.number(l.amount()), l.unit())));
     return table.text();
   }
 }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import propcap.report.Part.Figure;
 import propcap.report.Sheet.Cell;
 import propcap.report.Sheet.Column;
@@ -65,9 +64,7 @@ final class SizePage {
         "size",
         "The answer",
         List.of(words.verdict()),
-        Stream.of(words.guarantee(), words.moreDoesHarm(), words.holdsBack())
-            .flatMap(Optional::stream)
-            .toList(),
+        new SizeNotes(words).all(),
         List.of(new Figure("Every size that was tried.", caption, SizeChart.of(sizing))),
         isPair ? List.of(grid(), cheapest()) : List.of(sizes(sizing.candidates())));
   }
@@ -157,7 +154,7 @@ final class SizePage {
                 "",
                 List.of(Column.words("What"), Column.number("Amount", "")),
                 order.lines().stream()
-                    .map(l -> new Row(l.what(), List.of(Cell.of(l.amount()))))
+                    .map(l -> new Row(l.place() + ": " + l.what(), List.of(Cell.of(l.shown()))))
                     .toList())));
   }
 

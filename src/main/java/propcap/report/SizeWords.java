@@ -51,29 +51,27 @@ record SizeWords(Sizing sizing, Optional<Money> money) {
   }
 
   String goal() {
+    MatchedWords matched = MatchedWords.of(sizing);
     return switch (measure()) {
       case MET ->
-          (isOfAll() ? "every sowing" : "every sowing of " + sizing.match())
-              + " has its plants on time in at least "
+          (matched.isAll() ? "every sowing" : matched.each())
+              + (matched.isAll() || matched.isOne() ? " has its" : " have their")
+              + " plants on time in at least "
               + shown(sizing.goal().least())
               + " of springs";
       case ON_TIME_SHARE ->
           "at least "
               + shown(sizing.goal().least())
               + " of the plants needed"
-              + (isOfAll() ? "" : " by the sowings of " + sizing.match())
+              + (matched.isAll() ? "" : " by " + matched.together())
               + " are on time";
       case ON_TIME ->
           "at least "
               + shown(sizing.goal().least())
-              + (isOfAll() ? "" : " of the sowings of " + sizing.match())
+              + (matched.isAll() ? "" : " of " + matched.together())
               + " are on time in a mean spring";
       case MARGIN -> "the mean margin of a season is largest";
     };
-  }
-
-  private boolean isOfAll() {
-    return sizing.match().equals("*");
   }
 
   /** A value of the measure with its unit, not rounded where it was given. */
@@ -183,7 +181,10 @@ record SizeWords(Sizing sizing, Optional<Money> money) {
     String start =
         isPair
             ? size(answer) + " are needed"
-            : sizing.places().get(0) + " needs " + amount(0, answer.spaces().get(0));
+            : sizing.places().get(0)
+                + " needs "
+                + amount(0, answer.spaces().get(0))
+                + ofNow(answer);
     if (measure() == Measure.MARGIN) {
       return (isPair ? size(answer) + " are best" : start.replace(" needs ", " is best with "))
           + (tried == 1
@@ -199,6 +200,29 @@ record SizeWords(Sizing sizing, Optional<Money> money) {
                 ? ": the cheapest (" + cost(answer) + ") of " + sizes + " for which "
                 : ": the smallest of " + sizes + " for which ";
     return start + which + goal() + " (" + estimate(answer) + ").";
+  }
+
+  /** How much more or less than there is, such as {@code , 110 more than now}. */
+  private String ofNow(Candidate answer) {
+    Optional<Double> now = now();
+    if (now.isEmpty()) {
+      return "";
+    }
+    double more = answer.spaces().get(0) - now.get();
+    return more == 0
+        ? ", as many as now"
+        : ", " + Words.amount(Math.abs(more)) + (more > 0 ? " more than now" : " fewer than now");
+  }
+
+  /** What there is of the first place; empty where it is hours without a limit. */
+  private Optional<Double> now() {
+    if (isHands(0)) {
+      return Optional.of(sizing.scenario().labour().hoursPerDay()).filter(Double::isFinite);
+    }
+    return sizing.scenario().places().stream()
+        .filter(p -> p.name().equals(sizing.places().get(0)))
+        .map(p -> (double) p.spaces())
+        .findFirst();
   }
 
   private String noneHolds() {
@@ -224,66 +248,23 @@ record SizeWords(Sizing sizing, Optional<Money> money) {
         + (tried == 1 ? " come to " : ", comes to ")
         + estimate(best.get())
         + (lacking > 0
-            ? ", which falls " + amount(lacking) + " short of the goal of "
+            ? ", which falls " + distance(lacking) + " short of the goal of "
             : ", which is not told from the goal of ")
         + shown(sizing.goal().least())
-        + ".";
+        + "."
+        + (isLargest(best.get()) ? " Larger sizes were not tried." : "");
+  }
+
+  private boolean isLargest(Candidate candidate) {
+    return IntStream.range(0, sizing.places().size())
+        .anyMatch(
+            p ->
+                sizing.candidates().stream()
+                    .allMatch(c -> c.spaces().get(p) <= candidate.spaces().get(p)));
   }
 
   /** An amount of the measure, such as {@code 19 percentage points}. */
-  private String amount(double value) {
+  String distance(double value) {
     return isShare() ? shown(value).replace(" %", "") + " percentage points" : shown(value);
-  }
-
-  /** What holds the goal back where no size reaches it. */
-  Optional<String> holdsBack() {
-    return sizing
-        .fallingShort()
-        .map(
-            forecast ->
-                "What holds it back there: "
-                    + Bottleneck.of(forecast).verdict(forecast)
-                    + " "
-                    + Headlines.losses(forecast)
-                    + ".");
-  }
-
-  /** Larger sizes of one place that fail although the answer holds: more room does harm there. */
-  Optional<String> moreDoesHarm() {
-    if (sizing.places().size() > 1 || measure() == Measure.MARGIN || sizing.found().isEmpty()) {
-      return Optional.empty();
-    }
-    int enough = sizing.found().get().spaces().get(0);
-    List<String> failing =
-        sizing.candidates().stream()
-            .filter(c -> c.found() == Found.FAILS && c.spaces().get(0) > enough)
-            .map(c -> Words.count(c.spaces().get(0)))
-            .toList();
-    return failing.isEmpty()
-        ? Optional.empty()
-        : Optional.of(
-            "More room is not always better: with "
-                + Words.list(failing)
-                + " spaces the goal fails, for what comes out of a larger place jams the next.");
-  }
-
-  /** What may be relied on; nothing where there is no answer. */
-  Optional<String> guarantee() {
-    return sizing.found().map(this::guarantee);
-  }
-
-  private String guarantee(Candidate answer) {
-    String near =
-        answer.found() == Found.NEAR
-            ? " It is so near that "
-                + Words.plural(answer.seasons(), "spring")
-                + " did not tell; it counts as its estimate says."
-            : "";
-    return "With "
-        + Words.given(sizing.confidence())
-        + " confidence this is right, or within "
-        + amount(sizing.indifference())
-        + (measure() == Measure.MARGIN ? " of the best." : " of the goal.")
-        + near;
   }
 }

@@ -154,6 +154,11 @@ final class Words {
     return signed(mean, decimals) + " ± " + decimals(halfWidth, decimals);
   }
 
+  /** Whether a number that is shown has no other digit than 0. */
+  static boolean isNothing(String shown) {
+    return shown.chars().noneMatch(c -> c >= '1' && c <= '9');
+  }
+
   /** How much, whatever its direction, such as {@code 40 ± 210}. */
   static String size(Difference difference) {
     int decimals = decimalsFor(difference.halfWidth());

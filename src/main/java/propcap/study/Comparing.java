@@ -8,7 +8,6 @@ import java.util.function.DoubleConsumer;
 import java.util.stream.IntStream;
 import org.apache.commons.math3.random.RandomGenerator;
 import org.apache.commons.math3.random.Well19937c;
-import org.jspecify.annotations.Nullable;
 import propcap.farm.Place;
 import propcap.farm.Prices;
 import propcap.farm.Scenario;
@@ -33,7 +32,7 @@ public final class Comparing {
       List<Scenario> scenarios, RunSettings settings, DoubleConsumer progress)
       throws BadQuestionException, InterruptedException {
     if (scenarios.size() < 2) {
-      throw new BadQuestionException("to compare takes two scenarios or more");
+      throw new BadQuestionException("compare needs two scenarios or more");
     }
     settings.forDifferences();
     Measures measures = new Measures(scenarios);
@@ -84,34 +83,52 @@ public final class Comparing {
       return List.of();
     }
     double[] first = Measures.column(numbers.get(0), margin);
+    int alternatives = scenarios.size() - 1;
     List<Comparison.Investment> investments = new ArrayList<>();
     for (int a = 1; a < scenarios.size(); a++) {
-      List<Place> added = added(scenarios.get(0), scenarios.get(a));
+      List<Comparison.Addition> added = added(scenarios.get(0), scenarios.get(a));
       double[] second = Measures.column(numbers.get(a), margin);
-      investments.add(investment(added, first, second, prices.discount(), seed));
+      Difference gain = Paired.difference(first, second, true, CONFIDENCE, alternatives);
+      boolean isPriced = !added.isEmpty() && added.stream().allMatch(p -> p.place().cost() != null);
+      investments.add(
+          new Comparison.Investment(
+              added,
+              gain,
+              isPriced ? worth(added, gain, first, second, prices.discount(), seed) : null));
     }
     return investments;
   }
 
-  /** Places with a cost that the first scenario has not, or has smaller. */
-  private static List<Place> added(Scenario first, Scenario alternative) {
-    return alternative.places().stream()
-        .filter(p -> p.cost() != null && p.isOpen())
-        .filter(
-            p ->
-                first.places().stream()
-                    .noneMatch(f -> f.name().equals(p.name()) && f.spaces() >= p.spaces()))
-        .toList();
+  /** Places that the first scenario has not, or has smaller, whether or not they have a cost. */
+  private static List<Comparison.Addition> added(Scenario first, Scenario alternative) {
+    List<Comparison.Addition> added = new ArrayList<>();
+    for (Place place : alternative.places()) {
+      int now =
+          first.places().stream()
+              .filter(f -> f.name().equals(place.name()))
+              .mapToInt(Place::spaces)
+              .findFirst()
+              .orElse(0);
+      if (place.spaces() > now) {
+        added.add(new Comparison.Addition(place, now));
+      }
+    }
+    return added;
   }
 
-  private static Comparison.Investment investment(
-      List<Place> added, double[] first, double[] second, double discount, long seed) {
+  private static Comparison.Worth worth(
+      List<Comparison.Addition> added,
+      Difference gain,
+      double[] first,
+      double[] second,
+      double discount,
+      long seed) {
     BigDecimal buy = BigDecimal.ZERO;
     double keep = 0;
     double yearly = 0;
     double horizon = 1;
-    for (Place place : added) {
-      Place.Cost cost = place.cost();
+    for (Comparison.Addition addition : added) {
+      Place.Cost cost = addition.place().cost();
       if (cost != null) {
         buy = buy.add(cost.buy());
         keep += cost.keepPerYear().doubleValue();
@@ -119,16 +136,13 @@ public final class Comparing {
         horizon = Math.max(horizon, cost.lastsYears());
       }
     }
-    Difference gain = Paired.difference(first, second, true, CONFIDENCE, 1);
     double factor = Capital.annuityFactor(discount, horizon);
-    return new Comparison.Investment(
-        added,
+    return new Comparison.Worth(
         buy,
         BigDecimal.valueOf(yearly).setScale(2, RoundingMode.HALF_UP),
-        gain,
         factor * (gain.mean() - yearly),
         factor * gain.halfWidth(),
-        payback(buy.doubleValue(), gain.mean() - keep, discount),
+        Capital.payback(buy.doubleValue(), gain.mean() - keep, discount),
         chancePays(first, second, yearly, discount, horizon, seed));
   }
 
@@ -136,10 +150,6 @@ public final class Comparing {
   static double yearly(Place.Cost cost, double discount) {
     return cost.buy().doubleValue() / Capital.annuityFactor(discount, cost.lastsYears())
         + cost.keepPerYear().doubleValue();
-  }
-
-  private static @Nullable Double payback(double buy, double yearly, double discount) {
-    return Capital.payback(buy, yearly, discount);
   }
 
   /** The share of lives, each year's spring drawn from those simulated, that are worth it. */

@@ -14,8 +14,8 @@ import propcap.farm.Scenario;
  * @param seasons how many were run
  * @param confidence at which all intervals of one outcome hold together (Bonferroni), such as 0.95
  * @param outcomes what was compared
- * @param investments what the places that an alternative adds cost and bring, one for each
- *     alternative; empty where no money is asked
+ * @param investments what the places that an alternative adds or enlarges cost and bring, one for
+ *     each alternative; empty where no money is asked
  */
 public record Comparison(
     List<Scenario> scenarios,
@@ -55,21 +55,46 @@ public record Comparison(
   /**
    * What it takes and what it brings to change the places as an alternative does.
    *
-   * @param places places that the alternative has and the first has not, or has more spaces of
+   * @param additions places that the alternative has and the first has not, or has fewer spaces of
+   * @param gain margin of a season more than the first's, what running the places costs taken off
+   * @param worth null: nothing is added, or something of which nobody said what it costs
+   */
+  public record Investment(List<Addition> additions, Difference gain, @Nullable Worth worth) {
+    public Investment {
+      additions = List.copyOf(additions);
+    }
+
+    /** What is added although nobody said what it costs. */
+    public List<Addition> unpriced() {
+      return additions.stream().filter(a -> a.place().cost() == null).toList();
+    }
+  }
+
+  /**
+   * A place that is new, or larger than the first scenario has it.
+   *
+   * @param spacesNow in the first scenario; 0: it is not there, or closed
+   */
+  public record Addition(Place place, int spacesNow) {
+    public boolean isEnlarged() {
+      return spacesNow > 0;
+    }
+  }
+
+  /**
+   * What additions are worth over their lives.
+   *
    * @param buy all of it, once
    * @param yearly what they cost a year: an annuity of the buying and the upkeep; what they cost to
    *     run is in the margin
-   * @param gain margin of a season more than the first's
-   * @param netPresentValue of their lives, at the mean gain, with half its 95 % interval
+   * @param netPresentValue of their lives, at the mean gain, with half its interval
    * @param paybackYears years until the discounted gains have paid the buying; null: never
    * @param chancePays chance that over their lives, of springs drawn from the simulated ones, the
    *     gains pay for buying and upkeep
    */
-  public record Investment(
-      List<Place> places,
+  public record Worth(
       BigDecimal buy,
       BigDecimal yearly,
-      Difference gain,
       double netPresentValue,
       double netPresentValueHalfWidth,
       @Nullable Double paybackYears,

@@ -2,6 +2,7 @@ package propcap.study;
 
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What a size must achieve.
@@ -30,6 +31,13 @@ public record Goal(Measure measure, double least) {
       Pattern.compile("\\s*(met|on-time)\\s*>=\\s*([0-9]+(?:\\.[0-9]+)?)\\s*(%?)\\s*");
 
   /**
+   * A number from 1 on in what looks like a goal, its sign or its percent not as they should be.
+   */
+  private static final Pattern ALMOST =
+      Pattern.compile(
+          "\\s*(met|on-time)\\s*(>=|>|=>|=)\\s*([1-9][0-9]*(?:\\.[0-9]+)?)\\s*(%?)\\s*");
+
+  /**
    * Reads {@code met>=90%}, {@code on-time>=95%}, {@code on-time>=80000} or {@code margin}.
    *
    * @throws BadQuestionException saying what a goal looks like
@@ -38,6 +46,21 @@ public record Goal(Measure measure, double least) {
     if (text.trim().equals("margin")) {
       return new Goal(Measure.MARGIN, 0);
     }
+    Goal goal = read(text);
+    if (goal == null) {
+      throw new BadQuestionException(
+          "'"
+              + text
+              + "' is no goal"
+              + meant(text)
+              + "; a goal is met>=90% (between 0 and 100 %), on-time>=95% (up to 100 %),"
+              + " on-time>=80000 (plants) or margin");
+    }
+    return goal;
+  }
+
+  /** A goal with a number; null where it is none. */
+  private static @Nullable Goal read(String text) {
     Matcher matcher = FORM.matcher(text);
     if (matcher.matches()) {
       boolean share = !matcher.group(3).isEmpty();
@@ -49,10 +72,24 @@ public record Goal(Measure measure, double least) {
         return new Goal(Measure.MET, number);
       }
     }
-    throw new BadQuestionException(
-        "'"
-            + text
-            + "' is no goal; a goal is met>=90% (between 0 and 100 %), on-time>=95% (up to 100 %),"
-            + " on-time>=80000 (plants) or margin");
+    return null;
+  }
+
+  /** What was probably meant, where it is plain; otherwise nothing. */
+  private static String meant(String text) {
+    Matcher almost = ALMOST.matcher(text);
+    if (!almost.matches()) {
+      return "";
+    }
+    String measure = almost.group(1);
+    boolean lacksPercent = measure.equals("met") && almost.group(4).isEmpty();
+    String right = measure + ">=" + almost.group(3) + (lacksPercent ? "%" : almost.group(4));
+    if (read(right) == null) {
+      return "";
+    }
+    if (!almost.group(2).equals(">=")) {
+      return ": write >=, such as " + right;
+    }
+    return lacksPercent ? ": a % is missing, write " + right : "";
   }
 }

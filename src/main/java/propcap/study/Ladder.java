@@ -14,10 +14,19 @@ final class Ladder {
    * The rungs, in rising order.
    *
    * @param what is tried, such as {@code sizes}, for the words of a refusal
-   * @param step 1 or more
-   * @throws BadQuestionException where there are too many to be tried
+   * @param example what would be right, for the same
+   * @throws BadQuestionException where there are none, or too many to be tried
    */
-  static List<Integer> of(String what, int from, int to, int step) throws BadQuestionException {
+  static List<Integer> of(String what, int from, int to, int step, String example)
+      throws BadQuestionException {
+    if (step < 1) {
+      throw new BadQuestionException(
+          "the step must be 1 or more, was " + step + "; say such as " + example);
+    }
+    if (to < from) {
+      throw new BadQuestionException(
+          String.format("--to %d is below --from %d; say such as %s", to, from, example));
+    }
     long rungs = ((long) to - from) / step + 1;
     if (rungs > MOST_RUNGS) {
       throw new BadQuestionException(

@@ -30,16 +30,20 @@ final class Names {
    * @throws BadQuestionException where there is none
    */
   static List<Integer> sowings(Scenario scenario, String match) throws BadQuestionException {
-    Pattern pattern = Pattern.compile(Pattern.quote(match).replace("*", "\\E.*\\Q"));
-    List<Integer> found =
-        IntStream.range(0, scenario.sowings().size())
-            .filter(s -> pattern.matcher(scenario.sowings().get(s).id()).matches())
-            .boxed()
-            .toList();
+    List<Integer> found = matching(scenario, match);
     if (found.isEmpty()) {
       throw new BadQuestionException(
           "no sowing's id matches '" + match + "'; a match is such as \"tomato*\" or tomato-1");
     }
     return found;
+  }
+
+  /** The same; none where there is none. */
+  static List<Integer> matching(Scenario scenario, String match) {
+    Pattern pattern = Pattern.compile(Pattern.quote(match).replace("*", "\\E.*\\Q"));
+    return IntStream.range(0, scenario.sowings().size())
+        .filter(s -> pattern.matcher(scenario.sowings().get(s).id()).matches())
+        .boxed()
+        .toList();
   }
 }

@@ -17,8 +17,11 @@ public record OrderList(List<Line> lines, List<String> arithmetic) {
   /**
    * One thing to order.
    *
+   * @param place for which, such as {@code Glasshouse}
    * @param what such as {@code table area}
-   * @param amount with its unit, such as {@code 24.1 m2 (260 ft2)}
+   * @param amount the bare number
+   * @param unit what it counts, such as {@code m2} or {@code tables}
+   * @param shown the amount as it is read, such as {@code 24.1 m2 (260 ft2)}
    */
-  public record Line(String what, String amount) {}
+  public record Line(String place, String what, double amount, String unit, String shown) {}
 }

@@ -1,8 +1,10 @@
 package propcap.study;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import propcap.farm.Crop;
 import propcap.farm.Place;
 import propcap.farm.PlaceKind;
@@ -62,7 +64,7 @@ public final class Ordering {
         arithmetic.add(
             String.format(
                 Locale.ROOT,
-                "%s has %d spaces already, and %d are enough: nothing to order.",
+                "%s has %,d spaces already, and %,d are enough: nothing to order.",
                 name,
                 place.spaces(),
                 answer.spaces().get(i)));
@@ -85,42 +87,50 @@ public final class Ordering {
       int more,
       List<OrderList.Line> lines,
       List<String> arithmetic) {
+    String name = place.name();
     double m2 = more * FLAT_M2;
-    lines.add(line(place.name() + ": room for trays", "%,d spaces", more));
+    lines.add(count(name, "room for trays", more, "space"));
     arithmetic.add(
         String.format(
             Locale.ROOT,
-            "%s: %,d spaces x 0.28 m x 0.54 m (a 1020 flat) = %.1f m2 = %,.0f ft2.",
-            place.name(),
+            "%s: %,d spaces x 0.28 m x 0.54 m (a 1020 flat) = %,.1f m2 = %,.0f ft2.",
+            name,
             more,
             m2,
             m2 * SQUARE_FEET_PER_M2));
-    lines.add(line(place.name() + ": " + surface(place.kind()), area(m2)));
+    lines.add(area(name, surface(place.kind()), m2));
     if (place.kind() == PlaceKind.TABLE || place.kind() == PlaceKind.HEAT_BENCH) {
-      double floor = m2 / (1 - aisles);
-      lines.add(line(place.name() + ": tables of 1.5 x 6 m", "%,d", ceil(m2 / TABLE_M2)));
-      lines.add(line(place.name() + ": floor with aisles", area(floor)));
-      arithmetic.add(
-          String.format(
-              Locale.ROOT,
-              "%.1f m2 / 9 m2 a table = %d tables; %.1f m2 / (1 - %.0f %% aisle) = %.1f m2 of floor.",
-              m2,
-              ceil(m2 / TABLE_M2),
-              m2,
-              100 * aisles,
-              floor));
+      addTables(name, m2, lines, arithmetic);
     }
     if (place.kind() == PlaceKind.HEAT_BENCH) {
-      lines.add(
-          line(
-              place.name() + ": heat mats for 4 flats",
-              "%,d",
-              ceil(more / (double) FLATS_PER_MAT)));
+      long mats = ceil(more / (double) FLATS_PER_MAT);
+      lines.add(bare(name, "heat mats for 4 flats", mats, "mats"));
     }
-    lines.add(line(place.name() + ": trays to fill it", "%,d", more));
+    lines.add(bare(name, "trays to fill it", more, "trays"));
     if (place.kind() == PlaceKind.TABLE) {
       addPots(scenario, place, more, lines, arithmetic);
     }
+  }
+
+  /** Whole tables, and the floor on which they stand. */
+  private void addTables(
+      String place, double m2, List<OrderList.Line> lines, List<String> arithmetic) {
+    long tables = ceil(m2 / TABLE_M2);
+    double floor = tables * TABLE_M2 / (1 - aisles);
+    lines.add(bare(place, "tables of 1.5 x 6 m", tables, "tables"));
+    lines.add(area(place, "floor with aisles", floor));
+    arithmetic.add(
+        String.format(
+            Locale.ROOT,
+            "%,.1f m2 / 9 m2 a table = %,.2f, so %,d %s; %,d x 9 m2 / (1 - %.0f %% aisle) ="
+                + " %,.1f m2 of floor.",
+            m2,
+            m2 / TABLE_M2,
+            tables,
+            tables == 1 ? "table" : "tables",
+            tables,
+            100 * aisles,
+            floor));
   }
 
   /** Pots for the case that all of the new room is filled with the crop that packs most of them. */
@@ -130,24 +140,32 @@ public final class Ordering {
       int more,
       List<OrderList.Line> lines,
       List<String> arithmetic) {
-    int most =
+    Optional<Crop> packsMost =
         scenario.sowings().stream()
             .map(scenario::cropOf)
-            .map(Crop::pottingOn)
-            .filter(p -> p.when() != Crop.PottingOn.When.NEVER)
-            .mapToInt(Crop.PottingOn::potsPerTray)
-            .max()
-            .orElse(0);
-    if (most > 0) {
-      lines.add(line(place.name() + ": pots, at most", "%,d", more * most));
-      arithmetic.add(
-          String.format(
-              Locale.ROOT,
-              "Pots: at most %d to a space (the crop that packs most), x %,d spaces = %,d.",
-              most,
-              more,
-              more * most));
+            .filter(c -> c.pottingOn().when() != Crop.PottingOn.When.NEVER)
+            .max(Comparator.comparingInt(c -> c.pottingOn().potsPerTray()));
+    if (packsMost.isEmpty()) {
+      return;
     }
+    String crop = packsMost.get().name();
+    int toASpace = packsMost.get().pottingOn().potsPerTray();
+    long pots = (long) more * toASpace;
+    lines.add(
+        bare(
+            place.name(),
+            "pots, at most (if all is " + crop + ", and it is potted on there)",
+            pots,
+            "pots"));
+    arithmetic.add(
+        String.format(
+            Locale.ROOT,
+            "Pots: at most %,d to a space (%s packs most), x %,d spaces = %,d; none for what is not"
+                + " potted on there.",
+            toASpace,
+            crop,
+            more,
+            pots));
   }
 
   private static String surface(PlaceKind kind) {
@@ -158,15 +176,27 @@ public final class Ordering {
     };
   }
 
-  private static String area(double m2) {
-    return String.format(Locale.ROOT, "%.1f m2 (%,.0f ft2)", m2, m2 * SQUARE_FEET_PER_M2);
+  private static OrderList.Line area(String place, String what, double m2) {
+    return new OrderList.Line(
+        place,
+        what,
+        m2,
+        "m2",
+        String.format(Locale.ROOT, "%,.1f m2 (%,.0f ft2)", m2, m2 * SQUARE_FEET_PER_M2));
   }
 
-  private static int ceil(double x) {
-    return (int) Math.ceil(x - 1e-9);
+  /** With its unit, in one or in many. */
+  private static OrderList.Line count(String place, String what, long count, String one) {
+    String shown = String.format(Locale.ROOT, "%,d %s%s", count, one, count == 1 ? "" : "s");
+    return new OrderList.Line(place, what, count, one + "s", shown);
   }
 
-  private static OrderList.Line line(String what, String form, Object... numbers) {
-    return new OrderList.Line(what, String.format(Locale.ROOT, form, numbers));
+  /** Where what it is says what is counted. */
+  private static OrderList.Line bare(String place, String what, long count, String unit) {
+    return new OrderList.Line(place, what, count, unit, String.format(Locale.ROOT, "%,d", count));
+  }
+
+  private static long ceil(double x) {
+    return (long) Math.ceil(x - 1e-9);
   }
 }

@@ -36,8 +36,8 @@ public record RunSettings(long seed, int seasons, @Nullable Double precision, in
   void forDifferences() throws BadQuestionException {
     if (seasons < 2) {
       throw new BadQuestionException(
-          "one spring tells no error, and without it nothing can be decided; say --seasons 2 or"
-              + " more, better "
+          "from one spring no error can be worked out, and without it nothing can be decided; say"
+              + " --seasons 2 or more, better "
               + DEFAULT_SEASONS);
     }
   }

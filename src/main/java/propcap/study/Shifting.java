@@ -62,18 +62,8 @@ public final class Shifting {
   }
 
   private static List<Integer> days(int from, int to, int step) throws BadQuestionException {
-    if (step < 1 || to < from) {
-      throw new BadQuestionException(
-          "shifts from "
-              + from
-              + " to "
-              + to
-              + " days by "
-              + step
-              + " leave nothing to try;"
-              + " say such as --from -14 --to 14 --step 7");
-    }
-    TreeSet<Integer> days = new TreeSet<>(Ladder.of("shifts", from, to, step));
+    TreeSet<Integer> days =
+        new TreeSet<>(Ladder.of("shifts", from, to, step, "--from -14 --to 14 --step 7"));
     days.add(0);
     return List.copyOf(days);
   }

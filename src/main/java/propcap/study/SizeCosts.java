@@ -45,7 +45,7 @@ record SizeCosts(List<Double> ofASpace) {
           unpriced.get().name()
               + " has no cost, and "
               + (forMargin ? "a margin" : "the cheapest pair")
-              + " hangs on it; give it such as cost: {buy: 5200, lasts: 12 years}, with buy: 0 if"
+              + " is reckoned from it; give it such as cost: {buy: 5200, lasts: 12 years}, with buy: 0 if"
               + " it costs nothing");
     }
     Optional<Capacity> closed =

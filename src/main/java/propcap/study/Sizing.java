@@ -65,6 +65,11 @@ public record Sizing(
     return Optional.ofNullable(nearest);
   }
 
+  /** The numbers of the sowings that the goal is about. */
+  public List<Integer> sowings() {
+    return Names.matching(scenario, match);
+  }
+
   /** A scenario with some places, or its hands, at other sizes. */
   static Scenario sized(Scenario scenario, List<String> names, List<Integer> spaces) {
     Scenario sized =

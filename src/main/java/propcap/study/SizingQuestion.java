@@ -1,6 +1,7 @@
 package propcap.study;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import propcap.farm.Scenario;
@@ -24,6 +25,12 @@ public record SizingQuestion(
     Goal goal,
     String match,
     @Nullable Double indifference) {
+  /** The largest size that is tried, far above what a farm that raises its own plants has. */
+  private static final int LARGEST = 100_000;
+
+  private static final String EXAMPLE = "--from 0 --to 400 --step 20";
+  private static final String SUCH_AS = "; say such as " + EXAMPLE;
+
   /** Two hundredths of a chance; planning default. */
   private static final double OF_A_CHANCE = 0.02;
 
@@ -46,18 +53,15 @@ public record SizingQuestion(
     for (String place : places) {
       var unused = Capacity.named(scenario, place);
     }
-    if (from < 0 || step < 1 || to < from) {
-      throw new BadQuestionException(
-          "a ladder of sizes from "
-              + from
-              + " to "
-              + to
-              + " by "
-              + step
-              + " has no rungs;"
-              + " say such as --from 0 --to 400 --step 20");
+    if (from < 0) {
+      throw new BadQuestionException("--from must be 0 or more, was " + from + SUCH_AS);
     }
     ladder();
+    if (to > LARGEST) {
+      throw new BadQuestionException(
+          String.format(
+              Locale.ROOT, "--to %d is more than any farm has; at most %,d is tried", to, LARGEST));
+    }
     if (goal.measure() == Goal.Measure.MARGIN && scenario.prices() == null) {
       throw new BadQuestionException("a goal of margin takes a money: block in the scenario");
     }
@@ -69,7 +73,7 @@ public record SizingQuestion(
 
   /** Sizes of one place, in rising order. */
   List<Integer> ladder() throws BadQuestionException {
-    return Ladder.of("sizes", from, to, step);
+    return Ladder.of("sizes", from, to, step, EXAMPLE);
   }
 
   /**

@@ -77,7 +77,8 @@ class AnswerPagesTest {
         "<svg",
         "Does it pay?",
         "Do not buy Chamber 2",
-        "Which crops gain",
+        "buys nothing",
+        "Which crops gain or lose",
         "What waits",
         "Where plants are lost",
         "Every outcome",
@@ -104,12 +105,13 @@ class AnswerPagesTest {
   void aSizeIsAnsweredGuaranteedDrawnAndOrdered() {
     assertInOrder(
         SIZE,
-        "House 2 needs 120 spaces: the smallest of 21 sizes tried",
+        "House 2 needs 120 spaces, as many as now: the smallest of 21 sizes tried",
         "With 95 % confidence this is right",
         "<svg",
         "too near the goal to tell",
         "Sizes tried.",
         "What to order",
+        "House 2: table area",
         "24.1 m2 (260 ft2)");
   }
 
@@ -117,7 +119,7 @@ class AnswerPagesTest {
   void aShiftIsAnsweredGroupByGroup() {
     assertInOrder(
         SHIFT,
-        "Sow tomato* 7 days earlier: +210 ± 60 plants on time",
+        "Sow tomato* 7 days earlier: +210 ± 60 of these plants on time",
         "The best shift of each group",
         "tomato*</h2>",
         "<svg",
@@ -161,6 +163,16 @@ class AnswerPagesTest {
   void whatIsNotToldApartIsNotBold() {
     assertThat(COMPARISON).contains("<strong>+1,240 ± 90</strong>").contains("-40 ± 210");
     assertThat(COMPARISON).doesNotContain("<strong>-40 ± 210</strong>");
+  }
+
+  @Test
+  void aDifferenceThatRoundsToNothingIsNothing() {
+    String page =
+        html(ComparisonPage.of(Questions.plain("a", "b", Questions.d(0.0004, 0.004)), "0.1.0"));
+    assertThat(page).doesNotContain("ahead 87 %");
+    String more =
+        html(ComparisonPage.of(Questions.plain("a", "b", Questions.d(0.04, 0.004)), "0.1.0"));
+    assertThat(more).contains("+0.04 ± 0.00", "ahead 87 %");
   }
 
   @Test

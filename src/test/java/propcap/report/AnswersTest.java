@@ -145,18 +145,53 @@ class AnswersTest {
         .containsExactly("mean", "halfWidth", "se", "shareAhead", "narrowing");
     assertThat(difference.get("halfWidth").getAsDouble()).isEqualTo(210);
     JsonObject house = json.getAsJsonArray("investments").get(1).getAsJsonObject();
-    assertThat(house.get("buy").getAsBigDecimal()).isEqualByComparingTo("2600.5");
-    assertThat(house.get("paybackYears").getAsDouble()).isEqualTo(7.9);
-    assertThat(
-            json.getAsJsonArray("investments")
-                .get(0)
-                .getAsJsonObject()
-                .get("paybackYears")
-                .isJsonNull())
-        .isTrue();
+    JsonObject worth = house.getAsJsonObject("worth");
+    assertThat(worth.get("buy").getAsBigDecimal()).isEqualByComparingTo("2600.5");
+    assertThat(worth.get("paybackYears").getAsDouble()).isEqualTo(7.9);
+    JsonObject chamber = json.getAsJsonArray("investments").get(0).getAsJsonObject();
+    assertThat(chamber.getAsJsonObject("worth").get("paybackYears").isJsonNull()).isTrue();
+    JsonObject none = json.getAsJsonArray("investments").get(2).getAsJsonObject();
+    assertThat(none.get("worth").isJsonNull()).isTrue();
     assertThat(csv("comparison.csv")).hasSize(48);
     assertThat(csv("comparison-money.csv")).hasSize(3);
-    assertThat(csv("comparison-money.csv").get(0).getField("payback-years")).isEmpty();
+    assertThat(csv("comparison-money.csv").get(0).getField("payback-years")).isEqualTo("never");
+    assertThat(csv("comparison-money.csv").get(1).getField("payback-years")).isEqualTo("7.9");
+  }
+
+  @Test
+  void whereNothingIsBoughtTheTableOfMoneyIsAsEmptyAsThePage() throws IOException {
+    Answers.write(Questions.comparison(), "0.1.0", folder);
+    NamedCsvRecord none = csv("comparison-money.csv").get(2);
+    assertThat(none.getField("gain")).isEqualTo("-1100");
+    for (String field :
+        List.of(
+            "places",
+            "without-cost",
+            "buy",
+            "yearly",
+            "net-present-value",
+            "net-present-value-half-width",
+            "payback-years",
+            "chance-pays")) {
+      assertThat(none.getField(field)).as(field).isEmpty();
+    }
+  }
+
+  @Test
+  void sizesOfPlacesWithoutACostHaveNone() throws IOException {
+    Answers.write(Questions.pairs(), Questions.NO_ORDER, "0.1.0", folder);
+    assertThat(csv("size.csv")).allSatisfy(r -> assertThat(r.getField("yearly-cost")).isEmpty());
+    assertThat(csv("size.csv").get(0).getField("spaces-in-all")).isEqualTo("40");
+    assertThat(
+            json("size.json")
+                .getAsJsonArray("candidates")
+                .get(0)
+                .getAsJsonObject()
+                .get("yearlyCost")
+                .isJsonNull())
+        .isTrue();
+    Answers.write(Questions.sizing(), Questions.NO_ORDER, "0.1.0", folder);
+    assertThat(csv("size.csv").get(1).getField("yearly-cost")).isEqualTo("658");
   }
 
   @Test
@@ -196,7 +231,10 @@ class AnswersTest {
     assertThat(csv("size.csv").stream().filter(r -> r.getField("is-answer").equals("yes")))
         .singleElement()
         .satisfies(r -> assertThat(r.getField("spaces of House 2")).isEqualTo("120"));
-    assertThat(csv("size-order.csv").get(0).getField("amount")).isEqualTo("24.1 m2 (260 ft2)");
+    NamedCsvRecord trays = csv("size-order.csv").get(2);
+    assertThat(trays.getFields()).containsExactly("House 2", "trays", "1200", "trays");
+    assertThat(csv("size-order.csv").get(0).getFields())
+        .containsExactly("House 2", "table area", "24.1", "m2");
   }
 
   @Test
@@ -210,6 +248,19 @@ class AnswersTest {
   }
 
   @Test
+  void aTerminalNamesAPlaceOnceAndThenALineForEachThing() {
+    List<String> lines = Answers.headlines(Questions.sizing(), Questions.order());
+    assertThat(lines.subList(lines.size() - 6, lines.size()))
+        .containsExactly(
+            "Order for House 2:",
+            "  table area: 24.1 m2 (260 ft2)",
+            "  tables, 1.5 x 3 m: 6",
+            "  trays: 1,200",
+            "Order for Mats:",
+            "  heat mats: 2");
+  }
+
+  @Test
   void headlinesFitATerminalAndSayTheVerdictFirst() {
     String endless = "a name that goes on and on ".repeat(12).strip();
     List<List<String>> all =
@@ -218,7 +269,7 @@ class AnswersTest {
             Answers.headlines(Questions.plain(endless, endless, Questions.d(-40, 210))),
             Answers.headlines(Questions.bottlenecks()),
             Answers.headlines(Questions.noBottleneck()),
-            Answers.headlines(Questions.sizing(), Questions.order()),
+            Answers.headlines(Questions.sizing(), Questions.NO_ORDER),
             Answers.headlines(Questions.pairs(), Questions.NO_ORDER),
             Answers.headlines(Questions.shifts(true)),
             Answers.headlines(Questions.unshifted()));
@@ -228,7 +279,8 @@ class AnswersTest {
           .allSatisfy(
               line -> assertThat(line).hasSizeLessThanOrEqualTo(100).doesNotContain("NaN", "null"));
     }
-    assertThat(all.get(6).get(0)).startsWith("Sow tomato* 7 days earlier: +210 ± 60 plants");
+    assertThat(all.get(6).get(0))
+        .startsWith("Sow tomato* 7 days earlier: +210 ± 60 of these plants");
     assertThat(all.get(6)).last().isEqualTo("Base spring: 400 springs of each shift, seed 7");
   }
 }

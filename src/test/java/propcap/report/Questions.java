@@ -14,6 +14,7 @@ import propcap.study.Bottlenecks;
 import propcap.study.Bottlenecks.Worth;
 import propcap.study.Capacity;
 import propcap.study.Comparison;
+import propcap.study.Comparison.Addition;
 import propcap.study.Comparison.Investment;
 import propcap.study.Comparison.Kind;
 import propcap.study.Comparison.Outcome;
@@ -125,9 +126,9 @@ final class Questions {
     Place house = priced(new Place("House 3", PlaceKind.TABLE, 120, climate(), 0));
     List<Investment> investments =
         List.of(
-            investment(List.of(chamber), 5200, d(-132.5, 71), -7600, 590, null, 0),
-            investment(List.of(house), 2600.5, d(411.5, 33), 840.5, 276, 7.9, 0.973),
-            investment(List.of(), 0, d(-1100, 80), -9222, 670, null, 0));
+            investment(chamber, 5200, d(-132.5, 71), -7600, 590, null, 0),
+            investment(house, 2600.5, d(411.5, 33), 840.5, 276, 7.9, 0.973),
+            new Investment(List.of(), d(-1100, 80), null));
     return new Comparison(
         List.of(
             withMoney(scenario("Base spring")),
@@ -146,7 +147,7 @@ final class Questions {
   }
 
   private static Investment investment(
-      List<Place> places,
+      Place place,
       double buy,
       Difference gain,
       double value,
@@ -154,14 +155,10 @@ final class Questions {
       @Nullable Double payback,
       double pays) {
     return new Investment(
-        places,
-        BigDecimal.valueOf(buy),
-        BigDecimal.valueOf(770.5),
+        List.of(new Addition(place, 0)),
         gain,
-        value,
-        halfWidth,
-        payback,
-        pays);
+        new Comparison.Worth(
+            BigDecimal.valueOf(buy), BigDecimal.valueOf(770.5), value, halfWidth, payback, pays));
   }
 
   /** One alternative, no money, and these plants on time; nothing waits and nothing is lost. */
@@ -323,10 +320,10 @@ final class Questions {
   static OrderList order() {
     return new OrderList(
         List.of(
-            new OrderList.Line("table area", "24.1 m2 (260 ft2)"),
-            new OrderList.Line("tables, 1.5 x 3 m", "6"),
-            new OrderList.Line("trays", "120"),
-            new OrderList.Line("heat mats", "none")),
+            new OrderList.Line("House 2", "table area", 24.1, "m2", "24.1 m2 (260 ft2)"),
+            new OrderList.Line("House 2", "tables, 1.5 x 3 m", 6, "tables", "6"),
+            new OrderList.Line("House 2", "trays", 1200, "trays", "1,200"),
+            new OrderList.Line("Mats", "heat mats", 2, "mats", "2")),
         List.of(
             "A standard tray is about 28 x 54 cm outside: 120 of them cover 18.1 m2.",
             "With 25 % of the floor for aisles that is 24.1 m2."));

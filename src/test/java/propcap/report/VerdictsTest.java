@@ -3,19 +3,18 @@ package propcap.report;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import propcap.farm.Place;
+import propcap.study.Comparison;
+import propcap.study.Comparison.Addition;
 import propcap.study.Comparison.Investment;
+import propcap.study.Comparison.Worth;
 import propcap.study.Difference;
-import propcap.study.Goal;
-import propcap.study.Goal.Measure;
-import propcap.study.Sizing;
-import propcap.study.Sizing.Candidate;
-import propcap.study.Sizing.Found;
 
 /** What the answers say in a sentence, and what they must not say. */
 class VerdictsTest {
@@ -52,41 +51,76 @@ class VerdictsTest {
     assertThat(words.get(0).verdict())
         .isEqualTo(
             "A second chamber adds nothing that 400 springs could tell (-40 ± 210 plants on time a"
-                + " spring): the tables are full, and trays stretch waiting to leave the heat (666"
-                + " tray-days a spring). What it does change: 310 ± 22 fewer tray-days wait to be"
+                + " spring): the tables are full, and trays stretch waiting to leave the heat (380"
+                + " tray-days a spring now, 666 with it). What it does change: 310 ± 22 fewer tray-days wait to be"
                 + " sown, 286 ± 25 more tray-days wait to leave the heat, 190 ± 38 fewer are lost"
                 + " (kept too long) and 240 ± 40 more are lost (leggy).");
     assertThat(words.get(1).verdict())
         .isEqualTo(
             "House 3 adds 1,240 ± 90 plants on time a spring: 330 ± 24 fewer tray-days wait to"
-                + " leave the heat and 610 ± 35 fewer are lost (leggy). With it the heat is full,"
-                + " and trays wait to be sown (122 tray-days a spring).");
+                + " leave the heat and 610 ± 35 fewer are lost (leggy). With it the heat is still"
+                + " full, and trays wait to be sown (412 tray-days a spring now, 122 with it).");
     assertThat(words.get(2).verdict())
         .startsWith(
             "Without House 2 loses 3,120 ± 260 plants on time a spring: 530 ± 48 more tray-days"
-                + " wait to leave the heat and 960 ± 90 more are lost (leggy).");
+                + " wait to leave the heat and 960 ± 90 more are lost (leggy).")
+        .endsWith(
+            "With it the tables are full, and trays stretch waiting to leave the heat (380 tray-days"
+                + " a spring now, 910 with it). Besides, 620 ± 80 more come late; 2.40 ± 0.40 fewer"
+                + " sowings have their plants; pepper (-1,200 ± 140) and tomato (-900 ± 120) lose"
+                + " most.");
   }
 
+  @Test
+  void aGainDoesNotHideWhatGetsWorse() {
+    Comparison gain = Questions.plain("Base", "Other", Questions.d(1240, 90));
+    List<Comparison.Outcome> outcomes = new ArrayList<>(gain.outcomes());
+    for (Comparison.Outcome o : Questions.comparison().outcomes()) {
+      if (o.kind() == Comparison.Kind.LATE || o.subject().equals("kale")) {
+        outcomes.add(
+            new Comparison.Outcome(
+                o.kind(),
+                o.subject(),
+                o.moreIsBetter(),
+                List.of(o.levels().get(0), o.levels().get(3)),
+                List.of(o.differences().get(2))));
+      }
+    }
+    Comparison mixed =
+        new Comparison(gain.scenarios(), gain.settings(), gain.seasons(), .95, outcomes, List.of());
+    ComparisonWords words = ComparisonWords.of(mixed).get(0);
+    assertThat(words.verdict())
+        .startsWith("Other adds 1,240 ± 90 plants")
+        .endsWith(" But 620 ± 80 more come late; kale (-600 ± 90) loses.");
+    assertThat(words.shortVerdict())
+        .isEqualTo("Other: +1,240 ± 90 plants on time a spring; 620 ± 80 more come late");
+  }
+
+  private static final Place HOUSE = Questions.withMoney(Questions.scenario("x")).places().get(2);
+
   private static InvestmentWords investment(
-      List<Place> places, double value, double halfWidth, @Nullable Double payback) {
-    return new InvestmentWords(
-        "Other",
+      List<Addition> additions, double value, double halfWidth, @Nullable Double payback) {
+    return words(
+        false,
         new Investment(
-            places,
-            new BigDecimal("5200.50"),
-            new BigDecimal("770.49"),
+            additions,
             Questions.d(10, 20),
-            value,
-            halfWidth,
-            payback,
-            0.5),
-        new Money("EUR"),
-        0.065);
+            new Worth(
+                new BigDecimal("5200.50"),
+                new BigDecimal("770.49"),
+                value,
+                halfWidth,
+                payback,
+                0.5)));
+  }
+
+  private static InvestmentWords words(boolean isOneOfMany, Investment investment) {
+    return new InvestmentWords("Other", "Base", isOneOfMany, investment, new Money("EUR"), 0.065);
   }
 
   @Test
   void whetherToBuyFollowsTheInterval() {
-    List<Place> house = List.of(Questions.scenario("x").places().get(2));
+    List<Addition> house = List.of(new Addition(HOUSE, 0));
     assertThat(investment(house, 800.5, 200, 4.2).verdict())
         .isEqualTo(
             "Buy House 1: over its life it brings more than it costs (net present value +801 ± 200"
@@ -102,11 +136,56 @@ class VerdictsTest {
 
   @Test
   void whereNothingIsBoughtNothingIsAdvised() {
-    assertThat(investment(List.of(), 0, 0, null).verdict())
+    InvestmentWords none = words(false, new Investment(List.of(), Questions.d(10, 20), null));
+    assertThat(none.verdict())
         .isEqualTo(
-            "Other: nothing is to be bought. Its margin is +10 ± 20 EUR a season against the"
-                + " first: neither a gain nor a loss is told.");
-    assertThat(investment(List.of(), 0, 0, null).reasons()).isEmpty();
+            "Other: nothing is to be bought. Its margin is +10 ± 20 EUR a season against Base:"
+                + " neither a gain nor a loss is told.");
+    assertThat(none.reasons()).isEmpty();
+    assertThat(none.does()).isEqualTo("buys nothing");
+  }
+
+  @Test
+  void whatHasNoCostIsNotCalledFree() {
+    Place plain = Questions.scenario("x").places().get(2);
+    InvestmentWords one =
+        words(false, new Investment(List.of(new Addition(plain, 0)), Questions.d(90, 20), null));
+    assertThat(one.verdict())
+        .isEqualTo(
+            "House 1 has no cost in the scenario: whether it pays cannot be told. The margin before"
+                + " buying is +90 ± 20 EUR a season against Base. Give it cost: {buy: ..., lasts: ..."
+                + " years}.");
+    assertThat(one.does()).isEqualTo("buys House 1; no cost of House 1");
+    assertThat(List.of(one.buy(), one.yearly(), one.value(), one.payback(), one.chance()))
+        .containsOnly("–");
+    assertThat(one.reasons()).isEmpty();
+    InvestmentWords both =
+        words(
+            true,
+            new Investment(
+                List.of(new Addition(HOUSE, 0), new Addition(plain, 200)),
+                Questions.d(90, 20),
+                null));
+    assertThat(both.verdict()).startsWith("House 1, as in Other, has no cost in the scenario: ");
+  }
+
+  @Test
+  void oneOfSeveralIsNamedWithItsScenarioAndALargerPlaceIsCalledSo() {
+    InvestmentWords larger =
+        words(
+            true,
+            new Investment(
+                List.of(new Addition(HOUSE, 200)),
+                Questions.d(-90, 20),
+                new Worth(BigDecimal.TEN, BigDecimal.ONE, -800, 200, null, 0)));
+    assertThat(larger.verdict())
+        .isEqualTo(
+            "Do not buy the larger House 1 (330 spaces), as in Other: over its life it costs more"
+                + " than it brings (net present value -800 ± 200 EUR).");
+    assertThat(larger.shortVerdict())
+        .isEqualTo(
+            "Do not buy the larger House 1 (330 spaces), as in Other: net present value -800 ± 200"
+                + " EUR.");
   }
 
   @Test
@@ -128,100 +207,17 @@ class VerdictsTest {
         .containsExactly("More of Mats loses plants: -61 ± 30 a spring for 4 spaces more.");
   }
 
-  private static Candidate candidate(double mean, double se, Found found, Integer... spaces) {
-    return new Candidate(List.of(spaces), 100, mean, se, found, List.of(spaces).get(0));
-  }
-
-  private static String verdict(Goal goal, @Nullable Candidate answer, Candidate... candidates) {
-    Sizing sizing = Questions.sizing(List.of("House 2"), goal, List.of(candidates), answer);
-    return SizeWords.of(sizing).verdict();
-  }
-
-  @Test
-  void theSmallestSizeIsNamedWithItsGoal() {
-    assertThat(SizeWords.of(Questions.sizing()).verdict())
-        .isEqualTo(
-            "House 2 needs 120 spaces: the smallest of 21 sizes tried for which every sowing has"
-                + " its plants on time in at least 90 % of springs (90.7 ± 2.0 %).");
-    assertThat(SizeWords.of(Questions.sizing()).guarantee())
-        .hasValue(
-            "With 95 % confidence this is right, or within 2 percentage points of the goal. It is"
-                + " so near that 850 springs did not tell; it counts as its estimate says.");
-  }
-
-  @Test
-  void aSingleSizeIsNotCalledTheSmallest() {
-    Candidate only = candidate(0.96, 0.01, Found.HOLDS, 40);
-    assertThat(verdict(new Goal(Measure.ON_TIME_SHARE, 0.925), only, only))
-        .isEqualTo(
-            "House 2 needs 40 spaces: the only size tried, and with it at least 92.5 % of the plants"
-                + " needed are on time (96.0 ± 2.0 %).");
-  }
-
-  @Test
-  void whereNoneHoldsItIsSaidHowMuchTheBestLacks() {
-    assertThat(
-            verdict(
-                new Goal(Measure.MET, 0.9),
-                null,
-                candidate(0.5, 0.05, Found.FAILS, 20),
-                candidate(0.71, 0.015, Found.FAILS, 400)))
-        .isEqualTo(
-            "None of the 2 sizes tried is enough: the best of them, 400 spaces of House 2, comes"
-                + " to 71.0 ± 2.9 %, which falls 19 percentage points short of the goal of 90 %.");
-    assertThat(
-            verdict(
-                new Goal(Measure.ON_TIME, 80_000), null, candidate(77_700, 150, Found.FAILS, 20)))
-        .isEqualTo(
-            "No: the only size tried is not enough: 20 spaces of House 2 come to 77,700 ± 294 plants, which falls 2,300 plants short of the goal of"
-                + " 80,000 plants.");
-  }
-
-  @Test
-  void largerSizesThatFailAreAWarning() {
-    Candidate enough = candidate(0.96, 0.01, Found.HOLDS, 320);
-    Goal goal = new Goal(Measure.MET, 0.9);
-    List<Candidate> tried =
-        List.of(
-            candidate(0.2, 0.01, Found.FAILS, 300),
-            enough,
-            candidate(0.1, 0.01, Found.FAILS, 340),
-            candidate(0.97, 0.01, Found.HOLDS, 360));
-    assertThat(
-            SizeWords.of(Questions.sizing(List.of("House 2"), goal, tried, enough)).moreDoesHarm())
-        .hasValueSatisfying(words -> assertThat(words).contains("with 340 spaces the goal fails"));
-    assertThat(SizeWords.of(Questions.sizing()).moreDoesHarm()).isEmpty();
-  }
-
-  @Test
-  void theLargestMarginIsCalledBest() {
-    Candidate best = candidate(34_200.5, 150, Found.HOLDS, 120);
-    Candidate other = candidate(30_000, 150, Found.FAILS, 140);
-    assertThat(verdict(new Goal(Measure.MARGIN, 0), best, best, other))
-        .startsWith(
-            "House 2 is best with 120 spaces: of 2 sizes tried the largest mean margin of a season,"
-                + " 34,201 ± 294");
-  }
-
-  @Test
-  void aPairIsChosenByWhatItCosts() {
-    assertThat(SizeWords.of(Questions.pairs()).verdict())
-        .startsWith(
-            "80 spaces of Chamber and 120 of House 2 are needed: the cheapest (200 spaces in all) of"
-                + " 30 pairs tried for which every sowing");
-  }
-
   @Test
   void aShiftIsAdvisedOnlyWhereItIsToldFromNone() {
     List<ShiftWords> words = ShiftWords.of(Questions.shifts(false));
     assertThat(words.get(0).verdict())
         .isEqualTo(
-            "Sow tomato* 7 days earlier: +210 ± 60 plants on time, +180 ± 84 of all sowings. -14"
-                + " days is not told apart from it.");
+            "Sow tomato* 7 days earlier: +210 ± 60 of these plants on time; +180 ± 84 counting all"
+                + " crops. -14 days is not told apart from it.");
     assertThat(words.get(1).verdict())
         .startsWith(
             "Leave kale* as it is: 7 days later came out best, but the springs do not tell it from"
-                + " no shift (+31 ± 60 plants on time");
+                + " no shift (+31 ± 60 of these plants on time");
     assertThat(words.get(2).verdict())
         .isEqualTo("Leave pepper* as it is: no shift tried does better.");
     assertThat(ShiftWords.of(Questions.unshifted()).get(0).verdict())

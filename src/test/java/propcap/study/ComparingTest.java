@@ -6,9 +6,11 @@ import static org.assertj.core.api.Assertions.within;
 import static propcap.study.Money.amount;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.stream.IntStream;
 import java.util.stream.LongStream;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -136,7 +138,7 @@ class ComparingTest {
     for (List<Scenario> few : List.of(List.<Scenario>of(), List.of(risky(1)))) {
       assertThatExceptionOfType(BadQuestionException.class)
           .isThrownBy(() -> Comparing.compare(few, SETTINGS, share -> {}))
-          .withMessage("to compare takes two scenarios or more");
+          .withMessage("compare needs two scenarios or more");
     }
   }
 
@@ -153,7 +155,7 @@ class ComparingTest {
    * On one mat the second of two trays is sown on day 5 and comes late, on day 24: 4.00 for it
    * instead of 9.50, in every season.
    */
-  private Comparison.Investment secondMat(Place.Cost cost)
+  private Comparison.Investment secondMat(Place.@Nullable Cost cost)
       throws BadQuestionException, InterruptedException {
     farm.mats = 1;
     farm.sowings = List.of(Farms.sowing("a", 0, 2, 0, 20));
@@ -163,6 +165,13 @@ class ComparingTest {
     return comparison.investments().get(0);
   }
 
+  private Comparison.Worth worthOfSecondMat(Place.Cost cost)
+      throws BadQuestionException, InterruptedException {
+    Comparison.Worth worth = secondMat(cost).worth();
+    assertThat(worth).isNotNull();
+    return Objects.requireNonNull(worth);
+  }
+
   /**
    * 10 years at 6 % have the factor 7.36009 (any table of annuities): 30 / 7.36009 + 1 = 5.08 a
    * year, and 7.36009 x (5.50 - 5.07603) = 3.12 over its life. 5.50 - 1 a year has paid 27.94 back
@@ -170,11 +179,20 @@ class ComparingTest {
    */
   @Test
   void aMatThatEarnsMoreThanItCostsPays() throws BadQuestionException, InterruptedException {
-    Comparison.Investment mat = secondMat(Money.cost("30", 10, "1", "0"));
-    assertThat(mat.places()).extracting(Place::name).containsExactly("Mats");
+    Comparison.Investment bought = secondMat(Money.cost("30", 10, "1", "0"));
+    assertThat(bought.additions())
+        .singleElement()
+        .satisfies(
+            a -> {
+              assertThat(a.place().name()).isEqualTo("Mats");
+              assertThat(a.spacesNow()).isEqualTo(1);
+              assertThat(a.isEnlarged()).isTrue();
+            });
+    assertThat(bought.unpriced()).isEmpty();
+    assertThat(bought.gain().mean()).isCloseTo(5.5, within(1e-12));
+    Comparison.Worth mat = worthOfSecondMat(Money.cost("30", 10, "1", "0"));
     assertThat(mat.buy()).isEqualByComparingTo("30");
     assertThat(mat.yearly()).isEqualTo(amount("5.08"));
-    assertThat(mat.gain().mean()).isCloseTo(5.5, within(1e-12));
     assertThat(mat.netPresentValue()).isCloseTo(3.12, within(.005));
     assertThat(mat.netPresentValueHalfWidth()).isCloseTo(0, within(1e-9));
     assertThat(mat.paybackYears()).isCloseTo(8.77, within(.005));
@@ -184,7 +202,7 @@ class ComparingTest {
   /** 34 / 7.36009 + 1 = 5.62 a year is more than 5.50. */
   @Test
   void aMatThatEarnsLessDoesNot() throws BadQuestionException, InterruptedException {
-    Comparison.Investment mat = secondMat(Money.cost("34", 10, "1", "0"));
+    Comparison.Worth mat = worthOfSecondMat(Money.cost("34", 10, "1", "0"));
     assertThat(mat.yearly()).isEqualTo(amount("5.62"));
     assertThat(mat.netPresentValue()).isCloseTo(-.88, within(.005));
     assertThat(mat.chancePays()).isZero();
@@ -194,14 +212,14 @@ class ComparingTest {
   @Test
   void runningIsInTheMarginAndNotInTheYearlyCost()
       throws BadQuestionException, InterruptedException {
-    Comparison.Investment mat = secondMat(Money.cost("30", 10, "1", "0.50"));
-    assertThat(mat.yearly()).isEqualTo(amount("5.08"));
-    assertThat(mat.gain().mean()).isCloseTo(5.5 - 2.5, within(1e-12));
+    Place.Cost cost = Money.cost("30", 10, "1", "0.50");
+    assertThat(worthOfSecondMat(cost).yearly()).isEqualTo(amount("5.08"));
+    assertThat(secondMat(cost).gain().mean()).isCloseTo(5.5 - 2.5, within(1e-12));
   }
 
   @Test
   void upkeepAboveTheGainIsNeverPaidBack() throws BadQuestionException, InterruptedException {
-    assertThat(secondMat(Money.cost("30", 10, "5.60", "0")).paybackYears()).isNull();
+    assertThat(worthOfSecondMat(Money.cost("30", 10, "5.60", "0")).paybackYears()).isNull();
   }
 
   @Test
@@ -209,9 +227,32 @@ class ComparingTest {
     Scenario now = money.in(risky(2));
     Scenario later = now.withSowings(now.sowings().stream().map(s -> s.shifted(3)).toList());
     Comparison.Investment none = compare(SETTINGS, now, later).investments().get(0);
-    assertThat(none.places()).isEmpty();
-    assertThat(none.buy()).isEqualByComparingTo("0");
-    assertThat(none.yearly()).isEqualByComparingTo("0");
-    assertThat(none.paybackYears()).isZero();
+    assertThat(none.additions()).isEmpty();
+    assertThat(none.worth()).isNull();
+  }
+
+  @Test
+  void aPlaceWithoutACostIsNotFreeButNotKnown() throws BadQuestionException, InterruptedException {
+    Comparison.Investment mat = secondMat(null);
+    assertThat(mat.unpriced()).extracting(a -> a.place().name()).containsExactly("Mats");
+    assertThat(mat.worth()).isNull();
+    assertThat(mat.gain().mean()).isCloseTo(5.5, within(1e-12));
+  }
+
+  @Test
+  void aSmallerPlaceIsNotBought() throws BadQuestionException, InterruptedException {
+    Comparison comparison = compare(SETTINGS, money.in(risky(4)), money.in(risky(1)));
+    assertThat(comparison.investments().get(0).additions()).isEmpty();
+  }
+
+  /** One margin, one half-width: that of the outcome. */
+  @Test
+  void theGainIsTheMarginsDifferenceAmongAllAlternatives()
+      throws BadQuestionException, InterruptedException {
+    Comparison both = compare(SETTINGS, money.in(risky(1)), money.in(risky(2)), money.in(risky(4)));
+    List<Difference> margins = both.total(Comparison.Kind.MARGIN).differences();
+    assertThat(both.investments())
+        .extracting(Comparison.Investment::gain)
+        .containsExactlyElementsOf(margins);
   }
 }

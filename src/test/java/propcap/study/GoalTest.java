@@ -23,6 +23,24 @@ class GoalTest {
     assertThat(Goal.parse(text)).isEqualTo(new Goal(measure, least));
   }
 
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "met>=80|is no goal: a % is missing, write met>=80%;",
+        "met>80%|is no goal: write >=, such as met>=80%;",
+        "met>80|is no goal: write >=, such as met>=80%;",
+        "on-time=>80000|is no goal: write >=, such as on-time>=80000;",
+        "met>=120|is no goal; a goal is",
+        "on-time>120%|is no goal; a goal is",
+        "most|is no goal; a goal is"
+      })
+  void whatWasProbablyMeantIsSaid(String text, String says) {
+    assertThatExceptionOfType(BadQuestionException.class)
+        .isThrownBy(() -> Goal.parse(text))
+        .withMessageContaining(says);
+  }
+
   @Test
   void theLargestMarginIsAGoalWithoutANumber() throws BadQuestionException {
     assertThat(Goal.parse(" margin ").measure()).isEqualTo(Goal.Measure.MARGIN);

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import propcap.farm.Place;
 import propcap.farm.Prices;
 import propcap.farm.Scenario;
@@ -56,7 +57,7 @@ final class Money {
   }
 
   /** A farm whose place costs so much; and, for a place of other spaces, has so many. */
-  static Scenario withCost(Scenario farm, String name, int spaces, Place.Cost cost) {
+  static Scenario withCost(Scenario farm, String name, int spaces, Place.@Nullable Cost cost) {
     List<Place> places = new ArrayList<>();
     for (Place p : farm.places()) {
       places.add(

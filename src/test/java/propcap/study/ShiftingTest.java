@@ -163,7 +163,7 @@ class ShiftingTest {
   void aLadderOfDaysThatIsEmptyIsRefused(int from, int to, int step) {
     assertThatExceptionOfType(BadQuestionException.class)
         .isThrownBy(() -> shift(held(), "*", from, to, step))
-        .withMessageContaining("leave nothing to try")
+        .withMessageContaining("; say such as --from -14 --to 14 --step 7")
         .withMessageContaining("--from -14 --to 14 --step 7");
   }
 

@@ -46,13 +46,23 @@ class SizingQuestionTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"100, 0, 20", "0, 100, 0", "0, 100, -20", "-20, 100, 20"})
-  void aLadderThatIsEmptyOrBelowTheGroundIsRefused(int from, int to, int step)
+  @CsvSource({
+    "100, 0, 20, --to 0 is below --from 100",
+    "'0', 100, 0, 'the step must be 1 or more, was 0'",
+    "'0', 100, -20, 'the step must be 1 or more, was -20'",
+    "-20, 100, 20, '--from must be 0 or more, was -20'"
+  })
+  void aLadderThatIsEmptyOrBelowTheGroundIsRefused(int from, int to, int step, String says)
       throws BadQuestionException {
+    assertRefused(ladder(from, to, step), says + "; say such as --from 0 --to 400 --step 20");
+  }
+
+  @Test
+  void aPlaceLargerThanAnyFarmsIsRefused() throws BadQuestionException {
     assertRefused(
-        ladder(from, to, step),
-        "from " + from + " to " + to + " by " + step,
-        "say such as --from 0 --to 400 --step 20");
+        ladder(0, 100_001, 1000),
+        "--to 100001 is more than any farm has; at most 100,000 is tried");
+    assertThat(ladder(0, 100_000, 1000).ladder()).hasSize(101);
   }
 
   @Test
@@ -112,7 +122,7 @@ class SizingQuestionTest {
                     question(List.of("House"), 5, 10, 5, "margin", null),
                     SETTINGS,
                     share -> {}))
-        .withMessageContaining("House has no cost, and a margin hangs on it")
+        .withMessageContaining("House has no cost, and a margin is reckoned from it")
         .withMessageContaining("buy: 0");
   }
 

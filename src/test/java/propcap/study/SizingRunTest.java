@@ -252,7 +252,7 @@ class SizingRunTest {
     Scenario scenario = twoTables(Money.cost("200", 10, "0", "0"), null);
     assertThatExceptionOfType(BadQuestionException.class)
         .isThrownBy(() -> size(scenario, both(3, 12, 3, "met>=90%")))
-        .withMessageContaining("Tunnel has no cost, and the cheapest pair hangs on it");
+        .withMessageContaining("Tunnel has no cost, and the cheapest pair is reckoned from it");
   }
 
   @Test

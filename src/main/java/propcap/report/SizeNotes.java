@@ -133,7 +133,7 @@ record SizeNotes(SizeWords words) {
   private static String waiting(List<SowingForecast> sowings) {
     double all = Stream.of(Step.values()).mapToDouble(step -> waited(sowings, step)).sum();
     if (all < Bottleneck.NOTHING) {
-      return "these trays wait for no room";
+      return "these trays find room at once";
     }
     Step most =
         Stream.of(Step.values())

@@ -93,7 +93,7 @@ public final class Ordering {
     arithmetic.add(
         String.format(
             Locale.ROOT,
-            "%s: %,d spaces x 0.28 m x 0.54 m (a 1020 flat) = %,.1f m2 = %,.0f ft2.",
+            "%s: %,d spaces x 0.28 m x 0.54 m (a 1020 flat) = %,.2f m2 = %,.0f ft2.",
             name,
             more,
             m2,
@@ -122,7 +122,7 @@ public final class Ordering {
     arithmetic.add(
         String.format(
             Locale.ROOT,
-            "%,.1f m2 / 9 m2 a table = %,.2f, so %,d %s; %,d x 9 m2 / (1 - %.0f %% aisle) ="
+            "%,.2f m2 / 9 m2 a table = %,.2f, so %,d %s; %,d x 9 m2 / (1 - %.0f %% aisle) ="
                 + " %,.1f m2 of floor.",
             m2,
             m2 / TABLE_M2,

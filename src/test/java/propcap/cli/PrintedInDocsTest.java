@@ -78,7 +78,7 @@ class PrintedInDocsTest {
     for (String arg : block.named.split(" ", -1)) {
       args.add(arg.startsWith(FARM) ? farm.resolveSibling(arg).toString() : arg);
     }
-    String results = "results/" + folderOf(args);
+    String results = resultsOf(args);
     Path out = farm.resolveSibling(results);
     if (!WITHOUT_FOLDER.contains(args.get(0))) {
       args.addAll(List.of("--out", out.toString()));
@@ -87,6 +87,16 @@ class PrintedInDocsTest {
     assertThat(run.err()).isEmpty();
     String printed = run.out().replace(out.toString(), results).replace(farm.toString(), FARM);
     assertThat(printed).isEqualTo(block.content);
+  }
+
+  /** The folder that results go to; where it is given, it is taken out. */
+  private static String resultsOf(List<String> args) {
+    int given = args.indexOf("--out");
+    if (given < 0) {
+      return "results/" + folderOf(args);
+    }
+    args.remove(given);
+    return args.remove(given);
   }
 
   /** The folder that results go to where none is given. */

@@ -85,8 +85,8 @@ class OrderingTest {
     assertThat(amount(order, "House: trays to fill it")).isEqualTo("66");
     assertThat(order.arithmetic())
         .contains(
-            "House: 66 spaces x 0.28 m x 0.54 m (a 1020 flat) = 10.0 m2 = 107 ft2.",
-            "10.0 m2 / 9 m2 a table = 1.11, so 2 tables; 2 x 9 m2 / (1 - 25 % aisle) = 24.0 m2 of"
+            "House: 66 spaces x 0.28 m x 0.54 m (a 1020 flat) = 9.98 m2 = 107 ft2.",
+            "9.98 m2 / 9 m2 a table = 1.11, so 2 tables; 2 x 9 m2 / (1 - 25 % aisle) = 24.0 m2 of"
                 + " floor.");
   }
 

@@ -163,8 +163,7 @@ class ShiftingTest {
   void aLadderOfDaysThatIsEmptyIsRefused(int from, int to, int step) {
     assertThatExceptionOfType(BadQuestionException.class)
         .isThrownBy(() -> shift(held(), "*", from, to, step))
-        .withMessageContaining("; say such as --from -14 --to 14 --step 7")
-        .withMessageContaining("--from -14 --to 14 --step 7");
+        .withMessageContaining("; say such as --from -14 --to 14 --step 7");
   }
 
   @Test

@@ -75,7 +75,7 @@ function placeOf(page, place, row) {
       sort === 'heat-to' ? of('climate.heat-to', 'Heated to') : null,
       sort === 'heat-to' ? of('climate.lift', 'Sun lifts by, °C', {hint: '0'}) : null,
       sort === 'heat-to' ? of('climate.vent-at', 'Vents at', {hint: '35 C'}) : null,
-      of('stretch-loss', 'Leggy, if left too long', {hint: '0 %/day'}),
+      of('stretch-loss', 'Leggy loss', {hint: '0 %/day'}),
     ),
     [...page.faults('places', row, ''), ...rest].map((f) => el('span', {class: 'fault'}, f.words)),
     el(

@@ -1,6 +1,7 @@
 package propcap.cli;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -122,7 +123,13 @@ final class WeatherCommand implements Callable<Integer> {
   }
 
   private int tell(List<String> lines, List<WeatherRecord.Day> days) throws Exception {
-    return Told.of(spec, lines, to == null ? List.of() : NewFile.writeWeather(days, to, replace));
+    if (to == null) {
+      List<String> all = new ArrayList<>(lines);
+      all.add("");
+      all.add("Nothing is written; add --to FILE to write the record.");
+      return Told.of(spec, all, List.of());
+    }
+    return Told.of(spec, lines, NewFile.writeWeather(days, to, replace));
   }
 
   private void require(boolean holds, String otherwise) {

@@ -45,11 +45,7 @@ public final class CalendarResults {
   public static List<String> headlines(WorkCalendar calendar, Period period) {
     Lines lines = new Lines();
     for (Job job : Job.values()) {
-      double trays =
-          calendar.tasks().stream()
-              .filter(t -> t.job() == job)
-              .mapToDouble(t -> WorkWords.trays(WorkWords.in(t, period)))
-              .sum();
+      int trays = WeekSheets.trays(calendar, job, period);
       if (trays > 0) {
         lines.add(
             WorkWords.job(job) + ": " + Words.plural(trays, "tray") + sown(calendar, period, job));

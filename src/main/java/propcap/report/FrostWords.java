@@ -90,7 +90,7 @@ record FrostWords(FrostTable table) {
     }
     return day == 0
         ? "in no more than " + share + " is there such a frost at all"
-        : "from " + Dates.day(season().date(day)) + " on there is one in no more than " + share;
+        : "from " + Dates.day(season().date(day)) + " on it is that cold in no more than " + share;
   }
 
   private static FrostDate date(FrostDates frosts, double chance) {

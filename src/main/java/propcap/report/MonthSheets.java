@@ -8,8 +8,6 @@ import java.util.List;
 import propcap.farm.Job;
 import propcap.study.Period;
 import propcap.study.WorkCalendar;
-import propcap.study.WorkCalendar.Stint;
-import propcap.study.WorkCalendar.Task;
 
 /** Sheets of a month: what is sown by name, and how many trays of everything else. */
 public record MonthSheets(String scenario, String version, List<Month> months) {
@@ -78,19 +76,13 @@ public record MonthSheets(String scenario, String version, List<Month> months) {
   private static List<Line> lines(WorkCalendar calendar, LocalDate date) {
     List<Line> lines = new ArrayList<>();
     for (Job job : WorkWords.ROUND) {
-      List<Task> tasks = calendar.tasks().stream().filter(t -> t.job() == job).toList();
       if (job == Job.SOW) {
-        tasks.stream()
-            .filter(t -> date.equals(t.due()))
+        calendar.tasks().stream()
+            .filter(t -> t.job() == job && date.equals(t.due()))
             .forEach(t -> lines.add(new Line("Sow", t.sowing().id() + " " + t.sowing().trays())));
       } else {
-        double trays =
-            tasks.stream()
-                .flatMap(t -> t.stints().stream())
-                .filter(s -> s.date().equals(date))
-                .mapToDouble(Stint::trays)
-                .sum();
-        if (Math.round(trays) > 0) {
+        int trays = WeekSheets.trays(calendar, job, new Period(date, date));
+        if (trays > 0) {
           lines.add(new Line(WorkWords.shortJob(job), Words.count(trays)));
         }
       }

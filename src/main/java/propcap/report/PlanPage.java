@@ -45,6 +45,10 @@ final class PlanPage {
 
   private Part gain() {
     List<String> sentences = new ArrayList<>();
+    words.nearlyThere().ifPresent(sentences::add);
+    if (planned.isConfirmed()) {
+      sentences.add(words.traysSown());
+    }
     sentences.add(words.bound());
     sentences.add(words.search());
     if (planned.isConfirmed()) {
@@ -186,7 +190,8 @@ final class PlanPage {
         new AnswerPage.Term(
             "Its goal",
             "is the chance with which a sowing’s plants must be in the ground on time. The plan is to"
-                + " reach every goal first, and then to bring the most."));
+                + " reach every goal first, and then to bring the most. Chances are those of the fresh"
+                + " springs; the forecast’s own springs may count one or two sowings otherwise."));
     terms.add(
         new AnswerPage.Term(
             "At most so much better",

@@ -104,6 +104,33 @@ record PlanWords(Planned planned, Optional<Money> money) {
         .toList();
   }
 
+  /** Sowings that come out below their goal by no more than the error. */
+  Optional<String> nearlyThere() {
+    List<String> names =
+        IntStream.range(0, planned.goals().size())
+            .filter(
+                s ->
+                    planned.kept().sowings().get(s).chanceMet() < planned.goals().get(s)
+                        && !planned.missed().contains(s))
+            .mapToObj(s -> planned.kept().sowings().get(s).sowing().id())
+            .toList();
+    return names.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            Words.list(names)
+                + (names.size() == 1 ? " comes" : " come")
+                + " out below the goal by no more than the error of the fresh springs.");
+  }
+
+  /** How many trays are sown, before and now. */
+  String traysSown() {
+    return "The new plan sows "
+        + Words.plural(planned.kept().scenario().trays(), "tray")
+        + ", the plan as it was "
+        + Words.count(planned.start().trays())
+        + ".";
+  }
+
   private String lacks(int s) {
     SowingForecast forecast = planned.kept().sowings().get(s);
     String chance = "in " + Words.springs(forecast.chanceMet()) + "; ";

@@ -117,24 +117,12 @@ public record WeekSheets(String scenario, String version, List<Week> weeks) {
 
   private static Optional<Row> row(Task task, Period week, Period period) {
     List<Stint> stints = WorkWords.in(task, week);
-    double[] shares =
-        week.days().stream()
-            .mapToDouble(
-                d ->
-                    stints.stream().filter(s -> s.date().equals(d)).mapToDouble(Stint::trays).sum())
-            .toArray();
-    LocalDate due = task.due();
-    boolean isPlanned = due != null && week.contains(due);
-    if (due != null && isPlanned) {
-      // What the plan says is what is put on the sheet; what may wait is said beside it.
-      Arrays.fill(shares, 0);
-      shares[due.getDayOfWeek().getValue() - 1] = task.sowing().trays();
-    }
-    double sum = Arrays.stream(shares).sum();
-    if (sum < WORTH_A_ROW || !period.meets(week.from(), week.to())) {
+    int[] whole = trays(task, week);
+    if (IntStream.of(whole).sum() == 0 || !period.meets(week.from(), week.to())) {
       return Optional.empty();
     }
-    int[] whole = WholeTrays.of(shares);
+    LocalDate due = task.due();
+    boolean isPlanned = due != null && week.contains(due);
     return Optional.of(
         new Row(
             task.sowing().id(),
@@ -143,6 +131,43 @@ public record WeekSheets(String scenario, String version, List<Week> weeks) {
             IntStream.of(whole).mapToObj(t -> t == 0 ? "" : Integer.toString(t)).toList(),
             Integer.toString(IntStream.of(whole).sum()),
             likely(task, isPlanned)));
+  }
+
+  /**
+   * Trays of a task on the seven days of a week, whole ones that add up; none where there are so
+   * few that they are only mentioned. What the plan says to sow is put on its day: what may wait is
+   * said beside it.
+   */
+  static int[] trays(Task task, Period week) {
+    double[] shares = new double[week.days().size()];
+    LocalDate due = task.due();
+    if (due != null && week.contains(due)) {
+      shares[due.getDayOfWeek().getValue() - 1] = task.sowing().trays();
+    } else {
+      for (Stint stint : WorkWords.in(task, week)) {
+        shares[stint.date().getDayOfWeek().getValue() - 1] += stint.trays();
+      }
+    }
+    return Arrays.stream(shares).sum() < WORTH_A_ROW
+        ? new int[shares.length]
+        : WholeTrays.of(shares);
+  }
+
+  /** Trays of all tasks of a kind on the days of a period, as its weeks' sheets have them. */
+  static int trays(WorkCalendar calendar, Job job, Period period) {
+    int sum = 0;
+    for (LocalDate monday : period.weeks()) {
+      Period week = new Period(monday, monday.plusDays(6));
+      for (Task task : calendar.tasks()) {
+        if (task.job() == job) {
+          int[] trays = trays(task, week);
+          for (int d = 0; d < trays.length; d++) {
+            sum += period.contains(week.days().get(d)) ? trays[d] : 0;
+          }
+        }
+      }
+    }
+    return sum;
   }
 
   private static String likely(Task task, boolean isPlanned) {

@@ -79,7 +79,8 @@ final class WorkWords {
       case SOW -> "into " + to;
       case THIN -> "on " + to;
       case PLANT_OUT -> "from " + from;
-      case OFF_HEAT, POT_ON, MOVE_OUT -> from.equals(to) ? "on " + to : from + " → " + to;
+      case OFF_HEAT -> from.equals(to) ? "up, stay on " + to : from + " → " + to;
+      case POT_ON, MOVE_OUT -> from.equals(to) ? "on " + to : from + " → " + to;
     };
   }
 

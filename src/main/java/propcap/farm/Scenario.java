@@ -153,6 +153,11 @@ public record Scenario(
     return withPlaces(places.stream().map(p -> p.isOpen() ? p.withSpaces(ENDLESS) : p).toList());
   }
 
+  /** The same scenario with hours for all the work. */
+  public Scenario withEndlessHands() {
+    return withLabour(labour.withHoursPerDay(Double.POSITIVE_INFINITY));
+  }
+
   public Scenario withPlaces(List<Place> newPlaces) {
     return new Scenario(
         name, season, frostAtC, rounds, newPlaces, crops, sowings, weather, prices, labour);

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import propcap.farm.Step;
@@ -85,16 +86,31 @@ record PlanWords(Planned planned, Optional<Money> money) {
     Difference best = planned.bound().toBest();
     if (money.isEmpty()) {
       return best.mean() > 0
-          ? "With endless room, each sowing at its own best, it would take "
+          ? "With "
+              + endless()
+              + ", each sowing at its own best, it would take "
               + Words.plural(best.mean(), "tray")
               + " fewer: a better plan saves at most about so many."
-          : "Even with endless room, each sowing at its own best, it would take no fewer trays.";
+          : "Even with "
+              + endless()
+              + ", each sowing at its own best, it would take no fewer trays.";
     }
     return "No plan can be better by more than about "
         + Money.level(Math.max(0, best.mean()), best.halfWidth())
         + " "
         + money.get().currency()
-        + " a spring: that is what endless room would add, with each sowing at its own best.";
+        + " a spring: that is what "
+        + endless()
+        + " would add, with each sowing at its own best.";
+  }
+
+  /** What the bound does without. */
+  private String endless() {
+    return hasHandsLimited() ? "endless room and hands" : "endless room";
+  }
+
+  private boolean hasHandsLimited() {
+    return planned.start().labour().isLimited();
   }
 
   /** Each sowing that misses its goal, and what it lacks. */
@@ -137,23 +153,37 @@ record PlanWords(Planned planned, Optional<Money> money) {
     double goal = planned.goals().get(s);
     if (planned.bound().chances().get(s) < goal) {
       return chance
-          + "not even alone with endless room would it reach "
+          + "not even alone with "
+          + endless()
+          + " would it reach "
           + Words.chance(goal)
           + ": it needs other days, or more trays than it may have";
     }
+    String lacking =
+        Stream.concat(lackOfRoom(forecast).stream(), lackOfHands().stream())
+            .collect(Collectors.joining("; "));
     return chance
-        + Stream.of(Step.values())
-            .filter(step -> waits(forecast, step) >= 1)
-            .max(Comparator.comparingDouble(step -> waits(forecast, step)))
-            .map(
-                step ->
-                    "it lacks room "
-                        + place(step, forecast)
-                        + ": "
-                        + Words.plural(waits(forecast, step), "tray-day")
-                        + " of waiting "
-                        + TradeWords.step(step))
-            .orElse("the room that it needs on its best days goes to others");
+        + (lacking.isEmpty() ? "the room that it needs on its best days goes to others" : lacking);
+  }
+
+  private Optional<String> lackOfRoom(SowingForecast forecast) {
+    return Stream.of(Step.values())
+        .filter(step -> waits(forecast, step) >= 1)
+        .max(Comparator.comparingDouble(step -> waits(forecast, step)))
+        .map(
+            step ->
+                "it lacks room "
+                    + place(step, forecast)
+                    + ": "
+                    + Words.plural(waits(forecast, step), "tray-day")
+                    + " of waiting "
+                    + TradeWords.step(step));
+  }
+
+  private Optional<String> lackOfHands() {
+    return hasHandsLimited() && planned.kept().hands().daysShort().mean() >= 1
+        ? Optional.of("hands: hours run out on " + HandsSection.daysShort(planned.kept().hands()))
+        : Optional.empty();
   }
 
   private static double waits(SowingForecast forecast, Step step) {

@@ -35,7 +35,7 @@ final class Alone {
   private final SeasonPlan like;
 
   Alone(Scenario scenario, List<Choice> choices, Aims aims, Worth worth, TrialSprings springs) {
-    this.endless = scenario.withEndlessRoom();
+    this.endless = scenario.withEndlessRoom().withEndlessHands();
     this.choices = choices;
     this.aims = aims;
     this.worth = worth;

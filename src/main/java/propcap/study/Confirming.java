@@ -26,7 +26,7 @@ final class Confirming {
   /**
    * Plans to be compared.
    *
-   * @param relaxed each sowing at its own best, with endless room
+   * @param relaxed each sowing at its own best, with endless room and hands
    */
   Confirming(
       RunSettings fresh, List<Choice> choices, Scenario before, Scenario found, Scenario relaxed) {

@@ -78,7 +78,7 @@ public final class Planning {
             choices,
             scenario,
             found.draft().sown(scenario, choices),
-            starts.get(0).sown(scenario, choices).withEndlessRoom())
+            starts.get(0).sown(scenario, choices).withEndlessRoom().withEndlessHands())
         .planned(
             question,
             settings,

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import propcap.farm.Labour;
 import propcap.farm.Scenario;
 import propcap.farm.TinyFarm;
 import propcap.study.Budget;
@@ -54,6 +55,16 @@ class PlanAnswerTest {
             with.weather());
     assertThat(Answers.headlines(plan(without)).get(0))
         .startsWith("The new plan takes no more trays than the plan as it was, and +1");
+  }
+
+  @Test
+  void whereHandsAreLackingThatIsSaid() throws Exception {
+    Labour littleTime = new Labour(0.02, Labour.Minutes.DEFAULT, List.of());
+    Planned late = plan(TinyFarm.make().withLabour(littleTime));
+    assertThat(late.missed()).isNotEmpty();
+    PlanWords words = PlanWords.of(late);
+    assertThat(words.missed().get(0)).contains("hands: hours run out on");
+    assertThat(words.bound()).contains("endless room and hands");
   }
 
   @Test

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -18,8 +19,20 @@ import java.util.stream.Stream;
  */
 public record Written(Entry head, List<Entry> places, List<Entry> crops, List<Entry> sowings) {
 
-  /** What stands under a key, and where. */
-  public record Cell(String text, Path file, int line, int column) {}
+  /**
+   * What stands under a key.
+   *
+   * @param file where it stands, at line and column
+   * @param key where the key itself is written
+   */
+  public record Cell(String text, Path file, int line, int column, Key key) {
+    private boolean holds(Fault fault) {
+      return isAt(fault, file, line, column) || isAt(fault, key.file(), key.line(), key.column());
+    }
+  }
+
+  /** Where a key is written. */
+  public record Key(Path file, int line, int column) {}
 
   /**
    * A place, a crop, a sowing, or the scenario itself.
@@ -35,25 +48,34 @@ public record Written(Entry head, List<Entry> places, List<Entry> crops, List<En
 
     private boolean holds(Fault fault) {
       return isAt(fault, file, line, column)
-          || cells.values().stream().anyMatch(c -> isAt(fault, c.file(), c.line(), c.column()));
+          || cells.values().stream().anyMatch(c -> c.holds(fault));
+    }
+
+    /** Whether the fault's words name it: one change may be written for many sowings at once. */
+    private boolean isNamedBy(Fault fault) {
+      return !name.isEmpty() && fault.found().contains(" of " + name + " is ");
     }
 
     /** The key whose value is wrong, as the fault's first words or its place tell. */
     private String keyOf(Fault fault) {
-      Optional<String> at =
-          cells.entrySet().stream()
-              .filter(e -> e.getValue().column() > 0)
-              .filter(
-                  e -> isAt(fault, e.getValue().file(), e.getValue().line(), e.getValue().column()))
-              .map(Map.Entry::getKey)
-              .findFirst();
       String word = fault.found().split(" ", 2)[0];
-      return at.orElseGet(
-          () ->
-              Stream.concat(cells.keySet().stream(), Stream.of(word))
-                  .filter(k -> k.equals(word) || k.endsWith("." + word))
-                  .findFirst()
-                  .orElse(""));
+      if (fault.found().endsWith(" is missing")) {
+        // It stands nowhere, so the fault lies with the row's name.
+        return word;
+      }
+      Predicate<String> isMeant = key -> key.equals(word) || key.endsWith("." + word);
+      List<String> there =
+          cells.entrySet().stream()
+              .filter(e -> e.getValue().column() > 0 && e.getValue().holds(fault))
+              .map(Map.Entry::getKey)
+              .toList();
+      return Stream.of(
+              there.stream().filter(isMeant),
+              there.stream(),
+              cells.keySet().stream().filter(isMeant))
+          .flatMap(keys -> keys)
+          .findFirst()
+          .orElse(word);
     }
   }
 
@@ -110,6 +132,7 @@ public record Written(Entry head, List<Entry> places, List<Entry> crops, List<En
         .forEach(
             (key, entry) -> {
               Spot spot = entry.value().spot();
+              Key named = new Key(entry.spot().file(), entry.spot().line(), entry.spot().column());
               if (entry.value() instanceof Node.Keyed inner) {
                 addCells(prefix + key + ".", inner, cells);
               } else {
@@ -118,7 +141,7 @@ public record Written(Entry head, List<Entry> places, List<Entry> crops, List<En
                         text ->
                             cells.put(
                                 prefix + key,
-                                new Cell(text, spot.file(), spot.line(), spot.column())));
+                                new Cell(text, spot.file(), spot.line(), spot.column(), named)));
               }
             });
   }
@@ -142,14 +165,24 @@ public record Written(Entry head, List<Entry> places, List<Entry> crops, List<En
     lists.put("places", places);
     lists.put("crops", crops);
     lists.put("sowings", sowings);
+    return held(fault, lists, e -> e.isNamedBy(fault))
+        .or(() -> held(fault, lists, e -> true))
+        .orElseGet(
+            () -> head.holds(fault) ? new Field("", -1, head.keyOf(fault)) : around(fault, lists));
+  }
+
+  /** The first of these entries that has the fault. */
+  private static Optional<Field> held(
+      Fault fault, Map<String, List<Entry>> lists, Predicate<Entry> of) {
     for (Map.Entry<String, List<Entry>> list : lists.entrySet()) {
       for (int row = 0; row < list.getValue().size(); row++) {
-        if (list.getValue().get(row).holds(fault)) {
-          return new Field(list.getKey(), row, list.getValue().get(row).keyOf(fault));
+        Entry entry = list.getValue().get(row);
+        if (of.test(entry) && entry.holds(fault)) {
+          return Optional.of(new Field(list.getKey(), row, entry.keyOf(fault)));
         }
       }
     }
-    return head.holds(fault) ? new Field("", -1, head.keyOf(fault)) : around(fault, lists);
+    return Optional.empty();
   }
 
   /** The field's row, where a fault is of something within it: the last row that begins before. */

@@ -5,6 +5,7 @@ import com.google.gson.JsonObject;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -21,7 +22,7 @@ final class Asks {
   private final Studies studies;
   private final Map<Long, Kept> answers = new LinkedHashMap<>();
 
-  private record Kept(Path scenario, Answer answer) {}
+  private record Kept(String question, Path scenario, Answer answer) {}
 
   Asks(Desk desk, Studies studies) {
     this.desk = desk;
@@ -53,7 +54,7 @@ final class Asks {
                   false,
                   progress -> {
                     Answer answer = asking.answer(progress);
-                    keep(id, new Kept(files.get(0), answer));
+                    keep(id, new Kept(question, files.get(0), answer));
                   })
               .id();
     }
@@ -65,8 +66,18 @@ final class Asks {
   private synchronized void keep(long[] id, Kept answer) {
     answers.put(id[0], answer);
     if (answers.size() > MOST_KEPT) {
-      answers.remove(answers.keySet().iterator().next());
+      answers.remove(oldest());
     }
+  }
+
+  /** The oldest answer whose question has been answered again since: each question's last stays. */
+  private long oldest() {
+    Map<String, Long> last = new HashMap<>();
+    answers.forEach((id, kept) -> last.put(kept.question(), id));
+    return answers.keySet().stream()
+        .filter(id -> !last.containsValue(id))
+        .findFirst()
+        .orElseGet(() -> answers.keySet().iterator().next());
   }
 
   private synchronized Kept kept(long id) throws RefusedException {

@@ -148,7 +148,17 @@ final class Page implements AutoCloseable {
   }
 
   private Reply state(String file) throws IOException, RefusedException {
-    return Reply.json(State.of(desk.view(file)));
+    JsonObject json = State.of(desk.view(file));
+    json.addProperty("mends", mends());
+    return Reply.json(json);
+  }
+
+  /** How many things are to mend in all that stands side by side, each counted once. */
+  private long mends() {
+    return desk.scenarios().stream()
+        .flatMap(each -> desk.reading(each).faults().stream())
+        .distinct()
+        .count();
   }
 
   private Reply studies() {

@@ -3,6 +3,7 @@ package propcap.web;
 import com.google.gson.JsonArray;
 import com.google.gson.JsonObject;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Collection;
 import java.util.List;
@@ -34,6 +35,13 @@ final class State {
     json.add(
         "changed",
         names(view.draft().drafts().texts().keySet().stream().map(folder::name).sorted().toList()));
+    json.add(
+        "fresh",
+        names(
+            view.draft().drafts().texts().keySet().stream()
+                .filter(Files::notExists)
+                .map(folder::name)
+                .toList()));
     json.add("conflicts", names(view.conflicts().stream().map(folder::name).toList()));
     json.addProperty("canUndo", view.canUndo());
     json.addProperty("canRedo", view.canRedo());

@@ -128,7 +128,7 @@ export function ask(title, words, fields, yes) {
       const id = `d-${f.key}`;
       const input = f.choices
         ? el('select', {id}, f.choices.map(([key, text]) => el('option', {value: key}, text)))
-        : el('input', {id, type: 'text', required: f.isNeeded, placeholder: f.hint, autocomplete: 'off'});
+        : el('input', {id, type: 'text', required: f.isNeeded, pattern: f.pattern, title: f.means, placeholder: f.hint, autocomplete: 'off'});
       input.value = f.value ?? (f.choices ? f.choices[0][0] : '');
       return el('div', {class: `field${f.isWide ? ' wide' : ''}`}, el('label', {for: id}, f.label), input);
     });

@@ -36,8 +36,11 @@ export const outlook = {
     since = {};
     $('outlook-body').classList.add('stale');
     if (next.faults.length) {
-      $('outlook-status').textContent =
-        `${next.faults.length === 1 ? 'One thing is' : `${next.faults.length} things are`} to mend first; this is the forecast before.`;
+      if (now?.file !== next.shown) {
+        forget();
+      }
+      const shown = now ? 'this is the forecast before' : 'no forecast yet';
+      $('outlook-status').textContent = `${page.toMend(next.faults.length)}; ${shown}.`;
     }
   },
 
@@ -59,6 +62,14 @@ export const outlook = {
     showRunning();
   },
 };
+
+/** Another scenario's forecast must not be taken for that of one that has none. */
+function forget() {
+  now = null;
+  $('strip').textContent = 'No forecast yet';
+  fill($('outlook-body'), el('p', {}, 'No forecast yet: it comes once all is mended.'));
+  $('outlook-body').classList.remove('stale');
+}
 
 function showRunning() {
   $('outlook-progress').hidden = !running;

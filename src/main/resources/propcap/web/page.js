@@ -38,11 +38,18 @@ const page = {
   },
   run,
   say,
+  title,
+  toMend,
   redraw: () => draw(),
 };
 
+/** So many things are to mend, in words. */
+function toMend(count) {
+  return count === 1 ? 'One thing is still to mend' : `${count} things are still to mend`;
+}
+
 /** Does one thing after another, looks at what came of it, and shows what was refused. */
-function run(action) {
+function run(action, refused = (words) => say(words, true)) {
   const done = queue.then(async () => {
     try {
       const result = await action();
@@ -53,7 +60,7 @@ function run(action) {
         say('The server does not answer. What was changed before is kept and comes back.', true);
         return null;
       }
-      say(refusal.message, true);
+      refused(refusal.message);
       await look();
       return null;
     }
@@ -117,7 +124,7 @@ function draw() {
   $('about').textContent = `${shown}, ${season}`;
   $('unsaved').textContent = state.changed.length
     ? `Unsaved: ${state.changed.join(', ')}`
-    : 'All is saved';
+    : `All is saved${state.mends ? `; ${toMend(state.mends).toLowerCase()}` : ''}`;
   $('undo').disabled = !state.canUndo;
   $('redo').disabled = !state.canRedo;
   $('save').disabled = !state.changed.length;
@@ -173,11 +180,15 @@ function show(file) {
 
 async function addWhatIf() {
   const others = state.files.filter((f) => !state.scenarios.includes(f));
+  let n = 1;
+  while (state.titles.includes(`What if ${n}`) || others.includes(`what-if-${n}.yaml`)) {
+    n++;
+  }
   const asked = await ask(
     'What if…',
     'A what-if starts as a copy of the plan as it stands. Change it, and see beside the plan what differs, on the same springs.',
     [
-      {key: 'title', label: 'Its name', value: 'A second chamber', isWide: true},
+      {key: 'title', label: 'Its name', value: `What if ${n}`, isWide: true},
       ...(others.length
         ? [
             {
@@ -253,10 +264,41 @@ function step(event, id) {
   }
 }
 
+/** Whether to save what the commands will refuse. */
+async function isSure() {
+  return (
+    !state.mends ||
+    (await ask(
+      `${toMend(state.mends)}; save all the same?`,
+      'The commands refuse a scenario until it is mended. What is not saved is kept as well, and comes back.',
+      [],
+      'Save all the same',
+    )) !== null
+  );
+}
+
 async function save(isOver = false) {
+  // What was typed last is on its way.
+  await queue;
+  if ($('dialog').open) {
+    return;
+  }
+  if (!(await isSure())) {
+    return;
+  }
+  const {fresh} = state;
   const done = await run(() => post('/api/save', {over: String(isOver)}));
   if (done) {
-    say(`Saved: ${done.written.join(', ')}. What was there before is kept beside it as .bak.`);
+    const kept = done.written.filter((file) => !fresh.includes(file)).map((file) => `${file}.bak`);
+    say(
+      [
+        `Saved: ${done.written.join(', ')}.`,
+        kept.length ? `What was there before is kept as ${kept.join(', ')}.` : '',
+        state.mends ? `${toMend(state.mends)}.` : '',
+      ]
+        .filter(Boolean)
+        .join(' '),
+    );
   }
 }
 
@@ -267,14 +309,14 @@ async function saveAs() {
     [{key: 'name', label: 'File', value: state.base.replace(/\.ya?ml$/, '-2.yaml'), isWide: true}],
     'Save',
   );
-  if (asked) {
+  if (asked && (await isSure())) {
     const done = await run(async () => {
       const result = await post('/api/save-as', {name: asked.name});
       shown = '';
       return result;
     });
     if (done) {
-      say(`Saved: ${done.written.join(', ')}.`);
+      say(`Saved: ${done.written.join(', ')}.${state.mends ? ` ${toMend(state.mends)}.` : ''}`);
     }
   }
 }

@@ -27,6 +27,15 @@ const COST = [
   ['run', 'Power and fuel', 'such as 3.60/day'],
 ];
 
+/** In a dialog: what the files take for a number of spaces. */
+const SPACES = {
+  key: 'spaces',
+  label: 'Spaces for trays',
+  isNeeded: true,
+  pattern: '\\s*[0-9]{1,6}\\s*',
+  means: 'a whole number, such as 40',
+};
+
 export function places(page) {
   const all = page.state.places.map((place, row) => placeOf(page, place, row));
   return [
@@ -115,7 +124,7 @@ async function addLike(page, place) {
     'It has the same climate and kind, and every crop that germinates there may use it too. Say what it costs, and the comparison tells whether it pays.',
     [
       {key: 'name', label: 'Its name', value: nextName(page, place.name), isNeeded: true},
-      {key: 'spaces', label: 'Spaces for trays', value: place.cells.spaces, isNeeded: true},
+      {...SPACES, value: place.cells.spaces},
       ...COST.map(([k, label, hint]) => ({key: `cost.${k}`, label, hint, value: place.cells[`cost.${k}`] ?? ''})),
     ],
     'Add it',
@@ -136,7 +145,7 @@ async function add(page) {
     [
       {key: 'name', label: 'Its name', isNeeded: true},
       {key: 'kind', label: 'Kind', choices: page.state.kinds.map((k) => [k, KINDS[k] ?? k])},
-      {key: 'spaces', label: 'Spaces for trays', value: '40', isNeeded: true},
+      {...SPACES, value: '40'},
       {key: 'climate', label: 'Climate', choices: CLIMATES},
     ],
     'Add it',

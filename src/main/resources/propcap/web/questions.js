@@ -2,9 +2,10 @@
 import {get, post} from '/server.js';
 import {button, el, field, report} from '/fields.js';
 
-let answer = null;
-let asked = null;
-let written = '';
+/** By the question's name: what is asked and not yet answered, and what came of it last. */
+const asked = new Map();
+const answers = new Map();
+const troubles = new Map();
 
 /** Each question: its words, and the fields that it takes. */
 const QUESTIONS = [
@@ -26,13 +27,15 @@ const QUESTIONS = [
     name: 'size',
     title: 'How large must a place be?',
     words: 'Finds the smallest size for which a goal holds.',
-    fields: (page) => {
+    fields: (page, given) => {
       const open = page.state.places.filter((p) => p.cells.spaces !== '0');
+      const table = open.find((p) => p.cells.kind === 'table') ?? open[0];
+      const spaces = Number((open.find((p) => p.name === given.place) ?? table)?.cells.spaces) || 40;
       return [
-        {key: 'place', label: 'Place', choices: open.map((p) => [p.name, p.name]), value: open[0]?.name ?? ''},
-        {key: 'from', label: 'From, spaces', value: '20'},
-        {key: 'to', label: 'To, spaces', value: '200'},
-        {key: 'step', label: 'By', value: '20'},
+        {key: 'place', label: 'Place', choices: open.map((p) => [p.name, p.name]), value: table?.name ?? ''},
+        {key: 'from', label: 'From, spaces', value: String(Math.ceil(spaces / 2))},
+        {key: 'to', label: 'To, spaces', value: String(2 * spaces)},
+        {key: 'step', label: 'By', value: String(Math.max(1, Math.round(spaces / 4)))},
         {
           key: 'measure',
           label: 'Goal',
@@ -42,9 +45,9 @@ const QUESTIONS = [
             ['on-time', 'this share of the plants needed on time'],
             ['margin', 'the largest margin'],
           ],
-          value: 'met',
+          value: 'on-time',
         },
-        {key: 'least', label: 'In at least, %', value: '80'},
+        {key: 'least', label: 'At least, %', value: given.measure === 'met' ? '80' : '95'},
         {key: 'match', label: 'Sowings, such as tomato*', value: '*'},
       ];
     },
@@ -57,10 +60,10 @@ const QUESTIONS = [
     name: 'shift',
     title: 'When is the best day to sow?',
     words: 'Moves a group of sowings earlier and later; several groups parted by commas.',
-    fields: () => [
-      {key: 'match', label: 'Sowings, such as tomato*', value: '*'},
-      {key: 'from', label: 'From, days', value: '-14'},
-      {key: 'to', label: 'To, days', value: '14'},
+    fields: (page) => [
+      {key: 'match', label: 'Sowings, such as tomato*', value: lastCrop(page)},
+      {key: 'from', label: 'From, days', value: '-7'},
+      {key: 'to', label: 'To, days', value: '7'},
       {key: 'step', label: 'By, days', value: '7'},
     ],
   },
@@ -77,39 +80,59 @@ const QUESTIONS = [
   },
 ];
 
-const values = new Map();
+/** The sowings named as the plan's last one: there is time before them to sow earlier. */
+function lastCrop(page) {
+  const last = page.state.sowings.at(-1)?.name;
+  return last ? `${last.replace(/-?\d+$/, '')}*` : '*';
+}
+
+/** By the question's name: the fields that were changed here. */
+const values = new Map(QUESTIONS.map(({name}) => [name, {}]));
 
 export function questions(page) {
+  const faults = page.state.faults.length;
   return [
+    el('p', {id: 'asked-of'}, `Asked of: ${page.title(page.state.shown)}`),
     el('p', {class: 'hint'}, 'Each question is tried on 1,000 springs or more. One runs at a time; the others wait in line.'),
+    faults ? el('p', {class: 'fault'}, `${page.toMend(faults)}: mend what is marked first, then ask.`) : null,
     ...QUESTIONS.flatMap((question) => [form(page, question), shownAnswer(page, question)]),
   ];
 }
 
-function form(page, question) {
-  const isPossible = !question.isPossible || question.isPossible(page);
-  const given = values.get(question.name) ?? {};
-  const fields = question.fields(page).map((f) => {
-    const kept = given[f.key] ?? f.value;
-    given[f.key] = f.choices && !f.choices.some(([k]) => k === kept) ? f.value : kept;
-    return field({
-      ...f,
-      at: `ask ${question.name} ${f.key}`,
-      value: given[f.key],
-      changed: (value) => {
-        given[f.key] = value;
-      },
-    });
+/** The question's fields, each with what was given here or else its default. */
+function fieldsOf(page, question) {
+  const given = values.get(question.name);
+  return question.fields(page, given).map((f) => {
+    const kept = given[f.key];
+    const isKept = kept !== undefined && (!f.choices || f.choices.some(([k]) => k === kept));
+    return {...f, value: isKept ? kept : f.value};
   });
-  values.set(question.name, given);
-  const isAsked = asked?.name === question.name;
+}
+
+function form(page, question) {
+  const {name} = question;
+  const isPossible = !question.isPossible || question.isPossible(page);
+  const fields = fieldsOf(page, question).map((f) =>
+    field({
+      ...f,
+      at: `ask ${name} ${f.key}`,
+      changed: (value) => {
+        values.get(name)[f.key] = value;
+        if (f.choices) {
+          // Other fields' defaults hang on it.
+          page.redraw();
+        }
+      },
+    }),
+  );
+  const waiting = asked.get(name);
   return el(
     'form',
     {
-      'data-question': question.name,
+      'data-question': name,
       onsubmit: (event) => {
         event.preventDefault();
-        start(page, question, given);
+        start(page, question);
       },
     },
     el(
@@ -121,28 +144,42 @@ function form(page, question) {
       el(
         'div',
         {class: 'row status'},
-        el('button', {type: 'submit', disabled: !isPossible || isAsked || page.state.faults.length > 0, 'data-at': `ask ${question.name}`}, 'Ask'),
-        isAsked
+        el('button', {type: 'submit', disabled: !isPossible || Boolean(waiting) || page.state.faults.length > 0, 'data-at': `ask ${name}`}, 'Ask'),
+        waiting
           ? [
-              el('progress', {max: 1, value: asked.share, 'aria-label': 'How far the answer is'}),
-              el('span', {role: 'status'}, asked.stage === 'waiting' ? 'waits in line' : `${Math.round(100 * asked.share)} %`),
-              button('Stop', () => post('/api/stop', {id: asked.id}), {'data-at': 'stop question'}),
+              el('progress', {max: 1, value: waiting.share, 'aria-label': 'How far the answer is'}),
+              el('span', {role: 'status'}, waiting.stage === 'waiting' ? 'waits in line' : percent(waiting.share)),
+              button('Stop', () => post('/api/stop', {id: waiting.id}), {'data-at': `stop ${name}`}),
             ]
           : null,
       ),
+      troubles.has(name) ? el('p', {class: 'fault', role: 'alert', 'data-trouble': name}, troubles.get(name)) : null,
     ),
   );
 }
 
-async function start(page, question, given) {
+async function start(page, question) {
+  const {name} = question;
+  const fields = fieldsOf(page, question);
+  const given = Object.fromEntries(fields.map((f) => [f.key, f.value]));
   const sent = question.values ? question.values(given) : given;
-  const done = await page.run(() => post('/api/ask', {question: question.name, file: page.state.shown, ...sent}));
+  const of = name === 'compare' ? page.state.scenarios.map(page.title).join(', ') : page.title(page.state.shown);
+  troubles.delete(name);
+  const done = await page.run(
+    () => post('/api/ask', {question: name, file: page.state.shown, ...sent}),
+    (words) => troubles.set(name, named(words, fields)),
+  );
   if (done) {
-    asked = {id: done.id, name: question.name, share: 0, stage: 'waiting', ...early.get(done.id)};
-    written = '';
-    finish(page);
-    page.redraw();
+    asked.set(name, {id: done.id, name, of, share: 0, stage: 'waiting', ...early.get(done.id)});
+    finish(page, name);
   }
+  page.redraw();
+}
+
+/** The server's words, with the field's name as it stands on the page. */
+function named(words, fields) {
+  const meant = fields.find((f) => words.startsWith(`${f.key} must`));
+  return meant ? meant.label.replace(/, .*/, '') + words.slice(meant.key.length) : words.charAt(0).toUpperCase() + words.slice(1);
 }
 
 /** News of a study may be here before the answer that names it. */
@@ -153,56 +190,87 @@ questions.study = (study, page) => {
     return;
   }
   early.set(study.id, study);
-  if (asked?.id === study.id) {
-    Object.assign(asked, study);
-    finish(page);
-    if (document.querySelector('[data-tab="questions"][aria-selected="true"]')) {
-      page.redraw();
+  const waiting = asked.get(study.name);
+  if (waiting?.id === study.id) {
+    const isFurther = waiting.stage === 'running' && study.stage === 'running';
+    Object.assign(waiting, study);
+    if (isFurther) {
+      showShare(waiting);
+    } else {
+      finish(page, study.name);
+      redraw(page);
     }
   }
 };
 
-async function finish(page) {
-  if (!asked || asked.stage === 'waiting' || asked.stage === 'running') {
-    return;
-  }
-  const over = asked;
-  asked = null;
-  if (over.stage === 'failed') {
-    page.say(over.trouble, true);
-  } else if (over.stage === 'stopped') {
-    page.say('Stopped. Nothing was written.');
-  } else {
-    answer = {...(await get('/api/answer', {id: over.id})), question: over.name};
-    written = '';
-    page.redraw();
-    document.getElementById('answer')?.focus();
+/** How far it is, with all else left alone: who presses a button must not lose it meanwhile. */
+function showShare({name, share}) {
+  const status = document.querySelector(`[data-question="${name}"] .status`);
+  if (status?.querySelector('progress')) {
+    status.querySelector('progress').value = share;
+    status.querySelector('[role="status"]').textContent = percent(share);
   }
 }
 
-function shownAnswer(page, question) {
-  if (answer?.question !== question.name) {
+const percent = (share) => `${Math.round(100 * share)} %`;
+
+function redraw(page) {
+  if (document.querySelector('[data-tab="questions"][aria-selected="true"]')) {
+    page.redraw();
+  }
+}
+
+async function finish(page, name) {
+  const over = asked.get(name);
+  if (!over || over.stage === 'waiting' || over.stage === 'running') {
+    return;
+  }
+  asked.delete(name);
+  if (over.stage === 'failed') {
+    troubles.set(name, named(over.trouble, []));
+  } else if (over.stage === 'stopped') {
+    page.say('Stopped. Nothing was written.');
+  } else {
+    try {
+      answers.set(name, {...(await get('/api/answer', {id: over.id})), of: over.of, written: ''});
+    } catch (refusal) {
+      troubles.set(name, named(refusal.message, []));
+    }
+  }
+  redraw(page);
+  // Who types elsewhere is not taken away from there.
+  const active = document.activeElement;
+  if (active === document.body || active?.closest('form')?.dataset.question === name) {
+    document.querySelector(`[data-answer="${name}"]`)?.focus();
+  }
+}
+
+/** The question's last answer, until it is asked again and answered. */
+function shownAnswer(page, {name, title}) {
+  const answer = answers.get(name);
+  if (!answer) {
     return null;
   }
   const parts = report(el('div'), answer.html);
   return el(
     'div',
-    {class: 'reply', id: 'answer', tabindex: '-1', role: 'region', 'aria-label': 'The answer'},
+    {class: 'reply', 'data-answer': name, tabindex: '-1', role: 'region', 'aria-label': `The answer: ${title}`},
     el(
       'div',
       {class: 'row'},
-      button('Save the answer', () => save(page), {class: 'main', id: 'save-answer', 'data-at': 'save answer'}),
-      el('span', {class: 'written', role: 'status'}, written),
+      button('Save the answer', () => save(page, name), {class: 'main', 'data-at': `save ${name}`}),
+      el('span', {class: 'written', role: 'status'}, answer.written),
     ),
-    el('p', {class: 'hint'}, answer.headlines.at(-1)),
+    el('p', {class: 'hint'}, `Asked of: ${answer.of}. ${answer.headlines.at(-1)}`),
     parts,
   );
 }
 
-async function save(page) {
+async function save(page, name) {
+  const answer = answers.get(name);
   const done = await page.run(() => post('/api/answer/save', {id: answer.id}));
   if (done) {
-    written = `Written: ${done.written.join(', ')}`;
+    answer.written = `Written: ${done.written.join(', ')}`;
     page.redraw();
   }
 }

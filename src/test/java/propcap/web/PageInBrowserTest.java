@@ -79,11 +79,69 @@ class PageInBrowserTest {
       assertThat(page.text("#pairs")).contains("A second chamber");
       page.tab("questions");
       page.click("[data-at='ask compare']");
-      assertThat(page.text("#answer h2")).isNotEmpty();
-      page.click("#save-answer");
-      page.awaitText("#answer", "results/small-compare/comparison.html");
+      assertThat(page.text("[data-answer='compare'] h2")).isNotEmpty();
+      page.click("[data-at='save compare']");
+      page.awaitText("[data-answer='compare']", "results/small-compare/comparison.html");
       assertThat(folder.resolve("results/small-compare/comparison.html")).exists();
       assertThat(page.complaints()).isEmpty();
+    }
+  }
+
+  @Test
+  void eachQuestionKeepsItsAnswerAndItsFault() {
+    try (Chromium page = Chromium.start(WIDE, 1000)) {
+      page.open(server.newLink());
+      page.tab("questions");
+      page.awaitText("#asked-of", "Asked of: As planned");
+      page.awaitValue("[data-at='ask size place']", "House");
+      page.awaitValue("[data-at='ask size to']", "160");
+      page.awaitValue("[data-at='ask shift match']", "lettuce*");
+      page.type("[data-at='ask bottleneck steps']", "0");
+      page.type("[data-at='ask size from']", "many");
+      page.click("[data-at='ask bottleneck']");
+      page.find("[data-at='stop bottleneck'], [data-answer='bottleneck']");
+      page.click("[data-at='ask shift']");
+      page.click("[data-at='ask size']");
+      page.awaitText("[data-trouble='size']", "From must be a whole number");
+      assertThat(page.text("[data-answer='shift'] h2")).isNotEmpty();
+      assertThat(page.text("[data-answer='bottleneck'] h2")).isNotEmpty();
+      assertThat(page.text("[data-trouble='size']")).contains("'many'");
+      assertThat(page.text("#notices")).isEmpty();
+      page.click("[data-at='save bottleneck']");
+      page.awaitText("[data-answer='bottleneck']", "results/small-bottleneck/");
+    }
+  }
+
+  @Test
+  void aFaultyWhatIfHasNoForecastAndIsSavedOnlyWhenAsked() {
+    try (Chromium page = Chromium.start(WIDE, 1000)) {
+      page.open(server.newLink());
+      page.click("#what-if");
+      page.awaitValue("#d-title", "What if 1");
+      page.click("#dialog button[type='submit']");
+      page.find("[data-file='what-if-1.yaml'][aria-pressed='true']");
+      page.click("[data-at='like Chamber']");
+      page.click("#dialog button[type='submit']");
+      page.find("[data-place='Chamber 2']");
+      page.tab("sowings");
+      page.type("[data-at='sowing 0 bed-by']", "2027-04-01");
+      assertThat(page.text("[data-at='sowing 0 bed-by'] + .fault")).contains("before bed-from");
+      page.awaitText("[data-tab='sowings']", "1 to mend");
+      page.driver().navigate().refresh();
+      var unused = page.wholeForecast();
+      page.click("[data-file='what-if-1.yaml']");
+      page.awaitText("#outlook-body", "No forecast yet");
+      page.awaitText("#outlook-status", "One thing is still to mend; no forecast yet");
+      page.tab("questions");
+      page.awaitText("#asked-of", "Asked of: What if 1");
+      page.click("#save");
+      page.awaitText("#dialog-title", "One thing is still to mend; save all the same?");
+      assertThat(folder.resolve("what-if-1.yaml")).doesNotExist();
+      page.click("#dialog button[type='submit']");
+      page.awaitText("#notices", "Saved: what-if-1.yaml. One thing is still to mend.");
+      assertThat(folder.resolve("what-if-1.yaml")).exists();
+      assertThat(page.text("#notices")).doesNotContain(".bak");
+      page.awaitText("#unsaved", "All is saved; one thing is still to mend");
     }
   }
 

@@ -34,6 +34,7 @@ final class Page implements AutoCloseable {
           Map.entry("/crops.js", "crops.js"),
           Map.entry("/weather.js", "weather.js"),
           Map.entry("/outlook.js", "outlook.js"),
+          Map.entry("/saving.js", "saving.js"),
           Map.entry("/questions.js", "questions.js"));
 
   private static final int LOOK_SECONDS = 2;

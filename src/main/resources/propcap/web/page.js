@@ -7,6 +7,7 @@ import {crops} from '/crops.js';
 import {weather} from '/weather.js';
 import {questions} from '/questions.js';
 import {outlook} from '/outlook.js';
+import {save, saveAs} from '/saving.js';
 
 const $ = (id) => document.getElementById(id);
 
@@ -41,6 +42,14 @@ const page = {
   title,
   toMend,
   redraw: () => draw(),
+  /** When all that was done is answered. */
+  get settled() {
+    return queue;
+  },
+  /** Which scenario is looked at next. */
+  turnTo(file) {
+    shown = file;
+  },
 };
 
 /** So many things are to mend, in words. */
@@ -144,7 +153,7 @@ function drawConflicts() {
     const notice = say(
       `${words} Nothing is overwritten until you say so; the other version is then kept as .bak.`,
       true,
-      button('Keep mine', () => save(true)),
+      button('Keep mine', () => save(page, true)),
       button('Take the one on disk', () => run(() => post('/api/take-disk'))),
     );
     notice.id = 'conflict';
@@ -264,74 +273,17 @@ function step(event, id) {
   }
 }
 
-/** Whether to save what the commands will refuse. */
-async function isSure() {
-  return (
-    !state.mends ||
-    (await ask(
-      `${toMend(state.mends)}; save all the same?`,
-      'The commands refuse a scenario until it is mended. What is not saved is kept as well, and comes back.',
-      [],
-      'Save all the same',
-    )) !== null
-  );
-}
-
-async function save(isOver = false) {
-  // What was typed last is on its way.
-  await queue;
-  if ($('dialog').open) {
-    return;
-  }
-  if (!(await isSure())) {
-    return;
-  }
-  const {fresh} = state;
-  const done = await run(() => post('/api/save', {over: String(isOver)}));
-  if (done) {
-    const kept = done.written.filter((file) => !fresh.includes(file)).map((file) => `${file}.bak`);
-    say(
-      [
-        `Saved: ${done.written.join(', ')}.`,
-        kept.length ? `What was there before is kept as ${kept.join(', ')}.` : '',
-        state.mends ? `${toMend(state.mends)}.` : '',
-      ]
-        .filter(Boolean)
-        .join(' '),
-    );
-  }
-}
-
-async function saveAs() {
-  const asked = await ask(
-    'Save as',
-    'The scenario goes into a file of another name in the same folder; the one it came from stays as it was saved last.',
-    [{key: 'name', label: 'File', value: state.base.replace(/\.ya?ml$/, '-2.yaml'), isWide: true}],
-    'Save',
-  );
-  if (asked && (await isSure())) {
-    const done = await run(async () => {
-      const result = await post('/api/save-as', {name: asked.name});
-      shown = '';
-      return result;
-    });
-    if (done) {
-      say(`Saved: ${done.written.join(', ')}.${state.mends ? ` ${toMend(state.mends)}.` : ''}`);
-    }
-  }
-}
-
 $('undo').onclick = () => run(() => post('/api/undo'));
 $('redo').onclick = () => run(() => post('/api/redo'));
 $('discard').onclick = () => run(() => post('/api/discard'));
-$('save').onclick = () => save();
-$('save-as').onclick = saveAs;
+$('save').onclick = () => save(page);
+$('save-as').onclick = () => saveAs(page);
 document.addEventListener('keydown', (event) => {
   if ((event.ctrlKey || event.metaKey) && event.key === 's') {
     event.preventDefault();
     document.activeElement.blur?.();
     if (state.changed.length || document.activeElement) {
-      save();
+      save(page);
     }
   }
 });

@@ -24,16 +24,18 @@ public enum Draw {
   DAMPED_OFF,
   /** Seedlings lost to stretching. */
   STRETCHED,
-  /** Plants lost while the plug was held too long. */
+  /** Plants lost while the plug was held too long on its table. */
   OVERHELD_PLUG,
   /** Plants lost in the move to pots. */
   POTTING,
-  /** Plants lost while the pot was held too long. */
+  /** Plants lost while the pot was held too long on its table. */
   OVERHELD_POT,
   /** Plants lost to frost. */
   FROST,
   /** Plants lost hardening off to no one cause. */
-  HARDENING;
+  HARDENING,
+  /** Plants lost while the plug or the pot was held too long outside. */
+  OVERHELD_OUTSIDE;
 
   /** Uniforms a tray. */
   static final int COUNT = values().length;

@@ -101,7 +101,7 @@ public final class House {
       rooms.noteUse(notes, plan.days());
       for (Tray tray : trays) {
         if (tray != null && tray.isInside()) {
-          tray.loseAll(Loss.UNPLANTED, plan.days());
+          tray.loseAll(Loss.UNPLANTED, plan.days(), endsAt());
         }
       }
       notes.checkAllCounted();
@@ -141,7 +141,7 @@ public final class House {
   }
 
   private void throwOut(Tray tray, Loss cause) {
-    tray.loseAll(cause, today);
+    tray.loseAll(cause, today, now);
     leave(tray);
   }
 
@@ -181,6 +181,7 @@ public final class House {
         continue;
       }
       tray.countGrownOn();
+      tray.countOverheld(now);
       if (tray.plants() == 0) {
         leave(tray);
         continue;

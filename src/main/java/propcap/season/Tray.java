@@ -57,6 +57,10 @@ final class Tray extends Event {
   private double readyAt = Double.POSITIVE_INFINITY;
 
   private double holdsDays;
+
+  /** Up to when what holding cost has been taken off. */
+  private double heldCountedTo;
+
   private boolean inPots;
   private int movedOutOn;
 
@@ -169,12 +173,19 @@ final class Tray extends Event {
 
   /** Plants that being held too long has cost by now, not yet taken off. */
   private int overheld(double now) {
-    double tooLong = now - readyAt - holdsDays;
+    double tooLong = now - Math.max(readyAt + holdsDays, heldCountedTo);
     if (tooLong <= 0) {
       return 0;
     }
     double chance = 1 - Math.pow(1 - line.crop.growingOn().overheldLossPerDay(), tooLong);
-    return luck.lost(inPots ? Draw.OVERHELD_POT : Draw.OVERHELD_PLUG, plants, chance);
+    Draw onTable = inPots ? Draw.OVERHELD_POT : Draw.OVERHELD_PLUG;
+    return luck.lost(stage == Stage.HARDENING ? Draw.OVERHELD_OUTSIDE : onTable, plants, chance);
+  }
+
+  /** Takes off what being held too long has cost by now. */
+  void countOverheld(double now) {
+    lose(Loss.OVERHELD, overheld(now));
+    heldCountedTo = now;
   }
 
   /** Spaces that the tray would fill if it were potted on now; 0 if it has no plants left. */
@@ -190,7 +201,7 @@ final class Tray extends Event {
 
   void potOn(int table, double now) {
     spaces = spacesInPots(now);
-    lose(Loss.OVERHELD, overheld(now));
+    countOverheld(now);
     Crop.PottingOn potting = line.crop.pottingOn();
     lose(Loss.POTTING, luck.lost(Draw.POTTING, plants, potting.loss()));
     stage = Stage.POTTED;
@@ -223,13 +234,14 @@ final class Tray extends Event {
   /** Takes off what hardening cost; what is left can go into the bed. */
   void countHardened(int today, double now) {
     countFrost(today);
-    lose(Loss.OVERHELD, overheld(now));
+    countOverheld(now);
     lose(Loss.HARDENING, luck.lost(Draw.HARDENING, plants, line.crop.hardening().loss()));
   }
 
-  /** Loses all that is left to one cause, on a day's round or, after the last day, at the end. */
-  void loseAll(Loss cause, int today) {
+  /** Loses all that lives to one cause, on a day's round or, after the last day, at the end. */
+  void loseAll(Loss cause, int today, double now) {
     countFrost(today);
+    countOverheld(now);
     lose(cause, plants);
   }
 

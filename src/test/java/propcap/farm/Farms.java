@@ -41,6 +41,12 @@ public final class Farms {
         id, "cosmos", "lot", day(sowDay), trays, 10, day(bedFrom), day(bedBy), null, null);
   }
 
+  /** A sowing whose bed is free from the first day to one, after which it is thrown out. */
+  public static Sowing sowingUntil(String id, int sowDay, int trays, int until) {
+    return new Sowing(
+        id, "cosmos", "lot", day(sowDay), trays, 10, START, day(until), day(until), null);
+  }
+
   public static LocalDate day(int number) {
     return START.plusDays(number);
   }

@@ -352,6 +352,75 @@ class SeasonByHandTest {
   }
 
   @Test
+  void whatHoldingCostOnTheTableIsTakenOffBeforeTheMoveAndBeforeFrost() {
+    cosmos.holdsDays = 7;
+    cosmos.overheldLossPerDay = 0.1;
+    cosmos.hardening = new Crop.Hardening(3, 2, -2, 0.5, 0, 1, 30);
+    farm.sowings.add(Farms.sowing("a", 0, 1));
+    farm.minC[32] = -5;
+    SeasonOutcome season = run();
+    // Ready on 15.33, the plug keeps to 22.33 and moves out on 30, held 8 days too long: each of
+    // ten plants is lost with chance 1 - 0.9^8 = 0.570, median 6. The frost of 32 kills half of the
+    // four left. Three fit days, 31, 33 and 34: planted out on 35 after 5 more days, chance 0.410
+    // for each of the two that live, median 1.
+    assertThat(days(season, 0)).containsExactly(0, 5, -1, 30, 35);
+    assertThat(season.lost(0, Loss.FROST)).isEqualTo(2);
+    assertThat(season.lost(0, Loss.OVERHELD)).isEqualTo(7);
+    assertThat(season.onTime(0)).isEqualTo(1);
+  }
+
+  @Test
+  void whatIsThrownOutOnTheTableWasAlive() {
+    cosmos.holdsDays = 7;
+    cosmos.overheldLossPerDay = 0.1;
+    cosmos.hardening = new Crop.Hardening(3, 2, -2, 0, 0, 1, 50);
+    farm.sowings.add(Farms.sowingUntil("a", 0, 1, 29));
+    SeasonOutcome season = run();
+    // Not released before 50, thrown out on 30, held 8 days too long: six of ten dead by then.
+    assertThat(season.lost(0, Loss.OVERHELD)).isEqualTo(6);
+    assertThat(season.lost(0, Loss.DUMPED)).isEqualTo(4);
+  }
+
+  @Test
+  void whatIsThrownOutOutsideWasAlive() {
+    cosmos.holdsDays = 7;
+    cosmos.overheldLossPerDay = 0.1;
+    cosmos.hardening = new Crop.Hardening(30, 2, -2, 0.5, 0, 1, 30);
+    farm.sowings.add(Farms.sowingUntil("a", 0, 1, 34));
+    farm.minC[32] = -5;
+    SeasonOutcome season = run();
+    // As the first of these: six lost on the table by 30, two to the frost, one more by 35.
+    assertThat(season.lost(0, Loss.OVERHELD)).isEqualTo(7);
+    assertThat(season.lost(0, Loss.FROST)).isEqualTo(2);
+    assertThat(season.lost(0, Loss.DUMPED)).isEqualTo(1);
+  }
+
+  @Test
+  void whatIsLeftAtTheEndWasAlive() {
+    cosmos.holdsDays = 38;
+    cosmos.overheldLossPerDay = 0.1;
+    cosmos.hardening = new Crop.Hardening(3, 2, -2, 0, 0, 1, 90);
+    farm.sowings.add(Farms.sowing("a", 0, 1));
+    SeasonOutcome season = run();
+    // Ready on 15.33, it keeps to 53.33, and the season ends with day 59: 6.67 days too long,
+    // chance 1 - 0.9^6.67 = 0.505, and P(X <= 5) is above a half by then, P(X <= 4) is not.
+    assertThat(season.lost(0, Loss.OVERHELD)).isEqualTo(5);
+    assertThat(season.lost(0, Loss.UNPLANTED)).isEqualTo(5);
+  }
+
+  @Test
+  void aTrayThatHoldingKilledIsThrownOutWhenItWouldMove() {
+    cosmos.holdsDays = 7;
+    cosmos.overheldLossPerDay = 0.9;
+    cosmos.hardening = new Crop.Hardening(3, 2, -2, 0, 0, 1, 30);
+    farm.sowings.add(Farms.sowing("a", 0, 1));
+    SeasonOutcome season = run();
+    assertThat(season.lost(0, Loss.OVERHELD)).isEqualTo(10);
+    assertThat(season.trays(0, Milestone.MOVED_OUT)).isZero();
+    assertThat(season.use(HOUSE, 30)).isZero();
+  }
+
+  @Test
   void aFullYardHoldsUpTheTables() {
     farm.house = 1;
     farm.yard = 1;

@@ -9,7 +9,6 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import propcap.farm.Scenario;
-import propcap.files.ScenarioReader;
 import propcap.report.Answers;
 import propcap.study.Bottlenecking;
 import propcap.study.Bottlenecks;
@@ -38,7 +37,7 @@ final class BottleneckCommand implements Callable<Integer> {
   @Override
   public Integer call() throws Exception {
     Path folder = options.folder(file, "-bottleneck");
-    Scenario scenario = ScenarioReader.read(file);
+    Scenario scenario = Scenarios.read(spec, file);
     Bottlenecks bottlenecks =
         options.ask(
             spec,

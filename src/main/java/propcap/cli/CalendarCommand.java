@@ -15,7 +15,6 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import picocli.CommandLine.TypeConversionException;
 import propcap.farm.Scenario;
-import propcap.files.ScenarioReader;
 import propcap.report.CalendarResults;
 import propcap.report.LabelSheet;
 import propcap.study.Period;
@@ -81,7 +80,7 @@ final class CalendarCommand implements Callable<Integer> {
   public Integer call() throws Exception {
     LabelSheet labels = labels();
     Path folder = options.folder(file, "-calendar");
-    Scenario scenario = ScenarioReader.read(file);
+    Scenario scenario = Scenarios.read(spec, file);
     Period period = Period.asked(scenario.season(), week, from, to);
     WorkCalendar calendar =
         options.ask(

@@ -13,7 +13,6 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import propcap.farm.Scenario;
-import propcap.files.ScenarioReader;
 import propcap.report.Answers;
 import propcap.study.BadQuestionException;
 import propcap.study.Comparing;
@@ -42,7 +41,7 @@ final class CompareCommand implements Callable<Integer> {
     Path folder = options.folder(files.get(0), "-compare");
     List<Scenario> scenarios = new ArrayList<>();
     for (Path file : files) {
-      scenarios.add(ScenarioReader.read(file));
+      scenarios.add(Scenarios.read(spec, file));
     }
     Comparison comparison =
         options.ask(

@@ -9,7 +9,6 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import propcap.farm.Scenario;
-import propcap.files.ScenarioReader;
 import propcap.report.OrderResults;
 import propcap.study.RunSettings;
 import propcap.study.Supplies;
@@ -40,7 +39,7 @@ final class OrderCommand implements Callable<Integer> {
   @Override
   public Integer call() throws Exception {
     Path folder = options.folder(file, "-order");
-    Scenario scenario = ScenarioReader.read(file);
+    Scenario scenario = Scenarios.read(spec, file);
     Supplies supplies =
         options.ask(
             spec,

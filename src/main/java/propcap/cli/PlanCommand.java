@@ -11,7 +11,6 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import propcap.farm.Scenario;
-import propcap.files.ScenarioReader;
 import propcap.report.Answers;
 import propcap.study.Budget;
 import propcap.study.Planned;
@@ -89,7 +88,7 @@ final class PlanCommand implements Callable<Integer> {
   @Override
   public Integer call() throws Exception {
     Path folder = options.folder(file, "-plan");
-    Scenario scenario = ScenarioReader.read(file);
+    Scenario scenario = Scenarios.read(spec, file);
     PlanningQuestion question = new PlanningQuestion(goal, earlier, later, mostTrays);
     Budget budget = budget();
     Planned planned =

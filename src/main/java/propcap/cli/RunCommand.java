@@ -10,7 +10,6 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import propcap.farm.Scenario;
-import propcap.files.ScenarioReader;
 import propcap.report.Headlines;
 import propcap.report.Results;
 import propcap.study.Forecast;
@@ -45,7 +44,7 @@ final class RunCommand implements Callable<Integer> {
   @Override
   public Integer call() throws Exception {
     Path folder = options.folder(file, "");
-    Scenario scenario = ScenarioReader.read(file);
+    Scenario scenario = Scenarios.read(spec, file);
     int most = precision == null ? RunSettings.DEFAULT_SEASONS : MOST_FOR_PRECISION;
     Forecast forecast =
         options.ask(

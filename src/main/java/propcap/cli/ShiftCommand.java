@@ -10,7 +10,6 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import propcap.farm.Scenario;
-import propcap.files.ScenarioReader;
 import propcap.report.Answers;
 import propcap.study.RunSettings;
 import propcap.study.Shifting;
@@ -61,7 +60,7 @@ final class ShiftCommand implements Callable<Integer> {
   @Override
   public Integer call() throws Exception {
     Path folder = options.folder(file, "-shift");
-    Scenario scenario = ScenarioReader.read(file);
+    Scenario scenario = Scenarios.read(spec, file);
     Shifts shifts =
         options.ask(
             spec,

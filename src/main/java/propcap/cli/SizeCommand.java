@@ -11,7 +11,6 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import propcap.farm.Scenario;
-import propcap.files.ScenarioReader;
 import propcap.report.Answers;
 import propcap.study.Goal;
 import propcap.study.OrderList;
@@ -94,7 +93,7 @@ final class SizeCommand implements Callable<Integer> {
   @Override
   public Integer call() throws Exception {
     Path folder = options.folder(file, "-size");
-    Scenario scenario = ScenarioReader.read(file);
+    Scenario scenario = Scenarios.read(spec, file);
     SizingQuestion question =
         new SizingQuestion(places, from, to, step, Goal.parse(goal), match, indifference);
     Ordering ordering = new Ordering(aisles);

@@ -113,6 +113,19 @@ public record Crop(
   }
 
   /**
+   * Days from sowing to the bed where every stage stands at its best temperature and goes as it
+   * does for the middle tray. A tray may be a little quicker by luck; none is by much.
+   */
+  public double quickestDays() {
+    double best = growingOn.rate(growingOn.optimumC);
+    double potted = pottingOn.when == PottingOn.When.ALWAYS ? pottedDegreeDays() / best : 0;
+    return emergence.medianDegreeDays() / emergence.rate(emergence.optimumC)
+        + growingOnDegreeDays() / best
+        + potted
+        + hardening.takesDays;
+  }
+
+  /**
    * How many seeds of a lot come up.
    *
    * @param rate chance that a seed germinates, 0 to 1

@@ -10,12 +10,28 @@ import java.util.TreeMap;
 
 /** A station's daily minima and maxima over several years. */
 public final class WeatherRecord {
-  /** One row. Degrees C. */
+  /** One row. Degrees C, within what was ever measured in the air at the ground. */
   public record Day(LocalDate date, double minC, double maxC) {
+    /** Below the coldest ever measured, -89.2 C (Vostok 1983, from memory). */
+    public static final double LEAST_C = -90;
+
+    /** Above the hottest, 56.7 C (Death Valley 1913, from memory). */
+    public static final double MOST_C = 60;
+
+    /** Above the warmest night, 42.6 C (Oman 2018, from memory). */
+    public static final double MOST_MIN_C = 45;
+
     public Day {
       Checks.finite("tmin of " + date, minC);
       Checks.finite("tmax of " + date, maxC);
       Checks.require(minC <= maxC, "tmin must not be above tmax on " + date);
+      Checks.require(
+          canBe(minC, maxC), "no air ever had " + minC + " to " + maxC + " C, as on " + date);
+    }
+
+    /** Whether air at the ground could have had both on one day. */
+    public static boolean canBe(double minC, double maxC) {
+      return minC >= LEAST_C && minC <= MOST_MIN_C && maxC <= MOST_C;
     }
   }
 

@@ -34,12 +34,21 @@ final class ClimateFields {
     };
   }
 
+  /** Between 0 and 40 C plants are raised: common practice. */
+  private static void doubt(Fields fields, String key, double tempC) {
+    if (tempC < 0 || tempC > 40) {
+      fields.doubt(
+          key, tempC < 0 ? "colder than ice" : "hotter than seedlings bear", "21 C or 70 F");
+    }
+  }
+
   private static String sort(String key) {
     return key.equals("lift") || key.equals("vent-at") ? "heat-to" : key;
   }
 
   private static Optional<Climate> constant(Fields fields) {
     double tempC = fields.number("constant", Quantity.TEMPERATURE);
+    doubt(fields, "constant", tempC);
     return fields.made(() -> new Climate.Constant(tempC));
   }
 
@@ -57,7 +66,8 @@ final class ClimateFields {
 
   private static Optional<Climate> heated(Fields fields) {
     double heatToC = fields.number("heat-to", Quantity.TEMPERATURE);
-    double liftC = fields.number("lift", Quantity.DEGREES, 0);
+    doubt(fields, "heat-to", heatToC);
+    double liftC = fields.number("lift", Quantity.LIFT, 0);
     double ventAtC =
         fields.number("vent-at", Quantity.TEMPERATURE, Climate.Heated.DEFAULT_VENT_AT_C);
     if (ventAtC < heatToC) {

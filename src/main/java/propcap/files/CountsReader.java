@@ -50,7 +50,12 @@ public final class CountsReader {
     Optional<SourceText> source = SourceText.read(countsCsv, Spot.whole(countsCsv), faults);
     List<CountedTray> trays = new ArrayList<>();
     if (source.isPresent()) {
-      List<String> columns = columns(source.get());
+      List<String> header = CsvFile.headerOf(source.get());
+      List<String> columns =
+          COLUMNS.stream()
+              .map(
+                  names -> names.stream().filter(header::contains).findFirst().orElse(names.get(0)))
+              .toList();
       CsvFile table = new CsvFile(source.get(), columns, MOST_ROWS, faults);
       CountsReader reader = new CountsReader(columns, faults);
       table.rows().forEach(reader::row);
@@ -63,16 +68,6 @@ public final class CountsReader {
       throw new FaultsException(faults.sorted());
     }
     return trays;
-  }
-
-  /** Those of the columns' names that the header has; where it has none of them, the first. */
-  private static List<String> columns(SourceText source) {
-    String header = source.text().lines().filter(l -> !l.isBlank()).findFirst().orElse("");
-    List<String> written =
-        List.of(header.split(",", -1)).stream().map(n -> n.replace("\"", "").strip()).toList();
-    return COLUMNS.stream()
-        .map(names -> names.stream().filter(written::contains).findFirst().orElse(names.get(0)))
-        .toList();
   }
 
   private void row(Node.Keyed row) {

@@ -52,6 +52,12 @@ final class CsvFile {
     read();
   }
 
+  /** The names of a table's columns, before it is known which of them it should have. */
+  static List<String> headerOf(SourceText source) {
+    String header = source.text().lines().filter(l -> !l.isBlank()).findFirst().orElse("");
+    return Stream.of(header.split(",", -1)).map(n -> n.replace("\"", "").strip()).toList();
+  }
+
   /** In the file's order; a row that could not be read is left out. */
   List<Node.Keyed> rows() {
     return rows;

@@ -3,12 +3,12 @@ package propcap.files;
 import java.nio.file.Path;
 
 /**
- * Something wrong in a grower's file, at its place.
+ * Something wrong in a grower's file, or so unlikely that it is worth another look, at its place.
  *
  * @param line counted from 1; 0 where the fault is of the whole file
  * @param column counted from 1; 0 where it does not apply, as in CSV
  * @param found what was found
- * @param right what would be right
+ * @param right what would be right, or is more likely meant
  */
 public record Fault(Path file, int line, int column, String found, String right) {
 

@@ -7,18 +7,22 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
 
-/** The faults found so far, kept sorted, each once. */
+/** The faults found so far, and what is merely unlikely; kept sorted, each once. */
 final class Faults {
   /** A file with more than this is some other file; the rest would only fill the memory. */
   static final int MOST_IN_A_FILE = 1000;
 
-  private final TreeSet<Fault> found =
-      new TreeSet<>(
-          Comparator.comparing((Fault f) -> f.file().toString())
-              .thenComparingInt(Fault::line)
-              .thenComparingInt(Fault::column)
-              .thenComparing(Fault::found)
-              .thenComparing(Fault::right));
+  private static final int MOST_WARNINGS = 100;
+
+  private static final Comparator<Fault> BY_PLACE =
+      Comparator.comparing((Fault f) -> f.file().toString())
+          .thenComparingInt(Fault::line)
+          .thenComparingInt(Fault::column)
+          .thenComparing(Fault::found)
+          .thenComparing(Fault::right);
+
+  private final TreeSet<Fault> found = new TreeSet<>(BY_PLACE);
+  private final TreeSet<Fault> warnings = new TreeSet<>(BY_PLACE);
   private final Map<Path, Integer> inFile = new HashMap<>();
 
   void add(Spot spot, String what, String right) {
@@ -36,6 +40,13 @@ final class Faults {
     }
   }
 
+  /** Something that can be meant but seldom is; nothing stops for it. */
+  void warn(Spot spot, String what, String meant) {
+    if (warnings.size() < MOST_WARNINGS) {
+      warnings.add(spot.fault(what, meant));
+    }
+  }
+
   /** Whether reading on in this file would tell nothing more. */
   boolean isFull(Path file) {
     return inFile.getOrDefault(file, 0) >= MOST_IN_A_FILE;
@@ -47,5 +58,9 @@ final class Faults {
 
   List<Fault> sorted() {
     return List.copyOf(found);
+  }
+
+  List<Fault> warnings() {
+    return List.copyOf(warnings);
   }
 }

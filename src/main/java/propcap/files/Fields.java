@@ -13,6 +13,13 @@ import org.jspecify.annotations.Nullable;
  * and reading goes on; a record may be made of the values only where all was {@link #sound()}.
  */
 final class Fields {
+  /**
+   * The oldest station records are of the eighteenth century; nobody plans for the next but one.
+   */
+  private static final int FIRST_YEAR = 1700;
+
+  private static final int LAST_YEAR = 2199;
+
   private final String owner;
   private final Spot at;
   private final Node.Keyed map;
@@ -107,6 +114,11 @@ final class Fields {
         right);
   }
 
+  /** A value that can be meant but seldom is. */
+  void doubt(String key, String why, String meant) {
+    faults.warn(spot(key), of(key) + " is " + written(key) + ", " + why, meant);
+  }
+
   Optional<Node> value(String key) {
     Optional<Node> value = map.entry(key).map(Node.Entry::value);
     if (value.isEmpty()) {
@@ -145,6 +157,9 @@ final class Fields {
     if (reading.right() != null) {
       wrong(key, text.get(), reading.right());
     }
+    quantity
+        .unlikely(reading.value())
+        .ifPresent(meant -> doubt(key, "where no plant is raised", meant));
     return reading.value();
   }
 
@@ -184,7 +199,11 @@ final class Fields {
   }
 
   @Nullable LocalDate date(String key) {
-    return readText(key, Node.Text::date, "a date such as 2027-03-28").orElse(null);
+    return readText(
+            key,
+            text -> text.date().filter(d -> d.getYear() >= FIRST_YEAR && d.getYear() <= LAST_YEAR),
+            "a date such as 2027-03-28")
+        .orElse(null);
   }
 
   /** One of a few things, by the word for it. */

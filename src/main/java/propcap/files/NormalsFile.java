@@ -58,10 +58,10 @@ public final class NormalsFile {
   }
 
   private static Optional<Normals.Month> month(Fields fields, Degrees unit) {
-    double min = fields.number("tmin", Quantity.DEGREES);
-    double max = fields.number("tmax", Quantity.DEGREES);
+    double min = fields.number("tmin", Quantity.AIR);
+    double max = fields.number("tmax", Quantity.AIR);
     double spread =
-        fields.isBlank("sd") ? 0 : unit.differenceToC(fields.number("sd", Quantity.DEGREES));
+        fields.isBlank("sd") ? 0 : unit.differenceToC(fields.number("sd", Quantity.AIR));
     double persistence =
         fields.isBlank("persistence")
             ? Normals.DEFAULT_PERSISTENCE

@@ -1,16 +1,18 @@
 package propcap.files;
 
+import java.util.Locale;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A kind of number as growers write it: {@code 21 C}, {@code 8 days}, {@code 85 %}. The bounds of
- * temperatures and days are wide and only catch slips of the pen.
+ * A kind of number as growers write it: {@code 21 C}, {@code 8 days}, {@code 85 %}. The bounds are
+ * wide: what lies outside can't be meant where plants are raised.
  */
 enum Quantity {
   /** Read as degrees C. */
-  TEMPERATURE("a temperature in C or F, such as 21 C or 70 F", "-100 to 200 C", -100, 200),
+  TEMPERATURE("a temperature in C or F, such as 21 C or 70 F", "-60 to 60 C", -60, 60),
   /** 36,500 days are a hundred years. */
   DAYS("a number of days, such as 8 days", "0 to 36500 days", 0, 36_500),
   /** How long a thing lasts. */
@@ -29,8 +31,10 @@ enum Quantity {
   GRAMS_PER_1000("grams a thousand seeds, such as 2.9 g/1000", "0 to 100000 g/1000", 0, 100_000),
   LITRES_PER_TRAY("litres a tray, such as 3.2 l/tray", "0 to 1000 l/tray", 0, 1_000),
   LITRES_PER_POT("litres a pot, such as 0.35 l/pot", "0 to 1000 l/pot", 0, 1_000),
-  /** Degrees C, written without a unit. */
-  DEGREES("a plain number of degrees C, such as 5", "-100 to 200", -100, 200),
+  /** How much warmer, degrees C without a unit. */
+  LIFT("a plain number of degrees C, such as 5", "-60 to 60", -60, 60),
+  /** Of the air, in the unit that the header says; what the air can have is for the reader. */
+  AIR("a plain number of degrees, such as 5", "-1000 to 1000", -1_000, 1_000),
   /** Written without a unit; less than 1, at which all seeds of a tray would share one fate. */
   CORRELATION("a plain number from 0 up to 1, such as 0.02", "0 up to 1", 0, Math.nextDown(1.0));
 
@@ -48,6 +52,11 @@ enum Quantity {
 
   /** The narrow and the unbreakable spaces of word processors too. */
   private static final Pattern SPACES = Pattern.compile("\\s+", Pattern.UNICODE_CHARACTER_CLASS);
+
+  /** Warmer than any ceiling of germination in the crop list; common practice. */
+  private static final double HOT_C = 48;
+
+  private static final double COLD_C = -35;
 
   /** No number that a grower means is longer. */
   private static final int MOST_CHARACTERS = 60;
@@ -89,6 +98,18 @@ enum Quantity {
     return this == SHIFT && value != Math.rint(value) ? wrong(what) : new Reading(value, null);
   }
 
+  /** What is more likely meant than a value that is right; empty where nothing is. */
+  Optional<String> unlikely(double value) {
+    boolean isHot = this == TEMPERATURE && value > HOT_C;
+    boolean isCold = this == TEMPERATURE && value < COLD_C;
+    return isHot || isCold
+        ? Optional.of(
+            isHot
+                ? String.format(Locale.ROOT, "%.0f F is %.1f C", value, (value - 32) * 5 / 9)
+                : "is it the unit?")
+        : Optional.empty();
+  }
+
   private boolean fits(String unit) {
     return switch (this) {
       case TEMPERATURE -> unit.equals("C") || unit.equals("F");
@@ -102,7 +123,7 @@ enum Quantity {
       case GRAMS_PER_1000 -> unit.equals("g/1000");
       case LITRES_PER_TRAY -> unit.equals("l/tray");
       case LITRES_PER_POT -> unit.equals("l/pot");
-      case DEGREES, CORRELATION -> unit.isEmpty();
+      case LIFT, AIR, CORRELATION -> unit.isEmpty();
     };
   }
 
@@ -116,7 +137,8 @@ enum Quantity {
           HOURS_PER_DAY,
           MINUTES_PER_TRAY,
           MINUTES_PER_PLANT,
-          DEGREES,
+          LIFT,
+          AIR,
           CORRELATION ->
           number;
       case GRAMS_PER_1000, LITRES_PER_TRAY, LITRES_PER_POT -> number;

@@ -94,8 +94,17 @@ final class ScenarioChecks {
       if (line.sow() != null && season.isPresent() && !season.get().contains(line.sow())) {
         line.fields()
             .wrong("sow", "outside the season", season.get().start() + " to " + season.get().end());
+        continue;
       }
       line.sowing().ifPresent(s -> choicesFit(line.fields(), s, crops, season));
+      if (line.fields().sound() && season.isPresent()) {
+        line.sowing().ifPresent(s -> new SowingDates(line.fields(), s, season.get()).check());
+      }
+      if (line.fields().sound() && line.sowing().isPresent()) {
+        Sowing sowing = line.sowing().get();
+        Optional.ofNullable(crops.crops().get(sowing.crop()))
+            .ifPresent(grown -> SowingDates.doubt(line.fields(), sowing, grown));
+      }
     }
   }
 

@@ -17,22 +17,34 @@ public final class ScenarioReader {
   private ScenarioReader() {}
 
   /**
+   * What the files say.
+   *
+   * @param warnings what can be meant but seldom is, sorted by file and line; none stops a run
+   */
+  public record Read(Scenario scenario, List<Fault> warnings) {}
+
+  /**
    * Reads a scenario, with those that it extends, its crop list, sowing plan and weather record.
    *
    * @throws FaultsException with all faults of all these files, if there is any
    */
   public static Scenario read(Path scenarioYaml) throws FaultsException {
-    return read(scenarioYaml, Drafts.NONE);
+    return readDoubting(scenarioYaml, Drafts.NONE).scenario();
   }
 
-  /** The same with drafts in the place of files. */
-  public static Scenario read(Path scenarioYaml, Drafts drafts) throws FaultsException {
+  /**
+   * Reads a scenario, and tells what in it is unlikely.
+   *
+   * @param drafts texts that stand in for files
+   * @throws FaultsException with all faults of all its files, if there is any
+   */
+  public static Read readDoubting(Path scenarioYaml, Drafts drafts) throws FaultsException {
     Faults faults = new Faults();
     Optional<Scenario> scenario = read(scenarioYaml, drafts, faults);
     if (faults.any() || scenario.isEmpty()) {
       throw new FaultsException(faults.sorted());
     }
-    return scenario.get();
+    return new Read(scenario.get(), faults.warnings());
   }
 
   /** The same, empty where there is a fault. */

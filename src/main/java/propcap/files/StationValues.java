@@ -9,17 +9,13 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
 import propcap.farm.StationRecord;
+import propcap.farm.WeatherRecord.Day;
 
 /**
  * The values of a station as they are read, one by one. What cannot be a temperature of that day is
  * left out with a remark; what cannot be read at all is a fault.
  */
 final class StationValues {
-  /** Below the coldest and above the hottest air ever measured at the ground: no weather. */
-  private static final double LEAST_C = -90;
-
-  private static final double MOST_C = 60;
-
   private static final Pattern NUMBER = Pattern.compile("[-+]?([0-9]{1,6}(\\.[0-9]*)?|\\.[0-9]+)");
 
   /** Stands for a value that is missing, in tenths of a degree and in degrees. */
@@ -101,11 +97,13 @@ final class StationValues {
           spot,
           values.name() + " of " + date + " again, first on line " + before.line(),
           "left out; the first stands");
-    } else if (tempC < LEAST_C || tempC > MOST_C) {
+    } else if (tempC < Day.LEAST_C || tempC > (isMinimum ? Day.MOST_MIN_C : Day.MOST_C)) {
       leave(
           spot,
           values.name() + " of " + date + " is " + Words.shown(written),
-          "left out; no air was ever outside -90 to 60 C");
+          isMinimum
+              ? "left out; no night was ever outside -90 to 45 C"
+              : "left out; no air was ever outside -90 to 60 C");
     } else {
       values.tempC().put(date, tempC);
     }

@@ -13,14 +13,16 @@ import propcap.farm.Season;
 import propcap.farm.WeatherRecord;
 import propcap.farm.WeatherYear;
 
-/** A station's record as it is written: {@code date,tmin,tmax}. */
+/**
+ * A station's record as it is written: {@code date,tmin,tmax} in degrees C, or {@code
+ * date,tmin-f,tmax-f} in degrees F.
+ */
 public final class WeatherFile {
   private static final List<String> COLUMNS = List.of("date", "tmin", "tmax");
+  private static final List<String> COLUMNS_IN_F = List.of("date", "tmin-f", "tmax-f");
 
   /** Some 270 years of days. */
   private static final int MOST_ROWS = 100_000;
-
-  private WeatherFile() {}
 
   /**
    * The record's years, each cut to the season.
@@ -68,37 +70,64 @@ public final class WeatherFile {
 
   private static List<WeatherYear> read(
       Path file, Spot named, Optional<Season> season, Drafts drafts, Faults faults) {
-    Optional<CsvFile> table =
-        SourceText.read(file, named, drafts, faults)
-            .map(source -> new CsvFile(source, COLUMNS, MOST_ROWS, faults));
-    if (table.isEmpty()) {
-      return List.of();
+    return SourceText.read(file, named, drafts, faults)
+        .map(source -> new WeatherFile(source, faults).years(season))
+        .orElse(List.of());
+  }
+
+  private final Faults faults;
+  private final Path file;
+  private final boolean inF;
+  private final List<WeatherRecord.Day> days = new ArrayList<>();
+  private final Map<LocalDate, Spot> spots = new HashMap<>();
+  private final List<Fields> impossible = new ArrayList<>();
+  private boolean datesKnown;
+
+  private WeatherFile(SourceText source, Faults faults) {
+    this.faults = faults;
+    this.file = source.file();
+    List<String> header = CsvFile.headerOf(source);
+    inF = header.contains("tmin-f") || header.contains("tmax-f");
+    List<String> columns = inF ? COLUMNS_IN_F : COLUMNS;
+    CsvFile table = new CsvFile(source, columns, MOST_ROWS, faults);
+    datesKnown = !table.isOpen();
+    table.rows().forEach(row -> read(new Fields("", row.spot(), row, columns, faults)));
+  }
+
+  private void read(Fields fields) {
+    LocalDate date = fields.date("date");
+    double min = fields.number(inF ? "tmin-f" : "tmin", Quantity.AIR);
+    double max = fields.number(inF ? "tmax-f" : "tmax", Quantity.AIR);
+    if (min > max) {
+      fields.wrongPair(
+          inF ? "tmin-f" : "tmin", inF ? "tmax-f" : "tmax", "above", "tmin at or below tmax");
     }
-    List<WeatherRecord.Day> days = new ArrayList<>();
-    boolean datesKnown = !table.get().isOpen();
-    Map<LocalDate, Integer> lines = new HashMap<>();
-    for (Node.Keyed row : table.get().rows()) {
-      Fields fields = new Fields("", row.spot(), row, COLUMNS, faults);
-      LocalDate date = fields.date("date");
-      double minC = fields.number("tmin", Quantity.DEGREES);
-      double maxC = fields.number("tmax", Quantity.DEGREES);
-      if (minC > maxC) {
-        fields.wrongPair("tmin", "tmax", "above", "tmin at or below tmax");
-      }
-      if (date == null) {
-        datesKnown = false;
-        continue;
-      }
-      Integer before = lines.putIfAbsent(date, row.spot().line());
-      if (before != null) {
-        fields.fault(
-            row.spot(), "date " + date + " again, first on line " + before, "each day once");
-      }
-      // A day with a fault still counts as covered: that fault is enough.
-      days.add(
-          fields.sound()
-              ? new WeatherRecord.Day(date, minC, maxC)
-              : new WeatherRecord.Day(date, 0, 0));
+    if (date == null) {
+      datesKnown = false;
+      return;
+    }
+    Spot before = spots.putIfAbsent(date, fields.at());
+    if (before != null) {
+      fields.fault(
+          fields.at(), "date " + date + " again, first on line " + before.line(), "each day once");
+    }
+    Degrees unit = inF ? Degrees.F : Degrees.C;
+    boolean canBe = WeatherRecord.Day.canBe(unit.toC(min), unit.toC(max));
+    if (fields.sound() && !canBe) {
+      impossible.add(fields);
+    }
+    // A day with a fault still counts as covered: that fault is enough.
+    days.add(
+        fields.sound() && canBe
+            ? new WeatherRecord.Day(date, unit.toC(min), unit.toC(max))
+            : new WeatherRecord.Day(date, 0, 0));
+  }
+
+  private List<WeatherYear> years(Optional<Season> season) {
+    if (!impossible.isEmpty()) {
+      tellImpossible(impossible.get(0));
+    } else if (!faults.any()) {
+      new WeatherDoubts(days, spots, inF, faults).tell();
     }
     if (season.isEmpty()) {
       return List.of();
@@ -106,7 +135,7 @@ public final class WeatherFile {
     List<WeatherYear> years = new WeatherRecord(days).yearsCovering(season.get());
     if (years.isEmpty() && datesKnown) {
       faults.add(
-          Spot.whole(table.get().file()),
+          Spot.whole(file),
           "no year of the record covers the season "
               + season.get().start()
               + " to "
@@ -114,5 +143,22 @@ public final class WeatherFile {
           "a year with a row for each of its days");
     }
     return years;
+  }
+
+  /** Once for all its days: a record in the wrong unit has thousands of them. */
+  private void tellImpossible(Fields first) {
+    String days =
+        impossible.size() == 1 ? "" : ", and so on " + (impossible.size() - 1) + " more days";
+    first.fault(
+        first.at(),
+        String.join(
+                " and ",
+                (inF ? COLUMNS_IN_F : COLUMNS)
+                    .stream().skip(1).map(c -> c + " " + first.written(c)).toList())
+            + ", which no air ever had"
+            + days,
+        inF
+            ? "degrees F; degrees C belong under tmin,tmax"
+            : "degrees C; degrees F belong under a header date,tmin-f,tmax-f");
   }
 }

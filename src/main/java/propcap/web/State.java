@@ -54,7 +54,8 @@ final class State {
     json.add("places", entries(written.places()));
     json.add("crops", entries(written.crops()));
     json.add("sowings", entries(written.sowings()));
-    json.add("faults", faults(written));
+    json.add("faults", told(view.reading().faults(), written));
+    json.add("warnings", told(view.reading().warnings(), written));
     view.reading().scenario().ifPresent(s -> json.addProperty("years", years(s)));
     return json;
   }
@@ -104,9 +105,9 @@ final class State {
     return file.toAbsolutePath().normalize().equals(view.shown());
   }
 
-  private JsonArray faults(Written written) {
+  private static JsonArray told(List<Fault> faults, Written written) {
     JsonArray array = new JsonArray();
-    for (Fault fault : view.reading().faults()) {
+    for (Fault fault : faults) {
       Written.Field field = written.fieldOf(fault);
       JsonObject json = new JsonObject();
       json.addProperty("list", field.list());

@@ -247,7 +247,7 @@ function drawTabs() {
   );
   const chosen = TABS.find(([id]) => id === tab);
   $('panel').setAttribute('aria-label', chosen[1]);
-  fill($('panel'), loose(tab), chosen[2](page));
+  fill($('panel'), loose(tab), doubts(), chosen[2](page));
 }
 
 /** Faults of no field that is shown: of a file as a whole, or of a row. */
@@ -255,6 +255,15 @@ function loose(list) {
   const faults = state.faults.filter((f) => f.list === '' && f.key === '' || (f.list === list && f.row < 0 && list !== ''));
   return faults.length
     ? el('ul', {class: 'faults'}, faults.map((f) => el('li', {class: 'fault'}, `${f.where}: ${f.words}`)))
+    : null;
+}
+
+/** What is unlikely and stops nothing. */
+function doubts() {
+  return state.warnings.length
+    ? el('details', {class: 'doubts', 'data-open': 'doubts', open: state.warnings.length < 4},
+        el('summary', {}, state.warnings.length === 1 ? 'One thing is worth another look' : `${state.warnings.length} things are worth another look`),
+        el('ul', {}, state.warnings.map((w) => el('li', {}, `${w.where}: ${w.words}`))))
     : null;
 }
 

@@ -128,11 +128,11 @@ class FaultsTest {
             "weather.csv:367: tmin is '5.0', above tmax '4.9'; tmin at or below tmax",
             "weather.csv:368: date 2001-12-31 again, first on line 366; each day once",
             "weather.csv:369: date is '2002-02-29'; a date such as 2027-03-28",
-            "weather.csv:370: tmin is empty; a plain number of degrees C, such as 5",
-            "weather.csv:371: tmax is 'NaN'; a plain number of degrees C, such as 5",
-            "weather.csv:372: tmax is '1e999'; a finite number: a plain number of degrees C, such"
+            "weather.csv:370: tmin is empty; a plain number of degrees, such as 5",
+            "weather.csv:371: tmax is 'NaN'; a plain number of degrees, such as 5",
+            "weather.csv:372: tmax is '1e999'; a finite number: a plain number of degrees, such"
                 + " as 5",
-            "weather.csv:373: tmin is '1 C'; a plain number of degrees C, such as 5",
+            "weather.csv:373: tmin is '1 C'; a plain number of degrees, such as 5",
             "weather.csv:374: a row of 2 fields; 3 fields, as in the header");
   }
 

@@ -35,7 +35,7 @@ class QuantityTest {
     "GRAMS_PER_1000, 2.9 g/1000, 2.9",
     "LITRES_PER_TRAY, 3.2 l/tray, 3.2",
     "LITRES_PER_POT, 0.35l/pot, 0.35",
-    "DEGREES, -5, -5",
+    "AIR, -5, -5",
     "CORRELATION, 0.02, 0.02",
   })
   void quantitiesAreReadAsPeopleWriteThem(Quantity quantity, String text, double value) {
@@ -65,7 +65,7 @@ class QuantityTest {
     "PERCENT, 100.1 %",
     "PERCENT, 3 %/day",
     "PERCENT_PER_DAY, 3 %",
-    "DEGREES, 5 C",
+    "AIR, 5 C",
     "CORRELATION, 1",
     "CORRELATION, 2 %",
   })

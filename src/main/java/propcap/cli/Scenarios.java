@@ -1,0 +1,20 @@
+package propcap.cli;
+
+import java.nio.file.Path;
+import picocli.CommandLine.Model.CommandSpec;
+import propcap.farm.Scenario;
+import propcap.files.Drafts;
+import propcap.files.FaultsException;
+import propcap.files.ScenarioReader;
+
+/** Scenarios as commands read them. */
+final class Scenarios {
+  private Scenarios() {}
+
+  /** Reads a scenario; what in it is unlikely is printed, and stops nothing. */
+  static Scenario read(CommandSpec spec, Path file) throws FaultsException {
+    ScenarioReader.Read read = ScenarioReader.readDoubting(file, Drafts.NONE);
+    read.warnings().forEach(w -> spec.commandLine().getErr().println("Worth another look: " + w));
+    return read.scenario();
+  }
+}

@@ -14,6 +14,7 @@ import java.util.concurrent.CountDownLatch;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import propcap.web.Server;
@@ -24,6 +25,8 @@ import propcap.web.Server;
     description = "Opens a scenario as a page in the browser, served on this machine alone.",
     mixinStandardHelpOptions = true)
 final class OpenCommand implements Callable<Integer> {
+  private static final int MOST_PORT = 65_535;
+
   @Parameters(paramLabel = "SCENARIO", description = "The scenario's file, such as spring.yaml.")
   private Path file;
 
@@ -42,6 +45,10 @@ final class OpenCommand implements Callable<Integer> {
   @Override
   public Integer call() throws Exception {
     PrintWriter out = spec.commandLine().getOut();
+    if (port < 0 || port > MOST_PORT) {
+      throw new ParameterException(
+          spec.commandLine(), "--port must be from 0 to " + MOST_PORT + ", was " + port);
+    }
     if (!Files.isRegularFile(file)) {
       throw new IOException("no file '" + file + "'; the name of a scenario that is there");
     }

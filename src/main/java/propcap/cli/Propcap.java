@@ -17,6 +17,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 import propcap.files.FaultsException;
 import propcap.study.BadQuestionException;
+import propcap.study.TooLargeException;
 
 /** Where the program starts. */
 @Command(
@@ -90,15 +91,22 @@ public final class Propcap implements Callable<Integer> {
 
   /** Runs a command and returns its exit code. */
   static int run(PrintWriter out, PrintWriter err, String... args) {
-    return new CommandLine(new Propcap())
-        .setOut(out)
-        .setErr(err)
-        .setCaseInsensitiveEnumValuesAllowed(true)
-        .registerConverter(int.class, new RunOptions.WholeNumber())
-        .registerConverter(Integer.class, new RunOptions.WholeNumber())
-        .registerConverter(long.class, RunOptions.WholeNumber::whole)
-        .setExecutionExceptionHandler((e, command, parsed) -> failed(e, command))
-        .execute(args);
+    try {
+      return new CommandLine(new Propcap())
+          .setOut(out)
+          .setErr(err)
+          .setCaseInsensitiveEnumValuesAllowed(true)
+          .registerConverter(int.class, new RunOptions.WholeNumber())
+          .registerConverter(Integer.class, new RunOptions.WholeNumber())
+          .registerConverter(long.class, RunOptions.WholeNumber::whole)
+          .registerConverter(double.class, new RunOptions.FiniteNumber())
+          .registerConverter(Double.class, new RunOptions.FiniteNumber())
+          .setExecutionExceptionHandler((e, command, parsed) -> failed(e, command))
+          .execute(args);
+    } catch (OutOfMemoryError e) {
+      err.println(TooLargeException.outOfMemory().getMessage());
+      return BAD_INPUT;
+    }
   }
 
   @Override
@@ -116,7 +124,9 @@ public final class Propcap implements Callable<Integer> {
       err.println("Stopped. Nothing was written.");
       return STOPPED;
     }
-    if (e instanceof IOException || e instanceof BadQuestionException) {
+    if (e instanceof IOException
+        || e instanceof BadQuestionException
+        || e instanceof TooLargeException) {
       err.println(e.getMessage());
       return BAD_INPUT;
     }

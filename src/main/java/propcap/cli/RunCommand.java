@@ -52,7 +52,22 @@ final class RunCommand implements Callable<Integer> {
             most,
             precision,
             (settings, progress) -> Forecasting.forecast(scenario, settings, progress));
-    return Told.of(
-        spec, Headlines.of(forecast), Results.write(forecast, Propcap.Version.text(), folder));
+    int told =
+        Told.of(
+            spec, Headlines.of(forecast), Results.write(forecast, Propcap.Version.text(), folder));
+    return isMissed(forecast) ? Propcap.NO : told;
+  }
+
+  private boolean isMissed(Forecast forecast) {
+    if (precision == null || Forecasting.isPrecise(forecast, precision)) {
+      return false;
+    }
+    spec.commandLine()
+        .getErr()
+        .println(
+            "The precision asked for was not reached with "
+                + forecast.seasons()
+                + " springs, the most that were allowed.");
+    return true;
   }
 }

@@ -114,6 +114,22 @@ final class RunOptions {
     }
   }
 
+  /** A number that is finite: NaN and endless ones are no answer to any question. */
+  static final class FiniteNumber implements ITypeConverter<Double> {
+    @Override
+    public Double convert(String text) {
+      try {
+        double number = Double.parseDouble(text);
+        if (Double.isFinite(number)) {
+          return number;
+        }
+      } catch (NumberFormatException e) {
+        // Told below, as for any other text that is no number.
+      }
+      throw new TypeConversionException("'" + text + "' is not a number such as 2 or 0.5");
+    }
+  }
+
   /** A share, written as 0.002 or as 0.2%. */
   static final class Share implements ITypeConverter<Double> {
     @Override

@@ -63,6 +63,9 @@ final class Words {
     int least = Math.max(1, Math.min(3, word.length() / 3)) + 1;
     String nearest = null;
     for (String candidate : known) {
+      if (Math.abs(candidate.length() - word.length()) >= least) {
+        continue;
+      }
       int slips = slips(sought, candidate.toLowerCase(Locale.ROOT));
       if (slips < least) {
         least = slips;

@@ -59,6 +59,11 @@ public final class Diary {
     filled[rank] = tray.spaces();
   }
 
+  /** What it takes in memory, bytes. */
+  public long bytes() {
+    return (long) Integer.BYTES * (notes.length + stoodIn.length + filled.length) + 100;
+  }
+
   /** How many notes there are. */
   public int size() {
     return end / WIDTH;

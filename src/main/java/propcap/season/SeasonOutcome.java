@@ -1,6 +1,7 @@
 package propcap.season;
 
 import java.util.BitSet;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import propcap.farm.Loss;
 import propcap.farm.Milestone;
@@ -55,6 +56,28 @@ public final class SeasonOutcome {
     sowBehindOverdue = notes.sowBehindOverdue;
     tablesBehindReady = notes.tablesBehindReady;
     diary = notes.diary;
+  }
+
+  /** What it takes in memory, bytes, by the length of what it holds. */
+  public long bytes() {
+    long ints = 0;
+    for (int[] each :
+        List.of(
+            cellsSown,
+            onTime,
+            late,
+            medianOutDay,
+            metDay,
+            potTrays,
+            losses,
+            moves,
+            use,
+            waits,
+            handWaits,
+            worked)) {
+      ints += 4 + each.length;
+    }
+    return 200 + Integer.BYTES * ints + (diary == null ? 0 : diary.bytes());
   }
 
   /** Place of its weather year in the scenario's list. */

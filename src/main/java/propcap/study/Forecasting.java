@@ -42,15 +42,19 @@ public final class Forecasting {
     List<SeasonOutcome> all = new ArrayList<>();
     try (Seasons runs = new Seasons(List.of(scenario), settings.seed(), settings.threads())) {
       int step = precision == null ? settings.seasons() : BATCH;
-      while (all.size() < settings.seasons() && !(precision != null && isPrecise(all, precision))) {
+      int most = settings.seasons();
+      while (all.size() < most && !(precision != null && isPrecise(all, precision))) {
         int from = all.size();
-        int to = Math.min(settings.seasons(), from + step);
+        int to = Math.min(most, from + step);
         all.addAll(
             outcomes(
                 runs,
                 from,
                 to,
                 done -> progress.accept((from + done) / (double) settings.seasons())));
+        if (precision != null) {
+          most = (int) Math.min(most, TooLargeException.fitting(all.get(0).bytes()));
+        }
       }
     }
     return all;
@@ -71,6 +75,13 @@ public final class Forecasting {
     }
     Samples onTime = Samples.of(seasons, Forecasting::onTime);
     return onTime.halfWidth() <= precision * onTime.mean();
+  }
+
+  /** Whether a forecast is as precise as was asked for, by the same measure. */
+  public static boolean isPrecise(Forecast forecast, double precision) {
+    Stat onTime = forecast.onTime();
+    return forecast.seasons() > 1
+        && Samples.halfWidth(onTime.se(), forecast.seasons()) <= precision * onTime.mean();
   }
 
   static long onTime(SeasonOutcome season) {

@@ -15,12 +15,20 @@ public record RunSettings(long seed, int seasons, @Nullable Double precision, in
   public static final long DEFAULT_SEED = 1;
   public static final int DEFAULT_SEASONS = 1000;
 
+  /** More springs than these tell nothing that a grower could use. */
+  public static final int MOST_SEASONS = 1_000_000;
+
+  /** More than any machine that a grower has. */
+  public static final int MOST_THREADS = 256;
+
   public RunSettings {
-    if (seasons < 1) {
-      throw new IllegalArgumentException("seasons must be 1 or more, was " + seasons);
+    if (seasons < 1 || seasons > MOST_SEASONS) {
+      throw new IllegalArgumentException(
+          "seasons must be from 1 to " + MOST_SEASONS + ", was " + seasons);
     }
-    if (threads < 1) {
-      throw new IllegalArgumentException("threads must be 1 or more, was " + threads);
+    if (threads < 1 || threads > MOST_THREADS) {
+      throw new IllegalArgumentException(
+          "threads must be from 1 to " + MOST_THREADS + ", was " + threads);
     }
     if (precision != null && !(precision > 0 && precision < 1)) {
       throw new IllegalArgumentException(

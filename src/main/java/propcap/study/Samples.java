@@ -39,11 +39,12 @@ final class Samples {
 
   /** Half the width of Student's 95 % interval of the mean; infinite for fewer than two seasons. */
   double halfWidth() {
-    if (values.length < 2) {
-      return Double.POSITIVE_INFINITY;
-    }
-    double t = new TDistribution(null, values.length - 1).inverseCumulativeProbability(0.975);
-    return t * standardError();
+    return values.length < 2 ? Double.POSITIVE_INFINITY : halfWidth(standardError(), values.length);
+  }
+
+  /** The same of a mean over so many values, at least two, by its standard error. */
+  static double halfWidth(double standardError, int values) {
+    return standardError * new TDistribution(null, values - 1).inverseCumulativeProbability(0.975);
   }
 
   double share(DoublePredicate holds) {

@@ -1,6 +1,7 @@
 package propcap.study;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -14,6 +15,7 @@ import java.util.stream.IntStream;
 import propcap.chance.Luck;
 import propcap.chance.SeasonLuck;
 import propcap.farm.Scenario;
+import propcap.season.Diary;
 import propcap.season.House;
 import propcap.season.SeasonOutcome;
 import propcap.season.SeasonPlan;
@@ -82,6 +84,8 @@ final class Seasons implements AutoCloseable {
    * @param reading called from any thread
    * @param done told, from any thread, how many of these seasons have been run
    * @return for each of those scenarios what was kept, in the seasons' order
+   * @throws TooLargeException where what is kept of the first season, times their number, does not
+   *     fit in memory
    */
   <T> List<List<T>> run(List<Integer> which, int from, int to, Reading<T> reading, IntConsumer done)
       throws InterruptedException {
@@ -92,26 +96,60 @@ final class Seasons implements AutoCloseable {
     for (List<Luck.Reader> readers : readersOfThreads) {
       shares.add(
           () -> {
-            for (int n = next.getAndIncrement(); n < to; n = next.getAndIncrement()) {
-              if (Thread.currentThread().isInterrupted()) {
-                throw new InterruptedException();
+            try {
+              for (int n = next.getAndIncrement(); n < to; n = next.getAndIncrement()) {
+                if (Thread.currentThread().isInterrupted()) {
+                  throw new InterruptedException();
+                }
+                List<T> season = season(readers, which, n, reading);
+                if (n == from) {
+                  TooLargeException.check(to - from, bytes(season));
+                }
+                kept.set(n - from, season);
+                done.accept(finished.incrementAndGet());
               }
-              kept.set(n - from, season(readers, which, n, reading));
-              done.accept(finished.incrementAndGet());
+              return null;
+            } finally {
+              // Where one thread has failed, the others have nothing left to do.
+              next.set(to);
             }
-            return null;
           });
     }
     for (Future<Void> share : pool.invokeAll(shares)) {
       try {
         share.get();
       } catch (ExecutionException e) {
+        if (e.getCause() instanceof TooLargeException tooLarge) {
+          throw tooLarge;
+        }
+        if (e.getCause() instanceof OutOfMemoryError) {
+          throw TooLargeException.outOfMemory();
+        }
         throw new IllegalStateException("a season failed", e.getCause());
       }
     }
     return IntStream.range(0, which.size())
         .mapToObj(i -> kept.stream().map(season -> season.get(i)).toList())
         .toList();
+  }
+
+  /** What is kept of a season in all scenarios, in bytes, with the objects' own. */
+  private static long bytes(List<?> kept) {
+    long bytes = 64;
+    for (Object one : kept) {
+      if (one instanceof SeasonOutcome outcome) {
+        bytes += outcome.bytes();
+      } else if (one instanceof Diary diary) {
+        bytes += diary.bytes();
+      } else if (one instanceof double[] numbers) {
+        bytes += 32 + 8L * numbers.length;
+      } else if (one instanceof double[][] rows) {
+        bytes += 32 + Arrays.stream(rows).mapToLong(row -> 32 + 8L * row.length).sum();
+      } else {
+        bytes += 64;
+      }
+    }
+    return bytes;
   }
 
   private <T> List<T> season(

@@ -40,7 +40,8 @@ final class Desk {
     this.folder = new Folder(scenario.toAbsolutePath().normalize().resolveSibling(""));
     this.scenario = folder.root().resolve(scenario.getFileName());
     this.draftFile = new DraftFile(folder, scenario);
-    this.draft = draftFile.read();
+    Draft left = draftFile.read();
+    this.draft = left.with(left.drafts());
     this.isRestored = !draft.equals(Draft.NONE);
     this.times = folder.times();
   }

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import propcap.files.Drafts;
 
 /**
@@ -29,10 +30,9 @@ record Draft(Drafts drafts, List<Path> whatIfs, Map<Path, String> seen) {
     Map<Path, String> seenNow = new LinkedHashMap<>();
     for (Map.Entry<Path, String> text : changed.texts().entrySet()) {
       String disk = Folder.read(text.getKey());
-      String before = seen.getOrDefault(text.getKey(), disk);
-      if (!text.getValue().equals(before) || !before.equals(disk)) {
+      if (!text.getValue().equals(disk)) {
         texts.put(text.getKey(), text.getValue());
-        seenNow.put(text.getKey(), before);
+        seenNow.put(text.getKey(), seen.getOrDefault(text.getKey(), disk));
       }
     }
     return new Draft(new Drafts(texts), whatIfs, seenNow);
@@ -53,11 +53,15 @@ record Draft(Drafts drafts, List<Path> whatIfs, Map<Path, String> seen) {
     return new Draft(drafts.without(file), fewer, seenStill);
   }
 
-  /** The drafted files that have been changed on disk meanwhile. */
+  /**
+   * The drafted files that have been changed on disk meanwhile. One that holds the draft's own text
+   * was saved, and the program killed before it could note that.
+   */
   List<Path> conflicts() throws IOException {
     List<Path> conflicts = new ArrayList<>();
     for (Map.Entry<Path, String> file : seen.entrySet()) {
-      if (!Folder.read(file.getKey()).equals(file.getValue())) {
+      String disk = Folder.read(file.getKey());
+      if (!disk.equals(file.getValue()) && !drafts.of(file.getKey()).equals(Optional.of(disk))) {
         conflicts.add(file.getKey());
       }
     }

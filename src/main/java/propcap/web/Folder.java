@@ -17,7 +17,8 @@ import java.util.stream.Stream;
 
 /** The scenario's folder: the page writes nothing outside of it. */
 final class Folder {
-  private static final Pattern NAME = Pattern.compile("[\\p{L}\\p{N}][\\p{L}\\p{N} ._-]{0,80}");
+  private static final Pattern NAME =
+      Pattern.compile("[\\p{L}\\p{N}][\\p{L}\\p{N} ._&+'(),!#%@=-]{0,80}");
   private static final int MOST_LISTED = 200;
 
   private final Path root;

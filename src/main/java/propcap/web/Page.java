@@ -5,6 +5,7 @@ import com.google.gson.JsonObject;
 import com.sun.net.httpserver.HttpExchange;
 import java.io.IOException;
 import java.io.InputStream;
+import java.net.URLDecoder;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -130,12 +131,14 @@ final class Page implements AutoCloseable {
     }
   }
 
+  /** The value of a key, decoded once its end is known: a file's name may hold an ampersand. */
   private static String value(@Nullable String query, String key) {
     return query == null
         ? ""
         : Arrays.stream(query.split("&", -1))
             .filter(each -> each.startsWith(key + "="))
-            .map(each -> each.substring(key.length() + 1))
+            .map(
+                each -> URLDecoder.decode(each.substring(key.length() + 1), StandardCharsets.UTF_8))
             .findFirst()
             .orElse("");
   }

@@ -10,7 +10,9 @@ import java.net.InetSocketAddress;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
+import java.util.concurrent.SynchronousQueue;
+import java.util.concurrent.ThreadPoolExecutor;
+import java.util.concurrent.TimeUnit;
 
 /**
  * The page's server, on this machine's loopback address alone. It answers one scenario's page and
@@ -18,14 +20,20 @@ import java.util.concurrent.Executors;
  */
 public final class Server implements AutoCloseable {
   private static final int MOST_BYTES = 1 << 20;
-  private static final int THREADS = 24;
+
+  /** What is half sent holds a thread for these seconds at most, and its own: never a grower's. */
+  private static final int SECONDS_TO_SEND = 5;
+
+  private static final int MOST_THREADS = 1000;
   private static final int BACKLOG = 100;
 
   static {
     // Else each reply waits for the other side's delayed acknowledgement, some 40 ms.
     System.setProperty("sun.net.httpserver.nodelay", "true");
-    // A request that is sent a byte at a time must not hold a thread for ever.
-    System.setProperty("sun.net.httpserver.maxReqTime", "60");
+    System.setProperty("sun.net.httpserver.maxReqTime", String.valueOf(SECONDS_TO_SEND));
+    // The rest of a request that is refused is not waited for: a byte is enough to see that there
+    // is no rest, and the connection can be used again.
+    System.setProperty("sun.net.httpserver.drainAmount", "1");
   }
 
   private final HttpServer http;
@@ -38,8 +46,12 @@ public final class Server implements AutoCloseable {
     this.page = page;
     this.gate = new Gate(http.getAddress().getPort());
     this.threads =
-        Executors.newFixedThreadPool(
-            THREADS,
+        new ThreadPoolExecutor(
+            0,
+            MOST_THREADS,
+            2L * SECONDS_TO_SEND,
+            TimeUnit.SECONDS,
+            new SynchronousQueue<>(),
             work -> {
               Thread thread = new Thread(work, "page");
               thread.setDaemon(true);
@@ -94,7 +106,7 @@ public final class Server implements AutoCloseable {
     try {
       return request.getRequestMethod().equals("POST")
           ? page.post(path, Asked.of(body(request)))
-          : page.get(path, request.getRequestURI().getQuery());
+          : page.get(path, request.getRequestURI().getRawQuery());
     } catch (RefusedException e) {
       return Reply.refusal(e.status(), String.valueOf(e.getMessage()));
     } catch (IOException e) {

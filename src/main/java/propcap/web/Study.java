@@ -3,6 +3,7 @@ package propcap.web;
 import java.util.function.DoubleConsumer;
 import org.jspecify.annotations.Nullable;
 import propcap.study.BadQuestionException;
+import propcap.study.TooLargeException;
 
 /** Something to be simulated: it waits, runs, and is done, stopped or failed. */
 final class Study {
@@ -97,7 +98,12 @@ final class Study {
       end = Stage.STOPPED;
     } catch (BadQuestionException e) {
       trouble = String.valueOf(e.getMessage());
-    } catch (RuntimeException e) {
+    } catch (TooLargeException e) {
+      trouble = String.valueOf(e.getMessage());
+    } catch (OutOfMemoryError e) {
+      trouble = String.valueOf(TooLargeException.outOfMemory().getMessage());
+    } catch (RuntimeException | Error e) {
+      // Whatever it is, the next study must find its turn.
       trouble = "Propcap has failed, and it is not your files' fault: " + e;
     } finally {
       synchronized (this) {

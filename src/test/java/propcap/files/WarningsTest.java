@@ -177,7 +177,7 @@ class WarningsTest {
     assertThat(warnings())
         .anySatisfy(w -> assertThat(w).contains("47 degrees C warmer than the coldest"));
 
-    rewriteWeather(row -> wider(row, 3.2));
+    rewriteWeather(row -> wider(row, 1.65));
     assertThat(folder.faults()).anySatisfy(f -> assertThat(f).contains("as on no place on earth"));
   }
 

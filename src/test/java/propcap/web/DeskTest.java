@@ -74,6 +74,21 @@ class DeskTest {
   }
 
   @Test
+  void aKillBetweenTheFilesOfASavingIsNoConflict() throws Exception {
+    spaces(9);
+    desk.change("", desk.version(), (pen, w) -> pen.setSowings(Map.of(0, Map.of("trays", "31"))));
+    // The first of the two files is written, and the program killed before it could note that.
+    Files.writeString(scenario, Farm.SCENARIO.replace("spaces: 6,", "spaces: 9,"));
+    Desk next = new Desk(scenario);
+    assertThat(next.view("").conflicts()).isEmpty();
+    assertThat(next.view("").draft().drafts().texts().keySet())
+        .containsExactly(folder.toRealPath().resolve("sowings.csv"));
+    next.save(false);
+    assertThat(ScenarioReader.read(scenario).sowings().get(0).trays()).isEqualTo(31);
+    assertThat(ScenarioReader.read(scenario).places().get(0).spaces()).isEqualTo(9);
+  }
+
+  @Test
   void anUnsavedDraftComesBackAfterAKill() throws Exception {
     spaces(9);
     desk.addWhatIf("More room");

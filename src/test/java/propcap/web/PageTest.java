@@ -8,6 +8,7 @@ import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
+import java.net.URLEncoder;
 import java.net.http.HttpClient;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
@@ -93,6 +94,15 @@ class PageTest {
     assertThat(whole.get("seasons").getAsInt()).isEqualTo(1000);
     assertThat(whole.get("headlines").getAsJsonArray().get(0).getAsString())
         .isEqualTo("Small spring: 1,000 springs, seed 1");
+  }
+
+  @Test
+  void aScenarioMayHaveSpacesAndAmpersandsInItsName() throws Exception {
+    String name = "house & yard + 1.yaml";
+    Files.writeString(folder.resolve(name), "extends: small.yaml\nname: House & yard\n");
+    assertThat(browser.post("/api/open-beside", Map.of("name", name)).statusCode()).isEqualTo(200);
+    String path = "/api/state?file=" + URLEncoder.encode(name, StandardCharsets.UTF_8);
+    assertThat(json(browser.get(path)).get("shown").getAsString()).isEqualTo(name);
   }
 
   @Test

@@ -3,6 +3,7 @@ package propcap.cli;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -11,6 +12,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import propcap.farm.Scenario;
 import propcap.report.Answers;
+import propcap.study.BadQuestionException;
 import propcap.study.RunSettings;
 import propcap.study.Shifting;
 import propcap.study.Shifts;
@@ -21,6 +23,8 @@ import propcap.study.Shifts;
     description = "Moves groups of sowings earlier and later, each group by itself.",
     mixinStandardHelpOptions = true)
 final class ShiftCommand implements Callable<Integer> {
+  private static final int FORTNIGHT = 14;
+
   @Parameters(paramLabel = "SCENARIO", description = "The scenario's file.")
   private Path file;
 
@@ -35,16 +39,14 @@ final class ShiftCommand implements Callable<Integer> {
   @Option(
       names = "--from",
       paramLabel = "DAYS",
-      defaultValue = "-14",
-      description = "Earliest shift. Default: ${DEFAULT-VALUE}.")
-  private int from;
+      description = "Earliest shift. Default: -14, or as far as the season allows.")
+  private @Nullable Integer from;
 
   @Option(
       names = "--to",
       paramLabel = "DAYS",
-      defaultValue = "14",
-      description = "Latest shift. Default: ${DEFAULT-VALUE}.")
-  private int to;
+      description = "Latest shift. Default: 14, or as far as the season allows.")
+  private @Nullable Integer to;
 
   @Option(
       names = "--step",
@@ -61,12 +63,36 @@ final class ShiftCommand implements Callable<Integer> {
   public Integer call() throws Exception {
     Path folder = options.folder(file, "-shift");
     Scenario scenario = Scenarios.read(spec, file);
+    int earliest = from == null ? inSeason(scenario, -FORTNIGHT) : from;
+    int latest = to == null ? inSeason(scenario, FORTNIGHT) : to;
     Shifts shifts =
         options.ask(
             spec,
             RunSettings.DEFAULT_SEASONS,
-            (run, progress) -> Shifting.shift(scenario, matches, from, to, step, run, progress));
+            (run, progress) ->
+                Shifting.shift(scenario, matches, earliest, latest, step, run, progress));
     return Told.of(
         spec, Answers.headlines(shifts), Answers.write(shifts, Propcap.Version.text(), folder));
+  }
+
+  /** As many steps of a fortnight, back or forward, as keep every sowing within the season. */
+  private int inSeason(Scenario scenario, int fortnight) throws BadQuestionException {
+    int days = fortnight;
+    while (days != 0 && step > 0 && Shifting.outside(scenario, matches, days).isPresent()) {
+      days = Math.abs(days) <= step ? 0 : days - Integer.signum(days) * step;
+    }
+    if (days != fortnight) {
+      String first = Shifting.outside(scenario, matches, fortnight).orElse("a sowing");
+      spec.commandLine()
+          .getErr()
+          .println(
+              "Shifts of more than "
+                  + Math.abs(days)
+                  + (fortnight < 0 ? " days earlier" : " days later")
+                  + " are left out: "
+                  + first
+                  + " would be sown outside the season.");
+    }
+    return days;
   }
 }

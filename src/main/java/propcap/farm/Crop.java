@@ -133,12 +133,21 @@ public record Crop(
    * @param trayCorrelation correlation, 0 up to 1, between two seeds of one tray
    */
   public record Germination(double rate, double testedSeeds, double trayCorrelation) {
+    private static final double LEAST = 1e-6;
+
     public Germination {
       Checks.probability("germination rate", rate);
       Checks.notNegative("tested-seeds", testedSeeds);
       Checks.probability("tray-correlation", trayCorrelation);
       Checks.require(
           trayCorrelation < 1, "tray-correlation must be less than 1, was " + trayCorrelation);
+      // A chance or a correlation so small is none, and its arithmetic is no longer exact.
+      Checks.require(
+          rate == 0 || rate >= LEAST,
+          "germination rate must be 0 or at least 0.0001 %, was " + 100 * rate + " %");
+      Checks.require(
+          trayCorrelation == 0 || trayCorrelation >= LEAST,
+          "tray-correlation must be 0 or at least 0.000001, was " + trayCorrelation);
     }
   }
 

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /**
  * A CSV file's text in which single rows are changed; every other line stays as it was, to the
@@ -27,8 +28,11 @@ public final class CsvText {
   private static List<Row> rows(String text) {
     String unmarked = text.startsWith("\uFEFF") ? text.substring(1) : text;
     List<Integer> starts = new ArrayList<>(List.of(text.length() - unmarked.length()));
-    for (int i = text.indexOf('\n'); i >= 0; i = text.indexOf('\n', i + 1)) {
-      starts.add(i + 1);
+    for (int i = 0; i < text.length(); i++) {
+      boolean isPair = text.startsWith("\r\n", i);
+      if (!isPair && (text.charAt(i) == '\n' || text.charAt(i) == '\r')) {
+        starts.add(i + 1);
+      }
     }
     starts.add(text.length());
     List<Row> rows = new ArrayList<>();
@@ -78,7 +82,7 @@ public final class CsvText {
   /** The text with one row more at its end. */
   public static String add(String text, Map<String, String> fields) {
     CsvText csv = new CsvText(text);
-    String newLine = text.contains("\r\n") ? "\r\n" : "\n";
+    String newLine = Stream.of("\r\n", "\n", "\r").filter(text::contains).findFirst().orElse("\n");
     int end = csv.rows.get(csv.rows.size() - 1).to();
     return text.substring(0, end)
         + newLine
@@ -90,8 +94,8 @@ public final class CsvText {
   public static String remove(String text, int line) {
     CsvText csv = new CsvText(text);
     Row row = csv.row(line);
-    int to = text.indexOf('\n', row.to());
-    return text.substring(0, row.from()) + (to < 0 ? "" : text.substring(to + 1));
+    int end = text.startsWith("\r\n", row.to()) ? row.to() + 2 : row.to() + 1;
+    return text.substring(0, row.from()) + text.substring(Math.min(end, text.length()));
   }
 
   /** A table of these columns. */

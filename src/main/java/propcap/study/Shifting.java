@@ -3,6 +3,7 @@ package propcap.study;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.TreeSet;
 import java.util.function.DoubleConsumer;
 import java.util.function.ToDoubleFunction;
@@ -59,6 +60,24 @@ public final class Shifting {
               share -> progress.accept((done + share) / matches.size())));
     }
     return new Shifts(scenario, settings, settings.seasons(), CONFIDENCE, groups);
+  }
+
+  /**
+   * The first sowing that such a shift takes out of the season, by its id; empty where all stay.
+   *
+   * @throws BadQuestionException where a pattern matches no sowing
+   */
+  public static Optional<String> outside(Scenario scenario, List<String> matches, int days)
+      throws BadQuestionException {
+    for (String match : matches) {
+      for (int s : Names.sowings(scenario, match)) {
+        Sowing sowing = scenario.sowings().get(s);
+        if (!scenario.season().contains(sowing.shifted(days).sow())) {
+          return Optional.of(sowing.id());
+        }
+      }
+    }
+    return Optional.empty();
   }
 
   private static List<Integer> days(int from, int to, int step) throws BadQuestionException {

@@ -33,6 +33,17 @@ class CsvTextTest {
   }
 
   @Test
+  void linesMayEndInALoneCarriageReturn() {
+    String plan = PLAN.replace('\n', '\r');
+
+    assertThat(CsvText.set(plan, Map.of(2, Map.of("note", ""))))
+        .isEqualTo(CsvText.set(PLAN, Map.of(2, Map.of("note", ""))).replace('\n', '\r'));
+    assertThat(CsvText.add(plan, Map.of("id", "c-1")))
+        .isEqualTo(CsvText.add(PLAN, Map.of("id", "c-1")).replace('\n', '\r'));
+    assertThat(CsvText.remove(plan, 2)).isEqualTo(CsvText.remove(PLAN, 2).replace('\n', '\r'));
+  }
+
+  @Test
   void aByteOrderMarkStays() {
     assertThat(CsvText.set("\uFEFFid,crop\na,b\n", Map.of(2, Map.of("crop", "c"))))
         .isEqualTo("\uFEFFid,crop\na,c\n");

@@ -4,6 +4,8 @@ import java.io.IOException;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.time.Instant;
+import java.time.InstantSource;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
@@ -59,7 +61,18 @@ public final class Propcap implements Callable<Integer> {
   static final int NO = 3;
   static final int STOPPED = 130;
 
+  /** What gives the moment to a command that writes it down. */
+  private final InstantSource clock;
+
   @Spec private CommandSpec spec;
+
+  Propcap() {
+    this(InstantSource.system());
+  }
+
+  private Propcap(InstantSource clock) {
+    this.clock = clock;
+  }
 
   /** Runs a command and ends with its exit code. */
   public static void main(String[] args) {
@@ -91,8 +104,13 @@ public final class Propcap implements Callable<Integer> {
 
   /** Runs a command and returns its exit code. */
   static int run(PrintWriter out, PrintWriter err, String... args) {
+    return run(InstantSource.system(), out, err, args);
+  }
+
+  /** The same at moments that are given. */
+  static int run(InstantSource clock, PrintWriter out, PrintWriter err, String... args) {
     try {
-      return new CommandLine(new Propcap())
+      return new CommandLine(new Propcap(clock))
           .setOut(out)
           .setErr(err)
           .setCaseInsensitiveEnumValuesAllowed(true)
@@ -107,6 +125,11 @@ public final class Propcap implements Callable<Integer> {
       err.println(TooLargeException.outOfMemory().getMessage());
       return BAD_INPUT;
     }
+  }
+
+  /** The moment, as it is for the program that a command is one of. */
+  static Instant now(CommandSpec command) {
+    return ((Propcap) command.root().userObject()).clock.instant();
   }
 
   @Override

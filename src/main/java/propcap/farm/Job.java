@@ -5,6 +5,8 @@ import java.util.Locale;
 /** What is done to a tray, in the order in which it sees it. */
 public enum Job {
   SOW(Work.SOW),
+  /** In the place of a tray that failed. */
+  SOW_AGAIN(Work.SOW),
   OFF_HEAT(Work.MOVE),
   /** Down to one seedling a cell, once the tray has left the heat. */
   THIN(Work.THIN),
@@ -21,6 +23,10 @@ public enum Job {
   /** What its hours go into. */
   public Work work() {
     return work;
+  }
+
+  public boolean isSowing() {
+    return work == Work.SOW;
   }
 
   /** The word used in files, such as {@code off-heat}. */

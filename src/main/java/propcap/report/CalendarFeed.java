@@ -9,23 +9,27 @@ import biweekly.property.DateStart;
 import biweekly.property.Transparency;
 import biweekly.util.DateTimeComponents;
 import biweekly.util.ICalDate;
+import com.github.mangstadt.vinnie.io.VObjectPropertyValues;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.time.Duration;
+import java.time.Instant;
 import java.time.LocalDate;
-import java.time.ZoneOffset;
 import java.util.Date;
 import java.util.UUID;
-import propcap.farm.Job;
 import propcap.study.Period;
 import propcap.study.WorkCalendar;
+import propcap.study.WorkCalendar.Planned;
 import propcap.study.WorkCalendar.Task;
 
 /**
- * The work as a calendar that a phone can subscribe to: RFC 5545, an all-day event for each task.
- * An event's id hangs on the farm, the season, the sowing and the job only, so that a new file
- * moves the events that are there and adds none twice. The same calendar gives the same bytes.
+ * The work as a calendar that a phone can subscribe to: RFC 5545, an all-day event for each task
+ * that has a whole tray or stands in the plan. An event's id hangs on the farm, the season's last
+ * year, the sowing and the job only, and its revision rises with each writing, so that a new file
+ * moves the events that are there and adds none twice. The same calendar, written at the same
+ * moment, gives the same bytes.
  */
 final class CalendarFeed {
   /** RFC 5545, 3.1: no line longer than 75 octets, its end not counted. */
@@ -33,55 +37,68 @@ final class CalendarFeed {
 
   private static final String LINE_END = "\r\n";
 
+  /** Revisions are seconds since then, so that they rise and stay below 2^31 until 2088. */
+  private static final Instant REVISIONS_FROM = Instant.parse("2020-01-01T00:00:00Z");
+
   private CalendarFeed() {}
 
-  static String of(WorkCalendar calendar, Period period) {
+  /**
+   * The file's text.
+   *
+   * @param written the moment of writing
+   */
+  static String of(WorkCalendar calendar, Period period, Instant written) {
     ICalendar feed = new ICalendar();
     feed.setProductId("-//Propcap//Work calendar//EN");
     String name = "Work: " + calendar.scenario().name();
     feed.setName(name);
-    // What phones read; NAME, by RFC 7986, is young.
-    feed.addExperimentalProperty("X-WR-CALNAME", name);
+    // What phones read; NAME, by RFC 7986, is young. Its value is written as it is given.
+    feed.addExperimentalProperty("X-WR-CALNAME", VObjectPropertyValues.escape(name));
     calendar.tasks().stream()
-        .filter(t -> period.meets(first(t), last(t)))
-        .forEach(t -> feed.addEvent(event(calendar, t)));
-    return folded(written(feed));
+        .filter(t -> t.trays(period) > 0 || t.isPlannedIn(period))
+        .forEach(t -> t.days().ifPresent(d -> feed.addEvent(event(calendar, t, d, written))));
+    return folded(withoutControls(written(feed)));
   }
 
-  private static LocalDate first(Task task) {
-    LocalDate due = task.due();
-    return due == null ? task.from() : due;
-  }
-
-  private static LocalDate last(Task task) {
-    LocalDate due = task.due();
-    return due == null ? task.to() : due;
-  }
-
-  private static VEvent event(WorkCalendar calendar, Task task) {
-    LocalDate season = calendar.scenario().season().start();
+  private static VEvent event(WorkCalendar calendar, Task task, Period days, Instant written) {
     VEvent event = new VEvent();
-    event.setUid(
-        UUID.nameUUIDFromBytes(
-                String.join(
-                        "\0",
-                        calendar.scenario().name(),
-                        season.toString(),
-                        task.sowing().id(),
-                        task.job().word())
-                    .getBytes(StandardCharsets.UTF_8))
-            .toString());
-    // Must be there, and must not be the clock's: the first instant of the season stands for it.
-    event.setDateTimeStamp(Date.from(season.atStartOfDay().toInstant(ZoneOffset.UTC)));
-    event.setDateStart(new DateStart(day(first(task))));
+    event.setUid(id(calendar, task));
+    // 3.8.7.2 and 3.8.7.3: without a METHOD, both are when the event was last revised.
+    event.setDateTimeStamp(Date.from(written));
+    event.setLastModified(Date.from(written));
+    event.setSequence(revision(written));
+    event.setDateStart(new DateStart(day(days.from())));
     // The first day on which it no longer is.
-    event.setDateEnd(new DateEnd(day(last(task).plusDays(1))));
+    event.setDateEnd(new DateEnd(day(days.to().plusDays(1))));
     event.setSummary(summary(task));
     event.setDescription(description(task));
-    event.setLocation(WorkWords.route(task.job(), task.stints()));
+    if (!task.stints().isEmpty()) {
+      event.setLocation(WorkWords.route(task.job(), task.stints()));
+    }
     event.addCategories(WorkWords.job(task.job()));
     event.setTransparency(Transparency.transparent());
     return event;
+  }
+
+  /** By the year in which the season ends, which stays when its first day moves. */
+  private static String id(WorkCalendar calendar, Task task) {
+    String parts =
+        String.join(
+            "\0",
+            calendar.scenario().name(),
+            Integer.toString(calendar.scenario().season().end().getYear()),
+            task.sowing().id(),
+            task.job().word());
+    return UUID.nameUUIDFromBytes(parts.getBytes(StandardCharsets.UTF_8)).toString();
+  }
+
+  /**
+   * 3.8.7.4: a number that rises with each revision. It should begin with 0, which only a program
+   * that remembers the last file can do; readers look for the higher one.
+   */
+  private static int revision(Instant written) {
+    long seconds = Duration.between(REVISIONS_FROM, written).toSeconds();
+    return (int) Math.max(0, Math.min(Integer.MAX_VALUE, seconds));
   }
 
   private static ICalDate day(LocalDate date) {
@@ -90,28 +107,28 @@ final class CalendarFeed {
   }
 
   private static String summary(Task task) {
-    double trays = task.due() == null ? task.trays().mean() : task.sowing().trays();
+    int trays = task.traysInAll();
+    int planned = task.sowing().trays();
     return WorkWords.job(task.job())
         + ": "
         + task.sowing().id()
         + ", "
-        + Words.plural(Math.max(1, Math.rint(trays)), "tray");
+        + (task.planned() == null || trays == planned
+            ? Words.plural(trays, "tray")
+            : trays + " of " + Words.plural(planned, "tray"));
   }
 
   private static String description(Task task) {
-    double hours = task.stints().stream().mapToDouble(WorkCalendar.Stint::hours).sum();
     String crop = WorkWords.cropAndLot(task);
-    String works = "about " + WorkWords.hours(hours) + " of work";
-    if (task.job() == Job.SOW) {
-      double waiting = Math.rint(WorkWords.waiting(task));
-      String wait =
-          waiting < 1
-              ? ""
-              : "\nLikely "
-                  + Words.count(waiting)
-                  + " of them wait for room in the heat, to "
-                  + WorkWords.dayOfWeek(task.latest());
-      return crop + "\nAs planned, " + works + wait;
+    String works = "about " + WorkWords.hours(task.hours()) + " of work";
+    Planned planned = task.planned();
+    if (planned != null) {
+      return crop
+          + "\nPlanned for "
+          + WorkWords.dayOfWeek(planned.due())
+          + (planned.isOnItsDay() ? "" : ": " + WorkWords.asPlanned(planned, task.latest()))
+          + "; "
+          + works;
     }
     String range = Words.range(task.trays());
     String trays = Words.plural(task.trays().mean(), "tray");
@@ -142,6 +159,11 @@ final class CalendarFeed {
       throw new UncheckedIOException(e);
     }
     return text.toString();
+  }
+
+  /** 3.1: of the control characters, a value may hold the tabulator only. */
+  private static String withoutControls(String text) {
+    return text.replaceAll("[\\x00-\\x08\\x0B\\x0C\\x0E-\\x1F\\x7F]", " ");
   }
 
   /** Lines too long go on in the next one, after a space, and never in the middle of a letter. */

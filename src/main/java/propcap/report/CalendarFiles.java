@@ -1,11 +1,13 @@
 package propcap.report;
 
+import java.time.LocalDate;
 import java.time.temporal.IsoFields;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import propcap.study.Period;
 import propcap.study.WorkCalendar;
 import propcap.study.WorkCalendar.Day;
+import propcap.study.WorkCalendar.Planned;
 import propcap.study.WorkCalendar.Stint;
 import propcap.study.WorkCalendar.Task;
 
@@ -22,28 +24,51 @@ final class CalendarFiles {
         .put("seed", calendar.settings().seed())
         .put("from", period.from())
         .put("to", period.to())
-        .put("tasks", Json.each(tasks(calendar, period), CalendarFiles::task))
+        .put("tasks", Json.each(tasks(calendar, period), t -> task(t, period)))
         .put("days", Json.each(calendar.days(period), CalendarFiles::day))
         .text();
   }
 
   private static List<Task> tasks(WorkCalendar calendar, Period period) {
-    return calendar.tasks().stream().filter(t -> !WorkWords.in(t, period).isEmpty()).toList();
+    return calendar.tasks().stream()
+        .filter(t -> t.isPlannedIn(period) || !t.in(period).isEmpty())
+        .toList();
   }
 
-  private static Json task(Task task) {
+  private static Json task(Task task, Period period) {
+    Planned planned = task.planned();
     return new Json()
         .put("sowing", task.sowing().id())
         .put("crop", task.sowing().crop())
         .put("lot", task.sowing().lot())
         .put("job", task.job().word())
-        .put("due", task.due())
+        .put("planned", planned == null ? null : planned(planned, task.sowing().trays()))
         .put("chance", task.chance())
         .put("trays", task.trays())
         .put("earliest", task.earliest())
-        .put("from", task.from())
-        .put("to", task.to())
-        .put("latest", task.latest());
+        .put("latest", task.latest())
+        .put("stints", Json.each(task.in(period), CalendarFiles::stint));
+  }
+
+  private static Json planned(Planned planned, int trays) {
+    return new Json()
+        .put("due", planned.due())
+        .put("trays", trays)
+        .put("later", planned.later())
+        .put("never", planned.never())
+        .put("trayDaysForRoom", planned.forRoom())
+        .put("trayDaysForHands", planned.forHands());
+  }
+
+  private static Json stint(Stint stint) {
+    return new Json()
+        .put("date", stint.date())
+        .put("from", stint.from())
+        .put("to", stint.to())
+        .put("trays", stint.trays())
+        .put("meanTrays", stint.meanTrays())
+        .put("plants", stint.plants())
+        .put("hours", stint.hours());
   }
 
   private static Json day(Day day) {
@@ -67,6 +92,7 @@ final class CalendarFiles {
             "from",
             "to",
             "trays",
+            "mean-trays",
             "plants",
             "hours",
             "due",
@@ -74,7 +100,8 @@ final class CalendarFiles {
             "latest",
             "chance"));
     for (Task task : tasks(calendar, period)) {
-      for (Stint stint : WorkWords.in(task, period)) {
+      LocalDate due = task.planned() == null ? null : task.planned().due();
+      for (Stint stint : task.in(period)) {
         table.row(
             List.of(
                 Csv.date(stint.date()),
@@ -85,8 +112,8 @@ final class CalendarFiles {
                 task.sowing().lot(),
                 orEmpty(stint.from()),
                 orEmpty(stint.to())),
-            Csv.numbers(stint.trays(), stint.plants(), stint.hours()),
-            List.of(Csv.date(task.due()), Csv.date(task.earliest()), Csv.date(task.latest())),
+            Csv.numbers(stint.trays(), stint.meanTrays(), stint.plants(), stint.hours()),
+            List.of(Csv.date(due), Csv.date(task.earliest()), Csv.date(task.latest())),
             Csv.numbers(task.chance()));
       }
     }

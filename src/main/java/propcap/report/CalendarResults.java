@@ -2,31 +2,42 @@ package propcap.report;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.time.LocalDate;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.jspecify.annotations.Nullable;
+import java.util.Objects;
 import propcap.farm.Job;
 import propcap.study.Period;
 import propcap.study.WorkCalendar;
 import propcap.study.WorkCalendar.Day;
+import propcap.study.WorkCalendar.Planned;
+import propcap.study.WorkCalendar.Task;
 
 /** The week's work as sheets to print, tables, a calendar for a phone and labels for the trays. */
 public final class CalendarResults {
+  /** Letters of names, with which sowing takes two lines at most and all work fits in ten. */
+  private static final int MOST_LETTERS = 100;
+
   private CalendarResults() {}
 
   /**
    * Writes all of it into a folder of results, in one step (see {@link Results#check}).
    *
    * @param period what it is about: whole weeks and months that it touches
+   * @param written the moment, by which a calendar that is imported again tells new from old
    * @return the files written, the week's sheet first
    * @throws IllegalArgumentException where a number is not finite
    */
   public static List<Path> write(
-      WorkCalendar calendar, Period period, LabelSheet labels, String version, Path folder)
+      WorkCalendar calendar,
+      Period period,
+      LabelSheet labels,
+      Instant written,
+      String version,
+      Path folder)
       throws IOException {
     Map<String, String> files = new LinkedHashMap<>();
     files.put("weeks.html", Templates.fill("weeks.jte", WeekSheets.of(calendar, period, version)));
@@ -35,7 +46,7 @@ public final class CalendarResults {
     files.put(
         "labels.html",
         Templates.fill("labels.jte", TrayLabels.of(calendar, period, labels, version)));
-    files.put("calendar.ics", CalendarFeed.of(calendar, period));
+    files.put("calendar.ics", CalendarFeed.of(calendar, period, written));
     files.put("calendar.csv", CalendarFiles.csv(calendar, period));
     files.put(KnownResults.CALENDAR.file(), CalendarFiles.json(calendar, period, version));
     return ResultsFolder.write(files, folder);
@@ -45,18 +56,17 @@ public final class CalendarResults {
   public static List<String> headlines(WorkCalendar calendar, Period period) {
     Lines lines = new Lines();
     for (Job job : Job.values()) {
-      int trays = WeekSheets.trays(calendar, job, period);
-      if (trays > 0) {
-        lines.add(
-            WorkWords.job(job) + ": " + Words.plural(trays, "tray") + sown(calendar, period, job));
+      int trays = calendar.trays(job, period);
+      List<Task> planned = calendar.tasks(job).stream().filter(t -> t.isPlannedIn(period)).toList();
+      if (trays > 0 || !planned.isEmpty()) {
+        lines.add(WorkWords.job(job) + ": " + Words.plural(trays, "tray") + asPlanned(planned));
       }
     }
     List<Day> days = new ArrayList<>(calendar.days(period));
-    double hours = days.stream().mapToDouble(d -> d.hours().mean()).sum();
     days.sort(Comparator.comparingDouble(d -> -d.hours().mean()));
     lines.add(
         "Work: "
-            + WorkWords.hours(hours)
+            + WorkWords.hours(calendar.hours(period))
             + " on average; most on "
             + WorkWords.dayOfWeek(days.get(0).date())
             + ": "
@@ -73,18 +83,27 @@ public final class CalendarResults {
             + calendar.settings().seed());
   }
 
-  /** What the plan sows, by name, where these are few. */
-  private static String sown(WorkCalendar calendar, Period period, Job job) {
-    List<String> names =
-        calendar.tasks().stream()
-            .filter(t -> t.job() == job && job == Job.SOW)
-            .filter(t -> isDueIn(t.due(), period))
-            .map(t -> t.sowing().id() + " " + t.sowing().trays())
-            .toList();
-    return names.isEmpty() || names.size() > 6 ? "" : " (planned: " + Words.list(names) + ")";
-  }
-
-  private static boolean isDueIn(@Nullable LocalDate due, Period period) {
-    return due != null && period.contains(due);
+  /** What the plan sows, by name where these are few, and what of it waits. */
+  private static String asPlanned(List<Task> sowings) {
+    if (sowings.isEmpty()) {
+      return "";
+    }
+    String names =
+        Words.list(sowings.stream().map(t -> t.sowing().id() + " " + t.sowing().trays()).toList());
+    String trays =
+        names.length() > MOST_LETTERS
+            ? Words.count(sowings.stream().mapToInt(t -> t.sowing().trays()).sum())
+            : names;
+    List<Planned> planned = sowings.stream().map(Task::planned).filter(Objects::nonNull).toList();
+    int not = planned.stream().mapToInt(p -> p.later() + p.never()).sum();
+    String lacking =
+        WorkWords.lacking(
+            planned.stream().mapToDouble(Planned::forRoom).sum(),
+            planned.stream().mapToDouble(Planned::forHands).sum());
+    return " (planned: "
+        + trays
+        + (not == 0 ? "" : "; " + Words.count(not) + " not on their day")
+        + (not == 0 || lacking.isEmpty() ? "" : ", for want of " + lacking)
+        + ")";
   }
 }

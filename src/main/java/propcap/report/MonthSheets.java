@@ -8,6 +8,7 @@ import java.util.List;
 import propcap.farm.Job;
 import propcap.study.Period;
 import propcap.study.WorkCalendar;
+import propcap.study.WorkCalendar.Task;
 
 /** Sheets of a month: what is sown by name, and how many trays of everything else. */
 public record MonthSheets(String scenario, String version, List<Month> months) {
@@ -38,10 +39,9 @@ public record MonthSheets(String scenario, String version, List<Month> months) {
   private static Month month(WorkCalendar calendar, LocalDate first) {
     YearMonth month = YearMonth.from(first);
     Period days = new Period(first, month.atEndOfMonth());
-    double hours = calendar.days(days).stream().mapToDouble(d -> d.hours().mean()).sum();
     return new Month(
         Dates.month(month) + " " + month.getYear(),
-        "about " + WorkWords.hours(hours) + " of work",
+        "about " + WorkWords.hours(calendar.hours(days)) + " of work",
         days.weeks().stream()
             .map(
                 monday ->
@@ -53,8 +53,8 @@ public record MonthSheets(String scenario, String version, List<Month> months) {
   }
 
   private static Day day(WorkCalendar calendar, Period month, LocalDate date) {
-    return calendar.days().stream()
-        .filter(d -> d.date().equals(date) && month.contains(date))
+    return calendar.days(new Period(date, date)).stream()
+        .filter(d -> month.contains(date))
         .findFirst()
         .map(
             d ->
@@ -74,19 +74,28 @@ public record MonthSheets(String scenario, String version, List<Month> months) {
   }
 
   private static List<Line> lines(WorkCalendar calendar, LocalDate date) {
+    Period day = new Period(date, date);
     List<Line> lines = new ArrayList<>();
     for (Job job : WorkWords.ROUND) {
+      String name = WorkWords.shortJob(job);
       if (job == Job.SOW) {
-        calendar.tasks().stream()
-            .filter(t -> t.job() == job && date.equals(t.due()))
-            .forEach(t -> lines.add(new Line("Sow", t.sowing().id() + " " + t.sowing().trays())));
-      } else {
-        int trays = WeekSheets.trays(calendar, job, new Period(date, date));
-        if (trays > 0) {
-          lines.add(new Line(WorkWords.shortJob(job), Words.count(trays)));
-        }
+        calendar.tasks(job).stream()
+            .filter(t -> t.trays(day) > 0 || t.isPlannedIn(day))
+            .forEach(t -> lines.add(new Line(name, sown(t, day))));
+      } else if (calendar.trays(job, day) > 0) {
+        lines.add(new Line(name, Words.count(calendar.trays(job, day))));
       }
     }
     return lines;
+  }
+
+  /** Such as {@code tomato-1 8}, or {@code tomato-1 6 of 8} where on its day not all are sown. */
+  private static String sown(Task task, Period day) {
+    int trays = task.trays(day);
+    int planned = task.sowing().trays();
+    return task.sowing().id()
+        + " "
+        + trays
+        + (task.isPlannedIn(day) && trays < planned ? " of " + planned : "");
   }
 }

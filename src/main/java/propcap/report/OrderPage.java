@@ -191,6 +191,13 @@ final class OrderPage {
                 + " the plan’s trays in the places as they are."));
     terms.add(
         new AnswerPage.Term(
+            "In the house as it is",
+            "the ordered trays are raised once more, in the places and with the hands that there"
+                + " are: trays that wait are potted on where they would have gone out, or find no"
+                + " room to be, and more fail where they are set into the cold. Pots, and seed for"
+                + " what is sown again, are ordered for that."));
+    terms.add(
+        new AnswerPage.Term(
             "The margin",
             "is not a flat percentage. It covers what the seed test does not know, trays that fail,"
                 + " losses on the table, frost and slow springs, each as the crop list has it, until"

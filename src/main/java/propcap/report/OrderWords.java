@@ -1,5 +1,6 @@
 package propcap.report;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -30,9 +31,13 @@ final class OrderWords {
         + ".";
   }
 
-  /** Sowings that no number of trays helps. */
+  /** Sowings that no number of trays helps, the least likely first. */
   static Optional<String> beyond(Supplies supplies) {
-    List<ForSowing> beyond = supplies.sowings().stream().filter(s -> s.trays() == null).toList();
+    List<ForSowing> beyond =
+        supplies.sowings().stream()
+            .filter(s -> s.trays() == null)
+            .sorted(Comparator.comparingDouble(ForSowing::most))
+            .toList();
     if (beyond.isEmpty()) {
       return Optional.empty();
     }
@@ -44,10 +49,14 @@ final class OrderWords {
             + " too late too often. Sow earlier; the list has the trays of the plan.");
   }
 
-  /** Sowings that lack trays, and those that have too many. */
+  /** Sowings that lack trays, and those that have too many, the most first. */
   static String changes(Supplies supplies) {
-    List<ForSowing> more = supplies.sowings().stream().filter(s -> change(s) > 0).toList();
-    List<ForSowing> fewer = supplies.sowings().stream().filter(s -> change(s) < 0).toList();
+    List<ForSowing> byChange =
+        supplies.sowings().stream()
+            .sorted(Comparator.comparingInt(s -> -Math.abs(change(s))))
+            .toList();
+    List<ForSowing> more = byChange.stream().filter(s -> change(s) > 0).toList();
+    List<ForSowing> fewer = byChange.stream().filter(s -> change(s) < 0).toList();
     return (more.isEmpty() ? "No sowing needs more" : "More are needed for " + names(more))
         + "; "
         + (fewer.isEmpty() ? "none needs fewer." : "fewer would do for " + names(fewer) + ".");

@@ -2,13 +2,13 @@ package propcap.report;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import propcap.farm.Crop;
 import propcap.farm.Job;
 import propcap.study.Period;
 import propcap.study.WorkCalendar;
+import propcap.study.WorkCalendar.Stint;
 import propcap.study.WorkCalendar.Task;
 
 /** A label for each tray that is sown in a period, on sheets to print. */
@@ -29,11 +29,9 @@ public record TrayLabels(
 
   static TrayLabels of(WorkCalendar calendar, Period period, LabelSheet sheet, String version) {
     List<Label> labels = new ArrayList<>();
-    calendar.tasks().stream()
-        .filter(t -> t.job() == Job.SOW)
-        .filter(t -> t.due() != null && period.contains(t.due()))
-        .sorted(Comparator.comparing(TrayLabels::due))
-        .forEach(t -> addAll(calendar, t, labels));
+    for (LocalDate day : period.days()) {
+      calendar.tasks(Job.SOW).forEach(t -> addAll(calendar, t, day, labels));
+    }
     List<List<Label>> sheets = new ArrayList<>();
     for (int from = 0; from < labels.size(); from += sheet.labels()) {
       sheets.add(labels.subList(from, Math.min(labels.size(), from + sheet.labels())));
@@ -41,33 +39,33 @@ public record TrayLabels(
     return new TrayLabels(calendar.scenario().name(), version, sheet, sheets);
   }
 
-  private static LocalDate due(Task sow) {
-    LocalDate due = sow.due();
-    return due == null ? sow.from() : due;
-  }
-
-  private static void addAll(WorkCalendar calendar, Task sow, List<Label> labels) {
-    int trays = sow.sowing().trays();
-    for (int tray = 1; tray <= trays; tray++) {
-      labels.add(
-          new Label(
-              sow.sowing().id(),
-              WorkWords.cropAndLot(sow),
-              tray + " / " + trays,
-              WorkWords.dayOfWeek(due(sow)),
-              WorkWords.route(Job.SOW, sow.stints()).replaceFirst("^into ", ""),
-              WorkWords.dayOfWeek(offHeat(calendar, sow))));
+  private static void addAll(WorkCalendar calendar, Task sow, LocalDate day, List<Label> labels) {
+    int tray = 0;
+    for (Stint stint : sow.stints()) {
+      for (int i = 0; i < stint.trays(); i++) {
+        tray++;
+        if (stint.date().equals(day)) {
+          labels.add(
+              new Label(
+                  sow.sowing().id(),
+                  WorkWords.cropAndLot(sow),
+                  tray + " / " + sow.sowing().trays(),
+                  WorkWords.dayOfWeek(day),
+                  stint.to() == null ? "" : stint.to(),
+                  WorkWords.dayOfWeek(offHeat(calendar, sow, day))));
+        }
+      }
     }
   }
 
   /** Where no tray ever left the heat, the day on which the crop is pulled whatever shows. */
-  private static LocalDate offHeat(WorkCalendar calendar, Task sow) {
+  private static LocalDate offHeat(WorkCalendar calendar, Task sow, LocalDate sown) {
     Crop crop = calendar.scenario().cropOf(sow.sowing());
     Optional<LocalDate> likely =
-        calendar.tasks().stream()
-            .filter(t -> t.job() == Job.OFF_HEAT && t.sowing().equals(sow.sowing()))
+        calendar.tasks(Job.OFF_HEAT).stream()
+            .filter(t -> t.sowing().equals(sow.sowing()))
             .map(Task::latest)
             .findFirst();
-    return likely.orElse(due(sow).plusDays((long) Math.ceil(crop.pullAfterDays())));
+    return likely.orElse(sown.plusDays((long) Math.ceil(crop.pullAfterDays())));
   }
 }

@@ -11,7 +11,7 @@ import java.util.Map;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import propcap.farm.Job;
-import propcap.study.Period;
+import propcap.study.WorkCalendar.Planned;
 import propcap.study.WorkCalendar.Stint;
 import propcap.study.WorkCalendar.Task;
 
@@ -19,9 +19,10 @@ import propcap.study.WorkCalendar.Task;
 final class WorkWords {
   /** In the order of the round: from the exit back to the entrance. */
   static final List<Job> ROUND =
-      List.of(Job.PLANT_OUT, Job.MOVE_OUT, Job.OFF_HEAT, Job.THIN, Job.POT_ON, Job.SOW);
+      List.of(
+          Job.PLANT_OUT, Job.MOVE_OUT, Job.OFF_HEAT, Job.THIN, Job.POT_ON, Job.SOW, Job.SOW_AGAIN);
 
-  /** A place that takes less than this share of a task's trays is not named. */
+  /** What is less than this share of the trays, or of the waiting, is not named. */
   private static final double WORTH_NAMING = 0.1;
 
   private static final DateTimeFormatter DAY_OF_WEEK =
@@ -32,6 +33,7 @@ final class WorkWords {
   static String job(Job job) {
     return switch (job) {
       case SOW -> "Sow";
+      case SOW_AGAIN -> "Sow again";
       case OFF_HEAT -> "Take off heat";
       case THIN -> "Thin";
       case POT_ON -> "Pot on";
@@ -43,12 +45,9 @@ final class WorkWords {
   /** Short enough for a day of the month. */
   static String shortJob(Job job) {
     return switch (job) {
-      case SOW -> "Sow";
       case OFF_HEAT -> "Off heat";
-      case THIN -> "Thin";
-      case POT_ON -> "Pot on";
       case MOVE_OUT -> "Move out";
-      case PLANT_OUT -> "Plant out";
+      case SOW, SOW_AGAIN, THIN, POT_ON, PLANT_OUT -> job(job);
     };
   }
 
@@ -71,12 +70,15 @@ final class WorkWords {
         : Dates.shortDay(from) + " – " + Dates.shortDay(to);
   }
 
-  /** Where the trays of some days' work go, such as {@code Chamber → Glasshouse}. */
+  /** Where the trays of some stints go, such as {@code Chamber → Glasshouse}; of none, nowhere. */
   static String route(Job job, List<Stint> stints) {
+    if (stints.isEmpty()) {
+      return "";
+    }
     String from = places(stints, Stint::from);
     String to = places(stints, Stint::to);
     return switch (job) {
-      case SOW -> "into " + to;
+      case SOW, SOW_AGAIN -> "into " + to;
       case THIN -> "on " + to;
       case PLANT_OUT -> "from " + from;
       case OFF_HEAT -> from.equals(to) ? "up, stay on " + to : from + " → " + to;
@@ -89,7 +91,7 @@ final class WorkWords {
     for (Stint stint : stints) {
       String place = which.apply(stint);
       if (place != null) {
-        trays.merge(place, stint.trays(), Double::sum);
+        trays.merge(place, stint.meanTrays(), Double::sum);
       }
     }
     double all = trays.values().stream().mapToDouble(t -> t).sum();
@@ -103,23 +105,40 @@ final class WorkWords {
             .toList());
   }
 
-  /** What a task has on the days of a period. */
-  static List<Stint> in(Task task, Period period) {
-    return task.stints().stream().filter(s -> period.contains(s.date())).toList();
-  }
-
-  static double trays(List<Stint> stints) {
-    return stints.stream().mapToDouble(Stint::trays).sum();
-  }
-
-  /** Trays of a sowing that are likely not sown on their day for want of room; 0 for other jobs. */
-  static double waiting(Task task) {
-    LocalDate due = task.due();
-    if (due == null) {
-      return 0;
+  /**
+   * What becomes of what the plan sows on a day, such as {@code as planned} or {@code 2 wait for
+   * room, to 8 Mar}.
+   */
+  static String asPlanned(Planned planned, LocalDate latest) {
+    List<String> not = new ArrayList<>();
+    String lacking = lacking(planned.forRoom(), planned.forHands());
+    if (planned.later() > 0) {
+      not.add(
+          planned.later()
+              + (planned.later() == 1 ? " waits" : " wait")
+              + (lacking.isEmpty() ? "" : " for " + lacking)
+              + ", to "
+              + Dates.shortDay(latest));
     }
-    double sown = trays(in(task, new Period(due, due)));
-    return Math.max(0, task.sowing().trays() - sown);
+    if (planned.never() > 0) {
+      not.add(
+          planned.never() + " never sown" + (lacking.isEmpty() ? "" : ", for want of " + lacking));
+    }
+    return not.isEmpty() ? "as planned" : String.join("; ", not);
+  }
+
+  /**
+   * What is waited for, by the tray-days; nothing where what is sown comes too late for its bed.
+   */
+  static String lacking(double forRoom, double forHands) {
+    List<String> lacking = new ArrayList<>();
+    if (forRoom > WORTH_NAMING * (forRoom + forHands)) {
+      lacking.add("room");
+    }
+    if (forHands > WORTH_NAMING * (forRoom + forHands)) {
+      lacking.add("hands");
+    }
+    return Words.list(lacking);
   }
 
   /** Hours, such as {@code 3.5 h} or {@code 12 h}. */

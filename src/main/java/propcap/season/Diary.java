@@ -33,15 +33,30 @@ public final class Diary {
   private int[] notes = new int[WIDTH * 4096];
   private int end;
 
-  Diary(int ranks) {
+  /** By sowing: tray-days that its trays, but for those sown again, waited to be sown. */
+  private final int[] waitedForRoom;
+
+  private final int[] waitedForHands;
+  private final Timesheet timesheet = new Timesheet();
+
+  Diary(int ranks, int sowings) {
     stoodIn = new int[ranks];
     filled = new int[ranks];
+    waitedForRoom = new int[sowings];
+    waitedForHands = new int[sowings];
+  }
+
+  /** Notes that a tray that is due to be sown waits on a day's round, for room or for hands. */
+  void waitsToBeSown(Tray tray, boolean forHands) {
+    if (tray.attempt == 0) {
+      (forHands ? waitedForHands : waitedForRoom)[tray.line.sowing]++;
+    }
   }
 
   /** Notes what has just been done to a tray, and to how many of its plants. */
   void note(Tray tray, Job job, int day, int plants) {
     int rank = tray.rank();
-    boolean enters = job == Job.SOW;
+    boolean enters = job.isSowing();
     if (end == notes.length) {
       notes = Arrays.copyOf(notes, 2 * end);
     }
@@ -62,6 +77,21 @@ public final class Diary {
   /** What it takes in memory, bytes. */
   public long bytes() {
     return (long) Integer.BYTES * (notes.length + stoodIn.length + filled.length) + 100;
+  }
+
+  /** Tray-days that a sowing waited for room to be sown; those sown again are not in it. */
+  public int waitedForRoom(int sowing) {
+    return waitedForRoom[sowing];
+  }
+
+  /** The same for hands, where there was room. */
+  public int waitedForHands(int sowing) {
+    return waitedForHands[sowing];
+  }
+
+  /** Which day's hours went into what. */
+  public Timesheet timesheet() {
+    return timesheet;
   }
 
   /** How many notes there are. */

@@ -1,5 +1,6 @@
 package propcap.season;
 
+import org.jspecify.annotations.Nullable;
 import propcap.farm.Work;
 
 /**
@@ -10,15 +11,25 @@ import propcap.farm.Work;
 final class Hands {
   private final WorkRates rates;
 
+  /** What each piece of work took of which day; null: only the sums are asked for. */
+  private final @Nullable Timesheet timesheet;
+
   /** By day and work, thousandths of a minute; what is above 35,000 hours is left out. */
   private final int[] spent;
 
-  private final long[] owed = new long[WorkRates.WORKS];
   private int today;
   private long left;
+  private int begun;
 
-  Hands(WorkRates rates) {
+  /** Never more than one piece of work is owed: nothing is begun before it is done. */
+  private long owed;
+
+  private int owedWork;
+  private int owedPiece;
+
+  Hands(WorkRates rates, @Nullable Timesheet timesheet) {
     this.rates = rates;
+    this.timesheet = timesheet;
     spent = new int[rates.days() * WorkRates.WORKS];
   }
 
@@ -26,11 +37,7 @@ final class Hands {
   void begin(int day) {
     today = day;
     left = rates.ofDay(day);
-    for (int work = 0; work < owed.length; work++) {
-      long paid = Math.min(owed[work], left);
-      owed[work] -= paid;
-      use(work, paid);
-    }
+    useForOwed();
   }
 
   /** Whether a piece of work can be begun; what takes no time always can. */
@@ -38,18 +45,39 @@ final class Hands {
     return left > 0 || rates.each(work) == 0;
   }
 
-  /** Does so many trays or plants, as the work is counted. */
+  /**
+   * Begins a piece of work on so many trays or plants, as the work is counted: that of the diary's
+   * next note.
+   *
+   * @throws IllegalStateException where nothing is left of the day
+   */
   void spend(Work work, int units) {
+    int piece = begun++;
     long takes = rates.each(work) * units;
-    long now = Math.min(takes, left);
-    use(work.ordinal(), now);
-    owed[work.ordinal()] += takes - now;
+    if (takes == 0) {
+      return;
+    }
+    if (left == 0) {
+      throw new IllegalStateException("work is begun on a day that has no hours left");
+    }
+    owed = takes;
+    owedWork = work.ordinal();
+    owedPiece = piece;
+    useForOwed();
   }
 
-  private void use(int work, long time) {
+  private void useForOwed() {
+    long time = Math.min(owed, left);
+    if (time == 0) {
+      return;
+    }
+    owed -= time;
     left -= time;
-    int at = today * WorkRates.WORKS + work;
+    int at = today * WorkRates.WORKS + owedWork;
     spent[at] = (int) Math.min(Integer.MAX_VALUE, spent[at] + time);
+    if (timesheet != null) {
+      timesheet.add(owedPiece, today, time);
+    }
   }
 
   /** By day and work, thousandths of a minute. */

@@ -40,7 +40,7 @@ public final class House {
     clocks = plan.clocks(luck.weatherYear());
     notes = new Notebook(plan, luck.weatherYear(), withDiary);
     rooms = new Rooms(plan);
-    hands = new Hands(plan.workRates());
+    hands = new Hands(plan.workRates(), notes.timesheet());
     trays = new Tray[plan.ranks()];
     due = new DueLists(trays.length);
     jams = new Jams(due, trays, plan.places());
@@ -314,7 +314,7 @@ public final class House {
   }
 
   private void waits(Step step, Tray tray, int spaces) {
-    notes.waited(step, tray.line.sowing, plan.month(today), spaces);
+    notes.waited(step, tray, today, spaces);
   }
 
   /** Whether a tray, which has room, waits for hands; counted once a round. */
@@ -329,7 +329,7 @@ public final class House {
 
   private boolean noteWaiting(Work work, Tray tray) {
     if (due.waitsForHands(tray.rank())) {
-      notes.waitedForHands(work, tray.line.sowing, today, Math.max(1, tray.spaces()));
+      notes.waitedForHands(work, tray, today, Math.max(1, tray.spaces()));
     }
     return true;
   }

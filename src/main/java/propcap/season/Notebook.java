@@ -53,8 +53,8 @@ final class Notebook {
   Notebook(SeasonPlan plan, int weatherYear, boolean withDiary) {
     this.plan = plan;
     this.weatherYear = weatherYear;
-    diary = withDiary ? new Diary(plan.ranks()) : null;
     int sowings = plan.sowings();
+    diary = withDiary ? new Diary(plan.ranks(), sowings) : null;
     days = plan.days();
     months = plan.months();
     cellsSown = new int[sowings];
@@ -110,7 +110,7 @@ final class Notebook {
   void sown(Tray tray, int day) {
     cellsSown[tray.line.sowing] += tray.line.crop.cells();
     moved(tray, Milestone.SOWN, day);
-    note(tray, Job.SOW, day, tray.plants());
+    note(tray, tray.attempt == 0 ? Job.SOW : Job.SOW_AGAIN, day, tray.plants());
   }
 
   void potted(Tray tray, int plants, int day) {
@@ -143,16 +143,30 @@ final class Notebook {
     note(tray, Job.PLANT_OUT, day, tray.plants());
   }
 
-  void waited(Step step, int sowing, int month, int spaces) {
-    waits[(step.ordinal() * cellsSown.length + sowing) * months + month] += spaces;
+  void waited(Step step, Tray tray, int day, int spaces) {
+    waits[byMonth(step.ordinal(), tray, day)] += spaces;
+    if (diary != null && step == Step.SOW) {
+      diary.waitsToBeSown(tray, false);
+    }
   }
 
-  void waitedForHands(Work work, int sowing, int day, int spaces) {
+  void waitedForHands(Work work, Tray tray, int day, int spaces) {
     if (handWaits.length == 0) {
       handWaits = new int[WorkRates.WORKS * cellsSown.length * months];
     }
-    handWaits[(work.ordinal() * cellsSown.length + sowing) * months + plan.month(day)] += spaces;
+    handWaits[byMonth(work.ordinal(), tray, day)] += spaces;
     shortOfHands.set(day);
+    if (diary != null && work == Work.SOW) {
+      diary.waitsToBeSown(tray, true);
+    }
+  }
+
+  private int byMonth(int kind, Tray tray, int day) {
+    return (kind * cellsSown.length + tray.line.sowing) * months + plan.month(day);
+  }
+
+  @Nullable Timesheet timesheet() {
+    return diary == null ? null : diary.timesheet();
   }
 
   void used(int place, int fromDay, int toDay, int spaces) {

@@ -64,9 +64,9 @@ final class Seasons implements AutoCloseable {
     pool = Executors.newFixedThreadPool(threads);
   }
 
-  /** The seasons of one scenario, each with a diary in its outcome. */
-  static Seasons withDiaries(Scenario scenario, RunSettings settings) {
-    return new Seasons(List.of(scenario), settings.seed(), settings.threads(), true);
+  /** The same, each season with a diary in its outcome. */
+  static Seasons withDiaries(List<Scenario> scenarios, RunSettings settings) {
+    return new Seasons(scenarios, settings.seed(), settings.threads(), true);
   }
 
   /** What is kept of a season's outcome. */

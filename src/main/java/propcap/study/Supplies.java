@@ -77,7 +77,8 @@ public record Supplies(
    * Seed of one lot.
    *
    * @param trays ordered for its sowings
-   * @param again trays sown again after failing: no more in so many seasons as the chance
+   * @param again trays sown again after failing in the house as it is: no more in so many seasons
+   *     as the chance
    * @param seeds for all of them
    * @param grams null where the thousand-seed weight is not known
    */

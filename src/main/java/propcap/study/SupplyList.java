@@ -23,13 +23,21 @@ final class SupplyList {
   private final double chance;
   private final List<ForSowing> sowings;
   private final List<TrayYields> yields;
+  private final List<HouseUse> uses;
   private final List<ForLot> lots = new ArrayList<>();
   private final List<Item> items = new ArrayList<>();
 
-  SupplyList(double chance, List<ForSowing> sowings, List<TrayYields> yields) {
+  /**
+   * Makes the list.
+   *
+   * @param yields of each season, if there is room
+   * @param uses of each season in the house as it is, with the trays that are ordered
+   */
+  SupplyList(double chance, List<ForSowing> sowings, List<TrayYields> yields, List<HouseUse> uses) {
     this.chance = chance;
     this.sowings = sowings;
     this.yields = yields;
+    this.uses = uses;
     byLot().values().forEach(this::addSeed);
     int trays = addTrays();
     Map<String, Integer> potTrays = addPots();
@@ -67,7 +75,7 @@ final class SupplyList {
     Crop crop = sowings.get(ofLot.get(0)).crop();
     String lot = sowings.get(ofLot.get(0)).sowing().lot();
     int trays = ofLot.stream().mapToInt(s -> sowings.get(s).ordered()).sum();
-    int again = quantile(y -> sum(ofLot, s -> y.again(s, sowings.get(s).ordered())));
+    int again = quantile(uses.stream().mapToInt(u -> sum(ofLot, u::again)));
     long perTray = (long) crop.cells() * crop.seedsPerCell();
     long seeds = (trays + again) * perTray;
     Double weight = crop.materials().gramsPer1000Seeds();
@@ -122,22 +130,32 @@ final class SupplyList {
               .filter(s -> sowings.get(s).crop().equals(crop))
               .boxed()
               .toList();
-      int trays = quantile(y -> sum(ofCrop, s -> y.potTrays(s, sowings.get(s).ordered())));
-      int pots = crop.pottingOn().potsPerTray();
-      if (trays > 0) {
+      int trays = quantile(uses.stream().mapToInt(u -> sum(ofCrop, u::potTrays)));
+      int withRoom =
+          quantile(
+              yields.stream()
+                  .mapToInt(y -> sum(ofCrop, s -> y.potTrays(s, sowings.get(s).ordered()))));
+      if (trays > 0 || withRoom > 0) {
         potTrays.put(crop.name(), trays);
-        items.add(
-            new Item(
-                Kind.POTS,
-                "pots for " + crop.name(),
-                trays * (long) pots,
-                "pots",
-                text(
-                    "%,d trays of pots, no more in %s of the seasons, x %d pots = %,d pots.",
-                    trays, percent(chance), pots, trays * (long) pots)));
+        items.add(pots(crop, trays, withRoom));
       }
     }
     return potTrays;
+  }
+
+  private Item pots(Crop crop, int trays, int withRoom) {
+    int each = crop.pottingOn().potsPerTray();
+    long pots = trays * (long) each;
+    String used =
+        trays == 0
+            ? text("The house as it is uses none in %s of the springs.", percent(chance))
+            : text(
+                "%,d trays of pots x %d pots = %,d pots: the house as it is uses no more in %s of"
+                    + " the springs.",
+                trays, each, pots, percent(chance));
+    String roomy =
+        withRoom == trays ? "" : text(" If there were room for all, %,d.", withRoom * (long) each);
+    return new Item(Kind.POTS, "pots for " + crop.name(), pots, "pots", used + roomy);
   }
 
   private void addMix(Map<String, Integer> potTrays) {
@@ -181,20 +199,16 @@ final class SupplyList {
     return sowings.stream().map(ForSowing::crop).distinct().toList();
   }
 
-  /** A count of each season. */
-  @FunctionalInterface
-  private interface Count {
-    int of(TrayYields season);
-  }
-
   private static int sum(List<Integer> sowings, IntUnaryOperator count) {
     return sowings.stream().mapToInt(s -> count.applyAsInt(s)).sum();
   }
 
   /** The number that is not exceeded in so large a share of the seasons as the chance. */
-  private int quantile(Count count) {
-    int[] sorted = yields.stream().mapToInt(count::of).sorted().toArray();
-    return sorted[Math.max(0, (int) Math.ceil(chance * sorted.length - 1e-9) - 1)];
+  private int quantile(IntStream counts) {
+    int[] sorted = counts.sorted().toArray();
+    return sorted.length == 0
+        ? 0
+        : sorted[Math.max(0, (int) Math.ceil(chance * sorted.length - 1e-9) - 1)];
   }
 
   private static String sumOf(Map<String, Integer> parts, int sum, String unit) {

@@ -1,6 +1,5 @@
 package propcap.study;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleConsumer;
 import java.util.stream.IntStream;
@@ -16,7 +15,8 @@ import propcap.study.Supplies.ForSowing;
 /**
  * The question before the season: how much seed, how many trays, pots and how much mix? More trays
  * are tried than are planned, with room for all: whether there is room is another question, and
- * another answer ({@link SizingRun}).
+ * another answer ({@link SizingRun}). What the trays then use beyond themselves, pots and trays
+ * sown again, is what they use in the house as it is.
  */
 public final class Supplying {
   public static final double DEFAULT_CHANCE = 0.9;
@@ -26,8 +26,10 @@ public final class Supplying {
 
   private static final int MORE = 8;
 
-  /** Of the work of a run, that with room for all and twice the trays. */
-  private static final double SHARE_OF_GENEROUS = 0.7;
+  /** Of the work of a run, that with room for all and twice the trays, and up to the plan's. */
+  private static final double UP_TO_GENEROUS = 0.6;
+
+  private static final double UP_TO_PLANNED = 0.75;
 
   private final Scenario scenario;
   private final double chance;
@@ -59,7 +61,7 @@ public final class Supplying {
     int n = settings.seasons();
     Scenario generous = generous(scenario);
     List<TrayYields> yields;
-    try (Seasons seasons = Seasons.withDiaries(generous, settings)) {
+    try (Seasons seasons = Seasons.withDiaries(List.of(generous), settings)) {
       yields =
           seasons
               .run(
@@ -67,11 +69,14 @@ public final class Supplying {
                   0,
                   n,
                   (s, outcome) -> new TrayYields(generous, outcome.diary()),
-                  done -> progress.accept(SHARE_OF_GENEROUS * done / n))
+                  done -> progress.accept(UP_TO_GENEROUS * done / n))
               .get(0);
     }
     double[] inHouse = inHouse(scenario, settings, progress);
-    return new Supplying(scenario, chance, yields, inHouse).answer(settings);
+    List<ForSowing> sowings = new Supplying(scenario, chance, yields, inHouse).sowings();
+    SupplyList list =
+        new SupplyList(chance, sowings, yields, uses(scenario, sowings, settings, progress));
+    return new Supplies(scenario, settings, n, chance, sowings, list.lots(), list.items());
   }
 
   private static Scenario generous(Scenario scenario) {
@@ -100,7 +105,8 @@ public final class Supplying {
                     }
                     return isMet;
                   },
-                  done -> progress.accept(SHARE_OF_GENEROUS + (1 - SHARE_OF_GENEROUS) * done / n))
+                  done ->
+                      progress.accept(UP_TO_GENEROUS + (UP_TO_PLANNED - UP_TO_GENEROUS) * done / n))
               .get(0);
       return IntStream.range(0, sowings)
           .mapToDouble(s -> met.stream().filter(m -> m[s]).count() / (double) n)
@@ -108,14 +114,33 @@ public final class Supplying {
     }
   }
 
-  private Supplies answer(RunSettings settings) {
-    List<ForSowing> sowings = new ArrayList<>();
-    for (int s = 0; s < scenario.sowings().size(); s++) {
-      sowings.add(forSowing(s));
+  /** What each season uses in the house as it is, with the trays that are ordered. */
+  private static List<HouseUse> uses(
+      Scenario scenario, List<ForSowing> all, RunSettings settings, DoubleConsumer progress)
+      throws InterruptedException {
+    int n = settings.seasons();
+    List<Integer> sown =
+        IntStream.range(0, all.size()).filter(s -> all.get(s).ordered() > 0).boxed().toList();
+    if (sown.isEmpty()) {
+      return List.of();
     }
-    SupplyList list = new SupplyList(chance, sowings, yields);
-    return new Supplies(
-        scenario, settings, yields.size(), chance, sowings, list.lots(), list.items());
+    Scenario ordered =
+        scenario.withSowings(
+            sown.stream().map(s -> all.get(s).sowing().withTrays(all.get(s).ordered())).toList());
+    try (Seasons seasons = Seasons.withDiaries(List.of(ordered), settings)) {
+      return seasons
+          .run(
+              List.of(0),
+              0,
+              n,
+              (i, outcome) -> new HouseUse(outcome, sown, all.size()),
+              done -> progress.accept(UP_TO_PLANNED + (1 - UP_TO_PLANNED) * done / n))
+          .get(0);
+    }
+  }
+
+  private List<ForSowing> sowings() {
+    return IntStream.range(0, scenario.sowings().size()).mapToObj(this::forSowing).toList();
   }
 
   private ForSowing forSowing(int s) {

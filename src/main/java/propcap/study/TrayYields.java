@@ -1,6 +1,5 @@
 package propcap.study;
 
-import java.util.Arrays;
 import propcap.farm.Job;
 import propcap.farm.Scenario;
 import propcap.farm.Sowing;
@@ -12,21 +11,16 @@ import propcap.season.Diary;
  */
 final class TrayYields {
   private final short[][] onTime;
-  private final byte[][] again;
   private final short[][] potTrays;
 
   TrayYields(Scenario scenario, Diary diary) {
     int sowings = scenario.sowings().size();
     onTime = new short[sowings][];
-    again = new byte[sowings][];
     potTrays = new short[sowings][];
     for (int s = 0; s < sowings; s++) {
       int trays = scenario.sowings().get(s).trays();
       onTime[s] = new short[trays];
-      again[s] = new byte[trays];
       potTrays[s] = new short[trays];
-      // Each is sown once before it is sown again.
-      Arrays.fill(again[s], (byte) -1);
     }
     for (int i = 0; i < diary.size(); i++) {
       note(scenario, diary, i);
@@ -37,9 +31,7 @@ final class TrayYields {
     int s = diary.sowing(i);
     int tray = diary.tray(i);
     Job job = diary.job(i);
-    if (job == Job.SOW) {
-      again[s][tray]++;
-    } else if (job == Job.POT_ON) {
+    if (job == Job.POT_ON) {
       potTrays[s][tray] += (short) diary.fills(i);
     } else if (job == Job.PLANT_OUT) {
       Sowing sowing = scenario.sowings().get(s);
@@ -69,15 +61,6 @@ final class TrayYields {
       plants += tray;
     }
     return plants / onTime[sowing].length;
-  }
-
-  /** Trays of the first ones that were sown again, as often as they were. */
-  int again(int sowing, int trays) {
-    int sum = 0;
-    for (int tray = 0; tray < trays; tray++) {
-      sum += Math.max(0, again[sowing][tray]);
-    }
-    return sum;
   }
 
   int potTrays(int sowing, int trays) {

@@ -1,10 +1,9 @@
 package propcap.study;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleConsumer;
 import propcap.farm.Scenario;
-import propcap.season.Diary;
+import propcap.season.SeasonOutcome;
 
 /** The question of every Monday: what is there to do this week? */
 public final class WorkPlanning {
@@ -24,19 +23,19 @@ public final class WorkPlanning {
       throws InterruptedException {
     WorkTally tally = new WorkTally(scenario);
     int n = settings.seasons();
-    try (Seasons seasons = Seasons.withDiaries(scenario, settings)) {
+    try (Seasons seasons = Seasons.withDiaries(List.of(scenario), settings)) {
       for (int from = 0; from < n; from += BATCH) {
         int first = from;
-        List<List<Diary>> diaries =
+        List<List<SeasonOutcome>> outcomes =
             seasons.run(
                 List.of(0),
                 first,
                 Math.min(n, first + BATCH),
-                (s, outcome) -> outcome.diary(),
+                (s, outcome) -> outcome,
                 done -> progress.accept((first + done) / (double) n));
-        diaries.get(0).forEach(tally::add);
+        outcomes.get(0).forEach(tally::add);
       }
     }
-    return new WorkCalendar(scenario, settings, n, tally.tasks(), new ArrayList<>(tally.days()));
+    return new WorkCalendar(scenario, settings, n, tally.tasks(), tally.days());
   }
 }

@@ -208,6 +208,30 @@ class RandomHandsTest {
     }
   }
 
+  /** What each move took of which day adds up to the hours of the day, by work. */
+  @ParameterizedTest
+  @MethodSource("seeds")
+  void theTimesheetIsTheHoursSpent(long seed) {
+    Scenario farm = farm(seed);
+    SeasonPlan plan = new SeasonPlan(farm);
+    SeasonOutcome season = House.seasonWithDiary(plan, new Luck(farm, seed).reader().season(0));
+    Diary diary = season.diary();
+    Timesheet timesheet = diary.timesheet();
+    double[] spent = new double[farm.season().days() * Work.values().length];
+    for (int i = 0; i < timesheet.size(); i++) {
+      int note = timesheet.note(i);
+      assertThat(timesheet.day(i)).isGreaterThanOrEqualTo(diary.day(note));
+      int work = diary.job(note).work().ordinal();
+      spent[timesheet.day(i) * Work.values().length + work] += timesheet.hours(i);
+    }
+    for (int day = 0; day < farm.season().days(); day++) {
+      for (Work work : Work.values()) {
+        assertThat(spent[day * Work.values().length + work.ordinal()])
+            .isCloseTo(season.hours(work, day), within(1e-9));
+      }
+    }
+  }
+
   private static Labour countedBySowing() {
     return new Labour(Double.POSITIVE_INFINITY, new Minutes(3, 0, 0, 0, 0.25), List.of());
   }

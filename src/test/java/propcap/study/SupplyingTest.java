@@ -11,9 +11,12 @@ import java.util.Map;
 import java.util.Optional;
 import org.apache.commons.math3.distribution.BinomialDistribution;
 import org.junit.jupiter.api.Test;
+import propcap.farm.Climate;
 import propcap.farm.Crop;
 import propcap.farm.Crops;
 import propcap.farm.Farms;
+import propcap.farm.Place;
+import propcap.farm.PlaceKind;
 import propcap.farm.Prices;
 import propcap.farm.Scenario;
 import propcap.farm.Sowing;
@@ -177,5 +180,67 @@ class SupplyingTest {
           .isThrownBy(() -> supplies(scenario(), chance, 2))
           .withMessageContaining("such as 90%");
     }
+  }
+
+  /**
+   * Ready on day 17, all four trays could move out, and no pots were ordered. The yard holds two:
+   * the others are potted on when they were held for 3 days, 10 plants in 2 trays of 5 each.
+   */
+  @Test
+  void whatWaitsForTheYardIsPottedAndItsPotsAreOrdered()
+      throws BadQuestionException, InterruptedException {
+    cosmos.holdsDays = 3;
+    cosmos.pottingOn = new Crop.PottingOn(Crop.PottingOn.When.IF_HELD, 5, 4, 7, 0);
+    farm.yard = 2;
+    farm.sowings.add(sowing(4, 40, 59));
+    Supplies supplies = supplies(scenario(), 0.9, 5);
+    assertThat(item(supplies, Kind.POTS).amount()).isEqualTo(2 * 2 * 5);
+    assertThat(item(supplies, Kind.LABELS).amount()).isEqualTo(4 + 2 * 2);
+    assertThat(item(supplies, Kind.POTS).arithmetic()).contains("If there were room for all, 0.");
+    farm.yard = 10;
+    assertThat(supplies(scenario(), 0.9, 5).items()).noneMatch(i -> i.kind() == Kind.POTS);
+  }
+
+  /** Pots are for the trays that are ordered: for 40 plants 4, of the 2 that are planned. */
+  @Test
+  void potsAreForTheTraysThatAreOrdered() throws BadQuestionException, InterruptedException {
+    cosmos.pottingOn = new Crop.PottingOn(Crop.PottingOn.When.ALWAYS, 5, 4, 7, 0);
+    farm.sowings.add(sowing(2, 40, 59));
+    assertThat(item(supplies(scenario(), 0.9, 5), Kind.POTS).amount()).isEqualTo(4 * 2 * 5);
+  }
+
+  /**
+   * The mats hold one tray of two. The other is set in the cold, where nothing shows in the 10 days
+   * until it is pulled, and is sown again: its seed is ordered too.
+   */
+  @Test
+  void whatFailsForWantOfRoomIsInTheSeed() throws BadQuestionException, InterruptedException {
+    cosmos.germinateIn = List.of("Mats", "Cold");
+    cosmos.pullAfterDays = 10;
+    farm.mats = 1;
+    farm.morePlaces.add(new Place("Cold", PlaceKind.TABLE, 10, new Climate.Constant(5), 0));
+    Sowing a = sowing(2, 20, 59);
+    farm.sowings.add(
+        new Sowing(
+            "a", "cosmos", "lot", a.sow(), 2, 20, a.bedFrom(), a.bedBy(), null, Farms.day(30)));
+    Supplies supplies = supplies(scenario(), 0.9, 5);
+    assertThat(supplies.lots().get(0).again()).isEqualTo(1);
+    assertThat(item(supplies, Kind.SEED).arithmetic())
+        .isEqualTo("(2 trays + 1 sown again) x 10 cells x 1 seed = 30 seeds.");
+  }
+
+  /** Of a sowing that needs no plants no tray is ordered, and none stands in anyone's way. */
+  @Test
+  void whatIsNotNeededIsNotOrdered() throws BadQuestionException, InterruptedException {
+    farm.mats = 2;
+    farm.sowings.add(sowing(2, 0, 59));
+    assertThat(item(supplies(scenario(), 0.9, 5), Kind.SEED).amount()).isZero();
+    cosmos.pottingOn = new Crop.PottingOn(Crop.PottingOn.When.ALWAYS, 5, 4, 7, 0);
+    Sowing b = sowing(2, 20, 59);
+    farm.sowings.add(
+        new Sowing("b", "cosmos", "other", b.sow(), 2, 20, b.bedFrom(), b.bedBy(), null, null));
+    Supplies supplies = supplies(scenario(), 0.9, 5);
+    assertThat(supplies.lots()).extracting(Supplies.ForLot::seeds).containsExactly(0L, 20L);
+    assertThat(item(supplies, Kind.POTS).amount()).isEqualTo(2 * 2 * 5);
   }
 }

@@ -9,14 +9,19 @@ import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
+import propcap.farm.Climate;
 import propcap.farm.Crop;
 import propcap.farm.Crops;
 import propcap.farm.Farms;
 import propcap.farm.Job;
 import propcap.farm.Labour;
+import propcap.farm.Place;
+import propcap.farm.PlaceKind;
 import propcap.farm.RandomScenarios;
 import propcap.farm.Rounds;
 import propcap.farm.Scenario;
+import propcap.farm.Sowing;
+import propcap.study.WorkCalendar.Planned;
 import propcap.study.WorkCalendar.Stint;
 import propcap.study.WorkCalendar.Task;
 
@@ -71,9 +76,9 @@ class WorkPlanningTest {
       double minutes) {
     LocalDate date = Farms.day(day);
     Task task = task(calendar, job);
-    assertThat(List.of(task.earliest(), task.from(), task.to(), task.latest()))
-        .as(job.word())
-        .containsOnly(date);
+    assertThat(task.earliest()).as(job.word()).isEqualTo(date);
+    assertThat(task.latest()).as(job.word()).isEqualTo(date);
+    assertThat(task.days()).contains(new Period(date, date));
     assertThat(task.chance()).isEqualTo(1);
     assertThat(task.trays()).isEqualTo(new Stat(trays, 0, trays, trays, trays));
     assertThat(task.stints()).hasSize(1);
@@ -82,6 +87,7 @@ class WorkPlanningTest {
     assertThat(stint.from()).isEqualTo(from);
     assertThat(stint.to()).isEqualTo(to);
     assertThat(stint.trays()).isEqualTo(trays);
+    assertThat(stint.meanTrays()).isEqualTo(trays);
     assertThat(stint.plants()).isEqualTo(plants);
     assertThat(stint.hours()).isCloseTo(minutes / 60, within(1e-12));
   }
@@ -97,8 +103,8 @@ class WorkPlanningTest {
     assertDone(calendar, Job.OFF_HEAT, 7, "Mats", "House", 4, 40, 4 * MOVE);
     assertDone(calendar, Job.MOVE_OUT, 17, "House", "Yard", 4, 40, 4 * MOVE);
     assertDone(calendar, Job.PLANT_OUT, 21, "Yard", null, 4, 40, 40 * PLANT_OUT);
-    assertThat(task(calendar, Job.SOW).due()).isEqualTo(Farms.day(2));
-    assertThat(task(calendar, Job.OFF_HEAT).due()).isNull();
+    assertThat(task(calendar, Job.SOW).planned()).isEqualTo(new Planned(Farms.day(2), 0, 0, 0, 0));
+    assertThat(task(calendar, Job.OFF_HEAT).planned()).isNull();
     assertThat(calendar.days()).hasSize(60);
     for (WorkCalendar.Day day : calendar.days()) {
       double minutes =
@@ -145,7 +151,7 @@ class WorkPlanningTest {
     farm.rounds = new Rounds(Rounds.DEFAULT_AT, Set.of(DayOfWeek.SUNDAY));
     farm.sowings.add(Farms.sowing("a", 6, 1));
     WorkCalendar calendar = calendar();
-    assertThat(task(calendar, Job.SOW).due()).isEqualTo(Farms.day(7));
+    assertThat(task(calendar, Job.SOW).planned()).isEqualTo(new Planned(Farms.day(7), 0, 0, 0, 0));
     // Found on 12; ready on 22; hardened by 23, 24, 25.
     assertDone(calendar, Job.SOW, 7, null, "Mats", 1, 10, SOW);
     assertDone(calendar, Job.OFF_HEAT, 12, "Mats", "House", 1, 10, MOVE);
@@ -160,10 +166,71 @@ class WorkPlanningTest {
     farm.mats = 2;
     farm.sowings.add(Farms.sowing("a", 2, 3));
     Task sow = task(calendar(), Job.SOW);
-    assertThat(sow.due()).isEqualTo(Farms.day(2));
+    assertThat(sow.planned()).isEqualTo(new Planned(Farms.day(2), 1, 0, 5, 0));
     assertThat(sow.stints().stream().map(s -> s.date() + " " + s.trays()))
-        .containsExactly(Farms.day(2) + " 2.0", Farms.day(7) + " 1.0");
+        .containsExactly(Farms.day(2) + " 2", Farms.day(7) + " 1");
     assertThat(sow.latest()).isEqualTo(Farms.day(7));
+  }
+
+  /**
+   * Sowing takes 40 minutes of an hour a day: on day 2 one tray is sown and a second begun, of
+   * which 20 minutes are owed to day 3. There 40 are left for the third.
+   */
+  @Test
+  void whatIsOwedCountsOnTheDayOnWhichItIsDone() throws InterruptedException {
+    farm.sowings.add(Farms.sowing("a", 2, 3));
+    Scenario scenario =
+        scenario().withLabour(new Labour(1, new Labour.Minutes(40, 0, 0, 0, 0), List.of()));
+    WorkCalendar calendar = calendar(scenario, 3, 1);
+    Task sow = task(calendar, Job.SOW);
+    assertThat(sow.planned()).isEqualTo(new Planned(Farms.day(2), 1, 0, 0, 1));
+    assertThat(sow.stints().stream().map(s -> s.date() + " " + s.trays()))
+        .containsExactly(Farms.day(2) + " 2", Farms.day(3) + " 1");
+    assertThat(sow.stints().get(0).hours()).isCloseTo(1, within(1e-12));
+    assertThat(sow.stints().get(1).hours()).isCloseTo(1, within(1e-12));
+    assertThat(calendar.days().get(2).hours().mean()).isEqualTo(1);
+    assertThat(calendar.days().get(3).hours().mean()).isEqualTo(1);
+  }
+
+  /** A tray of 90 minutes is begun on day 2 and owed to day 3, on which no other is begun. */
+  @Test
+  void aDayOnWhichWorkIsOnlyEndedHasItsHoursAndNoTrays() throws InterruptedException {
+    farm.sowings.add(Farms.sowing("a", 2, 1));
+    Scenario scenario =
+        scenario().withLabour(new Labour(1, new Labour.Minutes(90, 0, 0, 0, 0), List.of()));
+    assertThat(
+            task(calendar(scenario, 3, 1), Job.SOW).stints().stream()
+                .map(s -> s.date() + " " + s.trays() + " " + s.hours()))
+        .containsExactly(Farms.day(2) + " 1 1.0", Farms.day(3) + " 0 0.5");
+  }
+
+  /** Pulled after two days, on day 4, both trays show nothing and are sown again, then no more. */
+  @Test
+  void whatIsSownAgainIsToldApart() throws InterruptedException {
+    cosmos.pullAfterDays = 2;
+    Sowing a = Farms.sowing("a", 2, 2);
+    farm.sowings.add(
+        new Sowing(
+            "a", "cosmos", "lot", a.sow(), 2, 10, a.bedFrom(), a.bedBy(), null, Farms.day(5)));
+    WorkCalendar calendar = calendar();
+    assertDone(calendar, Job.SOW, 2, null, "Mats", 2, 20, 2 * SOW);
+    assertDone(calendar, Job.SOW_AGAIN, 4, null, "Mats", 2, 20, 2 * SOW);
+    assertThat(task(calendar, Job.SOW_AGAIN).planned()).isNull();
+  }
+
+  /**
+   * On the one table nothing grows. The first tray stands there, the second, sown on day 7, stays
+   * on the mats, and the third waits for them from day 2 to the last.
+   */
+  @Test
+  void whatIsNeverSownIsToldToo() throws InterruptedException {
+    farm.mats = 1;
+    farm.house = 0;
+    farm.morePlaces.add(new Place("Other", PlaceKind.TABLE, 1, new Climate.Constant(0), 0));
+    farm.sowings.add(Farms.sowing("a", 2, 3));
+    Task sow = task(calendar(), Job.SOW);
+    assertThat(sow.traysInAll()).isEqualTo(2);
+    assertThat(sow.planned()).isEqualTo(new Planned(Farms.day(2), 1, 1, 5 + 58, 0));
   }
 
   /** On made-up farms with luck: sums agree, days are in order, rest days are empty. */
@@ -174,8 +241,7 @@ class WorkPlanningTest {
       WorkCalendar calendar = calendar(scenario, 4, 2);
       for (Task task : calendar.tasks()) {
         assertThat(task.earliest()).isBeforeOrEqualTo(task.latest());
-        assertThat(task.from()).isBeforeOrEqualTo(task.to());
-        assertThat(task.stints().stream().mapToDouble(Stint::trays).sum())
+        assertThat(task.stints().stream().mapToDouble(Stint::meanTrays).sum())
             .isCloseTo(task.trays().mean(), within(1e-9));
         assertThat(task.stints())
             .allMatch(s -> scenario.rounds().isWorkingDay(s.date()) && s.hours() >= 0);

@@ -1,0 +1,44 @@
+package propcap.study;
+
+import java.util.List;
+import propcap.farm.Job;
+import propcap.season.Diary;
+import propcap.season.SeasonOutcome;
+
+/**
+ * What one season uses in the house as it is, by sowing, beyond the trays that it was given: where
+ * trays wait, more fail in the cold and more are potted on than if there were room.
+ */
+final class HouseUse {
+  private final int[] again;
+  private final int[] potTrays;
+
+  /**
+   * Reads it from a season with a diary.
+   *
+   * @param sown the plan's numbers of the sowings that the season had; of the others, nothing is
+   *     used
+   * @param sowings how many the plan has
+   */
+  HouseUse(SeasonOutcome outcome, List<Integer> sown, int sowings) {
+    again = new int[sowings];
+    potTrays = new int[sowings];
+    Diary diary = outcome.diary();
+    for (int note = 0; note < diary.size(); note++) {
+      again[sown.get(diary.sowing(note))] += diary.job(note) == Job.SOW_AGAIN ? 1 : 0;
+    }
+    for (int s = 0; s < outcome.sowings(); s++) {
+      potTrays[sown.get(s)] = outcome.potTrays(s);
+    }
+  }
+
+  /** Trays sown again after failing, as often as they were. */
+  int again(int sowing) {
+    return again[sowing];
+  }
+
+  /** Trays of pots that its trays became. */
+  int potTrays(int sowing) {
+    return potTrays[sowing];
+  }
+}

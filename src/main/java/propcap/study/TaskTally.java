@@ -1,0 +1,136 @@
+package propcap.study;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+import propcap.farm.Job;
+import propcap.farm.Scenario;
+import propcap.season.Diary;
+import propcap.study.WorkCalendar.Stint;
+
+/** One job on one sowing, counted as the seasons come in. */
+final class TaskTally {
+  final int sowing;
+  final Job job;
+  private final Map<Leg, Sums> legs = new TreeMap<>();
+
+  /** For each season: trays, day of the first and of the last; -1 where there was none. */
+  private final List<int[]> seasons = new ArrayList<>();
+
+  private int[] season = {0, -1, -1};
+
+  TaskTally(int sowing, Job job) {
+    this.sowing = sowing;
+    this.job = job;
+  }
+
+  /** On which day, and where trays come from and go to, by the places' numbers. */
+  private record Leg(int day, int from, int to) implements Comparable<Leg> {
+    private static final Comparator<Leg> ORDER =
+        Comparator.comparingInt(Leg::day).thenComparingInt(Leg::from).thenComparingInt(Leg::to);
+
+    @Override
+    public int compareTo(Leg other) {
+      return ORDER.compare(this, other);
+    }
+  }
+
+  /** Of all seasons. */
+  private static final class Sums {
+    long trays;
+    long plants;
+    double hours;
+  }
+
+  private Sums on(int day, Diary diary, int note) {
+    return legs.computeIfAbsent(new Leg(day, diary.from(note), diary.to(note)), leg -> new Sums());
+  }
+
+  /** Adds what a note tells. */
+  void add(Diary diary, int note) {
+    int day = diary.day(note);
+    Sums sums = on(day, diary, note);
+    sums.trays += diary.trays(note);
+    sums.plants += diary.plants(note);
+    season[0] += diary.trays(note);
+    season[1] = season[1] < 0 ? day : season[1];
+    season[2] = day;
+  }
+
+  /** Adds what it took of a day, its own or one after it. */
+  void addHours(Diary diary, int note, int day, double hours) {
+    on(day, diary, note).hours += hours;
+  }
+
+  void endSeason() {
+    seasons.add(season);
+    season = new int[] {0, -1, -1};
+  }
+
+  /** Whether no season came to it. */
+  boolean isNever() {
+    return legs.isEmpty();
+  }
+
+  /** Share of seasons, 0 to 1, that came to it. */
+  double chance() {
+    return seasons.stream().filter(s -> s[1] >= 0).count() / (double) seasons.size();
+  }
+
+  Samples trays() {
+    return Samples.of(seasons, s -> s[0]);
+  }
+
+  /** The day of the first tray, before which it is in one season of ten that come to it. */
+  int earliest() {
+    return quantile(1, 0.1);
+  }
+
+  /** The day of the last tray, after which it is in one season of ten that come to it. */
+  int latest() {
+    return quantile(2, 0.9);
+  }
+
+  /** Where and when, with so many whole trays on the likely days. */
+  List<Stint> stints(Scenario scenario, int whole) {
+    List<Leg> when = List.copyOf(legs.keySet());
+    List<Sums> sums = List.copyOf(legs.values());
+    int from = 0;
+    int to = 0;
+    int earliest = earliest();
+    int latest = latest();
+    for (int i = 0; i < when.size(); i++) {
+      from = when.get(i).day() < earliest ? i + 1 : from;
+      to = when.get(i).day() <= latest && sums.get(i).trays > 0 ? i : to;
+    }
+    double n = seasons.size();
+    int[] trays =
+        WholeTrays.along(sums.stream().mapToDouble(s -> s.trays / n).toArray(), whole, from, to);
+    List<Stint> stints = new ArrayList<>();
+    for (int i = 0; i < when.size(); i++) {
+      stints.add(
+          new Stint(
+              scenario.season().date(when.get(i).day()),
+              place(scenario, when.get(i).from()),
+              place(scenario, when.get(i).to()),
+              trays[i],
+              sums.get(i).trays / n,
+              sums.get(i).plants / n,
+              sums.get(i).hours / n));
+    }
+    return stints;
+  }
+
+  private static @Nullable String place(Scenario scenario, int number) {
+    return number == Diary.NOWHERE ? null : scenario.places().get(number).name();
+  }
+
+  /** The day on which so large a share has come to pass: a day that was, so no rest day. */
+  private int quantile(int which, double share) {
+    int[] sorted = seasons.stream().mapToInt(s -> s[which]).filter(d -> d >= 0).sorted().toArray();
+    return sorted[Math.max(0, (int) Math.ceil(share * sorted.length - 1e-9) - 1)];
+  }
+}

@@ -133,7 +133,8 @@ public record Crop(
    * @param trayCorrelation correlation, 0 up to 1, between two seeds of one tray
    */
   public record Germination(double rate, double testedSeeds, double trayCorrelation) {
-    private static final double LEAST = 1e-6;
+    /** A chance or a correlation below this is none. */
+    public static final double LEAST = 1e-6;
 
     public Germination {
       Checks.probability("germination rate", rate);
@@ -141,7 +142,7 @@ public record Crop(
       Checks.probability("tray-correlation", trayCorrelation);
       Checks.require(
           trayCorrelation < 1, "tray-correlation must be less than 1, was " + trayCorrelation);
-      // A chance or a correlation so small is none, and its arithmetic is no longer exact.
+      // Below that arithmetic with binary fractions is no longer exact.
       Checks.require(
           rate == 0 || rate >= LEAST,
           "germination rate must be 0 or at least 0.0001 %, was " + 100 * rate + " %");

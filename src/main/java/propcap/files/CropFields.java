@@ -184,6 +184,12 @@ final class CropFields {
     double rate = part.number("rate", PERCENT);
     int tested = part.count("tested-seeds", 0, MOST_TESTED, 0);
     double correlation = part.number("tray-correlation", CORRELATION, 0);
+    if (rate > 0 && rate < Germination.LEAST) {
+      part.wrong("rate", "too small to reckon with", "0 %, or 0.0001 % or more");
+    }
+    if (correlation > 0 && correlation < Germination.LEAST) {
+      part.wrong("tray-correlation", "too small to reckon with", "0, or 0.000001 or more");
+    }
     return part.made(() -> new Germination(rate, tested, correlation));
   }
 

@@ -1,8 +1,8 @@
 package propcap.study;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.concurrent.ConcurrentLinkedQueue;

@@ -20,11 +20,13 @@ class PotsGuaranteeTest {
   private static final int FARMS = 300;
   private static final int SPRINGS = 200;
   private static final double CHANCE = 0.9;
+  private static final double LEAST = 0.88;
 
   /**
-   * Of 200 springs the 180th is the 90 % quantile; of fresh ones 180 / 201 = 89.6 % are no higher
-   * on average, and more where counts are tied. 300 farms have some 700 crops that may be potted,
-   * each with an error of below 0.03, so that 88 % is more than 6 standard errors away.
+   * Of 200 springs the 180th is the 90 % quantile; of fresh ones 180 / 201 = 89.6 % are no higher on
+   * average, and more where counts are small and many are equal, as here. A mean of some 180 crops,
+   * each with an error of about 0.03 (two binomial shares of 200), is known to 0.003: 88 % is five
+   * times that below. Pots ordered as if there were room are refused by the same check.
    */
   @Test
   void potsLastInNineSpringsOfTen() throws BadQuestionException, InterruptedException {
@@ -55,8 +57,8 @@ class PotsGuaranteeTest {
             .formatted(crops, FARMS, SPRINGS, SPRINGS),
         "%.1f %% of the springs on average; with pots ordered as if there were room, %.1f %%"
             .formatted(100 * asItIs / crops, 100 * ifThereWereRoom / crops));
-    assertThat(asItIs / crops).isBetween(0.88, 1.0);
-    assertThat(ifThereWereRoom).isLessThan(asItIs);
+    assertThat(asItIs / crops).isGreaterThan(LEAST);
+    assertThat(ifThereWereRoom / crops).isLessThan(LEAST);
   }
 
   private static Supplies supplies(Scenario farm, long seed)

@@ -5,7 +5,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * A curve through the counts of one lot at one temperature.
  *
- * @param germinating share of the seeds that ever show, 0 to 1
+ * @param germinating share of the seeds that ever show; the curve goes with it
  * @param halfByDays half of those have shown
  * @param mostByDays nine in ten of those have
  * @param spread of the logarithm of time: sigma where the curve is lognormal
@@ -14,7 +14,7 @@ import org.jspecify.annotations.Nullable;
  */
 public record CurveFit(
     CurveFamily family,
-    Estimate germinating,
+    Germinating germinating,
     Estimate halfByDays,
     Estimate mostByDays,
     Estimate spread,

@@ -3,13 +3,16 @@ package propcap.evidence;
 import java.util.function.ToDoubleFunction;
 
 /**
- * Fits a curve to the counts of one lot at one temperature, by maximum likelihood over intervals:
- * the parameters are the logit of the share that germinates, the logarithm of the median time and
- * the logarithm of the spread; limits are those of the profile likelihood.
+ * Fits a curve to the counts of one lot at one temperature, by maximum likelihood over intervals.
+ * The parameters are the logarithm of the median time and the logarithm of the spread; with each
+ * curve goes the share of the seeds to which the counts then point. Limits are those of the profile
+ * likelihood.
  */
 final class CurveFitting {
-  private static final int MEDIAN = 1;
-  private static final int SPREAD = 2;
+  private static final int TIME = 0;
+  private static final int SPREAD = 1;
+
+  /** Those two, and the share that germinates. */
   private static final int PARAMETERS = 3;
 
   private static final double MOST_LOG = 15;
@@ -17,19 +20,24 @@ final class CurveFitting {
   /** Of a lot at one temperature in common tests: only where to start. */
   private static final double ROUGH_SPREAD = 0.2;
 
+  /** Seedlings that come within a thousandth of their time, or over a million times it. */
+  private static final double LEAST_LOG_SPREAD = Math.log(1e-3);
+
+  private static final double MOST_LOG_SPREAD = Math.log(10);
+
   private final ShowingCounts counts;
-  private final double correlation;
+  private final double weight;
   private final ShareLimits share;
 
   /**
    * Fits to counts.
    *
-   * @param correlation between two seeds of one tray: its likeliest value
+   * @param weight of a seed, see {@link Heterogeneity}
    */
-  CurveFitting(ShowingCounts counts, double correlation, ShareLimits share) {
+  CurveFitting(ShowingCounts counts, double weight) {
     this.counts = counts;
-    this.correlation = correlation;
-    this.share = share;
+    this.weight = weight;
+    this.share = new ShareLimits(counts, weight);
   }
 
   /** A curve of one shape, before its limits are worked out. */
@@ -38,72 +46,111 @@ final class CurveFitting {
       return 2 * PARAMETERS - 2 * likelihood.height();
     }
 
-    double halfByDays() {
-      return Math.exp(likelihood.peak()[MEDIAN]);
+    double logMedian() {
+      return likelihood.peak()[TIME];
+    }
+
+    double logSpread() {
+      return likelihood.peak()[SPREAD];
     }
   }
 
+  static double spread(double log) {
+    return Math.exp(Math.max(LEAST_LOG_SPREAD, Math.min(MOST_LOG_SPREAD, log)));
+  }
+
   Peak peak(CurveFamily family) {
-    double up = roughShare();
-    double[] start = {
-      Math.log(up / (1 - up)), Math.log(counts.roughMedianDays()), Math.log(ROUGH_SPREAD)
-    };
+    double[] start = {Math.log(counts.roughMedianDays()), Math.log(ROUGH_SPREAD)};
     return new Peak(
         family, new MaximumLikelihood(logLikelihood(family, 0.5), start, roughErrors()));
   }
 
-  private double roughShare() {
-    return (counts.emerged() + 0.5) / (counts.seeds() + 1.0);
-  }
-
   /** The errors to be expected, as first steps of the search. */
   private double[] roughErrors() {
-    double up = roughShare();
-    double n = counts.emerged();
-    return new double[] {
-      1 / Math.sqrt(counts.seeds() * up * (1 - up)),
-      2 * ROUGH_SPREAD / Math.sqrt(n),
-      2 / Math.sqrt(n)
-    };
+    double root = Math.sqrt(counts.emerged());
+    return new double[] {2 * ROUGH_SPREAD / root, 2 / root};
   }
 
   /** With the logarithm of the time by which a part of the seedlings has shown as a parameter. */
   private ToDoubleFunction<double[]> logLikelihood(CurveFamily family, double part) {
     double z = family.quantile(part);
     return point -> {
-      double spread = Math.exp(point[SPREAD]);
-      double logMedian = point[MEDIAN] - z * spread;
+      double spread = spread(point[SPREAD]);
+      double logMedian = point[TIME] - z * spread;
+      double germinating = counts.likeliestShare(family, logMedian, spread);
       return counts.logLikelihoodOfTimes(family, logMedian, spread)
-          + counts.logLikelihoodOfTotals(
-              family, CurveBand.logistic(point[0]), logMedian, spread, correlation);
+          + weight * counts.logLikelihoodOfTotals(family, germinating, logMedian, spread);
     };
   }
 
-  /** The curve with its limits. */
+  /** The share that germinates where seedlings were found too seldom to tell a curve. */
+  Germinating germinating() {
+    if (counts.emerged() == 0 || counts.countedOnce()) {
+      return share.shownByTheEnd();
+    }
+    double shown = (double) counts.emerged() / counts.seeds();
+    return share.along(shown, withShare(peak(CurveFamily.LOGNORMAL)));
+  }
+
+  /**
+   * The curve with its limits. Where the test ended early the likeliest curve is one of many that
+   * are nearly as likely; the one that is told goes with the share that is.
+   */
   CurveFit fit(Peak top) {
     CurveFamily family = top.family();
-    double[] peak = top.likelihood().peak();
-    double[] atMost = top.likelihood().peak();
-    atMost[MEDIAN] += family.quantile(0.9) * Math.exp(peak[SPREAD]);
+    MaximumLikelihood withShare = withShare(top);
+    Germinating germinating = share.along(share(top), withShare);
+    double[] curve =
+        germinating.endedEarly()
+            ? withShare.highestWith(0, ShareLimits.logit(germinating.share().value()))
+            : withShare.peak();
+    double logMedian = curve[1 + TIME];
+    double spread = spread(curve[1 + SPREAD]);
+    double z = family.quantile(0.9);
     MaximumLikelihood most =
-        MaximumLikelihood.knownAt(atMost, logLikelihood(family, 0.9), roughErrors());
+        MaximumLikelihood.knownAt(
+            new double[] {top.logMedian() + z * spread(top.logSpread()), top.logSpread()},
+            logLikelihood(family, 0.9),
+            roughErrors());
     return new CurveFit(
         family,
-        share.ofCurve(family, peak, roughErrors()),
-        exponential(top.likelihood(), MEDIAN),
-        exponential(most, MEDIAN),
-        exponential(top.likelihood(), SPREAD),
+        germinating,
+        exponential(logMedian, top.likelihood(), TIME),
+        exponential(logMedian + z * spread, most, TIME),
+        exponential(Math.log(spread), top.likelihood(), SPREAD),
         top.akaike(),
-        TimesTest.of(counts.trays(), family, peak[MEDIAN], Math.exp(peak[SPREAD])).orElse(null),
-        new CurveBand(family, peak, logLikelihood(family, 0.5)));
+        TimesTest.of(counts.trays(), family, logMedian, spread).orElse(null),
+        new CurveBand(family, curve, withShare(family)));
+  }
+
+  private double share(Peak top) {
+    return counts.likeliestShare(top.family(), top.logMedian(), spread(top.logSpread()));
+  }
+
+  /** The same hill with the logit of the share as a parameter of its own, before the others. */
+  private MaximumLikelihood withShare(Peak top) {
+    double[] errors = roughErrors();
+    return MaximumLikelihood.knownAt(
+        new double[] {ShareLimits.logit(share(top)), top.logMedian(), top.logSpread()},
+        withShare(top.family()),
+        new double[] {share.logitError(), errors[TIME], errors[SPREAD]});
+  }
+
+  private ToDoubleFunction<double[]> withShare(CurveFamily family) {
+    return point -> {
+      double spread = spread(point[1 + SPREAD]);
+      return counts.logLikelihoodOfTimes(family, point[1 + TIME], spread)
+          + weight
+              * counts.logLikelihoodOfTotals(
+                  family, CurveBand.logistic(point[0]), point[1 + TIME], spread);
+    };
   }
 
   /** A parameter that is a logarithm, with its limits, undone. */
-  static Estimate exponential(MaximumLikelihood likelihood, int parameter) {
-    double at = likelihood.peak()[parameter];
+  static Estimate exponential(double at, MaximumLikelihood likelihood, int parameter) {
     double low = likelihood.low(parameter, at - MOST_LOG);
     double high = likelihood.high(parameter, at + MOST_LOG);
-    return new Estimate(
+    return Estimate.within(
         Math.exp(at),
         low <= at - MOST_LOG ? 0 : Math.exp(low),
         high >= at + MOST_LOG ? Double.POSITIVE_INFINITY : Math.exp(high));

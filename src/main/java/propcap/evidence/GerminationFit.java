@@ -1,12 +1,17 @@
 package propcap.evidence;
 
+import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import propcap.farm.CountedTray;
 
 /** What a germination test tells of each lot. */
 public record GerminationFit(List<Lot> lots) {
+  /** Planning default: no sowing is another one for so small a difference. */
+  private static final double TWO_POINTS = 0.02;
+
   public GerminationFit {
     lots = List.copyOf(lots);
   }
@@ -17,8 +22,14 @@ public record GerminationFit(List<Lot> lots) {
     ONE_TEMPERATURE,
     /** The fastest temperature is the coldest: all others lie above the optimum. */
     COLDEST_IS_FASTEST,
+    /** Of two temperatures that are left below the optimum the warmer may not be below it. */
+    OPTIMUM_TOO_NEAR,
     /** Seedlings are hardly slower in the cold. */
-    COLD_DOES_NOT_SLOW
+    COLD_DOES_NOT_SLOW,
+    /** The line would have the base where water freezes. */
+    BELOW_FREEZING,
+    /** One line through the temperatures fits poorly by its own test. */
+    FITS_POORLY
   }
 
   /**
@@ -44,18 +55,29 @@ public record GerminationFit(List<Lot> lots) {
       return temperatures.stream().mapToInt(AtTemperature::seeds).sum();
     }
 
-    /** The temperature with the shortest time to half; empty where no curve can be told. */
-    public Optional<AtTemperature> fastest() {
-      AtTemperature fastest = null;
-      double least = Double.POSITIVE_INFINITY;
-      for (AtTemperature at : temperatures) {
-        CurveFit curve = at.lognormal();
-        if (curve != null && curve.halfByDays().value() < least) {
-          least = curve.halfByDays().value();
-          fastest = at;
-        }
-      }
-      return Optional.ofNullable(fastest);
+    /**
+     * The best temperature: where most come up, and of those that come within two points of it the
+     * one at which half of them come first. Tests that ended early, or that tell no curve, are left
+     * aside where there are others.
+     */
+    public AtTemperature best() {
+      List<AtTemperature> telling =
+          Stream.<Predicate<AtTemperature>>of(
+                  at -> at.lognormal() != null && !at.germinating().endedEarly(),
+                  at -> at.lognormal() != null,
+                  at -> true)
+              .map(asked -> temperatures.stream().filter(asked).toList())
+              .filter(found -> !found.isEmpty())
+              .findFirst()
+              .orElseThrow();
+      double most =
+          telling.stream().mapToDouble(at -> at.germinating().share().value()).max().orElseThrow();
+      return telling.stream()
+          .filter(at -> at.germinating().share().value() >= most - TWO_POINTS)
+          .min(
+              Comparator.comparingDouble(AtTemperature::halfByDays)
+                  .thenComparingDouble(at -> -at.germinating().share().value()))
+          .orElseThrow();
     }
   }
 
@@ -65,21 +87,26 @@ public record GerminationFit(List<Lot> lots) {
   /**
    * A lot at one temperature.
    *
-   * @param germinating share of the seeds that ever show; where no curve can be told, that had
-   *     shown by the end
+   * @param germinating share of the seeds that ever show; of trays that were counted once, that had
+   *     shown by then
    * @param lognormal the curve that the simulator takes; null where none can be told
    * @param best the curve of the least Akaike criterion; null likewise
    */
   public record AtTemperature(
       double tempC,
       List<CountedTray> trays,
-      Estimate germinating,
+      Germinating germinating,
       @Nullable CurveFit lognormal,
       @Nullable CurveFit best,
       List<Tried> tried) {
     public AtTemperature {
       trays = List.copyOf(trays);
       tried = List.copyOf(tried);
+    }
+
+    /** Endless where no curve can be told. */
+    private double halfByDays() {
+      return lognormal == null ? Double.POSITIVE_INFINITY : lognormal.halfByDays().value();
     }
 
     public int seeds() {

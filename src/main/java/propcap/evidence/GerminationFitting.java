@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import propcap.evidence.GerminationFit.AtTemperature;
 import propcap.evidence.GerminationFit.Lot;
 import propcap.evidence.GerminationFit.NoBase;
@@ -16,6 +17,12 @@ import propcap.farm.CountedTray;
 
 /** From the counts of a germination test to what the simulator asks of a lot. */
 public final class GerminationFitting {
+  /**
+   * No crop's base lies below it, degrees C: water freezes, and the lowest in the list is that of
+   * spinach, -1.6 C (docs/crops.md). A line that has it lower is bent.
+   */
+  private static final double LEAST_BASE_C = -5;
+
   private final List<CountedTray> trays;
   private final double optimumC;
   private final List<AtTemperature> temperatures = new ArrayList<>();
@@ -48,38 +55,60 @@ public final class GerminationFitting {
   }
 
   private Lot lot(String crop, String lot) {
+    List<List<CountedTray>> alike = CountedAlike.of(trays);
+    double weight = Heterogeneity.of(alike).weight();
     Map<Double, List<CountedTray>> byTemperature = new TreeMap<>();
     for (CountedTray tray : trays) {
       byTemperature.computeIfAbsent(tray.tempC(), t -> new ArrayList<>()).add(tray);
     }
-    Optional<Estimate> correlation = TrayCorrelation.of(List.copyOf(byTemperature.values()));
-    byTemperature.forEach(
-        (tempC, there) -> {
-          List<List<CountedTray>> others = new ArrayList<>(byTemperature.values());
-          others.remove(there);
-          double rho = correlation.map(Estimate::value).orElse(0.0);
-          ShowingCounts counts = new ShowingCounts(there);
-          at(tempC, counts, rho, new ShareLimits(counts, rho, TrayCorrelation.told(others)));
-        });
-    List<ThermalFitting.Counted> upToFastest = upToFastest();
-    Optional<ThermalFit> thermal =
-        upToFastest.size() < 2 ? Optional.empty() : new ThermalFitting(upToFastest).fit();
-    NoBase why =
-        thermal.isPresent()
-            ? null
-            : counted.size() < 2
-                ? NoBase.ONE_TEMPERATURE
-                : upToFastest.size() < 2 ? NoBase.COLDEST_IS_FASTEST : NoBase.COLD_DOES_NOT_SLOW;
-    return new Lot(crop, lot, temperatures, correlation.orElse(null), thermal.orElse(null), why);
+    byTemperature.forEach((tempC, there) -> at(tempC, new ShowingCounts(there), weight));
+    Base base = base();
+    return new Lot(
+        crop, lot, temperatures, TrayCorrelation.of(alike).orElse(null), base.line(), base.why());
   }
 
-  private void at(double tempC, ShowingCounts counts, double correlation, ShareLimits share) {
+  /** A line that is told, or why none is. */
+  private record Base(@Nullable ThermalFit line, @Nullable NoBase why) {
+    static Base none(NoBase why) {
+      return new Base(null, why);
+    }
+  }
+
+  private Base base() {
+    if (counted.size() < 2) {
+      return Base.none(NoBase.ONE_TEMPERATURE);
+    }
+    List<ThermalFitting.Counted> upToFastest = upToFastest();
+    if (upToFastest.size() < 2) {
+      return Base.none(NoBase.COLDEST_IS_FASTEST);
+    }
+    ThermalFitting fitting = ThermalFitting.upToOptimum(upToFastest);
+    Optional<ThermalFitting.Counted> warmer =
+        counted.stream()
+            .filter(c -> c.tempC() > fitting.warmestC() && c.tempC() <= optimumC)
+            .findFirst();
+    if (warmer.isPresent() && !fitting.isBelowOptimum(warmer.get())) {
+      return Base.none(NoBase.OPTIMUM_TOO_NEAR);
+    }
+    ThermalFit line = fitting.fit().orElse(null);
+    if (line == null) {
+      return Base.none(NoBase.COLD_DOES_NOT_SLOW);
+    }
+    if (line.test().isPoor()) {
+      return Base.none(NoBase.FITS_POORLY);
+    }
+    return line.base().value() < LEAST_BASE_C
+        ? Base.none(NoBase.BELOW_FREEZING)
+        : new Base(line, null);
+  }
+
+  private void at(double tempC, ShowingCounts counts, double weight) {
+    CurveFitting fitting = new CurveFitting(counts, weight);
     if (!counts.tellACurve()) {
       temperatures.add(
-          new AtTemperature(tempC, counts.trays(), share.shownByTheEnd(), null, null, List.of()));
+          new AtTemperature(tempC, counts.trays(), fitting.germinating(), null, null, List.of()));
       return;
     }
-    CurveFitting fitting = new CurveFitting(counts, correlation, share);
     List<CurveFitting.Peak> peaks = Stream.of(CurveFamily.values()).map(fitting::peak).toList();
     CurveFitting.Peak lognormalPeak = peaks.get(CurveFamily.LOGNORMAL.ordinal());
     CurveFitting.Peak bestPeak =
@@ -100,7 +129,7 @@ public final class GerminationFitting {
   private List<ThermalFitting.Counted> upToFastest() {
     double fastestC =
         counted.stream()
-            .min(Comparator.comparingDouble(c -> c.alone().halfByDays()))
+            .min(Comparator.comparingDouble(c -> c.alone().logMedian()))
             .map(ThermalFitting.Counted::tempC)
             .orElse(Double.NEGATIVE_INFINITY);
     double most = Double.isFinite(optimumC) ? optimumC : fastestC;

@@ -21,6 +21,24 @@ public record GerminationReport(List<Group> groups) {
     public Group {
       trays = List.copyOf(trays);
     }
+
+    public int seeds() {
+      return trays.stream().mapToInt(t -> t.counts().seeds()).sum();
+    }
+
+    public int emerged() {
+      return trays.stream().mapToInt(t -> t.counts().emerged()).sum();
+    }
+
+    /** Of all seeds together: where trays differ in size, not the mean of theirs. */
+    public double pooledPercent() {
+      return 100.0 * emerged() / seeds();
+    }
+
+    /** The mean of the trays' percents, each tray counting as one. */
+    public double meanPercent() {
+      return trays.stream().mapToDouble(t -> t.indices().percent()).average().orElseThrow();
+    }
   }
 
   /** Reports counts, in their order. */

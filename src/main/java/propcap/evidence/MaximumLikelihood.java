@@ -1,37 +1,29 @@
 package propcap.evidence;
 
-import java.util.Arrays;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.ToDoubleFunction;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import org.apache.commons.math3.distribution.ChiSquaredDistribution;
-import org.apache.commons.math3.exception.TooManyEvaluationsException;
-import org.apache.commons.math3.optim.InitialGuess;
-import org.apache.commons.math3.optim.MaxEval;
-import org.apache.commons.math3.optim.SimpleValueChecker;
-import org.apache.commons.math3.optim.nonlinear.scalar.GoalType;
-import org.apache.commons.math3.optim.nonlinear.scalar.ObjectiveFunction;
-import org.apache.commons.math3.optim.nonlinear.scalar.noderiv.NelderMeadSimplex;
-import org.apache.commons.math3.optim.nonlinear.scalar.noderiv.SimplexOptimizer;
 
 /**
  * Finds where a log-likelihood is highest, and by its profile the 95 % limits of a parameter: the
  * values at which the highest log-likelihood that the other parameters can reach has fallen by half
  * the 95 % quantile of chi-square with one degree of freedom.
+ *
+ * <p>The parameters are searched one within the other, so that a ridge, along which two of them
+ * make up for each other, is followed to its end.
  */
 final class MaximumLikelihood {
   /** Twice the fall of the log-likelihood at a 95 % limit. */
   static final double FALL_95 =
       new ChiSquaredDistribution(null, 1).inverseCumulativeProbability(0.95);
 
-  private static final int MOST_EVALUATIONS = 4_000;
-  private static final double VALUE_TOLERANCE = 1e-8;
-  private static final double PROFILE_TOLERANCE = 1e-4;
   private static final int MOST_WIDENINGS = 60;
-  private static final int MOST_CLIMBS = 5;
+  private static final double WIDER = 1.5;
+  private static final int MOST_CLIMBS = 20;
 
-  /** Less than this hardly moves a limit. */
-  private static final double SETTLED = 0.01;
+  /** Hardly moves a limit. */
+  private static final double SETTLED = 1e-4;
 
   private final ToDoubleFunction<double[]> logLikelihood;
   private final double[] steps;
@@ -41,22 +33,21 @@ final class MaximumLikelihood {
   /**
    * Climbs.
    *
+   * @param start a point from which the way leads up
    * @param steps a fair first step for each parameter, about its likely error
    */
   MaximumLikelihood(ToDoubleFunction<double[]> logLikelihood, double[] start, double[] steps) {
     this.logLikelihood = logLikelihood;
     this.steps = steps.clone();
-    // A simplex may settle too early; from where it did, a fresh one goes on.
-    double[] point = climb(logLikelihood, start, steps, VALUE_TOLERANCE);
-    double value = logLikelihood.applyAsDouble(point);
+    double[] point = start.clone();
+    double reached = climb(point, -1);
     double before = Double.NEGATIVE_INFINITY;
-    for (int i = 0; i < MOST_CLIMBS && value > before + 1e-6; i++) {
-      before = value;
-      point = climb(logLikelihood, point, steps, VALUE_TOLERANCE);
-      value = logLikelihood.applyAsDouble(point);
+    for (int i = 0; i < MOST_CLIMBS && reached > before + SETTLED; i++) {
+      before = reached;
+      reached = climb(point, -1);
     }
     this.peak = point;
-    this.height = value;
+    this.height = reached;
   }
 
   private MaximumLikelihood(
@@ -83,6 +74,21 @@ final class MaximumLikelihood {
     return height;
   }
 
+  /** The highest point of those at which a parameter has a value. */
+  double[] highestWith(int parameter, double value) {
+    double[] point = peak.clone();
+    point[parameter] = value;
+    profile(parameter, point);
+    return point;
+  }
+
+  /** How high that is. */
+  double heightWith(int parameter, double value) {
+    double[] point = peak.clone();
+    point[parameter] = value;
+    return profile(parameter, point);
+  }
+
   /** The lower 95 % limit of a parameter; {@code least} where it falls too little down to there. */
   double low(int parameter, double least) {
     return limit(parameter, -1, least);
@@ -94,9 +100,12 @@ final class MaximumLikelihood {
   }
 
   private double limit(int parameter, int direction, double end) {
-    double[] others = without(peak, parameter);
+    double[] along = peak.clone();
     DoubleUnaryOperator excess =
-        value -> FALL_95 - 2 * (height - profile(parameter, value, others));
+        value -> {
+          along[parameter] = value;
+          return FALL_95 - 2 * (height - profile(parameter, along));
+        };
     double inside = peak[parameter];
     double within = FALL_95;
     double step = steps[parameter] / 2;
@@ -105,7 +114,7 @@ final class MaximumLikelihood {
       if (direction * (outside - end) >= 0) {
         outside = end;
       }
-      double beyond = settled(excess, outside);
+      double beyond = excess.applyAsDouble(outside);
       if (beyond < 0) {
         return crossing(excess, inside, within, outside, beyond);
       }
@@ -114,26 +123,13 @@ final class MaximumLikelihood {
       }
       inside = outside;
       within = beyond;
-      step *= 1.5;
+      step *= WIDER;
     }
     return end;
   }
 
-  /**
-   * A simplex that has lost its way makes a limit too narrow: before one is believed, others go.
-   */
-  private static double settled(DoubleUnaryOperator excess, double value) {
-    double best = excess.applyAsDouble(value);
-    double before = Double.NEGATIVE_INFINITY;
-    for (int i = 0; i < MOST_CLIMBS && best < 0 && best > before + SETTLED; i++) {
-      before = best;
-      best = Math.max(best, excess.applyAsDouble(value));
-    }
-    return best;
-  }
-
   /** Where the excess is 0, between two values at which it is known. */
-  private double crossing(
+  private static double crossing(
       DoubleUnaryOperator excess, double inside, double within, double outside, double beyond) {
     double tolerance = 5e-4 * Math.abs(outside - inside);
     return new BrentSolver(tolerance)
@@ -144,57 +140,49 @@ final class MaximumLikelihood {
             Math.max(inside, outside));
   }
 
-  /** The highest log-likelihood with one parameter held; others start, and end, at the best. */
-  private double profile(int parameter, double value, double[] others) {
-    if (others.length == 0) {
-      return logLikelihood.applyAsDouble(new double[] {value});
+  /**
+   * The highest log-likelihood with one parameter held, from where the others are; where that falls
+   * below a limit, from the peak's others as well, for it may have been the wrong side of a hill.
+   */
+  private double profile(int held, double[] along) {
+    double reached = climb(along, held);
+    if (2 * (height - reached) > FALL_95) {
+      double[] afresh = peak.clone();
+      afresh[held] = along[held];
+      double again = climb(afresh, held);
+      if (again > reached) {
+        System.arraycopy(afresh, 0, along, 0, along.length);
+        reached = again;
+      }
     }
-    ToDoubleFunction<double[]> held =
-        rest -> logLikelihood.applyAsDouble(with(rest, parameter, value));
-    double[] best = climb(held, others, without(steps, parameter), PROFILE_TOLERANCE);
-    System.arraycopy(best, 0, others, 0, best.length);
-    return held.applyAsDouble(best);
+    return reached;
   }
 
-  private static double[] climb(
-      ToDoubleFunction<double[]> f, double[] start, double[] steps, double tolerance) {
-    double[] best = start.clone();
-    double[] height = {f.applyAsDouble(start)};
-    ToDoubleFunction<double[]> noted =
-        point -> {
-          double value = f.applyAsDouble(point);
-          if (value > height[0]) {
-            height[0] = value;
+  /** Moves a point to the top, all its parameters but one free. */
+  private double climb(double[] point, int held) {
+    return climb(point, held, 0);
+  }
+
+  private double climb(double[] point, int held, int from) {
+    int free = from == held ? from + 1 : from;
+    if (free >= point.length) {
+      return logLikelihood.applyAsDouble(point);
+    }
+    double[] best = point.clone();
+    double[] highest = {Double.NEGATIVE_INFINITY};
+    Hilltop.along(
+        value -> {
+          point[free] = value;
+          double reached = climb(point, held, free + 1);
+          if (reached > highest[0]) {
+            highest[0] = reached;
             System.arraycopy(point, 0, best, 0, point.length);
           }
-          return value;
-        };
-    try {
-      new SimplexOptimizer(new SimpleValueChecker(-1, tolerance))
-          .optimize(
-              new MaxEval(MOST_EVALUATIONS),
-              new ObjectiveFunction(noted::applyAsDouble),
-              GoalType.MAXIMIZE,
-              new InitialGuess(start),
-              new NelderMeadSimplex(steps));
-    } catch (TooManyEvaluationsException e) {
-      // A ridge that rises for ever by ever less: what it has reached is as good as its end.
-    }
-    return best;
-  }
-
-  private static double[] without(double[] point, int parameter) {
-    double[] rest = new double[point.length - 1];
-    for (int i = 0; i < rest.length; i++) {
-      rest[i] = point[i < parameter ? i : i + 1];
-    }
-    return rest;
-  }
-
-  private static double[] with(double[] rest, int parameter, double value) {
-    double[] point = Arrays.copyOf(rest, rest.length + 1);
-    System.arraycopy(rest, parameter, point, parameter + 1, rest.length - parameter);
-    point[parameter] = value;
-    return point;
+          return reached;
+        },
+        point[free],
+        steps[free]);
+    System.arraycopy(best, 0, point, 0, point.length);
+    return highest[0];
   }
 }

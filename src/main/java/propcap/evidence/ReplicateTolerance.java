@@ -1,7 +1,6 @@
 package propcap.evidence;
 
 import java.util.List;
-import org.apache.commons.math3.distribution.ChiSquaredDistribution;
 import org.jspecify.annotations.Nullable;
 import propcap.farm.CountedTray;
 
@@ -10,11 +9,11 @@ import propcap.farm.CountedTray;
  * two replicates of 100 seeds: a test whose best and worst replicate lie further apart than its
  * table allows at their average is to be made again.
  *
- * @param average percent of all replicates, rounded to a whole one
+ * @param average mean of the percents of the replicates, rounded to a whole one
  * @param range of the replicates, points of percent
  * @param allowed by the rule; null where the rule does not apply
- * @param chanceOfMore of replicates that differ more, were they alike; null for one replicate or
- *     where all or none came up
+ * @param chanceOfRange of replicates that lie so far apart or further, were they alike; null for
+ *     one replicate or where all or none came up
  */
 public record ReplicateTolerance(
     int replicates,
@@ -22,7 +21,7 @@ public record ReplicateTolerance(
     double range,
     @Nullable Integer allowed,
     Verdict verdict,
-    @Nullable Double chanceOfMore) {
+    @Nullable Double chanceOfRange) {
 
   /** What the rule says. */
   public enum Verdict {
@@ -82,7 +81,7 @@ public record ReplicateTolerance(
             : range <= allowed
                 ? Verdict.WITHIN
                 : row < BOTTOM ? Verdict.TABLE_ENDS : Verdict.BEYOND;
-    return new ReplicateTolerance(n, average, range, allowed, verdict, chanceOfMore(trays));
+    return new ReplicateTolerance(n, average, range, allowed, verdict, chanceOfRange(trays, range));
   }
 
   /**
@@ -95,20 +94,11 @@ public record ReplicateTolerance(
     return row > top ? null : ranges.get(Math.min(top - row, top - BOTTOM));
   }
 
-  /** Pearson's test that all trays germinate alike. */
-  private static @Nullable Double chanceOfMore(List<CountedTray> trays) {
-    double seeds = trays.stream().mapToInt(CountedTray::seeds).sum();
-    double share = trays.stream().mapToInt(CountedTray::emerged).sum() / seeds;
-    if (trays.size() < 2 || share <= 0 || share >= 1) {
-      return null;
-    }
-    double statistic =
-        trays.stream()
-            .mapToDouble(
-                t ->
-                    Math.pow(t.emerged() - t.seeds() * share, 2)
-                        / (t.seeds() * share * (1 - share)))
-            .sum();
-    return 1 - new ChiSquaredDistribution(null, trays.size() - 1).cumulativeProbability(statistic);
+  private static @Nullable Double chanceOfRange(List<CountedTray> trays, double range) {
+    int up = trays.stream().mapToInt(CountedTray::emerged).sum();
+    int seeds = trays.stream().mapToInt(CountedTray::seeds).sum();
+    return trays.size() < 2 || up == 0 || up == seeds
+        ? null
+        : ReplicateRange.chanceOf(trays, range);
   }
 }

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.DoubleUnaryOperator;
+import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import propcap.farm.CountedTray;
 import propcap.farm.CountedTray.Inspection;
 
@@ -15,15 +17,27 @@ final class ShowingCounts {
   /** Seedlings that showed after one inspection and by the next, of all trays together. */
   record Interval(double fromDays, double toDays, int seedlings) {}
 
-  /** The totals of the trays that were last inspected on one day. */
-  record End(double days, BetaBinomial totals) {}
+  /** The seeds of all trays that were last inspected on one day: up by then, and not. */
+  private record End(double days, int up, int down) {
+    /** Log-likelihood of a share that is up by then. */
+    double logLikelihood(double share) {
+      return up * logOf(share) + down * logOf(1 - share);
+    }
+  }
+
+  /** The log-likelihood of a curve by which none would have shown by the end. */
+  private static final double OUT_OF_THE_QUESTION = -1e9;
 
   private final List<CountedTray> trays;
   private final List<Interval> intervals = new ArrayList<>();
   private final List<End> ends = new ArrayList<>();
+  private final int seeds;
+  private final int emerged;
 
   ShowingCounts(List<CountedTray> trays) {
     this.trays = List.copyOf(trays);
+    this.seeds = trays.stream().mapToInt(CountedTray::seeds).sum();
+    this.emerged = trays.stream().mapToInt(CountedTray::emerged).sum();
     Map<Double, Map<Double, Integer>> shown = new TreeMap<>();
     Map<Double, List<CountedTray>> byEnd = new TreeMap<>();
     for (CountedTray tray : trays) {
@@ -42,7 +56,12 @@ final class ShowingCounts {
       byEnd.computeIfAbsent(tray.lastDays(), d -> new ArrayList<>()).add(tray);
     }
     shown.forEach((from, tos) -> tos.forEach((to, n) -> intervals.add(new Interval(from, to, n))));
-    byEnd.forEach((days, there) -> ends.add(new End(days, new BetaBinomial(there))));
+    byEnd.forEach(
+        (days, there) -> {
+          int up = there.stream().mapToInt(CountedTray::emerged).sum();
+          int sown = there.stream().mapToInt(CountedTray::seeds).sum();
+          ends.add(new End(days, up, sown - up));
+        });
   }
 
   List<CountedTray> trays() {
@@ -55,11 +74,11 @@ final class ShowingCounts {
   }
 
   int seeds() {
-    return trays.stream().mapToInt(CountedTray::seeds).sum();
+    return seeds;
   }
 
   int emerged() {
-    return trays.stream().mapToInt(CountedTray::emerged).sum();
+    return emerged;
   }
 
   double lastDays() {
@@ -96,24 +115,56 @@ final class ShowingCounts {
       double share =
           family.between(
               z(interval.fromDays(), logMedian, spread), z(interval.toDays(), logMedian, spread));
-      sum += interval.seedlings() * Math.log(Math.max(share, Double.MIN_NORMAL));
+      sum += interval.seedlings() * logOf(share);
     }
     for (End end : ends) {
       double share = family.below(z(end.days(), logMedian, spread));
-      sum -= end.totals().emerged() * Math.log(Math.max(share, Double.MIN_NORMAL));
+      if (end.up() > 0 && share < Double.MIN_NORMAL) {
+        return OUT_OF_THE_QUESTION;
+      }
+      sum -= end.up() * logOf(share);
     }
     return sum;
   }
 
   /** Log-likelihood of how many had shown by each tray's end, less what hangs on no parameter. */
   double logLikelihoodOfTotals(
-      CurveFamily family, double germinating, double logMedian, double spread, double correlation) {
+      CurveFamily family, double germinating, double logMedian, double spread) {
     double sum = 0;
     for (End end : ends) {
-      double up = germinating * family.below(z(end.days(), logMedian, spread));
-      sum += end.totals().logLikelihood(up, correlation);
+      sum += end.logLikelihood(germinating * family.below(z(end.days(), logMedian, spread)));
     }
     return sum;
+  }
+
+  /** Log-likelihood of a share that shows by each tray's end. */
+  double logLikelihoodOfShown(double share) {
+    return ends.stream().mapToDouble(end -> end.logLikelihood(share)).sum();
+  }
+
+  /** The share that germinates to which the totals point, were this the curve. */
+  double likeliestShare(CurveFamily family, double logMedian, double spread) {
+    double[] shown =
+        ends.stream().mapToDouble(end -> family.below(z(end.days(), logMedian, spread))).toArray();
+    DoubleUnaryOperator rise =
+        share -> {
+          double sum = 0;
+          for (int i = 0; i < shown.length; i++) {
+            double missing = Math.max(1 - share * shown[i], Double.MIN_NORMAL);
+            sum += ends.get(i).up() / share - ends.get(i).down() * shown[i] / missing;
+          }
+          return sum;
+        };
+    if (emerged == 0) {
+      return 0;
+    }
+    if (rise.applyAsDouble(1) >= 0) {
+      return 1;
+    }
+    if (ends.size() == 1) {
+      return emerged / (seeds * shown[0]);
+    }
+    return new BrentSolver(1e-10).solve(200, rise::applyAsDouble, 0.5 * emerged / seeds, 1);
   }
 
   /** A rough median of those that showed, days: where to start looking for a better one. */
@@ -129,6 +180,15 @@ final class ShowingCounts {
       }
     }
     return lastDays();
+  }
+
+  /** Whether each tray was counted once, so that nothing tells whether more were to come. */
+  boolean countedOnce() {
+    return trays.stream().allMatch(tray -> tray.inspections().size() == 1);
+  }
+
+  private static double logOf(double share) {
+    return Math.log(Math.max(share, Double.MIN_NORMAL));
   }
 
   private static double z(double days, double logMedian, double spread) {

@@ -1,7 +1,6 @@
 package propcap.evidence;
 
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 
 /**
  * One curve through all temperatures up to the fastest, in thermal time (docs/model.md, section 4):
@@ -11,21 +10,12 @@ import org.jspecify.annotations.Nullable;
  * @param base temperature in degrees C at and below which nothing develops
  * @param theta median thermal time, degree days above the base
  * @param spread of the logarithm of time: sigma
- * @param test against a curve of its own at each temperature; null where nothing is left to test
+ * @param test against a curve of its own at each temperature
  */
 public record ThermalFit(
-    List<Double> temperaturesC,
-    Estimate base,
-    Estimate theta,
-    Estimate spread,
-    @Nullable FitTest test) {
+    List<Double> temperaturesC, Estimate base, Estimate theta, Estimate spread, FitTest test) {
   public ThermalFit {
     temperaturesC = List.copyOf(temperaturesC);
-  }
-
-  /** Whether one base and one thermal time are told to be too few. */
-  public boolean isPoor() {
-    return test != null && test.isPoor();
   }
 
   /** Days until half of the seedlings that ever show have shown, above the base. */

@@ -2,8 +2,7 @@ package propcap.evidence;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.function.ToDoubleFunction;
-import java.util.stream.IntStream;
+import org.apache.commons.math3.distribution.ChiSquaredDistribution;
 
 /**
  * Fits base, thermal time and spread to the times at which seedlings showed at several temperatures
@@ -15,21 +14,45 @@ final class ThermalFitting {
   private static final int TIME = 1;
   private static final int SPREAD = 2;
 
+  /** Of a temperature by itself. */
+  private static final int MEDIAN = 0;
+
   /** No crop's base lies so far below: the counts then tell of no base at all. */
   private static final double MOST_BELOW_C = 50;
 
   private static final double LEAST_BELOW_C = 1e-3;
+
+  /** Twice the fall of the log-likelihood that chance has in one of twenty, to one side. */
+  private static final double LATER =
+      new ChiSquaredDistribution(null, 1).inverseCumulativeProbability(0.9);
+
+  private static final double[] ERRORS = {0.2, 0.05, 0.1};
 
   /**
    * The counts at one temperature.
    *
    * @param alone the lognormal curve's peak through these counts alone
    */
-  record Counted(double tempC, ShowingCounts counts, CurveFitting.Peak alone) {}
+  record Counted(double tempC, ShowingCounts counts, CurveFitting.Peak alone) {
+    /** Log-likelihood of the times that a median and a spread, as logarithms, give. */
+    private double times(double logMedian, double logSpread) {
+      return counts.logLikelihoodOfTimes(
+          CurveFamily.LOGNORMAL, logMedian, CurveFitting.spread(logSpread));
+    }
+
+    /** The likeliest median and spread of the times, whatever number showed. */
+    private MaximumLikelihood times() {
+      return new MaximumLikelihood(
+          point -> times(point[MEDIAN], point[1]),
+          new double[] {alone.logMedian(), alone.logSpread()},
+          new double[] {ERRORS[TIME], ERRORS[SPREAD]});
+    }
+  }
 
   private final List<Counted> counted;
   private final double coldestC;
-  private final double warmestC;
+  private final double atC;
+  private final MaximumLikelihood line;
 
   /**
    * Fits.
@@ -37,97 +60,143 @@ final class ThermalFitting {
    * @param counted by rising temperature, at least two
    */
   ThermalFitting(List<Counted> counted) {
-    this.counted = List.copyOf(counted);
-    this.coldestC = counted.get(0).tempC();
-    this.warmestC = counted.get(counted.size() - 1).tempC();
+    this(counted, counted.get(counted.size() - 1).tempC());
   }
 
-  /** Empty where cold does not slow the seedlings down enough to tell a base. */
+  /**
+   * Fits with the time at a temperature as a parameter, which the base hardly moves where it is
+   * that of the warmest.
+   */
+  private ThermalFitting(List<Counted> counted, double atC) {
+    this.counted = List.copyOf(counted);
+    this.coldestC = counted.get(0).tempC();
+    this.atC = atC;
+    this.line = new MaximumLikelihood(point -> byTime(point, false), start(), ERRORS);
+  }
+
+  /**
+   * Fits up to the optimum: the warmest temperature is left out as long as half of the seedlings
+   * came later there than the line through the cooler ones has it, by more than chance.
+   *
+   * @param counted by rising temperature, at least two
+   */
+  static ThermalFitting upToOptimum(List<Counted> counted) {
+    int n = counted.size();
+    while (n > 2 && isSlow(counted.get(n - 1), counted.subList(0, n - 1))) {
+      n--;
+    }
+    return new ThermalFitting(counted.subList(0, n));
+  }
+
+  private static boolean isSlow(Counted warmest, List<Counted> cooler) {
+    return isLater(warmest.times(), MEDIAN, new ThermalFitting(cooler, warmest.tempC()).line, TIME);
+  }
+
+  /**
+   * Whether its warmest temperature surely lies below the optimum: a line through two of them
+   * cannot show it, but a still warmer one at which seedlings came sooner does.
+   */
+  boolean isBelowOptimum(Counted warmer) {
+    return counted.size() > 2
+        || isLater(counted.get(counted.size() - 1).times(), MEDIAN, warmer.times(), MEDIAN);
+  }
+
+  /**
+   * Whether one time, a logarithm, is later than another by more than chance: a likelihood ratio
+   * against both being the same, to one side, 5 %.
+   */
+  private static boolean isLater(
+      MaximumLikelihood one, int time, MaximumLikelihood other, int otherTime) {
+    double seen = one.peak()[time];
+    double[] together = {Double.NEGATIVE_INFINITY};
+    Hilltop.along(
+        same -> {
+          double height = one.heightWith(time, same) + other.heightWith(otherTime, same);
+          together[0] = Math.max(together[0], height);
+          return height;
+        },
+        seen,
+        ERRORS[TIME]);
+    return seen > other.peak()[otherTime]
+        && 2 * (one.height() + other.height() - together[0]) > LATER;
+  }
+
+  double warmestC() {
+    return counted.get(counted.size() - 1).tempC();
+  }
+
+  /**
+   * The line, or empty where no temperature can be told at which it would not slow the seedlings.
+   * Its limits allow for the warmest of three and more to lie at or beyond the optimum, unseen.
+   */
   Optional<ThermalFit> fit() {
-    double[] start = start();
-    double[] errors = {0.2, 0.05, 0.1};
-    MaximumLikelihood time = new MaximumLikelihood(this::byTime, start, errors);
-    double[] peak = time.peak();
+    double[] peak = line.peak();
+    boolean mayBeLate = counted.size() > 2;
+    MaximumLikelihood bent =
+        mayBeLate ? new MaximumLikelihood(point -> byTime(point, true), peak, ERRORS) : line;
+    double mostBelow = Math.log(MOST_BELOW_C);
+    double coldEnd = bent.high(BASE, mostBelow);
     double below = Math.exp(peak[BASE]);
-    if (below >= MOST_BELOW_C || below <= LEAST_BELOW_C) {
+    if (below <= LEAST_BELOW_C || below >= MOST_BELOW_C || coldEnd >= mostBelow) {
       return Optional.empty();
     }
-    double base = coldestC - below;
-    double[] byTheta = peak.clone();
-    byTheta[TIME] += Math.log(warmestC - base);
-    MaximumLikelihood theta = MaximumLikelihood.knownAt(byTheta, this::byTheta, errors);
-    double mostBelow = Math.log(MOST_BELOW_C);
-    double leastBelow = Math.log(LEAST_BELOW_C);
-    double coldEnd = time.high(BASE, mostBelow);
-    double warmEnd = time.low(BASE, leastBelow);
+    double[] byTheta = bent.peak();
+    byTheta[TIME] += Math.log(atC - coldestC + Math.exp(byTheta[BASE]));
+    MaximumLikelihood theta =
+        MaximumLikelihood.knownAt(byTheta, point -> byTheta(point, mayBeLate), ERRORS);
     return Optional.of(
         new ThermalFit(
             counted.stream().map(Counted::tempC).toList(),
-            new Estimate(
-                base,
-                coldEnd >= mostBelow ? Double.NEGATIVE_INFINITY : coldestC - Math.exp(coldEnd),
-                Math.max(base, coldestC - Math.exp(warmEnd))),
-            CurveFitting.exponential(theta, TIME),
-            CurveFitting.exponential(time, SPREAD),
-            test(time).orElse(null)));
+            Estimate.within(
+                coldestC - below,
+                coldestC - Math.exp(coldEnd),
+                coldestC - Math.exp(bent.low(BASE, Math.log(LEAST_BELOW_C)))),
+            CurveFitting.exponential(peak[TIME] + Math.log(atC - coldestC + below), theta, TIME),
+            CurveFitting.exponential(peak[SPREAD], line, SPREAD),
+            test()));
   }
 
   /** The straight line of 1/days on temperature through the coldest and the warmest. */
   private double[] start() {
-    double slow = 1 / counted.get(0).alone().halfByDays();
-    double fast = 1 / counted.get(counted.size() - 1).alone().halfByDays();
-    double slope = (fast - slow) / (warmestC - coldestC);
-    double below = slope > 0 ? Math.min(20, slow / slope) : 20;
-    double spread =
-        counted.stream()
-            .mapToDouble(c -> c.alone().likelihood().peak()[SPREAD])
-            .average()
-            .orElse(-1.6);
-    return new double[] {Math.log(Math.max(0.1, below)), -Math.log(fast), spread};
+    Counted last = counted.get(counted.size() - 1);
+    double slow = Math.exp(-counted.get(0).alone().logMedian());
+    double fast = Math.exp(-last.alone().logMedian());
+    double slope = (fast - slow) / (last.tempC() - coldestC);
+    double below = Math.max(0.1, slope > 0 ? Math.min(20, slow / slope) : 20);
+    double spread = counted.stream().mapToDouble(c -> c.alone().logSpread()).average().orElse(-1.6);
+    double base = coldestC - below;
+    return new double[] {
+      Math.log(below),
+      last.alone().logMedian() + Math.log((last.tempC() - base) / (atC - base)),
+      spread
+    };
   }
 
-  /**
-   * With the median time at the warmest temperature as a parameter, which the base hardly moves.
-   */
-  private double byTime(double[] point) {
+  private double byTime(double[] point, boolean mayBeLate) {
     double base = coldestC - Math.exp(point[BASE]);
-    return logLikelihood(base, point[TIME] + Math.log(warmestC - base), Math.exp(point[SPREAD]));
+    return logLikelihood(base, point[TIME] + Math.log(atC - base), point[SPREAD], mayBeLate);
   }
 
-  private double byTheta(double[] point) {
+  private double byTheta(double[] point, boolean mayBeLate) {
     double base = coldestC - Math.exp(point[BASE]);
-    return logLikelihood(base, point[TIME], Math.exp(point[SPREAD]));
+    return logLikelihood(base, point[TIME], point[SPREAD], mayBeLate);
   }
 
-  private double logLikelihood(double base, double logTheta, double spread) {
+  private double logLikelihood(double base, double logTheta, double logSpread, boolean mayBeLate) {
     double sum = 0;
-    for (Counted c : counted) {
-      sum +=
-          c.counts()
-              .logLikelihoodOfTimes(
-                  CurveFamily.LOGNORMAL, logTheta - Math.log(c.tempC() - base), spread);
+    for (int i = 0; i < counted.size(); i++) {
+      Counted c = counted.get(i);
+      double byLine = logTheta - Math.log(c.tempC() - base);
+      boolean isLate = mayBeLate && i == counted.size() - 1 && c.alone().logMedian() > byLine;
+      sum += c.times(isLate ? c.alone().logMedian() : byLine, logSpread);
     }
     return sum;
   }
 
   /** Likelihood ratio against a median and a spread for each temperature. */
-  private Optional<FitTest> test(MaximumLikelihood together) {
+  private FitTest test() {
     int degrees = 2 * counted.size() - 3;
-    double apart = counted.stream().mapToDouble(ThermalFitting::alone).sum();
-    return degrees > 0
-        ? Optional.of(FitTest.of(2 * (apart - together.height()), degrees))
-        : Optional.empty();
-  }
-
-  private static double alone(Counted c) {
-    ToDoubleFunction<double[]> times =
-        point ->
-            c.counts().logLikelihoodOfTimes(CurveFamily.LOGNORMAL, point[0], Math.exp(point[1]));
-    double[] peak = c.alone().likelihood().peak();
-    return new MaximumLikelihood(
-            times,
-            IntStream.of(TIME, SPREAD).mapToDouble(i -> peak[i]).toArray(),
-            new double[] {0.05, 0.1})
-        .height();
+    double apart = counted.stream().mapToDouble(c -> c.times().height()).sum();
+    return FitTest.of(2 * (apart - line.height()), degrees);
   }
 }

@@ -32,7 +32,7 @@ final class TrayCorrelation {
   /**
    * The correlation, with limits by its profile.
    *
-   * @param groups trays of one lot and temperature together
+   * @param groups of trays that should differ by chance alone, see {@link CountedAlike}
    * @return empty where no group tells anything: one tray in each, or all up or none
    */
   static Optional<Estimate> of(List<List<CountedTray>> groups) {
@@ -40,16 +40,6 @@ final class TrayCorrelation {
     return telling.isEmpty()
         ? Optional.empty()
         : Optional.of(new TrayCorrelation(telling).estimate());
-  }
-
-  /**
-   * The log-likelihood of a correlation by these groups: what they tell of it to another group of
-   * the same lot.
-   */
-  static DoubleUnaryOperator told(List<List<CountedTray>> groups) {
-    TrayCorrelation telling =
-        new TrayCorrelation(groups.stream().filter(TrayCorrelation::tells).toList());
-    return telling.groups.isEmpty() ? rho -> 0 : telling::profile;
   }
 
   private static boolean tells(List<CountedTray> trays) {

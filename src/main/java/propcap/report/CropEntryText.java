@@ -24,8 +24,8 @@ public final class CropEntryText {
   public Map<String, Map<String, String>> values() {
     Map<String, Map<String, String>> values = new LinkedHashMap<>();
     Map<String, String> germination = new LinkedHashMap<>();
-    germination.put("rate", ListNumbers.percent(entry.rate()));
-    germination.put("tested-seeds", Integer.toString(entry.testedSeeds()));
+    germination.put("rate", ListNumbers.percent(entry.tested().rate()));
+    germination.put("tested-seeds", Integer.toString(entry.tested().seeds()));
     Double correlation = entry.trayCorrelation();
     if (correlation != null) {
       germination.put(
@@ -40,12 +40,12 @@ public final class CropEntryText {
     return values;
   }
 
-  private static Map<String, String> emergence(Showing showing) {
+  private Map<String, String> emergence(Showing showing) {
     Map<String, String> emergence = new LinkedHashMap<>();
     if (showing.baseC() != null) {
       emergence.put("base", ListNumbers.temperature(Math.round(10 * showing.baseC()) / 10.0));
     }
-    emergence.put("at", ListNumbers.temperature(showing.atC()));
+    emergence.put("at", ListNumbers.temperature(entry.atC()));
     int digits = ListNumbers.DIGITS;
     // Seedlings that come up all at once still need two days that differ.
     while (digits < MOST_DIGITS

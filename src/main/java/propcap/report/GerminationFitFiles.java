@@ -57,7 +57,8 @@ final class GerminationFitFiles {
         .put("trays", (long) at.trays().size())
         .put("seeds", (long) at.seeds())
         .put("emerged", (long) at.emerged())
-        .put("germinating", estimate(at.germinating()))
+        .put("germinating", estimate(at.germinating().share()))
+        .put("endedEarly", at.germinating().endedEarly())
         .put("lognormal", curve(at.lognormal()))
         .put("best", curve(at.best()))
         .put(
@@ -72,7 +73,7 @@ final class GerminationFitFiles {
         ? null
         : new Json()
             .put("family", curve.family().word())
-            .put("germinating", estimate(curve.germinating()))
+            .put("germinating", estimate(curve.germinating().share()))
             .put("halfByDays", estimate(curve.halfByDays()))
             .put("mostByDays", estimate(curve.mostByDays()))
             .put("spread", estimate(curve.spread()))
@@ -134,7 +135,7 @@ final class GerminationFitFiles {
         table.row(
             List.of(lot.crop(), lot.lot(), Csv.number(at.tempC())),
             Csv.wholes(at.trays().size(), at.seeds(), at.emerged()),
-            cells(at.germinating()),
+            cells(at.germinating().share()),
             cells(curve == null ? null : curve.halfByDays()),
             cells(curve == null ? null : curve.mostByDays()),
             cells(curve == null ? null : curve.spread()),

@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import propcap.evidence.CropEntry;
 import propcap.evidence.CurveFit;
+import propcap.evidence.Estimate;
 import propcap.evidence.FitTest;
 import propcap.evidence.GerminationFit;
 import propcap.evidence.GerminationFit.AtTemperature;
@@ -86,9 +87,9 @@ final class GerminationFitPage {
 
   private static Row estimates(AtTemperature at) {
     List<Cell> cells = new ArrayList<>();
+    Estimate share = at.germinating().share();
     cells.add(Cell.of(Words.count(at.seeds()), Words.count(at.trays().size())));
-    cells.add(
-        Cell.of(Words.percent(at.germinating().value()), Limits.percentLimits(at.germinating())));
+    cells.add(Cell.of(Words.percent(share.value()), Limits.percentLimits(share)));
     CurveFit curve = at.lognormal();
     if (curve == null) {
       cells.addAll(List.of(Cell.of("–"), Cell.of("–"), Cell.of("–")));
@@ -154,7 +155,6 @@ final class GerminationFitPage {
   private static Sheet together(@Nullable ThermalFit thermal) {
     List<Row> rows = new ArrayList<>();
     if (thermal != null) {
-      FitTest test = thermal.test();
       rows.add(new Row("Base", List.of(Cell.of(Limits.temperature(thermal.base())))));
       rows.add(
           new Row(
@@ -174,15 +174,15 @@ final class GerminationFitPage {
               "Chance of a worse fit",
               List.of(
                   Cell.of(
-                      test == null
-                          ? "nothing left to test"
-                          : Words.chance(test.chance())
-                              + " (likelihood ratio against a curve of its own at each)"))));
+                      Words.chance(thermal.test().chance())
+                          + " (likelihood ratio against a curve of its own at each)"))));
     }
     return new Sheet(
         "All temperatures together.",
         "Days = degree days / (temperature - base), after Garcia-Huidobro, Monteith and Squire (1982),"
-            + " J. Exp. Bot. 33; up to the optimum only.",
+            + " J. Exp. Bot. 33; up to the optimum only: the warmest is left out as"
+            + " long as half of its seedlings came later than the line through the others has it by"
+            + " more than chance (likelihood ratio, one side, 5 %).",
         List.of(Column.words(""), Column.words("With 95 % limits")),
         rows);
   }
@@ -217,7 +217,8 @@ final class GerminationFitPage {
             "The steps",
             "are the counts: between two inspections nobody knows when a seedling came, and the curve"
                 + " takes no more from them than that. Seeds that never came may be dead, or late; a"
-                + " test that ends early leaves it open."),
+                + " test that ends early leaves it open. The curve then drawn is the one of the share that is"
+                + " written."),
         new AnswerPage.Term(
             "The band", "is where the curve may lie, day by day, with 95 % confidence."),
         new AnswerPage.Term(
@@ -226,7 +227,10 @@ final class GerminationFitPage {
                 + " ten are up at about 1.3 times the days of half."),
         new AnswerPage.Term(
             "Tested seeds",
-            "stands in the crop list for how well the rate is known. Where trays differ by more than"
-                + " chance, it is lower than the seeds that were sown."));
+            "stands in the crop list for how well the rate is known: the simulator draws it as widely as"
+                + " the limits lie. It is lower than the seeds that were sown where trays differ by more"
+                + " than chance, and where the test ended early; then the rate is the middle of what it"
+                + " may be. Where all came up, or none, it is one more, for no count of seeds makes it"
+                + " certain."));
   }
 }

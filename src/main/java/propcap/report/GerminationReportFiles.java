@@ -28,11 +28,12 @@ final class GerminationReportFiles {
         .put("crop", group.crop())
         .put("lot", group.lot())
         .put("temperatureC", group.tempC())
-        .put("average", (long) t.average())
+        .put("pooledPercent", group.pooledPercent())
+        .put("meanOfTraysPercent", group.meanPercent())
         .put("range", t.range())
         .put("allowedRange", allowed == null ? null : Double.valueOf(allowed))
         .put("verdict", t.verdict().name().toLowerCase(Locale.ROOT))
-        .put("chanceOfMore", t.chanceOfMore())
+        .put("chanceOfRange", t.chanceOfRange())
         .put("trays", Json.each(group.trays(), GerminationReportFiles::tray));
   }
 

@@ -15,8 +15,8 @@ import propcap.report.Sheet.Row;
 
 /** The page of a germination test as a seed laboratory reports it. */
 final class GerminationReportPage {
-  /** Seedlings that differ more by chance less often than this are called uneven. */
-  private static final double RARE = 0.05;
+  /** As rare as the published tolerances have it (Miles 1963, by the range at 97.5 %). */
+  private static final double RARE = 0.025;
 
   private GerminationReportPage() {}
 
@@ -42,8 +42,13 @@ final class GerminationReportPage {
             new AnswerPage.Term(
                 "The rule of 7 CFR 201.55",
                 "is for 4 or 2 replicates of 100 seeds: a test whose best and worst lie further apart"
-                    + " than its table allows at their average is made again. Trays of other sizes"
-                    + " are compared with what chance would do to trays that are alike (chi-square)."),
+                    + " than its table allows at their average is made again. Of trays of"
+                    + " other numbers it is told how often trays that are alike, all with the pooled"
+                    + " share, lie as far apart; less than 2.5 % of the time is more than chance."),
+            new AnswerPage.Term(
+                "Of all seeds, mean of the trays",
+                "are two numbers where trays differ in size: the first counts each seed alike, the"
+                    + " second each tray. The fit takes the first, the federal rule the second."),
             new AnswerPage.Term(
                 "The indices",
                 "count a seedling at the inspection that found it, so that they grow with the days"
@@ -57,16 +62,26 @@ final class GerminationReportPage {
 
   /** Final germination, mean time, and whether the replicates agree. */
   static String verdict(Group group) {
-    DoubleSummaryStatistics percent = values(group, LaboratoryIndex.PERCENT);
     DoubleSummaryStatistics mean = values(group, LaboratoryIndex.MEAN_TIME);
     return name(group)
         + ": "
-        + number(percent.getAverage())
-        + " % germinated"
+        + number(group.pooledPercent())
+        + " % of all seeds germinated ("
+        + Words.count(group.emerged())
+        + " of "
+        + Words.count(group.seeds())
+        + meanOfTrays(group)
+        + ")"
         + (mean.getCount() == 0
             ? ". "
             : ", after " + Limits.days(mean.getAverage()) + " days in the mean. ")
         + tolerance(group.tolerance());
+  }
+
+  /** Said where it is another number, as trays of different sizes make it. */
+  private static String meanOfTrays(Group group) {
+    String mean = number(group.meanPercent());
+    return mean.equals(number(group.pooledPercent())) ? "" : "; mean of the trays " + mean + " %";
   }
 
   private static String tolerance(ReplicateTolerance t) {
@@ -86,7 +101,7 @@ final class GerminationReportPage {
   }
 
   private static String unruled(ReplicateTolerance t) {
-    Double chance = t.chanceOfMore();
+    Double chance = t.chanceOfRange();
     if (chance == null) {
       return t.replicates() == 1 ? "One tray cannot be compared." : "All trays are alike.";
     }
@@ -95,9 +110,9 @@ final class GerminationReportPage {
         + number(t.range())
         + " points apart, "
         + (chance < RARE ? "more than chance has it" : "no more than chance has it")
-        + " (a range so wide in "
+        + " (as far or further in "
         + Words.chance(chance)
-        + " of such tests).";
+        + " of tests).";
   }
 
   private static Part part(Group group, String id) {

@@ -129,6 +129,25 @@ class CommandsTest {
     assertThat(again.err()).contains("scenario.yaml");
   }
 
+  /** A command within another has options of its own; {@code help fit} alone names both. */
+  @Test
+  void helpOfACommandWithinAnotherShowsItsOwnOptions() {
+    Run help = Run.of("help", "fit", "germination");
+    assertThat(help.exitCode()).isZero();
+    assertThat(help.out())
+        .contains("propcap fit germination")
+        .contains("--crops")
+        .contains("--lot")
+        .contains("--write")
+        .doesNotContain("Fits growing on");
+    assertThat(Run.of("help", "fit", "stages").out()).contains("--list-weighs");
+    assertThat(Run.of("help", "fit").out()).contains("germination").contains("stages");
+    assertThat(Run.of("help").out()).contains("Exit codes").contains("fit");
+    Run unknown = Run.of("help", "fit", "germinations");
+    assertThat(unknown.exitCode()).isEqualTo(2);
+    assertThat(unknown.err()).contains("no command 'germinations'").contains("germination, stages");
+  }
+
   @Test
   void helpAndVersionAreExitCode0() {
     Run help = Run.of("help", "run");

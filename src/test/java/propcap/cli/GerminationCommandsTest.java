@@ -166,7 +166,9 @@ class GerminationCommandsTest {
   void whereNothingGerminatedTheUpperLimitIsPrinted() throws IOException {
     Run run = fit(counts("A,zinnia,20 C,1,50,10,0\n"));
     assertThat(run.out())
-        .contains("nothing came up of 50 seeds; the share that would is at most 7.1 %");
+        .contains("nothing came up of 50 seeds; if the test was long enough, the share that")
+        .contains("would is at most 7.1 %")
+        .contains("rate: 1.96 %, tested-seeds: 51");
   }
 
   @Test
@@ -182,6 +184,65 @@ class GerminationCommandsTest {
                 """));
     assertThat(run.exitCode()).isZero();
     assertThat(run.out()).contains("it takes curves at two temperatures").contains("half-by: ");
+  }
+
+  /** 36 of 60 were up and they still came: neither 100 % nor 60 seeds are written. */
+  @Test
+  void aTestThatEndedEarlyIsToldAndWrittenAsOpen() throws IOException {
+    Run run =
+        fit(
+            counts(
+                """
+                A,zinnia,20 C,1,60,3,2
+                A,zinnia,20 C,1,60,4,12
+                A,zinnia,20 C,1,60,5,36
+                """));
+    assertNoNaN(run);
+    assertThat(run.out().replaceAll("\\s+", " "))
+        .contains("ended too early to tell how many of the seeds come up")
+        .contains("to 100 % (95 % limits)")
+        .contains("count longer")
+        .doesNotContain("rate: 100 %")
+        .doesNotContain("tested-seeds: 60");
+  }
+
+  /** A lognormal curve has no end, but when all are up there is nothing to count longer for. */
+  @Test
+  void countingLongerIsNotAskedForWhenAllCameUp() throws IOException {
+    Run run =
+        fit(counts("A,zinnia,20 C,1,50,3,9\nA,zinnia,20 C,1,50,4,30\nA,zinnia,20 C,1,50,5,50\n"));
+    assertThat(run.out()).contains("100 % of the seeds come up").doesNotContain("count longer");
+  }
+
+  @Test
+  void theTemperatureWithoutACropListIsTheBestAndSaidToBe() throws IOException {
+    String rows = "";
+    for (String row : new String[] {"4,9", "5,30", "6,42", "8,45", "14,45"}) {
+      rows += "A,zinnia,20 C,1,50," + row + "\n";
+    }
+    for (String row : new String[] {"2,9", "3,22", "4,27", "8,28", "14,28"}) {
+      rows += "A,zinnia,30 C,1,50," + row + "\n";
+    }
+    assertThat(fit(counts(rows)).out().replaceAll("\\s+", " "))
+        .contains("zinnia, lot A, at 20 C: 90 %")
+        .contains("Of 2 temperatures 20 C is the best")
+        .contains("rate: 90 %");
+  }
+
+  /** 20 of 20 and 60 of 80 make 80 of 100; the mean of the trays is another number. */
+  @Test
+  void theLaboratorysReportSaysWhichShareItShows() throws IOException {
+    Run run =
+        run(
+            Stream.of(
+                "germination", counts("A,zinnia,20 C,1,20,10,20\nA,zinnia,20 C,2,80,10,60\n")));
+    assertThat(run.out().replaceAll("\\s+", " "))
+        .contains("80 % of all seeds germinated (80 of 100; mean of the trays 87.5 %)")
+        .contains("25 points apart")
+        .contains("(as far or further in ");
+    JsonObject group = json("germination.json").getAsJsonArray("groups").get(0).getAsJsonObject();
+    assertThat(group.get("pooledPercent").getAsDouble()).isEqualTo(80);
+    assertThat(group.get("meanOfTraysPercent").getAsDouble()).isEqualTo(87.5);
   }
 
   @Test

@@ -21,7 +21,7 @@ class CurveFittingTest {
 
   private static CurveFit fit(CurveFamily family, CountedTray... trays) {
     ShowingCounts counts = new ShowingCounts(List.of(trays));
-    CurveFitting fitting = new CurveFitting(counts, 0, new ShareLimits(counts, 0, rho -> 0));
+    CurveFitting fitting = new CurveFitting(counts, 1);
     return fitting.fit(fitting.peak(family));
   }
 
@@ -37,7 +37,7 @@ class CurveFittingTest {
   void theLogLogisticCurveOfMulleinIsThePublishedOne() {
     CurveFit fit = fit(CurveFamily.LOG_LOGISTIC, BLATTARIA);
     assertThat(1 / fit.spread().value()).isCloseTo(7.198025, within(2e-3));
-    assertThat(fit.germinating().value()).isCloseTo(0.840064, within(2e-5));
+    assertThat(fit.germinating().share().value()).isCloseTo(0.840064, within(2e-5));
     assertThat(fit.halfByDays().value()).isCloseTo(4.031763, within(2e-4));
   }
 
@@ -46,7 +46,7 @@ class CurveFittingTest {
   void theLognormalCurveOfMulleinIsTheOneFoundByAnotherProgram() {
     CurveFit fit = fit(CurveFamily.LOGNORMAL, BLATTARIA);
     assertThat(1 / fit.spread().value()).isCloseTo(3.842978, within(1e-3));
-    assertThat(fit.germinating().value()).isCloseTo(0.8400002, within(2e-5));
+    assertThat(fit.germinating().share().value()).isCloseTo(0.8400002, within(2e-5));
     assertThat(fit.halfByDays().value()).isCloseTo(4.066177, within(2e-4));
   }
 
@@ -72,7 +72,7 @@ class CurveFittingTest {
    */
   @Test
   void aLimitOfTheShareIsThatOfTheLikelihoodRatio() {
-    Estimate share = fit(CurveFamily.LOGNORMAL, BLATTARIA).germinating();
+    Estimate share = fit(CurveFamily.LOGNORMAL, BLATTARIA).germinating().share();
     for (double limit : new double[] {share.low(), share.high()}) {
       double fall = 2 * (84 * Math.log(0.84 / limit) + 16 * Math.log(0.16 / (1 - limit)));
       assertThat(fall).isCloseTo(3.8415, within(0.01));
@@ -82,8 +82,9 @@ class CurveFittingTest {
   /** A tenth of the seeds, the same shares: limits about three times as wide. */
   @Test
   void aSmallTestHasWideLimits() {
-    Estimate many = only(Trays.daily(20, "a", 200, 12, 0, 0, 20, 60, 50, 20, 10)).germinating();
-    Estimate few = only(Trays.daily(20, "a", 20, 12, 0, 0, 2, 6, 5, 2, 1)).germinating();
+    Estimate many =
+        only(Trays.daily(20, "a", 200, 12, 0, 0, 20, 60, 50, 20, 10)).germinating().share();
+    Estimate few = only(Trays.daily(20, "a", 20, 12, 0, 0, 2, 6, 5, 2, 1)).germinating().share();
     assertThat(few.value()).isCloseTo(many.value(), within(1e-3));
     assertThat((few.high() - few.low()) / (many.high() - many.low())).isBetween(2.7, 3.4);
   }
@@ -92,17 +93,17 @@ class CurveFittingTest {
   @Test
   void aTestThatEndsTooEarlySetsNoUpperLimit() {
     AtTemperature at = only(Trays.daily(20, "a", 40, 5, 0, 0, 2, 7, 11));
-    assertThat(at.germinating().low()).isBetween(0.35, 0.6);
-    assertThat(at.germinating().high()).isGreaterThan(0.999);
+    assertThat(at.germinating().share().low()).isBetween(0.35, 0.6);
+    assertThat(at.germinating().share().high()).isGreaterThan(0.999);
   }
 
   /** Exact limit (Clopper and Pearson 1934): 1 - 0.025^(1/50). */
   @Test
   void whereNothingGerminatedTheUpperLimitIsStillTold() {
     AtTemperature at = only(Trays.daily(20, "a", 50, 14));
-    assertThat(at.germinating().value()).isZero();
-    assertThat(at.germinating().low()).isZero();
-    assertThat(at.germinating().high()).isCloseTo(0.07112, within(1e-5));
+    assertThat(at.germinating().share().value()).isZero();
+    assertThat(at.germinating().share().low()).isZero();
+    assertThat(at.germinating().share().high()).isCloseTo(0.07112, within(1e-5));
     assertThat(at.lognormal()).isNull();
     assertThat(at.best()).isNull();
   }
@@ -110,9 +111,9 @@ class CurveFittingTest {
   @Test
   void whereEverySeedCameUpTheLowerLimitIsTheExactOne() {
     AtTemperature at = only(Trays.daily(20, "a", 50, 14, 0, 0, 5, 20, 15, 10));
-    assertThat(at.germinating().value()).isEqualTo(1);
-    assertThat(at.germinating().high()).isEqualTo(1);
-    assertThat(at.germinating().low()).isCloseTo(1 - 0.07112, within(1e-5));
+    assertThat(at.germinating().share().value()).isEqualTo(1);
+    assertThat(at.germinating().share().high()).isEqualTo(1);
+    assertThat(at.germinating().share().low()).isCloseTo(1 - 0.07112, within(1e-5));
     assertThat(requireNonNull(at.lognormal()).band().at(4)).isPresent();
   }
 

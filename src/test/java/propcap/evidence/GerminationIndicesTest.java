@@ -3,9 +3,12 @@ package propcap.evidence;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.Objects;
+import org.apache.commons.math3.distribution.BinomialDistribution;
 import org.assertj.core.data.Offset;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
@@ -20,6 +23,8 @@ import propcap.farm.CountedTray;
  */
 class GerminationIndicesTest {
   private static final Offset<Double> EXACT = within(1e-10);
+
+  private static final double RANGE_OF_16 = 0.039320187;
 
   /** 50 seeds; 4, 17, 10, 7, 1, 0 and 1 seedlings on days 5 to 11. */
   private static final CountedTray EXAMPLE =
@@ -152,13 +157,53 @@ class GerminationIndicesTest {
   void otherSizesThanTheRuleIsForAreOnlyComparedWithChance() {
     ReplicateTolerance fifties = ReplicateTolerance.of(replicates("40 46 48", 50));
     assertThat(fifties.verdict()).isEqualTo(ReplicateTolerance.Verdict.NO_RULE);
-    // Chi-square 7.2761 with 2 degrees of freedom: exp(-7.2761 / 2).
-    assertThat(given(fifties.chanceOfMore())).isCloseTo(0.026303, within(1e-5));
-    assertThat(ReplicateTolerance.of(replicates("40", 50)).chanceOfMore()).isNull();
-    assertThat(ReplicateTolerance.of(replicates("0 0", 50)).chanceOfMore()).isNull();
+    // 16 points apart; computed apart, in Python, over all outcomes of three Binomial(50, 134/150).
+    assertThat(given(fifties.chanceOfRange())).isCloseTo(RANGE_OF_16, within(1e-6));
+    assertThat(ReplicateTolerance.of(replicates("40", 50)).chanceOfRange()).isNull();
+    assertThat(ReplicateTolerance.of(replicates("0 0", 50)).chanceOfRange()).isNull();
     // The table has no row for two replicates above 97 %.
     assertThat(ReplicateTolerance.of(replicates("99 99", 100)).verdict())
         .isEqualTo(ReplicateTolerance.Verdict.NO_RULE);
+  }
+
+  /**
+   * The chance that four replicates of 100 lie further apart than 7 CFR 201.55(a) allows, were they
+   * alike; computed apart from the table, in Python: such tables are drawn up for about 2.5 %
+   * (Miles 1963), by an approximation that is somewhat wide.
+   */
+  @ParameterizedTest(name = "{0} % germinate: {1} points, {2}")
+  @CsvSource({
+    "99, 5, 0.0017",
+    "95, 9, 0.0116",
+    "90, 12, 0.0169",
+    "85, 14, 0.0210",
+    "80, 16, 0.0182",
+    "75, 17, 0.0217"
+  })
+  void theChanceOfARangeIsThatOfThePublishedTolerances(int percent, int allowed, double chance) {
+    String alike = String.join(" ", Collections.nCopies(4, Integer.toString(percent)));
+    List<CountedTray> trays = replicates(alike, 100);
+    assertThat(ReplicateRange.chanceOf(trays, allowed + 1)).isCloseTo(chance, within(6e-5));
+    // The twin: a point less would be passed in more than 2.5 % of tests, but at 99 %.
+    assertThat(ReplicateRange.chanceOf(trays, allowed - 1)).isGreaterThan(0.025);
+  }
+
+  /** 20 of 20 beside 60 of 80: percents are compared, and the pooled share is 80 of 100. */
+  @Test
+  void theChanceOfARangeTakesTraysOfAnySize() {
+    List<CountedTray> trays = new ArrayList<>(replicates("20", 20));
+    trays.addAll(replicates("60", 80));
+    double chance = 0;
+    for (int a = 0; a <= 20; a++) {
+      for (int b = 0; b <= 80; b++) {
+        if (Math.abs(4 * a - b) >= 20) {
+          chance +=
+              new BinomialDistribution(null, 20, 0.8).probability(a)
+                  * new BinomialDistribution(null, 80, 0.8).probability(b);
+        }
+      }
+    }
+    assertThat(given(ReplicateTolerance.of(trays).chanceOfRange())).isCloseTo(chance, within(1e-9));
   }
 
   private static List<CountedTray> replicates(String emerged, int seeds) {

@@ -27,14 +27,14 @@ class RandomCountsTest {
     List<CountedTray> trays = draw(new Well19937c(seed));
     for (Lot lot : GerminationFitting.fit(trays, Map.of()).lots()) {
       for (AtTemperature at : lot.temperatures()) {
-        assertThat(at.germinating().low()).isNotNegative();
-        assertThat(at.germinating().high()).isLessThanOrEqualTo(1);
+        assertThat(at.germinating().share().low()).isNotNegative();
+        assertThat(at.germinating().share().high()).isLessThanOrEqualTo(1);
         assertFinite(at.lognormal(), at);
         assertFinite(at.best(), at);
       }
       for (Double near : new Double[] {null, 18.0}) {
         CropEntry entry = CropEntry.of(lot, near);
-        assertThat(entry.testedSeeds()).isPositive();
+        assertThat(entry.tested().seeds()).isPositive();
         CropEntry.Showing showing = entry.emergence();
         if (showing != null) {
           assertThat(showing.halfByDays()).isPositive().isFinite();

@@ -11,6 +11,7 @@ import org.apache.commons.math3.random.Well19937c;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import propcap.evidence.GerminationFit.Lot;
 import propcap.evidence.GerminationFit.NoBase;
 import propcap.farm.CountedTray;
@@ -48,8 +49,7 @@ class ThermalFittingTest {
     "pepper of the table, 10.51, 117.6, 15 20 25"
   })
   void publishedParametersAreFoundAgain(String crop, double base, double theta, String at) {
-    double[] temperatures =
-        List.of(at.split(" ", -1)).stream().mapToDouble(Double::parseDouble).toArray();
+    double[] temperatures = Trays.numbers(at);
     ThermalFit fit = requireNonNull(only(drawn(base, theta, 0.2, temperatures)).thermal());
     assertThat(fit.base().value()).as(crop).isCloseTo(base, within(0.25));
     assertThat(fit.base().low()).isLessThan(base);
@@ -58,7 +58,7 @@ class ThermalFittingTest {
     assertThat(fit.theta().low()).isLessThan(theta);
     assertThat(fit.theta().high()).isGreaterThan(theta);
     assertThat(fit.spread().value()).isCloseTo(0.2, within(0.015));
-    assertThat(fit.isPoor()).isFalse();
+    assertThat(fit.test().isPoor()).isFalse();
     // The twin: a base half a degree off lies outside the limits.
     assertThat(fit.base().low()).isGreaterThan(base - 0.5);
     assertThat(fit.base().high()).isLessThan(base + 0.5);
@@ -70,7 +70,11 @@ class ThermalFittingTest {
     Estimate base = new Estimate(2.5, 2, 3);
     ThermalFit onion =
         new ThermalFit(
-            List.of(7.5, 22.5), base, new Estimate(80, 78, 82), new Estimate(0.2, 0.1, 0.3), null);
+            List.of(7.5, 22.5),
+            base,
+            new Estimate(80, 78, 82),
+            new Estimate(0.2, 0.1, 0.3),
+            FitTest.of(1, 1));
     assertThat(onion.halfByDays(22.5)).isCloseTo(4, within(1e-12));
     assertThat(onion.halfByDays(7.5)).isCloseTo(16, within(1e-12));
     // exp(1.281552 * 0.2) of it.
@@ -84,13 +88,79 @@ class ThermalFittingTest {
    * own gives a base of -1.893 with a log-logistic curve and a ceiling.
    */
   @Test
-  void barleyGivesTheBaseThatAnotherProgramFindsAndIsCalledPoor() {
-    ThermalFit fit = requireNonNull(only(Barley.upTo30()).thermal());
+  void barleyGivesTheBaseThatAnotherProgramFindsAndFitsPoorly() {
+    ThermalFit fit = new ThermalFitting(counted(Barley.upTo30())).fit().orElseThrow();
     assertThat(fit.temperaturesC()).containsExactly(3.0, 7.0, 10.0, 15.0, 25.0, 30.0);
     assertThat(fit.base().value()).isCloseTo(-1.737590, within(2e-3));
     assertThat(fit.theta().value()).isCloseTo(53.308599, within(2e-2));
     assertThat(fit.spread().value()).isCloseTo(0.288650, within(2e-4));
-    assertThat(fit.isPoor()).isTrue();
+    assertThat(fit.test().isPoor()).isTrue();
+  }
+
+  @Test
+  void aLineThatFailsItsOwnTestIsNotTold() {
+    Lot lot = only(Barley.upTo30());
+    assertThat(lot.thermal()).isNull();
+    assertThat(lot.noBase()).isEqualTo(NoBase.FITS_POORLY);
+    assertThat(requireNonNull(CropEntry.of(lot, null).emergence()).baseC()).isNull();
+  }
+
+  private static List<ThermalFitting.Counted> counted(List<CountedTray> trays) {
+    return trays.stream()
+        .map(
+            tray -> {
+              ShowingCounts counts = new ShowingCounts(List.of(tray));
+              return new ThermalFitting.Counted(
+                  tray.tempC(), counts, new CurveFitting(counts, 1).peak(CurveFamily.LOGNORMAL));
+            })
+        .toList();
+  }
+
+  /**
+   * As fast at 25 and 30 C as at the optimum, 22 C: taken as points of the line they would put the
+   * base at 0 C or lower.
+   */
+  @ParameterizedTest(name = "seed {0}")
+  @ValueSource(ints = {1, 2, 5})
+  void temperaturesBeyondAPlateauDoNotBendTheLine(int seed) {
+    List<CountedTray> trays =
+        Coverage.atTemperatures(new Well19937c(seed), 22, 3, 10, 15, 20, 25, 30);
+    ThermalFit fit = requireNonNull(only(trays).thermal());
+    assertThat(fit.temperaturesC()).containsExactly(10.0, 15.0, 20.0);
+    assertThat(fit.base().value()).isCloseTo(3, within(1.0));
+    assertThat(fit.base().holds(3)).isTrue();
+  }
+
+  /** Of 20, 25 and 30 C none lies surely below an optimum of 22 C: a base of -15 C was told. */
+  @ParameterizedTest(name = "seed {0}")
+  @ValueSource(ints = {0, 1, 3, 4, 5})
+  void whereHardlyATemperatureLiesBelowTheOptimumNoBaseIsTold(int seed) {
+    List<CountedTray> trays = Coverage.atTemperatures(new Well19937c(seed), 22, 3, 20, 25, 30);
+    Lot lot = only(trays);
+    assertThat(lot.thermal()).isNull();
+    assertThat(requireNonNull(CropEntry.of(lot, null).emergence()).baseC()).isNull();
+  }
+
+  /** 10 C below, 20 C above an optimum of 18 C: the line through both is none. */
+  @Test
+  void theWarmerOfTwoIsHeldAgainstTheNext() {
+    Lot lot = only(Coverage.atTemperatures(new Well19937c(1), 18, 3, 10, 20, 25, 30));
+    assertThat(lot.thermal()).isNull();
+    assertThat(lot.noBase()).isEqualTo(NoBase.OPTIMUM_TOO_NEAR);
+  }
+
+  /**
+   * An optimum a degree below the warmest cannot be seen in 150 seeds. The limits allow for it: the
+   * upper one is no lower than that of the cooler two alone.
+   */
+  @Test
+  void theLimitsAllowForAnOptimumThatWasNotSeen() {
+    List<ThermalFitting.Counted> three =
+        counted(Coverage.atTemperatures(new Well19937c(9), 19.5, 1, 10, 15, 20));
+    ThermalFit all = new ThermalFitting(three).fit().orElseThrow();
+    ThermalFit cooler = new ThermalFitting(three.subList(0, 2)).fit().orElseThrow();
+    assertThat(all.base().high()).isGreaterThan(cooler.base().value());
+    assertThat(all.base().low()).isGreaterThan(cooler.base().low());
   }
 
   @Test

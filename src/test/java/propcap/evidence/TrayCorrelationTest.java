@@ -81,4 +81,33 @@ class TrayCorrelationTest {
     assertThat(TrayCorrelation.of(List.of(group(new int[] {50, 40})))).isEmpty();
     assertThat(TrayCorrelation.of(List.of(group(new int[] {50, 0}, new int[] {50, 0})))).isEmpty();
   }
+
+  /** 20 of 50 by day 5 in each; the second was counted on, and had 45 by day 9. */
+  @Test
+  void aTrayThatWasCountedForLongerDoesNotDiffer() {
+    List<CountedTray> trays =
+        List.of(
+            Trays.daily(20, "short", 50, 5, 0, 0, 2, 6, 12),
+            Trays.daily(20, "long", 50, 9, 0, 0, 3, 6, 11, 10, 8, 5, 2));
+    List<List<CountedTray>> alike = CountedAlike.of(trays);
+    assertThat(alike).hasSize(1);
+    assertThat(alike.get(0)).extracting(CountedTray::emerged).containsExactly(20, 20);
+    assertThat(TrayCorrelation.of(alike).orElseThrow().value()).isZero();
+    assertThat(Heterogeneity.of(alike).weight()).isEqualTo(1);
+  }
+
+  /**
+   * 40, 46 and 48 of 50: chi-square 7.2761 of 2 degrees of freedom (computed apart). A seed counts
+   * for 3.8415 over that factor and the square of Student's t, 4.3027, of one in trays alike.
+   */
+  @Test
+  void aSeedOfTraysThatDifferCountsForLess() {
+    Heterogeneity differ =
+        Heterogeneity.of(
+            List.of(group(new int[] {50, 40}, new int[] {50, 46}, new int[] {50, 48})));
+    assertThat(differ.chiSquare()).isCloseTo(7.2761, within(1e-4));
+    assertThat(differ.weight()).isCloseTo(3.8415 / (7.2761 / 2 * 4.3027 * 4.3027), within(1e-4));
+    assertThat(Heterogeneity.of(List.of(group(new int[] {50, 44}, new int[] {50, 45}))).weight())
+        .isEqualTo(1);
+  }
 }

@@ -1,6 +1,7 @@
 package propcap.evidence;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.apache.commons.math3.random.RandomGenerator;
 import propcap.farm.CountedTray;
@@ -9,6 +10,10 @@ import propcap.farm.CountedTray.Inspection;
 /** Trays of a germination test for tests: by hand, or drawn from a law. */
 final class Trays {
   private Trays() {}
+
+  static double[] numbers(String text) {
+    return Arrays.stream(text.split(" ", -1)).mapToDouble(Double::parseDouble).toArray();
+  }
 
   /** A tray that was looked at every day, with the new seedlings of each of the first days. */
   static CountedTray daily(double tempC, String tray, int seeds, int lastDay, int... fresh) {

@@ -1,9 +1,11 @@
 package propcap.cli;
 
 import java.nio.file.Path;
+import java.util.function.Consumer;
 import picocli.CommandLine.Model.CommandSpec;
 import propcap.farm.Scenario;
 import propcap.files.Drafts;
+import propcap.files.Fault;
 import propcap.files.FaultsException;
 import propcap.files.ScenarioReader;
 
@@ -14,7 +16,12 @@ final class Scenarios {
   /** Reads a scenario; what in it is unlikely is printed, and stops nothing. */
   static Scenario read(CommandSpec spec, Path file) throws FaultsException {
     ScenarioReader.Read read = ScenarioReader.readDoubting(file, Drafts.NONE);
-    read.warnings().forEach(w -> spec.commandLine().getErr().println("Worth another look: " + w));
+    read.warnings().forEach(doubted(spec));
     return read.scenario();
+  }
+
+  /** Prints what is unlikely in a grower's file. */
+  static Consumer<Fault> doubted(CommandSpec spec) {
+    return fault -> spec.commandLine().getErr().println("Worth another look: " + fault);
   }
 }

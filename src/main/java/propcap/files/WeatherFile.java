@@ -9,6 +9,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import propcap.farm.Season;
 import propcap.farm.WeatherRecord;
 import propcap.farm.WeatherYear;
@@ -27,16 +28,19 @@ public final class WeatherFile {
   /**
    * The record's years, each cut to the season.
    *
+   * @param doubted told of each thing that is unlikely and stops nothing
    * @return at least one
    * @throws FaultsException with all faults of the file, if there is any
    */
-  public static List<WeatherYear> read(Path file, Season season) throws FaultsException {
+  public static List<WeatherYear> read(Path file, Season season, Consumer<Fault> doubted)
+      throws FaultsException {
     Faults faults = new Faults();
     List<WeatherYear> years =
         read(file, Spot.whole(file), Optional.of(season), Drafts.NONE, faults);
     if (faults.any() || years.isEmpty()) {
       throw new FaultsException(faults.sorted());
     }
+    faults.warnings().forEach(doubted);
     return years;
   }
 

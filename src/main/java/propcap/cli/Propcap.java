@@ -3,6 +3,7 @@ package propcap.cli;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.io.PrintWriter;
+import java.nio.channels.ClosedByInterruptException;
 import java.nio.charset.StandardCharsets;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
@@ -112,7 +113,7 @@ public final class Propcap implements Callable<Integer> {
       faults.faults().forEach(err::println);
       return BAD_INPUT;
     }
-    if (e instanceof InterruptedException) {
+    if (e instanceof InterruptedException || e instanceof ClosedByInterruptException) {
       err.println("Stopped. Nothing was written.");
       return STOPPED;
     }

@@ -12,6 +12,8 @@ import picocli.CommandLine.Spec;
 import propcap.farm.Scenario;
 import propcap.files.ScenarioReader;
 import propcap.report.Answers;
+import propcap.report.KnownResults;
+import propcap.report.ResultsFolder;
 import propcap.study.RunSettings;
 import propcap.study.Shifting;
 import propcap.study.Shifts;
@@ -60,14 +62,15 @@ final class ShiftCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws Exception {
-    Path folder = options.folder(file, "-shift");
     Scenario scenario = ScenarioReader.read(file);
-    Shifts shifts =
-        options.ask(
-            spec,
-            RunSettings.DEFAULT_SEASONS,
-            (run, progress) -> Shifting.shift(scenario, matches, from, to, step, run, progress));
-    return Told.of(
-        spec, Answers.headlines(shifts), Answers.write(shifts, Propcap.Version.text(), folder));
+    try (ResultsFolder folder = options.open(spec, file, KnownResults.SHIFT)) {
+      Shifts shifts =
+          options.ask(
+              spec,
+              RunSettings.DEFAULT_SEASONS,
+              (run, progress) -> Shifting.shift(scenario, matches, from, to, step, run, progress));
+      return Told.of(
+          spec, Answers.headlines(shifts), Answers.write(shifts, Propcap.Version.text(), folder));
+    }
   }
 }

@@ -19,14 +19,14 @@ public final class CalendarResults {
   private CalendarResults() {}
 
   /**
-   * Writes all of it into a folder of results, in one step (see {@link Results#check}).
+   * Writes all of it into a folder of results, or nothing.
    *
    * @param period what it is about: whole weeks and months that it touches
    * @return the files written, the week's sheet first
    * @throws IllegalArgumentException where a number is not finite
    */
   public static List<Path> write(
-      WorkCalendar calendar, Period period, LabelSheet labels, String version, Path folder)
+      WorkCalendar calendar, Period period, LabelSheet labels, String version, ResultsFolder folder)
       throws IOException {
     Map<String, String> files = new LinkedHashMap<>();
     files.put("weeks.html", Templates.fill("weeks.jte", WeekSheets.of(calendar, period, version)));
@@ -38,7 +38,7 @@ public final class CalendarResults {
     files.put("calendar.ics", CalendarFeed.of(calendar, period));
     files.put("calendar.csv", CalendarFiles.csv(calendar, period));
     files.put(KnownResults.CALENDAR.file(), CalendarFiles.json(calendar, period, version));
-    return ResultsFolder.write(files, folder);
+    return folder.write(files);
   }
 
   /** At most ten lines of plain text, none wider than 100 columns. */

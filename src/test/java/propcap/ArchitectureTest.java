@@ -44,14 +44,15 @@ class ArchitectureTest {
   @ParameterizedTest
   @CsvSource({
     "farm,",
+    "disk,",
     "chance, farm",
     "season, chance farm",
     "plan,",
     "study, plan season chance farm",
     "evidence, chance farm",
-    "files, farm",
-    "report, study evidence farm",
-    "web, report study evidence files farm"
+    "files, farm disk",
+    "report, study evidence farm disk",
+    "web, report study evidence files farm disk"
   })
   void aRoomUsesOnlyRoomsBelowIt(String room, String below) {
     rooms(room, below == null ? "" : below).check(HOUSE);
@@ -81,6 +82,7 @@ class ArchitectureTest {
   @ParameterizedTest
   @CsvSource({
     "farm,",
+    "disk,",
     "chance, umontreal.ssj..",
     "season, umontreal.ssj..",
     "plan, org.chocosolver..",

@@ -10,6 +10,8 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import propcap.farm.Scenario;
 import propcap.report.Answers;
+import propcap.report.KnownResults;
+import propcap.report.ResultsFolder;
 import propcap.study.Bottlenecking;
 import propcap.study.Bottlenecks;
 import propcap.study.RunSettings;
@@ -36,16 +38,17 @@ final class BottleneckCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws Exception {
-    Path folder = options.folder(file, "-bottleneck");
     Scenario scenario = Scenarios.read(spec, file);
-    Bottlenecks bottlenecks =
-        options.ask(
-            spec,
-            RunSettings.DEFAULT_SEASONS,
-            (run, progress) -> Bottlenecking.bottlenecks(scenario, run, steps, progress));
-    return Told.of(
-        spec,
-        Answers.headlines(bottlenecks),
-        Answers.write(bottlenecks, Propcap.Version.text(), folder));
+    try (ResultsFolder folder = options.open(spec, file, KnownResults.BOTTLENECK)) {
+      Bottlenecks bottlenecks =
+          options.ask(
+              spec,
+              RunSettings.DEFAULT_SEASONS,
+              (run, progress) -> Bottlenecking.bottlenecks(scenario, run, steps, progress));
+      return Told.of(
+          spec,
+          Answers.headlines(bottlenecks),
+          Answers.write(bottlenecks, Propcap.Version.text(), folder));
+    }
   }
 }

@@ -16,7 +16,9 @@ import picocli.CommandLine.Spec;
 import picocli.CommandLine.TypeConversionException;
 import propcap.farm.Scenario;
 import propcap.report.CalendarResults;
+import propcap.report.KnownResults;
 import propcap.report.LabelSheet;
+import propcap.report.ResultsFolder;
 import propcap.study.Period;
 import propcap.study.RunSettings;
 import propcap.study.WorkCalendar;
@@ -79,19 +81,19 @@ final class CalendarCommand implements Callable<Integer> {
   @Override
   public Integer call() throws Exception {
     LabelSheet labels = labels();
-    Path folder = options.folder(file, "-calendar");
     Scenario scenario = Scenarios.read(spec, file);
     Period period = Period.asked(scenario.season(), week, from, to);
-    WorkCalendar calendar =
-        options.ask(
-            spec,
-            RunSettings.DEFAULT_SEASONS,
-            (run, progress) -> WorkPlanning.calendar(scenario, run, progress));
-    return Told.of(
-        spec,
-        CalendarResults.headlines(calendar, period),
-        CalendarResults.write(
-            calendar, period, labels, Propcap.now(spec), Propcap.Version.text(), folder));
+    try (ResultsFolder folder = options.open(spec, file, KnownResults.CALENDAR)) {
+      WorkCalendar calendar =
+          options.ask(
+              spec,
+              RunSettings.DEFAULT_SEASONS,
+              (run, progress) -> WorkPlanning.calendar(scenario, run, progress));
+      return Told.of(
+          spec,
+          CalendarResults.headlines(calendar, period),
+          CalendarResults.write(calendar, period, labels, Propcap.now(spec), Propcap.Version.text(), folder));
+    }
   }
 
   private LabelSheet labels() {

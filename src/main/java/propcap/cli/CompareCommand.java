@@ -14,6 +14,8 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import propcap.farm.Scenario;
 import propcap.report.Answers;
+import propcap.report.KnownResults;
+import propcap.report.ResultsFolder;
 import propcap.study.BadQuestionException;
 import propcap.study.Comparing;
 import propcap.study.Comparison;
@@ -38,20 +40,21 @@ final class CompareCommand implements Callable<Integer> {
   @Override
   public Integer call() throws Exception {
     checkFiles();
-    Path folder = options.folder(files.get(0), "-compare");
     List<Scenario> scenarios = new ArrayList<>();
     for (Path file : files) {
       scenarios.add(Scenarios.read(spec, file));
     }
-    Comparison comparison =
-        options.ask(
-            spec,
-            RunSettings.DEFAULT_SEASONS,
-            (run, progress) -> Comparing.compare(scenarios, run, progress));
-    return Told.of(
-        spec,
-        Answers.headlines(comparison),
-        Answers.write(comparison, Propcap.Version.text(), folder));
+    try (ResultsFolder folder = options.open(spec, files.get(0), KnownResults.COMPARISON)) {
+      Comparison comparison =
+          options.ask(
+              spec,
+              RunSettings.DEFAULT_SEASONS,
+              (run, progress) -> Comparing.compare(scenarios, run, progress));
+      return Told.of(
+          spec,
+          Answers.headlines(comparison),
+          Answers.write(comparison, Propcap.Version.text(), folder));
+    }
   }
 
   /** Two files or more, each of them once: of the same file twice every difference is 0. */

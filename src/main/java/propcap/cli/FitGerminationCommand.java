@@ -27,6 +27,8 @@ import propcap.files.FaultsException;
 import propcap.files.Together;
 import propcap.report.CropEntryText;
 import propcap.report.GerminationAnswers;
+import propcap.report.KnownResults;
+import propcap.report.ResultsFolder;
 
 /** What does a germination test say for the crop list? */
 @Command(
@@ -61,7 +63,6 @@ final class FitGerminationCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws Exception {
-    Path folder = out.folder(file, "-germination");
     Together files = new Together();
     Map<String, Crop> known = files.read(this::known).orElse(Map.of());
     List<CountedTray> trays = files.read(() -> CountsReader.read(file)).orElse(List.of());
@@ -75,16 +76,24 @@ final class FitGerminationCommand implements Callable<Integer> {
       entries.add(CropEntry.of(each, crop == null ? null : crop.emergence().atC()));
     }
     String name = OutFolder.stem(file);
-    List<String> lines = new ArrayList<>(GerminationAnswers.headlines(fit, entries, name));
-    lines.add("");
     Optional<Path> list = write.list();
-    if (list.isPresent()) {
-      lines.addAll(WriteOption.change(list.get(), values(entries)));
-    } else {
-      entries.forEach(e -> lines.addAll(new CropEntryText(e).block(known.get(e.crop()))));
+    WriteOption.Writing shown =
+        list.isEmpty() ? () -> blocks(entries, known) : WriteOption.of(list.get(), values(entries));
+    try (ResultsFolder folder = out.open(spec, file, KnownResults.GERMINATION_FIT)) {
+      List<Path> written =
+          GerminationAnswers.write(fit, entries, name, Propcap.Version.text(), folder);
+      List<String> lines = new ArrayList<>(GerminationAnswers.headlines(fit, entries, name));
+      lines.add("");
+      lines.addAll(shown.lines());
+      return Told.of(spec, lines, written);
     }
-    return Told.of(
-        spec, lines, GerminationAnswers.write(fit, entries, name, Propcap.Version.text(), folder));
+  }
+
+  /** The entries as a crop list has them. */
+  private static List<String> blocks(List<CropEntry> entries, Map<String, Crop> known) {
+    return entries.stream()
+        .flatMap(e -> new CropEntryText(e).block(known.get(e.crop())).stream())
+        .toList();
   }
 
   private Map<String, Crop> known() throws FaultsException {

@@ -14,6 +14,8 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import propcap.evidence.Stages;
 import propcap.files.TrayLogReader;
+import propcap.report.KnownResults;
+import propcap.report.ResultsFolder;
 import propcap.report.StagesAnswer;
 
 /** What does the log of trays say of growing on, potting and hardening off? */
@@ -53,16 +55,19 @@ final class FitStagesCommand implements Callable<Integer> {
       throw new ParameterException(
           spec.commandLine(), "--list-weighs must be 1 to 1000000 trays, was " + listedTrays);
     }
-    Path folder = out.folder(log, "-stages");
     TrayLogReader.TrayLog read = TrayLogReader.read(log, scenario);
     Stages stages = Stages.fit(read.scenario(), read.trays(), listedTrays);
-    List<String> lines = new ArrayList<>(StagesAnswer.headlines(stages));
-    lines.add("");
     Optional<Path> list = write.list();
-    lines.addAll(
+    WriteOption.Writing shown =
         list.isEmpty()
-            ? StagesAnswer.entry(stages)
-            : WriteOption.change(list.get(), StagesAnswer.values(stages)));
-    return Told.of(spec, lines, StagesAnswer.write(stages, Propcap.Version.text(), folder));
+            ? () -> StagesAnswer.entry(stages)
+            : WriteOption.of(list.get(), StagesAnswer.values(stages));
+    try (ResultsFolder folder = out.open(spec, log, KnownResults.STAGES)) {
+      List<Path> written = StagesAnswer.write(stages, Propcap.Version.text(), folder);
+      List<String> lines = new ArrayList<>(StagesAnswer.headlines(stages));
+      lines.add("");
+      lines.addAll(shown.lines());
+      return Told.of(spec, lines, written);
+    }
   }
 }

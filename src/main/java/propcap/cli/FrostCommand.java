@@ -23,6 +23,8 @@ import propcap.files.FaultsException;
 import propcap.files.Together;
 import propcap.files.WeatherFile;
 import propcap.report.FrostReport;
+import propcap.report.KnownResults;
+import propcap.report.ResultsFolder;
 
 /** From when is it safe to go out? */
 @Command(
@@ -76,7 +78,6 @@ final class FrostCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws Exception {
-    Path folder = out.folder(file, "-frost");
     Season season = season();
     Together files = new Together();
     Map<String, Crop> list = files.read(this::cropList).orElse(Map.of());
@@ -92,10 +93,12 @@ final class FrostCommand implements Callable<Integer> {
     FrostTable table = FrostTable.of(season, years, all, toATenth(frostAtC), list);
     String record = OutFolder.stem(file);
     String cropList = crops == null ? "that Propcap brings" : String.valueOf(crops.getFileName());
-    return Told.of(
-        spec,
-        FrostReport.headlines(table, record),
-        FrostReport.write(table, record, cropList, Propcap.Version.text(), folder));
+    try (ResultsFolder folder = out.open(spec, file, KnownResults.FROST)) {
+      return Told.of(
+          spec,
+          FrostReport.headlines(table, record),
+          FrostReport.write(table, record, cropList, Propcap.Version.text(), folder));
+    }
   }
 
   private Map<String, Crop> cropList() throws FaultsException {

@@ -10,6 +10,8 @@ import picocli.CommandLine.Spec;
 import propcap.evidence.GerminationReport;
 import propcap.files.CountsReader;
 import propcap.report.GerminationAnswers;
+import propcap.report.KnownResults;
+import propcap.report.ResultsFolder;
 
 /** How would a seed laboratory report the test? */
 @Command(
@@ -28,12 +30,13 @@ final class GerminationCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws Exception {
-    Path folder = out.folder(file, "-indices");
     GerminationReport report = GerminationReport.of(CountsReader.read(file));
-    String name = OutFolder.stem(file);
-    return Told.of(
-        spec,
-        GerminationAnswers.headlines(report, name),
-        GerminationAnswers.write(report, name, Propcap.Version.text(), folder));
+    try (ResultsFolder folder = out.open(spec, file, KnownResults.GERMINATION)) {
+      String name = OutFolder.stem(file);
+      return Told.of(
+          spec,
+          GerminationAnswers.headlines(report, name),
+          GerminationAnswers.write(report, name, Propcap.Version.text(), folder));
+    }
   }
 }

@@ -17,6 +17,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import propcap.report.ResultsFolder;
 import propcap.web.Server;
 
 /** A page on which to play with a scenario. */
@@ -52,6 +53,7 @@ final class OpenCommand implements Callable<Integer> {
     if (!Files.isRegularFile(file)) {
       throw new IOException("no file '" + file + "'; the name of a scenario that is there");
     }
+    ResultsFolder.finishIn(file.resolveSibling("results"));
     try (Server server = Server.start(file, port, Propcap.Version.text())) {
       String link = server.newLink();
       out.println("The page, for this machine alone; the link opens once:");

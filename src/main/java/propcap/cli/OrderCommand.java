@@ -9,7 +9,9 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import propcap.farm.Scenario;
+import propcap.report.KnownResults;
 import propcap.report.OrderResults;
+import propcap.report.ResultsFolder;
 import propcap.study.RunSettings;
 import propcap.study.Supplies;
 import propcap.study.Supplying;
@@ -38,16 +40,17 @@ final class OrderCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws Exception {
-    Path folder = options.folder(file, "-order");
     Scenario scenario = Scenarios.read(spec, file);
-    Supplies supplies =
-        options.ask(
-            spec,
-            RunSettings.DEFAULT_SEASONS,
-            (run, progress) -> Supplying.supplies(scenario, chance, run, progress));
-    return Told.of(
-        spec,
-        OrderResults.headlines(supplies),
-        OrderResults.write(supplies, Propcap.Version.text(), folder));
+    try (ResultsFolder folder = options.open(spec, file, KnownResults.ORDER)) {
+      Supplies supplies =
+          options.ask(
+              spec,
+              RunSettings.DEFAULT_SEASONS,
+              (run, progress) -> Supplying.supplies(scenario, chance, run, progress));
+      return Told.of(
+          spec,
+          OrderResults.headlines(supplies),
+          OrderResults.write(supplies, Propcap.Version.text(), folder));
+    }
   }
 }

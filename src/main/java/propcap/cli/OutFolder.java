@@ -3,11 +3,15 @@ package propcap.cli;
 import java.io.IOException;
 import java.nio.file.Path;
 import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import propcap.report.Results;
+import propcap.report.KnownResults;
+import propcap.report.ResultsFolder;
 
-/** Where a command that reads a grower's records puts its results. */
+/** Where a command puts its results. */
 final class OutFolder {
+  private static final Path RESULTS = Path.of("results");
+
   @Option(
       names = "--out",
       paramLabel = "FOLDER",
@@ -15,14 +19,15 @@ final class OutFolder {
   private @Nullable Path out;
 
   /**
-   * Where the results go, refused before any work is done if they must not.
+   * Opens where the results go, or refuses the place before any work is done.
    *
-   * @param ending what the default folder's name ends in, after the file's name
+   * @param file of the scenario or record that they are of, once it is read
    */
-  Path folder(Path file, String ending) throws IOException {
-    Path folder = out == null ? Path.of("results", stem(file) + ending) : out;
-    Results.check(folder);
-    return folder;
+  ResultsFolder open(CommandSpec spec, Path file, KnownResults answer) throws IOException {
+    ResultsFolder.finishIn(RESULTS);
+    Path folder = out == null ? RESULTS.resolve(stem(file) + answer.ending()) : out;
+    String doing = spec.qualifiedName() + " " + file;
+    return ResultsFolder.open(folder, answer, new ResultsFolder.Asker(file, doing, out != null));
   }
 
   /** A file's name without what tells its kind, such as {@code counts}. */

@@ -12,6 +12,8 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import propcap.farm.Scenario;
 import propcap.report.Answers;
+import propcap.report.KnownResults;
+import propcap.report.ResultsFolder;
 import propcap.study.Budget;
 import propcap.study.Planned;
 import propcap.study.Planning;
@@ -87,21 +89,22 @@ final class PlanCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws Exception {
-    Path folder = options.folder(file, "-plan");
     Scenario scenario = Scenarios.read(spec, file);
     PlanningQuestion question = new PlanningQuestion(goal, earlier, later, mostTrays);
     Budget budget = budget();
-    Planned planned =
-        options.ask(
-            spec,
-            RunSettings.DEFAULT_SEASONS,
-            (run, progress) -> Planning.plan(scenario, question, run, budget, progress));
-    int done =
-        Told.of(
-            spec,
-            Answers.headlines(planned),
-            Answers.write(planned, Propcap.Version.text(), folder));
-    return planned.missed().isEmpty() ? done : Propcap.NO;
+    try (ResultsFolder folder = options.open(spec, file, KnownResults.PLAN)) {
+      Planned planned =
+          options.ask(
+              spec,
+              RunSettings.DEFAULT_SEASONS,
+              (run, progress) -> Planning.plan(scenario, question, run, budget, progress));
+      int done =
+          Told.of(
+              spec,
+              Answers.headlines(planned),
+              Answers.write(planned, Propcap.Version.text(), folder));
+      return planned.missed().isEmpty() ? done : Propcap.NO;
+    }
   }
 
   private Budget budget() {

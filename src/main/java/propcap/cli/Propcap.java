@@ -3,6 +3,7 @@ package propcap.cli;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.io.PrintWriter;
+import java.nio.channels.ClosedByInterruptException;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.time.InstantSource;
@@ -142,7 +143,7 @@ public final class Propcap implements Callable<Integer> {
       faults.faults().forEach(err::println);
       return BAD_INPUT;
     }
-    if (e instanceof InterruptedException) {
+    if (e instanceof InterruptedException || e instanceof ClosedByInterruptException) {
       err.println("Stopped. Nothing was written.");
       return STOPPED;
     }

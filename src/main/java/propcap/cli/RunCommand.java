@@ -11,7 +11,9 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import propcap.farm.Scenario;
 import propcap.report.Headlines;
+import propcap.report.KnownResults;
 import propcap.report.Results;
+import propcap.report.ResultsFolder;
 import propcap.study.Forecast;
 import propcap.study.Forecasting;
 import propcap.study.RunSettings;
@@ -43,19 +45,20 @@ final class RunCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws Exception {
-    Path folder = options.folder(file, "");
     Scenario scenario = Scenarios.read(spec, file);
     int most = precision == null ? RunSettings.DEFAULT_SEASONS : MOST_FOR_PRECISION;
-    Forecast forecast =
-        options.ask(
-            spec,
-            most,
-            precision,
-            (settings, progress) -> Forecasting.forecast(scenario, settings, progress));
-    int told =
-        Told.of(
-            spec, Headlines.of(forecast), Results.write(forecast, Propcap.Version.text(), folder));
-    return isMissed(forecast) ? Propcap.NO : told;
+    try (ResultsFolder folder = options.open(spec, file, KnownResults.FORECAST)) {
+      Forecast forecast =
+          options.ask(
+              spec,
+              most,
+              precision,
+              (settings, progress) -> Forecasting.forecast(scenario, settings, progress));
+      int told =
+          Told.of(
+              spec, Headlines.of(forecast), Results.write(forecast, Propcap.Version.text(), folder));
+      return isMissed(forecast) ? Propcap.NO : told;
+    }
   }
 
   private boolean isMissed(Forecast forecast) {

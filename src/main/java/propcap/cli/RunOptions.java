@@ -5,11 +5,13 @@ import java.nio.file.Path;
 import java.util.function.DoubleConsumer;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.TypeConversionException;
-import propcap.report.Results;
+import propcap.report.KnownResults;
+import propcap.report.ResultsFolder;
 import propcap.study.BadQuestionException;
 import propcap.study.RunSettings;
 
@@ -34,11 +36,7 @@ final class RunOptions {
       description = "Threads that share the work; changes no digit. Default: one a processor.")
   private @Nullable Integer threads;
 
-  @Option(
-      names = "--out",
-      paramLabel = "FOLDER",
-      description = "Where the results go. Default: a folder in results, by the scenario's file.")
-  private @Nullable Path out;
+  @Mixin private OutFolder out;
 
   /** A question that takes seasons to answer. */
   @FunctionalInterface
@@ -75,20 +73,9 @@ final class RunOptions {
     }
   }
 
-  /**
-   * Where the results go, refused before any work is done if they must not.
-   *
-   * @param ending what the default folder's name ends in, after the scenario file's name
-   */
-  Path folder(Path scenario, String ending) throws IOException {
-    Path folder = out;
-    if (folder == null) {
-      Path file = scenario.getFileName();
-      String name = file == null ? "scenario" : file.toString().replaceFirst("\\.ya?ml$", "");
-      folder = Path.of("results", name + ending);
-    }
-    Results.check(folder);
-    return folder;
+  /** Opens where the results go; see {@link OutFolder#open}. */
+  ResultsFolder open(CommandSpec spec, Path scenario, KnownResults answer) throws IOException {
+    return out.open(spec, scenario, answer);
   }
 
   /** A whole number, of springs, spaces or days. */

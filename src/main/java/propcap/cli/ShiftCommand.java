@@ -12,6 +12,8 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import propcap.farm.Scenario;
 import propcap.report.Answers;
+import propcap.report.KnownResults;
+import propcap.report.ResultsFolder;
 import propcap.study.BadQuestionException;
 import propcap.study.RunSettings;
 import propcap.study.Shifting;
@@ -61,18 +63,19 @@ final class ShiftCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws Exception {
-    Path folder = options.folder(file, "-shift");
     Scenario scenario = Scenarios.read(spec, file);
     int earliest = from == null ? inSeason(scenario, -FORTNIGHT) : from;
     int latest = to == null ? inSeason(scenario, FORTNIGHT) : to;
-    Shifts shifts =
-        options.ask(
-            spec,
-            RunSettings.DEFAULT_SEASONS,
-            (run, progress) ->
-                Shifting.shift(scenario, matches, earliest, latest, step, run, progress));
-    return Told.of(
-        spec, Answers.headlines(shifts), Answers.write(shifts, Propcap.Version.text(), folder));
+    try (ResultsFolder folder = options.open(spec, file, KnownResults.SHIFT)) {
+      Shifts shifts =
+          options.ask(
+              spec,
+              RunSettings.DEFAULT_SEASONS,
+              (run, progress) ->
+                  Shifting.shift(scenario, matches, earliest, latest, step, run, progress));
+      return Told.of(
+          spec, Answers.headlines(shifts), Answers.write(shifts, Propcap.Version.text(), folder));
+    }
   }
 
   /** As many steps of a fortnight, back or forward, as keep every sowing within the season. */

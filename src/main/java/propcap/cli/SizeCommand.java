@@ -12,6 +12,8 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import propcap.farm.Scenario;
 import propcap.report.Answers;
+import propcap.report.KnownResults;
+import propcap.report.ResultsFolder;
 import propcap.study.Goal;
 import propcap.study.OrderList;
 import propcap.study.Ordering;
@@ -92,20 +94,21 @@ final class SizeCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws Exception {
-    Path folder = options.folder(file, "-size");
     Scenario scenario = Scenarios.read(spec, file);
     SizingQuestion question =
         new SizingQuestion(places, from, to, step, Goal.parse(goal), match, indifference);
     Ordering ordering = new Ordering(aisles);
-    Sizing sizing =
-        options.ask(
-            spec, SEASONS, (run, progress) -> SizingRun.size(scenario, question, run, progress));
-    OrderList order = ordering.of(sizing);
-    int done =
-        Told.of(
-            spec,
-            Answers.headlines(sizing, order),
-            Answers.write(sizing, order, Propcap.Version.text(), folder));
-    return sizing.found().isPresent() ? done : Propcap.NO;
+    try (ResultsFolder folder = options.open(spec, file, KnownResults.SIZE)) {
+      Sizing sizing =
+          options.ask(
+              spec, SEASONS, (run, progress) -> SizingRun.size(scenario, question, run, progress));
+      OrderList order = ordering.of(sizing);
+      int done =
+          Told.of(
+              spec,
+              Answers.headlines(sizing, order),
+              Answers.write(sizing, order, Propcap.Version.text(), folder));
+      return sizing.found().isPresent() ? done : Propcap.NO;
+    }
   }
 }

@@ -23,19 +23,26 @@ final class WriteOption {
     return Optional.ofNullable(list);
   }
 
+  /** Writes, and says so. */
+  @FunctionalInterface
+  interface Writing {
+    List<String> lines() throws IOException;
+  }
+
   /**
-   * Writes, and says so.
+   * Looks whether values can go into a list, before anything is written.
    *
    * @param values by crop, then by key of the crop, then by key within it
    */
-  static List<String> change(Path list, Map<String, Map<String, Map<String, String>>> values)
+  static Writing of(Path list, Map<String, Map<String, Map<String, String>>> values)
       throws FaultsException, IOException {
     if (values.isEmpty()) {
-      return List.of("nothing was learned, so " + list + " stays as it is");
+      return () -> List.of("nothing was learned, so " + list + " stays as it is");
     }
-    Path backup = CropListWriter.change(list, values);
-    return List.of(
-        "wrote " + String.join(", ", values.keySet()) + " into " + list,
-        "as it was it is kept in " + backup.getFileName());
+    CropListWriter changed = CropListWriter.of(list, values);
+    return () ->
+        List.of(
+            "wrote " + String.join(", ", values.keySet()) + " into " + list,
+            "as it was it is kept in " + changed.write().getFileName());
   }
 }

@@ -75,7 +75,7 @@ public final class CropBook {
     return book.get();
   }
 
-  private static CropBook read(SourceText source, Faults faults) {
+  static CropBook read(SourceText source, Faults faults) {
     Map<String, Entry> byName = new LinkedHashMap<>();
     CropNotes notes = new CropNotes(source.text());
     YamlFile.read(source, faults)

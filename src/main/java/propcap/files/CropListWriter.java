@@ -1,11 +1,10 @@
 package propcap.files;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.Map;
+import propcap.disk.WholeFile;
 import propcap.farm.Crop;
 
 /**
@@ -15,18 +14,24 @@ import propcap.farm.Crop;
 public final class CropListWriter {
   private static final String BYTE_ORDER_MARK = "\uFEFF";
 
-  private CropListWriter() {}
+  private final Path file;
+  private final String text;
+
+  private CropListWriter(Path file, String text) {
+    this.file = file;
+    this.text = text;
+  }
 
   /**
-   * Changes values of crops, all of them or none.
+   * Prepares to change values of crops, all of them or none.
    *
    * @param values by crop, then by key of the crop, such as {@code emergence}, then by key within
    *     it
-   * @return the copy of the list as it was
-   * @throws FaultsException where the list has faults, lacks a crop, or would have faults; it is
-   *     then left as it was
+   * @throws FaultsException where the list has faults, lacks a crop, or would have faults
+   * @throws IOException where the list cannot be written
    */
-  public static Path change(Path cropsYaml, Map<String, Map<String, Map<String, String>>> values)
+  public static CropListWriter of(
+      Path cropsYaml, Map<String, Map<String, Map<String, String>>> values)
       throws FaultsException, IOException {
     Map<String, Crop> crops = CropBook.read(cropsYaml).crops();
     Faults faults = new Faults();
@@ -41,6 +46,7 @@ public final class CropListWriter {
     if (faults.any()) {
       throw new FaultsException(faults.sorted());
     }
+    WholeFile.check(cropsYaml);
     Path file = cropsYaml.toRealPath();
     String written = Files.readString(file);
     String mark = written.startsWith(BYTE_ORDER_MARK) ? BYTE_ORDER_MARK : "";
@@ -48,37 +54,36 @@ public final class CropListWriter {
     for (Map.Entry<String, Map<String, Map<String, String>>> crop : values.entrySet()) {
       changed = CropListText.changed(changed, crop.getKey(), crop.getValue());
     }
-    Path fresh = Files.createTempFile(file.toAbsolutePath().getParent(), ".crops", ".new");
-    try {
-      // Over a copy, so that owner and rights stay what they were.
-      Files.copy(
-          file, fresh, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.COPY_ATTRIBUTES);
-      Files.writeString(fresh, mark + changed, StandardCharsets.UTF_8);
-      CropBook.read(fresh);
-      Path backup = NewFile.copied(file);
-      Files.move(fresh, file, StandardCopyOption.ATOMIC_MOVE);
-      return backup;
-    } catch (FaultsException e) {
-      throw named(e, fresh, cropsYaml);
-    } finally {
-      Files.deleteIfExists(fresh);
+    Faults would = new Faults();
+    CropBook.read(new SourceText(cropsYaml, changed), would);
+    if (would.any()) {
+      throw withNewValues(would);
     }
+    return new CropListWriter(file, mark + changed);
   }
 
-  /** The faults as of the file that the grower knows. */
-  private static FaultsException named(FaultsException e, Path fresh, Path cropsYaml) {
+  /**
+   * Writes the changed list.
+   *
+   * @return the copy of the list as it was
+   */
+  public Path write() throws IOException {
+    Path backup = WholeFile.keep(file);
+    WholeFile.write(file, text);
+    return backup;
+  }
+
+  private static FaultsException withNewValues(Faults faults) {
     return new FaultsException(
-        e.faults().stream()
+        faults.sorted().stream()
             .map(
                 f ->
-                    f.file().equals(fresh)
-                        ? new Fault(
-                            cropsYaml,
-                            f.line(),
-                            f.column(),
-                            "with the new values " + f.found(),
-                            f.right())
-                        : f)
+                    new Fault(
+                        f.file(),
+                        f.line(),
+                        f.column(),
+                        "with the new values " + f.found(),
+                        f.right()))
             .toList());
   }
 }

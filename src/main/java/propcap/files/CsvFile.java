@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
+import propcap.disk.TableCell;
 
 /** A table of a grower's, a map from column to text for each row. */
 final class CsvFile {
@@ -85,7 +86,8 @@ final class CsvFile {
         CsvRecord row = records.next();
         line = (int) row.getStartingLineNumber();
         Spot spot = new Spot(source.file(), line, 0);
-        List<String> fields = row.getFields().stream().map(String::strip).toList();
+        List<String> fields =
+            row.getFields().stream().map(String::strip).map(TableCell::meant).toList();
         if (header.isEmpty()) {
           readHeader(spot, fields);
         } else if (rows.size() == mostRows) {

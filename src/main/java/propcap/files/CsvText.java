@@ -10,6 +10,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import propcap.disk.TableCell;
 
 /**
  * A CSV file's text in which single rows are changed; every other line stays as it was, to the
@@ -102,7 +103,8 @@ public final class CsvText {
   static String of(List<String> columns, List<Map<String, String>> rows) {
     StringBuilder text = new StringBuilder(String.join(",", columns)).append('\n');
     for (Map<String, String> row : rows) {
-      List<String> fields = columns.stream().map(c -> field(row.getOrDefault(c, ""))).toList();
+      List<String> fields =
+          columns.stream().map(c -> field(TableCell.harmless(row.getOrDefault(c, "")))).toList();
       text.append(String.join(",", fields)).append('\n');
     }
     return text.toString();
@@ -121,7 +123,8 @@ public final class CsvText {
     List<String> fields = new ArrayList<>();
     for (int i = 0; i < Math.max(columns.size(), before.size()); i++) {
       String old = i < before.size() ? before.get(i) : "";
-      fields.add(field(i < columns.size() ? changed.getOrDefault(columns.get(i), old) : old));
+      String fresh = i < columns.size() ? changed.get(columns.get(i)) : null;
+      fields.add(field(fresh == null ? old : TableCell.harmless(fresh)));
     }
     return String.join(",", fields);
   }

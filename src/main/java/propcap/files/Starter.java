@@ -3,20 +3,22 @@ package propcap.files;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
-import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
+import propcap.disk.CannotWriteException;
+import propcap.disk.FileSet;
 
 /** Writes a first set of files for a grower to change: {@code propcap new FOLDER}. */
 public final class Starter {
+  private static final String DOING = "propcap new";
   private static final String CROPS = "crops.yaml";
   private static final List<String> FILES =
       List.of("scenario.yaml", CROPS, "sowings.csv", "weather.csv");
@@ -27,10 +29,10 @@ public final class Starter {
    * Writes the set into a folder, which is made where there is none.
    *
    * @return the files written
-   * @throws FaultsException where one of them is there already, and then nothing is written; or
-   *     where the folder cannot be written to
+   * @throws FaultsException where one of them is there already, or where the folder cannot be
+   *     written to; then nothing is written
    */
-  public static List<Path> write(Path folder) throws FaultsException {
+  public static List<Path> write(Path folder) throws FaultsException, IOException {
     return write(folder, Starter::content);
   }
 
@@ -49,55 +51,39 @@ public final class Starter {
 
   /** The same from other contents. */
   static List<Path> write(Path folder, Function<String, @Nullable InputStream> contents)
-      throws FaultsException {
-    Faults faults = new Faults();
-    if (Files.exists(folder) && !Files.isDirectory(folder)) {
-      faults.add(Spot.whole(folder), "this is a file", "a folder, or a name that is not taken");
+      throws FaultsException, IOException {
+    if (FileSet.isUnfinished(folder)) {
+      // It was killed while it put them there: now all of them are.
+      FileSet.open(folder, DOING).close();
     }
+    Faults faults = new Faults();
     for (String name : FILES) {
       Path file = folder.resolve(name);
       if (Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
         faults.add(Spot.whole(file), "there is such a file already", "a folder without it");
       }
     }
-    List<Path> written = new ArrayList<>();
     if (!faults.any()) {
-      try {
-        Files.createDirectories(folder);
-        for (String name : FILES) {
-          copy(contents.apply(name), folder.resolve(name), written);
-        }
-      } catch (IOException e) {
-        faults.add(Spot.whole(folder), "this cannot be written to", "a folder that can");
-        remove(written);
+      Map<Path, String> texts = new LinkedHashMap<>();
+      FILES.forEach(name -> texts.put(folder.resolve(name), text(name, contents.apply(name))));
+      try (FileSet files = FileSet.open(folder, DOING)) {
+        files.write(texts, List.of());
+        return List.copyOf(texts.keySet());
+      } catch (CannotWriteException e) {
+        faults.add(Spot.whole(e.file()), e.found(), e.right());
       }
     }
-    if (faults.any()) {
-      throw new FaultsException(faults.sorted());
-    }
-    return List.copyOf(written);
+    throw new FaultsException(faults.sorted());
   }
 
-  private static void copy(@Nullable InputStream content, Path file, List<Path> written)
-      throws IOException {
+  private static String text(String name, @Nullable InputStream content) {
     if (content == null) {
-      throw new IllegalStateException("the program lacks its starter file " + file.getFileName());
+      throw new IllegalStateException("the program lacks its starter file " + name);
     }
-    try (content;
-        OutputStream out = Files.newOutputStream(file, StandardOpenOption.CREATE_NEW)) {
-      written.add(file);
-      content.transferTo(out);
-    }
-  }
-
-  /** Half a set would only stand in the way of the next try. */
-  private static void remove(List<Path> written) {
-    for (Path file : written) {
-      try {
-        Files.deleteIfExists(file);
-      } catch (IOException e) {
-        // The fault that led here is reported; this one would say the same.
-      }
+    try (content) {
+      return new String(content.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
     }
   }
 }

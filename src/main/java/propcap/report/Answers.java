@@ -15,9 +15,9 @@ import propcap.study.Shifts;
 import propcap.study.Sizing;
 
 /**
- * The answers to what to do: a page, a file for other programs and tables for a spreadsheet, put
- * into a folder of results in one step (see {@link Results#check}); and the few lines that a
- * terminal shows, the verdict first.
+ * The answers to what to do: a page, a file for other programs and tables for a spreadsheet, all of
+ * them in a {@link ResultsFolder} or none; and the few lines that a terminal shows, the verdict
+ * first.
  *
  * <p>Each {@code write} gives the files written, the page first, and refuses with an {@link
  * IllegalArgumentException} an answer that holds a number that is not finite.
@@ -26,55 +26,57 @@ public final class Answers {
   private Answers() {}
 
   /** Writes what the alternatives would change. */
-  public static List<Path> write(Comparison comparison, String version, Path folder)
+  public static List<Path> write(Comparison comparison, String version, ResultsFolder folder)
       throws IOException {
     Map<String, String> files = new LinkedHashMap<>();
     files.put("comparison.html", ComparisonPage.of(comparison, version).html());
     files.put(KnownResults.COMPARISON.file(), ComparisonFiles.json(comparison, version));
     files.put("comparison.csv", ComparisonFiles.csv(comparison));
     files.put("comparison-money.csv", ComparisonFiles.moneyCsv(comparison));
-    return ResultsFolder.write(files, folder);
+    return folder.write(files);
   }
 
   /** Writes what a little more of each place is worth. */
-  public static List<Path> write(Bottlenecks bottlenecks, String version, Path folder)
+  public static List<Path> write(Bottlenecks bottlenecks, String version, ResultsFolder folder)
       throws IOException {
     Map<String, String> files = new LinkedHashMap<>();
     files.put("bottleneck.html", BottlenecksPage.of(bottlenecks, version).html());
     files.put(KnownResults.BOTTLENECK.file(), BottlenecksFiles.json(bottlenecks, version));
     files.put("bottleneck.csv", BottlenecksFiles.csv(bottlenecks));
     files.put("bottleneck-steps.csv", BottlenecksFiles.stepsCsv(bottlenecks));
-    return ResultsFolder.write(files, folder);
+    return folder.write(files);
   }
 
   /** Writes how large a place must be, and what to order for it. */
-  public static List<Path> write(Sizing sizing, OrderList order, String version, Path folder)
-      throws IOException {
+  public static List<Path> write(
+      Sizing sizing, OrderList order, String version, ResultsFolder folder) throws IOException {
     Map<String, String> files = new LinkedHashMap<>();
     files.put("size.html", SizePage.of(sizing, order, version).html());
     files.put(KnownResults.SIZE.file(), SizeFiles.json(sizing, order, version));
     files.put("size.csv", SizeFiles.csv(sizing));
     files.put("size-order.csv", SizeFiles.orderCsv(order));
-    return ResultsFolder.write(files, folder);
+    return folder.write(files);
   }
 
   /** Writes what comes of sowing earlier or later. */
-  public static List<Path> write(Shifts shifts, String version, Path folder) throws IOException {
+  public static List<Path> write(Shifts shifts, String version, ResultsFolder folder)
+      throws IOException {
     Map<String, String> files = new LinkedHashMap<>();
     files.put("shift.html", ShiftPage.of(shifts, version).html());
     files.put(KnownResults.SHIFT.file(), ShiftFiles.json(shifts, version));
     files.put("shift.csv", ShiftFiles.csv(shifts));
-    return ResultsFolder.write(files, folder);
+    return folder.write(files);
   }
 
   /** Writes a better plan: the sowing plan itself, and what changes and why. */
-  public static List<Path> write(Planned planned, String version, Path folder) throws IOException {
+  public static List<Path> write(Planned planned, String version, ResultsFolder folder)
+      throws IOException {
     Map<String, String> files = new LinkedHashMap<>();
     files.put("plan.html", PlanPage.of(planned, version).html());
     files.put("sowings.csv", PlanFiles.sowings(planned));
     files.put(KnownResults.PLAN.file(), PlanFiles.json(planned, version));
     files.put("plan-changes.csv", PlanFiles.changes(planned));
-    return ResultsFolder.write(files, folder);
+    return folder.write(files);
   }
 
   /** At most ten lines of plain text, none wider than 100 columns. */

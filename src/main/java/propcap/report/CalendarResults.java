@@ -24,7 +24,7 @@ public final class CalendarResults {
   private CalendarResults() {}
 
   /**
-   * Writes all of it into a folder of results, in one step (see {@link Results#check}).
+   * Writes all of it into a folder of results, or nothing.
    *
    * @param period what it is about: whole weeks and months that it touches
    * @param written the moment, by which a calendar that is imported again tells new from old
@@ -37,7 +37,7 @@ public final class CalendarResults {
       LabelSheet labels,
       Instant written,
       String version,
-      Path folder)
+      ResultsFolder folder)
       throws IOException {
     Map<String, String> files = new LinkedHashMap<>();
     files.put("weeks.html", Templates.fill("weeks.jte", WeekSheets.of(calendar, period, version)));
@@ -49,7 +49,7 @@ public final class CalendarResults {
     files.put("calendar.ics", CalendarFeed.of(calendar, period, written));
     files.put("calendar.csv", CalendarFiles.csv(calendar, period));
     files.put(KnownResults.CALENDAR.file(), CalendarFiles.json(calendar, period, version));
-    return ResultsFolder.write(files, folder);
+    return folder.write(files);
   }
 
   /** At most ten lines of plain text, none wider than 100 columns. */

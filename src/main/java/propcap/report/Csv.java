@@ -12,10 +12,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.LongStream;
 import org.jspecify.annotations.Nullable;
+import propcap.disk.TableCell;
 import propcap.study.Difference;
 import propcap.study.Stat;
 
-/** A table for a spreadsheet, row by row: numbers to four decimals. */
+/** A table for a spreadsheet, row by row: numbers to four decimals, and no name a formula. */
 final class Csv {
   private static final int DECIMALS = 4;
 
@@ -76,7 +77,7 @@ final class Csv {
   final void row(List<String>... parts) {
     List<String> row = new ArrayList<>();
     for (List<String> part : parts) {
-      row.addAll(part);
+      part.forEach(cell -> row.add(TableCell.harmless(cell)));
     }
     rows.add(row);
   }

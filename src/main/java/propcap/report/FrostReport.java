@@ -12,14 +12,14 @@ public final class FrostReport {
   private FrostReport() {}
 
   /**
-   * Writes the page and the tables into a folder of results in one step.
+   * Writes the page and the tables into a folder of results.
    *
    * @param record the weather record's name
    * @param cropList the crop list's name
    * @return the files written, the page first
    */
   public static List<Path> write(
-      FrostTable table, String record, String cropList, String version, Path folder)
+      FrostTable table, String record, String cropList, String version, ResultsFolder folder)
       throws IOException {
     FrostFiles texts = new FrostFiles(table);
     Map<String, String> files = new LinkedHashMap<>();
@@ -28,7 +28,7 @@ public final class FrostReport {
     files.put("frost.csv", texts.datesCsv());
     files.put("frost-days.csv", texts.dailyCsv());
     files.put("frost-releases.csv", texts.releasesCsv());
-    return ResultsFolder.write(files, folder);
+    return folder.write(files);
   }
 
   /** At most ten lines of plain text, none wider than 100 columns. */

@@ -10,9 +10,8 @@ import propcap.evidence.GerminationFit;
 import propcap.evidence.GerminationReport;
 
 /**
- * What germination tests tell: a page, a file for other programs and a table for a spreadsheet, put
- * into a folder of results in one step (see {@link Results#check}); and the few lines that a
- * terminal shows.
+ * What germination tests tell: a page, a file for other programs and a table for a spreadsheet, all
+ * of them in a {@link ResultsFolder} or none; and the few lines that a terminal shows.
  */
 public final class GerminationAnswers {
   private GerminationAnswers() {}
@@ -25,7 +24,11 @@ public final class GerminationAnswers {
    * @return the files written, the page first
    */
   public static List<Path> write(
-      GerminationFit fit, List<CropEntry> entries, String counts, String version, Path folder)
+      GerminationFit fit,
+      List<CropEntry> entries,
+      String counts,
+      String version,
+      ResultsFolder folder)
       throws IOException {
     Map<String, String> files = new LinkedHashMap<>();
     files.put("germination-fit.html", GerminationFitPage.of(fit, entries, counts, version).html());
@@ -33,18 +36,19 @@ public final class GerminationAnswers {
         KnownResults.GERMINATION_FIT.file(),
         GerminationFitFiles.json(fit, entries, counts, version));
     files.put("germination-fit.csv", GerminationFitFiles.csv(fit));
-    return ResultsFolder.write(files, folder);
+    return folder.write(files);
   }
 
   /** Writes a test as a seed laboratory reports it. */
   public static List<Path> write(
-      GerminationReport report, String counts, String version, Path folder) throws IOException {
+      GerminationReport report, String counts, String version, ResultsFolder folder)
+      throws IOException {
     Map<String, String> files = new LinkedHashMap<>();
     files.put("germination.html", GerminationReportPage.of(report, counts, version).html());
     files.put(
         KnownResults.GERMINATION.file(), GerminationReportFiles.json(report, counts, version));
     files.put("germination.csv", GerminationReportFiles.csv(report));
-    return ResultsFolder.write(files, folder);
+    return folder.write(files);
   }
 
   /** At most ten lines of plain text, none wider than 100 columns. */

@@ -13,18 +13,18 @@ public final class OrderResults {
   private OrderResults() {}
 
   /**
-   * Writes all of it into a folder of results, in one step (see {@link Results#check}).
+   * Writes all of it into a folder of results, or nothing.
    *
    * @return the files written, the page first
    * @throws IllegalArgumentException where a number is not finite
    */
-  public static List<Path> write(Supplies supplies, String version, Path folder)
+  public static List<Path> write(Supplies supplies, String version, ResultsFolder folder)
       throws IOException {
     Map<String, String> files = new LinkedHashMap<>();
     files.put("order.html", OrderPage.of(supplies, version).html());
     files.put("order.csv", OrderFiles.csv(supplies));
     files.put(KnownResults.ORDER.file(), OrderFiles.json(supplies, version));
-    return ResultsFolder.write(files, folder);
+    return folder.write(files);
   }
 
   /** At most ten lines of plain text, none wider than 100 columns. */

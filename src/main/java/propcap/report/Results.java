@@ -12,25 +12,15 @@ public final class Results {
   private Results() {}
 
   /**
-   * Refuses a folder in which results must not be written, before any work is done.
-   *
-   * @throws IOException saying why
-   */
-  public static void check(Path folder) throws IOException {
-    ResultsFolder.at(folder);
-  }
-
-  /**
-   * Writes the report, the summary and the tables. Older results in that folder are replaced in one
-   * step, and stay whole if anything fails before it.
+   * Writes the report, the summary and the tables in the place of older ones, which stay whole if
+   * anything fails before.
    *
    * @param version of this program, shown in the report and the summary
-   * @param folder made if there is none
    * @return the files written, the report first
-   * @throws IOException also where the folder holds something else than results
+   * @throws IOException where they cannot be written, saying why
    * @throws IllegalArgumentException where a number of the forecast is not finite
    */
-  public static List<Path> write(Forecast forecast, String version, Path folder)
+  public static List<Path> write(Forecast forecast, String version, ResultsFolder folder)
       throws IOException {
     Map<String, String> files = new LinkedHashMap<>();
     files.put("report.html", ReportPage.html(forecast, version));
@@ -40,6 +30,6 @@ public final class Results {
     files.put("losses.csv", Tables.losses(forecast));
     files.put("hands.csv", Tables.hands(forecast));
     files.put("seasons.csv", Tables.seasons(forecast));
-    return ResultsFolder.write(files, folder);
+    return folder.write(files);
   }
 }

@@ -1,140 +1,200 @@
 package propcap.report;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.util.Comparator;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Stream;
+import java.util.Optional;
+import java.util.Set;
+import propcap.disk.CannotWriteException;
+import propcap.disk.FileSet;
+import propcap.disk.WholeFile;
 
 /**
- * The folder in which results lie. New results are written beside it and moved in at once, so that
- * nobody ever finds half of them there.
+ * The folder in which results lie, kept from others while they are worked out. The files of an
+ * answer are replaced together; what else lies there is left alone.
  */
-final class ResultsFolder {
+public final class ResultsFolder implements AutoCloseable {
+  private static final String ELSEWHERE = "take another folder with --out";
+
+  private static final String NOT_OURS = "this is none of Propcap's making";
+
   private final Path folder;
-  private final Path parent;
+  private final KnownResults answer;
+  private final String source;
+  private final FileSet files;
 
-  private ResultsFolder(Path folder, Path parent) {
+  private ResultsFolder(Path folder, KnownResults answer, String source, FileSet files) {
     this.folder = folder;
-    this.parent = parent;
-  }
-
-  /** Refuses a place where results must not be written, before any work is done. */
-  static ResultsFolder at(Path given) throws IOException {
-    Path folder = Files.exists(given) ? given.toRealPath() : given.toAbsolutePath().normalize();
-    Path parent = folder.getParent();
-    if (parent == null) {
-      throw new IOException("results need a folder of their own, not " + folder);
-    }
-    if (Files.exists(folder, LinkOption.NOFOLLOW_LINKS)) {
-      if (!Files.isDirectory(folder)) {
-        throw new IOException("results need a folder, but this is a file: " + given);
-      }
-      if (!contents(folder).isEmpty() && !KnownResults.areIn(folder)) {
-        throw new IOException(
-            "this folder is not empty and holds no results that could be replaced: " + given);
-      }
-    }
-    return new ResultsFolder(folder, parent);
+    this.answer = answer;
+    this.source = source;
+    this.files = files;
   }
 
   /**
-   * Puts these files, by name, in the place of a folder's older ones, or refuses the folder.
+   * Who asks for a folder.
    *
-   * @return where they are now, in the order given
+   * @param source the file of the scenario or record that the results are of
+   * @param doing such as {@code propcap run spring.yaml}: others are told who keep out
+   * @param isNamed whether the grower has named the folder; then results of another scenario may be
+   *     replaced there
    */
-  static List<Path> write(Map<String, String> files, Path folder) throws IOException {
-    ResultsFolder.at(folder).replaceWith(files);
-    return files.keySet().stream().map(folder::resolve).toList();
-  }
+  public record Asker(Path source, String doing, boolean isNamed) {}
 
   /**
-   * Puts these files, by name, in the place of the older ones. What else lies in the folder is
-   * kept.
+   * Opens a folder, before any work is done. Others can't write there until it is closed.
+   *
+   * @param folder made if there is none
+   * @param answer what is to be written there
+   * @throws CannotWriteException where it must not or cannot be written there, saying why
    */
-  void replaceWith(Map<String, String> files) throws IOException {
-    Files.createDirectories(parent);
-    Path fresh = newSibling("new");
+  public static ResultsFolder open(Path folder, KnownResults answer, Asker asker)
+      throws IOException {
     try {
-      for (Map.Entry<String, String> file : files.entrySet()) {
-        Files.writeString(fresh.resolve(file.getKey()), file.getValue(), StandardCharsets.UTF_8);
-      }
-      moveIn(fresh, files);
-    } finally {
-      delete(fresh);
-    }
-  }
-
-  private void moveIn(Path fresh, Map<String, String> files) throws IOException {
-    if (!Files.exists(folder)) {
-      move(fresh, folder);
-      return;
-    }
-    Path aside = newSibling("old");
-    Path old = aside.resolve("results");
-    try {
-      move(folder, old);
+      FileSet files = FileSet.open(folder, asker.doing());
       try {
-        move(fresh, folder);
+        String source = reached(folder, asker.source());
+        ResultsFolder results = new ResultsFolder(folder, answer, source, files);
+        if (!asker.isNamed()) {
+          results.requireSameSource(asker.source());
+        }
+        results.requireFree();
+        return results;
       } catch (IOException | RuntimeException e) {
-        move(old, folder);
+        files.close();
         throw e;
       }
-      for (Path other : contents(old)) {
-        if (!files.containsKey(other.getFileName().toString())) {
-          move(other, folder.resolve(other.getFileName()));
-        }
-      }
-      delete(old);
-    } finally {
-      // Only when it is empty: what could not be put back must not be lost.
-      if (contents(aside).isEmpty()) {
-        delete(aside);
-      }
+    } catch (CannotWriteException e) {
+      throw e.or(ELSEWHERE);
     }
+  }
+
+  /** Finishes what a program was at that was killed while it wrote in one of these folders. */
+  public static void finishIn(Path parent) {
+    try (DirectoryStream<Path> folders = Files.newDirectoryStream(parent, FileSet::isUnfinished)) {
+      for (Path folder : folders) {
+        finish(folder);
+      }
+    } catch (IOException e) {
+      // There are no results yet.
+    }
+  }
+
+  private static void finish(Path folder) {
+    try {
+      FileSet.open(folder, "another run of Propcap").close();
+    } catch (IOException e) {
+      // Whoever writes there next is told why.
+    }
+  }
+
+  /** A file as it is reached from the folder, so that both may be moved together. */
+  private static String reached(Path folder, Path source) throws IOException {
+    Path whole = source.toAbsolutePath().normalize();
+    Path above = Optional.ofNullable(whole.getParent()).orElse(whole);
+    Path file = Files.exists(above) ? above.toRealPath().resolve(whole.getFileName()) : whole;
+    return folder.toRealPath().relativize(file).toString().replace('\n', ' ');
+  }
+
+  /** Two scenarios of one name in different folders would have their results in the same one. */
+  private void requireSameSource(Path asking) throws CannotWriteException {
+    Optional<WrittenRecord> old = WrittenRecord.read(folder, answer);
+    if (old.isPresent() && !old.get().source().equals(source)) {
+      throw new CannotWriteException(
+          folder,
+          "this holds the results of "
+              + folder.resolve(old.get().source()).normalize()
+              + ", not of "
+              + asking,
+          "name this folder with --out to replace them");
+    }
+  }
+
+  /** Refuses to replace what is not this answer's. */
+  private void requireFree() throws IOException {
+    for (String name : answer.files()) {
+      Path file = folder.resolve(name);
+      if (!Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
+        continue;
+      }
+      Optional<String> trouble =
+          Files.isDirectory(file)
+              ? Optional.of("this folder is in the way of a file")
+              : otherWith(name)
+                  .map(other -> "this is part of another answer, with " + other.file())
+                  .or(() -> isOurs(name) ? Optional.empty() : Optional.of(NOT_OURS));
+      if (trouble.isPresent()) {
+        throw new CannotWriteException(file, trouble.get(), "move it elsewhere");
+      }
+      WholeFile.check(file);
+    }
+  }
+
+  /** Known by the record of what was written, or, where there is none, by the answer itself. */
+  private boolean isOurs(String name) {
+    return WrittenRecord.read(folder, answer)
+        .map(old -> old.marks().containsKey(name))
+        .orElseGet(() -> answer.isIn(folder));
+  }
+
+  /** The other answer in the folder that has a file of this name. */
+  private Optional<KnownResults> otherWith(String name) {
+    return Arrays.stream(KnownResults.values())
+        .filter(other -> other != answer && other.files().contains(name))
+        .filter(other -> WrittenRecord.read(folder, other).isPresent())
+        .findFirst();
   }
 
   /**
-   * A folder of our own beside the results, on the same file system, so that a move is one step.
+   * Puts an answer's files in the place of its older ones. One that the grower has changed is kept
+   * as {@code .bak}.
+   *
+   * @param texts by name
+   * @return the files, in the order given, and after them the copies kept
    */
-  private Path newSibling(String what) throws IOException {
-    for (int n = 1; ; n++) {
-      Path sibling = parent.resolve("." + folder.getFileName() + "." + what + n);
-      try {
-        return Files.createDirectory(sibling);
-      } catch (FileAlreadyExistsException e) {
-        // Another run's, or left by a crash: not ours to touch.
+  List<Path> write(Map<String, String> texts) throws IOException {
+    if (!texts.keySet().equals(Set.copyOf(answer.files()))) {
+      throw new IllegalStateException(answer + " has other files than " + texts.keySet());
+    }
+    try {
+      requireFree();
+      return replace(texts);
+    } catch (CannotWriteException e) {
+      throw e.or(ELSEWHERE);
+    }
+  }
+
+  private List<Path> replace(Map<String, String> texts) throws IOException {
+    Map<Path, String> all = new LinkedHashMap<>();
+    texts.forEach((name, text) -> all.put(folder.resolve(name), text));
+    List<Path> told = new ArrayList<>(all.keySet());
+    List<Path> outdated = new ArrayList<>();
+    WrittenRecord fresh = WrittenRecord.of(source, texts);
+    Optional<WrittenRecord> old = WrittenRecord.read(folder, answer);
+    for (String name : old.map(WrittenRecord::names).orElse(List.of())) {
+      Path file = folder.resolve(name);
+      boolean isThere = Files.isRegularFile(file);
+      if (isThere && old.get().isOther(name, file) && fresh.isOther(name, file)) {
+        told.add(WholeFile.keep(file));
+      }
+      if (!texts.containsKey(name)) {
+        outdated.add(file);
       }
     }
+    all.put(WrittenRecord.file(folder, answer), fresh.text());
+    files.write(all, outdated);
+    return told;
   }
 
-  private static void move(Path from, Path to) throws IOException {
-    Files.move(from, to, StandardCopyOption.ATOMIC_MOVE);
-  }
-
-  private static List<Path> contents(Path folder) throws IOException {
-    try (Stream<Path> entries = Files.list(folder)) {
-      return entries.sorted().toList();
-    }
-  }
-
-  private static void delete(Path folder) throws IOException {
-    if (!Files.exists(folder, LinkOption.NOFOLLOW_LINKS)) {
-      return;
-    }
-    try (Stream<Path> entries = Files.walk(folder)) {
-      for (Path entry : entries.sorted(Comparator.reverseOrder()).toList()) {
-        Files.delete(entry);
-      }
-    } catch (UncheckedIOException e) {
-      throw e.getCause();
-    }
+  /** Lets others write there. */
+  @Override
+  public void close() throws IOException {
+    files.close();
   }
 }

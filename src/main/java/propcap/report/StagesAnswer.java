@@ -19,14 +19,15 @@ public final class StagesAnswer {
    *
    * @throws IllegalArgumentException where a number is not finite
    */
-  public static List<Path> write(Stages stages, String version, Path folder) throws IOException {
+  public static List<Path> write(Stages stages, String version, ResultsFolder folder)
+      throws IOException {
     Map<String, String> files = new LinkedHashMap<>();
     files.put("stages.html", StagesPage.of(stages, version).html());
     files.put(KnownResults.STAGES.file(), StagesFiles.json(stages, version));
     files.put("stages.csv", StagesFiles.csv(stages));
     files.put("stage-trays.csv", StagesFiles.traysCsv(stages));
     files.put("stages.yaml", String.join("\n", entry(stages)) + "\n");
-    return ResultsFolder.write(files, folder);
+    return folder.write(files);
   }
 
   /** At most ten lines of plain text, none wider than 100 columns. */

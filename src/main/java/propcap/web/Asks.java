@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import propcap.farm.Scenario;
+import propcap.report.ResultsFolder;
 
 /**
  * The questions that were asked, and their answers, until they are saved or others push them out.
@@ -102,7 +103,8 @@ final class Asks {
   /** Writes an answer into the results beside the scenario. */
   List<Path> save(long id, String version) throws IOException, RefusedException {
     Kept kept = kept(id);
-    Path folder = desk.folder().results(kept.scenario(), kept.answer().ending());
-    return kept.answer().saving().into(folder, version);
+    try (ResultsFolder results = desk.folder().open(kept.scenario(), kept.answer().known())) {
+      return kept.answer().saving().into(results, version);
+    }
   }
 }

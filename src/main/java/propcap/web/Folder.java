@@ -14,6 +14,8 @@ import java.util.Map;
 import java.util.UUID;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import propcap.report.KnownResults;
+import propcap.report.ResultsFolder;
 
 /** The scenario's folder: the page writes nothing outside of it. */
 final class Folder {
@@ -61,10 +63,13 @@ final class Folder {
     return root.relativize(file.toAbsolutePath().normalize()).toString().replace('\\', '/');
   }
 
-  /** The folder for the results of a scenario, as the commands name it. */
-  Path results(Path scenario, String ending) throws RefusedException {
-    inside(root.resolve("results"));
-    return inside(root.resolve("results").resolve(stem(scenario) + ending));
+  /** The folder for an answer about a scenario, as the commands name it. */
+  ResultsFolder open(Path scenario, KnownResults answer) throws IOException, RefusedException {
+    Path results = inside(root.resolve("results"));
+    return ResultsFolder.open(
+        inside(results.resolve(stem(scenario) + answer.ending())),
+        answer,
+        new ResultsFolder.Asker(scenario, "the page of " + name(scenario), false));
   }
 
   static String stem(Path file) {

@@ -12,7 +12,9 @@ import org.jspecify.annotations.Nullable;
 import propcap.farm.Scenario;
 import propcap.report.Fragments;
 import propcap.report.Headlines;
+import propcap.report.KnownResults;
 import propcap.report.Results;
+import propcap.report.ResultsFolder;
 import propcap.study.BadQuestionException;
 import propcap.study.Comparing;
 import propcap.study.Comparison;
@@ -179,6 +181,8 @@ final class Outlook {
     if (shown.forecast().seasons() < ALL_SEASONS) {
       throw RefusedException.bad("wait for the whole forecast first");
     }
-    return Results.write(shown.forecast(), version, desk.folder().results(shown.file(), ""));
+    try (ResultsFolder results = desk.folder().open(shown.file(), KnownResults.FORECAST)) {
+      return Results.write(shown.forecast(), version, results);
+    }
   }
 }

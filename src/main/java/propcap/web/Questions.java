@@ -8,6 +8,7 @@ import java.util.function.DoubleConsumer;
 import propcap.farm.Scenario;
 import propcap.report.Answers;
 import propcap.report.Fragments;
+import propcap.report.KnownResults;
 import propcap.study.BadQuestionException;
 import propcap.study.Bottlenecking;
 import propcap.study.Budget;
@@ -78,7 +79,7 @@ final class Questions {
       return new Answer(
           Answers.headlines(answer),
           Fragments.of(answer),
-          "-compare",
+          KnownResults.COMPARISON,
           (folder, version) -> Answers.write(answer, version, folder));
     };
   }
@@ -90,7 +91,7 @@ final class Questions {
       return new Answer(
           Answers.headlines(answer),
           Fragments.of(answer),
-          "-bottleneck",
+          KnownResults.BOTTLENECK,
           (folder, version) -> Answers.write(answer, version, folder));
     };
   }
@@ -113,7 +114,7 @@ final class Questions {
       return new Answer(
           Answers.headlines(answer, order),
           Fragments.of(answer, order),
-          "-size",
+          KnownResults.SIZE,
           (folder, version) -> Answers.write(answer, order, version, folder));
     };
   }
@@ -132,7 +133,7 @@ final class Questions {
       return new Answer(
           Answers.headlines(answer),
           Fragments.of(answer),
-          "-shift",
+          KnownResults.SHIFT,
           (folder, version) -> Answers.write(answer, version, folder));
     };
   }
@@ -152,7 +153,7 @@ final class Questions {
       return new Answer(
           Answers.headlines(answer),
           Fragments.of(answer),
-          "-plan",
+          KnownResults.PLAN,
           (folder, version) -> Answers.write(answer, version, folder));
     };
   }

@@ -113,16 +113,6 @@ class CommandsTest {
   }
 
   @Test
-  void aFolderOfOtherThingsIsNotReplaced() throws IOException {
-    Files.createDirectory(out);
-    Files.writeString(out.resolve("letter.txt"), "dear");
-    Run run = run();
-    assertThat(run.exitCode()).isEqualTo(2);
-    assertThat(run.err()).contains(out.toString());
-    assertThat(out.resolve("letter.txt")).hasContent("dear");
-  }
-
-  @Test
   void newDoesNotOverwrite() {
     Run again = Run.of("new", farm.toString());
     assertThat(again.exitCode()).isEqualTo(2);

@@ -33,7 +33,7 @@ class WorkCommandsTest {
   private Map<String, String> contents() throws IOException {
     Map<String, String> contents = new TreeMap<>();
     try (Stream<Path> files = Files.list(folder.resolve("out"))) {
-      for (Path file : files.toList()) {
+      for (Path file : files.filter(f -> !f.getFileName().toString().startsWith(".")).toList()) {
         contents.put(file.getFileName().toString(), Files.readString(file));
       }
     }

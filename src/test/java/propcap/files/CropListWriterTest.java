@@ -57,6 +57,11 @@ class CropListWriterTest {
     list = Files.writeString(folder.resolve("crops.yaml"), LIST);
   }
 
+  private static Path change(Path list, Map<String, Map<String, Map<String, String>>> values)
+      throws FaultsException, IOException {
+    return CropListWriter.of(list, values).write();
+  }
+
   private static Map<String, String> of(String... keysAndValues) {
     Map<String, String> map = new LinkedHashMap<>();
     for (int i = 0; i < keysAndValues.length; i += 2) {
@@ -73,7 +78,7 @@ class CropListWriterTest {
 
   @Test
   void onlyTheValuesChangeInAListOnOneLine() throws Exception {
-    CropListWriter.change(list, Map.of("zinnia", test("8.3 C")));
+    change(list, Map.of("zinnia", test("8.3 C")));
     assertThat(list)
         .hasContent(
             LIST.replace("{rate: 86 %,   # by", "{rate: 91.5 %,   # by")
@@ -90,7 +95,7 @@ class CropListWriterTest {
 
   @Test
   void onlyTheValuesChangeInAListOfManyLines() throws Exception {
-    CropListWriter.change(list, Map.of("sweet pea", test("3 C")));
+    change(list, Map.of("sweet pea", test("3 C")));
     assertThat(list)
         .hasContent(
             LIST.replace(
@@ -106,8 +111,7 @@ class CropListWriterTest {
 
   @Test
   void severalCropsChangeAtOnceWithOneCopy() throws Exception {
-    Path backup =
-        CropListWriter.change(list, Map.of("zinnia", test("8 C"), "sweet pea", test("3 C")));
+    Path backup = change(list, Map.of("zinnia", test("8 C"), "sweet pea", test("3 C")));
     assertThat(backup).hasFileName("crops.yaml.bak").hasContent(LIST);
     assertThat(CropBook.read(list).crops().values())
         .allMatch(crop -> crop.germination().rate() == 0.915);
@@ -115,9 +119,9 @@ class CropListWriterTest {
 
   @Test
   void anEarlierCopyIsNotOverwritten() throws Exception {
-    CropListWriter.change(list, Map.of("zinnia", test("8 C")));
+    change(list, Map.of("zinnia", test("8 C")));
     String once = Files.readString(list);
-    Path second = CropListWriter.change(list, Map.of("zinnia", test("7 C")));
+    Path second = change(list, Map.of("zinnia", test("7 C")));
     assertThat(folder.resolve("crops.yaml.bak")).hasContent(LIST);
     assertThat(second).hasFileName("crops.yaml.bak2").hasContent(once);
   }
@@ -127,8 +131,7 @@ class CropListWriterTest {
   void valuesThatDoNotGoWithTheListAreRefused() throws Exception {
     FaultsException e =
         catchThrowableOfType(
-            FaultsException.class,
-            () -> CropListWriter.change(list, Map.of("zinnia", test("27 C"))));
+            FaultsException.class, () -> change(list, Map.of("zinnia", test("27 C"))));
     assertThat(e.faults()).isNotEmpty().allMatch(f -> f.file().equals(list));
     assertOnlyTheList();
   }
@@ -137,7 +140,7 @@ class CropListWriterTest {
   void aCropThatTheListLacksIsRefused() throws Exception {
     FaultsException e =
         catchThrowableOfType(
-            FaultsException.class, () -> CropListWriter.change(list, Map.of("zinia", test("8 C"))));
+            FaultsException.class, () -> change(list, Map.of("zinia", test("8 C"))));
     assertThat(e.getMessage()).contains("no crop 'zinia'").contains("did you mean zinnia?");
     assertOnlyTheList();
   }
@@ -147,8 +150,7 @@ class CropListWriterTest {
     Files.writeString(list, LIST.replace("cells: 50", "cells: many"));
     assertThat(
             catchThrowableOfType(
-                    FaultsException.class,
-                    () -> CropListWriter.change(list, Map.of("zinnia", test("8 C"))))
+                    FaultsException.class, () -> change(list, Map.of("zinnia", test("8 C"))))
                 .faults())
         .hasSize(1);
   }
@@ -156,7 +158,7 @@ class CropListWriterTest {
   @Test
   void lineEndsAndTheByteOrderMarkStay() throws Exception {
     Files.writeString(list, "\uFEFF" + LIST.replace("\n", "\r\n"));
-    CropListWriter.change(list, Map.of("zinnia", test("8 C")));
+    change(list, Map.of("zinnia", test("8 C")));
     String changed = Files.readString(list);
     assertThat(changed).startsWith("\uFEFF#").contains("{rate: 91.5 %,   # by the packet\r\n");
     assertThat(changed.replace("\r\n", "")).doesNotContain("\n");

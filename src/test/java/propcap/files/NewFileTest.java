@@ -42,7 +42,7 @@ class NewFileTest {
 
   @Test
   void aFolderIsNoFile() {
-    assertThatThrownBy(() -> NewFile.check(folder, true)).isInstanceOf(FaultsException.class);
+    assertThatThrownBy(() -> NewFile.check(folder, true)).hasMessageContaining("is a folder");
   }
 
   /** 28 F is -2.222 C; a hundredth keeps it a frost of -2.2 C. */

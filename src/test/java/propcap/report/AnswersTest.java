@@ -13,7 +13,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -30,22 +29,22 @@ class AnswersTest {
 
   private static List<Path> writeAll(Path folder) throws IOException {
     return Stream.of(
-            Answers.write(Questions.comparison(), "0.1.0", folder),
-            Answers.write(Questions.bottlenecks(), "0.1.0", folder),
-            Answers.write(Questions.sizing(), Questions.order(), "0.1.0", folder),
-            Answers.write(Questions.shifts(true), "0.1.0", folder))
+            Put.in(
+                folder,
+                KnownResults.COMPARISON,
+                f -> Answers.write(Questions.comparison(), "0.1.0", f)),
+            Put.in(
+                folder,
+                KnownResults.BOTTLENECK,
+                f -> Answers.write(Questions.bottlenecks(), "0.1.0", f)),
+            Put.in(
+                folder,
+                KnownResults.SIZE,
+                f -> Answers.write(Questions.sizing(), Questions.order(), "0.1.0", f)),
+            Put.in(
+                folder, KnownResults.SHIFT, f -> Answers.write(Questions.shifts(true), "0.1.0", f)))
         .flatMap(List::stream)
         .toList();
-  }
-
-  private static Map<String, String> contents(Path folder) throws IOException {
-    Map<String, String> contents = new TreeMap<>();
-    try (Stream<Path> files = Files.list(folder)) {
-      for (Path file : files.toList()) {
-        contents.put(file.getFileName().toString(), Files.readString(file));
-      }
-    }
-    return contents;
   }
 
   private JsonObject json(String file) throws IOException {
@@ -64,7 +63,7 @@ class AnswersTest {
     List<Path> written = writeAll(folder);
     assertThat(written).doesNotHaveDuplicates().allSatisfy(f -> assertThat(f).isNotEmptyFile());
     assertThat(written.get(0)).isEqualTo(folder.resolve("comparison.html"));
-    assertThat(contents(folder))
+    assertThat(Put.contents(folder))
         .containsOnlyKeys(
             "comparison.html",
             "comparison.json",
@@ -86,24 +85,28 @@ class AnswersTest {
   @Test
   void theSameAnswersGiveTheSameBytes() throws IOException {
     writeAll(folder);
-    Map<String, String> first = contents(folder);
+    Map<String, String> first = Put.contents(folder);
     writeAll(folder);
-    assertThat(contents(folder)).isEqualTo(first);
+    assertThat(Put.contents(folder)).isEqualTo(first);
   }
 
   @Test
   void aForecastAndAnAnswerMayShareAFolder() throws IOException {
-    Results.write(Forecasts.spring(), "0.1.0", folder);
-    Answers.write(Questions.noBottleneck(), "0.1.0", folder);
-    Results.write(Forecasts.bare(), "0.1.0", folder);
-    assertThat(contents(folder)).containsKeys("report.html", "bottleneck.html");
+    Put.in(folder, KnownResults.FORECAST, f -> Results.write(Forecasts.spring(), "0.1.0", f));
+    Put.in(
+        folder, KnownResults.BOTTLENECK, f -> Answers.write(Questions.noBottleneck(), "0.1.0", f));
+    Put.in(folder, KnownResults.FORECAST, f -> Results.write(Forecasts.bare(), "0.1.0", f));
+    assertThat(Put.contents(folder)).containsKeys("report.html", "bottleneck.html");
   }
 
   @Test
   void anAnswerOfAnotherKindMakesAFolderOurs() throws IOException {
-    Answers.write(Questions.unshifted(), "0.1.0", folder);
-    Answers.write(Questions.pairs(), Questions.NO_ORDER, "0.1.0", folder);
-    assertThat(contents(folder)).containsKeys("shift.json", "size.json");
+    Put.in(folder, KnownResults.SHIFT, f -> Answers.write(Questions.unshifted(), "0.1.0", f));
+    Put.in(
+        folder,
+        KnownResults.SIZE,
+        f -> Answers.write(Questions.pairs(), Questions.NO_ORDER, "0.1.0", f));
+    assertThat(Put.contents(folder)).containsKeys("shift.json", "size.json");
   }
 
   @Test
@@ -111,26 +114,40 @@ class AnswersTest {
     Files.createDirectories(folder);
     Files.writeString(folder.resolve("size.json"), "{\"size\": 3}");
     assertThatIOException()
-        .isThrownBy(() -> Answers.write(Questions.sizing(), Questions.order(), "0.1.0", folder))
-        .withMessageContaining("holds no results that could be replaced");
-    assertThat(contents(folder)).containsOnlyKeys("size.json");
+        .isThrownBy(
+            () ->
+                Put.in(
+                    folder,
+                    KnownResults.SIZE,
+                    f -> Answers.write(Questions.sizing(), Questions.order(), "0.1.0", f)))
+        .withMessageContaining("size.json: this is none of Propcap's making; move it elsewhere");
+    assertThat(Put.contents(folder)).containsOnlyKeys("size.json");
   }
 
   @Test
   void aNumberThatIsNotFiniteIsRefusedAndTheOldAnswerKept() throws IOException {
-    Answers.write(Questions.plain("a", "b", Questions.d(5, 2)), "0.1.0", folder);
-    Map<String, String> old = contents(folder);
+    Put.in(
+        folder,
+        KnownResults.COMPARISON,
+        f -> Answers.write(Questions.plain("a", "b", Questions.d(5, 2)), "0.1.0", f));
+    Map<String, String> old = Put.contents(folder);
     for (double bad : new double[] {Double.NaN, Double.POSITIVE_INFINITY}) {
       assertThatIllegalArgumentException()
           .isThrownBy(
-              () -> Answers.write(Questions.plain("a", "b", Questions.d(5, bad)), "0.1.0", folder));
+              () ->
+                  Put.in(
+                      folder,
+                      KnownResults.COMPARISON,
+                      f ->
+                          Answers.write(
+                              Questions.plain("a", "b", Questions.d(5, bad)), "0.1.0", f)));
     }
-    assertThat(contents(folder)).isEqualTo(old);
+    assertThat(Put.contents(folder)).isEqualTo(old);
   }
 
   @Test
   void theComparisonHasEveryOutcomeAndInvestment() throws IOException {
-    Answers.write(Questions.comparison(), "0.1.0", folder);
+    Put.in(folder, KnownResults.COMPARISON, f -> Answers.write(Questions.comparison(), "0.1.0", f));
     JsonObject json = json("comparison.json");
     assertThat(json.get("version").getAsString()).isEqualTo("0.1.0");
     assertThat(json.get("currency").getAsString()).isEqualTo("EUR");
@@ -160,7 +177,7 @@ class AnswersTest {
 
   @Test
   void whereNothingIsBoughtTheTableOfMoneyIsAsEmptyAsThePage() throws IOException {
-    Answers.write(Questions.comparison(), "0.1.0", folder);
+    Put.in(folder, KnownResults.COMPARISON, f -> Answers.write(Questions.comparison(), "0.1.0", f));
     NamedCsvRecord none = csv("comparison-money.csv").get(2);
     assertThat(none.getField("gain")).isEqualTo("-1100");
     for (String field :
@@ -179,7 +196,10 @@ class AnswersTest {
 
   @Test
   void sizesOfPlacesWithoutACostHaveNone() throws IOException {
-    Answers.write(Questions.pairs(), Questions.NO_ORDER, "0.1.0", folder);
+    Put.in(
+        folder,
+        KnownResults.SIZE,
+        f -> Answers.write(Questions.pairs(), Questions.NO_ORDER, "0.1.0", f));
     assertThat(csv("size.csv")).allSatisfy(r -> assertThat(r.getField("yearly-cost")).isEmpty());
     assertThat(csv("size.csv").get(0).getField("spaces-in-all")).isEqualTo("40");
     assertThat(
@@ -190,13 +210,17 @@ class AnswersTest {
                 .get("yearlyCost")
                 .isJsonNull())
         .isTrue();
-    Answers.write(Questions.sizing(), Questions.NO_ORDER, "0.1.0", folder);
+    Put.in(
+        folder,
+        KnownResults.SIZE,
+        f -> Answers.write(Questions.sizing(), Questions.NO_ORDER, "0.1.0", f));
     assertThat(csv("size.csv").get(1).getField("yearly-cost")).isEqualTo("658");
   }
 
   @Test
   void theBottleneckHasEveryPlaceAndStep() throws IOException {
-    Answers.write(Questions.bottlenecks(), "0.1.0", folder);
+    Put.in(
+        folder, KnownResults.BOTTLENECK, f -> Answers.write(Questions.bottlenecks(), "0.1.0", f));
     JsonObject json = json("bottleneck.json");
     assertThat(json.getAsJsonArray("worths")).hasSize(5);
     JsonObject house = json.getAsJsonArray("worths").get(0).getAsJsonObject();
@@ -210,17 +234,21 @@ class AnswersTest {
 
   @Test
   void withoutMoneyNothingStandsInItsPlace() throws IOException {
-    Answers.write(Questions.noBottleneck(), "0.1.0", folder);
+    Put.in(
+        folder, KnownResults.BOTTLENECK, f -> Answers.write(Questions.noBottleneck(), "0.1.0", f));
     JsonObject place = json("bottleneck.json").getAsJsonArray("worths").get(0).getAsJsonObject();
     assertThat(place.get("moreMargin").isJsonNull()).isTrue();
     assertThat(csv("bottleneck.csv").get(0).getField("more-margin")).isEmpty();
-    Answers.write(Questions.shifts(false), "0.1.0", folder);
+    Put.in(folder, KnownResults.SHIFT, f -> Answers.write(Questions.shifts(false), "0.1.0", f));
     assertThat(csv("shift.csv").get(0).getField("margin")).isEmpty();
   }
 
   @Test
   void theSizeHasEveryCandidateAndTheOrder() throws IOException {
-    Answers.write(Questions.sizing(), Questions.order(), "0.1.0", folder);
+    Put.in(
+        folder,
+        KnownResults.SIZE,
+        f -> Answers.write(Questions.sizing(), Questions.order(), "0.1.0", f));
     JsonObject json = json("size.json");
     assertThat(json.getAsJsonObject("goal").get("measure").getAsString()).isEqualTo("met");
     assertThat(json.getAsJsonArray("candidates")).hasSize(21);
@@ -239,7 +267,7 @@ class AnswersTest {
 
   @Test
   void theShiftHasEveryGroupAndDay() throws IOException {
-    Answers.write(Questions.shifts(true), "0.1.0", folder);
+    Put.in(folder, KnownResults.SHIFT, f -> Answers.write(Questions.shifts(true), "0.1.0", f));
     JsonObject tomato = json("shift.json").getAsJsonArray("groups").get(0).getAsJsonObject();
     assertThat(tomato.get("best").getAsInt()).isEqualTo(-7);
     assertThat(tomato.getAsJsonArray("points")).hasSize(5);

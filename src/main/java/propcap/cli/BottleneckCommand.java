@@ -16,10 +16,11 @@ import propcap.study.Bottlenecking;
 import propcap.study.Bottlenecks;
 import propcap.study.RunSettings;
 
-/** Which place holds the spring up, and what to buy first? */
+/** Which place holds the spring up, and what helps most? */
 @Command(
     name = "bottleneck",
-    description = "Tries a tenth more and a tenth less of each place, then buys step by step.",
+    description =
+        "Tries a tenth more and a tenth less of each place, then adds what helps most, step by step.",
     mixinStandardHelpOptions = true)
 final class BottleneckCommand implements Callable<Integer> {
   @Parameters(paramLabel = "SCENARIO", description = "The scenario's file.")

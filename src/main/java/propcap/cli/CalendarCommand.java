@@ -92,7 +92,8 @@ final class CalendarCommand implements Callable<Integer> {
       return Told.of(
           spec,
           CalendarResults.headlines(calendar, period),
-          CalendarResults.write(calendar, period, labels, Propcap.now(spec), Propcap.Version.text(), folder));
+          CalendarResults.write(
+              calendar, period, labels, Propcap.now(spec), Propcap.Version.text(), folder));
     }
   }
 

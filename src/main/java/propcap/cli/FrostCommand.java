@@ -81,9 +81,8 @@ final class FrostCommand implements Callable<Integer> {
     Season season = season();
     Together files = new Together();
     Map<String, Crop> list = files.read(this::cropList).orElse(Map.of());
-    List<WeatherYear> years = files
-            .read(() -> WeatherFile.read(file, season, Scenarios.doubted(spec)))
-            .orElse(List.of());
+    List<WeatherYear> years =
+        files.read(() -> WeatherFile.read(file, season, Scenarios.doubted(spec))).orElse(List.of());
     files.check();
     List<Double> all =
         Stream.of(FrostTable.THRESHOLDS_C, thresholds, List.of(frostAtC))

@@ -56,7 +56,9 @@ final class RunCommand implements Callable<Integer> {
               (settings, progress) -> Forecasting.forecast(scenario, settings, progress));
       int told =
           Told.of(
-              spec, Headlines.of(forecast), Results.write(forecast, Propcap.Version.text(), folder));
+              spec,
+              Headlines.of(forecast),
+              Results.write(forecast, Propcap.Version.text(), folder));
       return isMissed(forecast) ? Propcap.NO : told;
     }
   }

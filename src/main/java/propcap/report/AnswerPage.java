@@ -1,6 +1,7 @@
 package propcap.report;
 
 import java.util.List;
+import propcap.study.Difference;
 
 /** The page of an answer to a question, as text and charts that its template only has to set. */
 public record AnswerPage(
@@ -28,6 +29,14 @@ public record AnswerPage(
               + " interval that spans 0 tells neither a gain nor a loss, and no such word is said of"
               + " it here. It says nothing of whether the crop list, the plan and the weather record"
               + " are right.");
+
+  static final Term FEW_SPRINGS =
+      new Term(
+          "In 6 springs",
+          "and no ± stands where fewer than "
+              + Difference.TOLD_FROM
+              + " springs differ at all: so few do not tell what the difference comes to, for one"
+              + " rare spring that was not tried may outweigh them.");
 
   static final Term MONEY =
       new Term(

@@ -36,7 +36,7 @@ public final class Answers {
     return folder.write(files);
   }
 
-  /** Writes what a little more of each place is worth. */
+  /** Writes what a little more or less of each place brings. */
   public static List<Path> write(Bottlenecks bottlenecks, String version, ResultsFolder folder)
       throws IOException {
     Map<String, String> files = new LinkedHashMap<>();
@@ -130,8 +130,8 @@ public final class Answers {
   /** At most ten lines of plain text, none wider than 100 columns. */
   public static List<String> headlines(Bottlenecks bottlenecks) {
     BottlenecksWords words = new BottlenecksWords(bottlenecks);
-    Lines lines = new Lines().add(words.verdict()).add(words.plan());
-    words.warnings().forEach(lines::add);
+    Lines lines = new Lines().add(words.verdict()).add(new StairWords(bottlenecks).plan());
+    words.findings().forEach(lines::add);
     return lines.endingWith(
         bottlenecks.scenario().name()
             + run(bottlenecks.seasons(), " of each trial", bottlenecks.settings()));

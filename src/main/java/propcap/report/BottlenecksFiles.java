@@ -1,16 +1,20 @@
 package propcap.report;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import propcap.farm.Place;
 import propcap.farm.Step;
 import propcap.study.Bottlenecks;
+import propcap.study.Bottlenecks.Trial;
 import propcap.study.Bottlenecks.Worth;
 import propcap.study.Capacity;
+import propcap.study.Comparison;
 import propcap.study.Difference;
 
-/** What a little more of each place is worth, for other programs and for a spreadsheet. */
+/** What a little more or less of each place brings, for other programs and for a spreadsheet. */
 final class BottlenecksFiles {
   private BottlenecksFiles() {}
 
@@ -24,8 +28,10 @@ final class BottlenecksFiles {
             .put("seed", answer.settings().seed())
             .put("confidence", answer.confidence());
     Money.of(answer.scenario()).ifPresent(m -> json.put("currency", m.currency()));
-    return json.put("verdict", words.verdict())
-        .put("plan", words.plan())
+    return json.put("intervals", answer.intervals())
+        .put("verdict", words.verdict())
+        .put("plan", new StairWords(answer).plan())
+        .put("findings", Json.texts(words.findings()))
         .put("onTime", answer.onTime())
         .put("worths", Json.each(answer.worths(), BottlenecksFiles::worth))
         .put("steps", Json.each(answer.steps(), BottlenecksFiles::step))
@@ -39,16 +45,22 @@ final class BottlenecksFiles {
         waiting.put(step.word(), worth.moreWaiting().get(step.ordinal()));
       }
     }
-    Json json = new Json().put("place", worth.place().name());
-    return size(json, worth.place())
-        .put("spaces", worth.spaces())
-        .put("plantsPerSpaceMore", worth.plantsPerSpaceMore())
-        .put("plantsPerSpaceLess", worth.plantsPerSpaceLess())
-        .put("moreOnTime", worth.moreOnTime())
-        .put("lessOnTime", worth.lessOnTime())
-        .put("moreMargin", worth.moreMargin())
-        .put("lessMargin", worth.lessMargin())
+    Trial fewer = worth.fewer();
+    return size(new Json().put("place", worth.place().name()), worth.place())
+        .put("more", trial(worth.more()))
+        .put("fewer", fewer == null ? null : trial(fewer))
         .put("moreWaiting", waiting);
+  }
+
+  private static Json trial(Trial trial) {
+    Comparison.Worth worth = trial.worth();
+    return new Json()
+        .put("spaces", trial.spaces())
+        .put("onTime", trial.onTime())
+        .put("plantsForEach", trial.plantsForEach())
+        .put("margin", trial.margin())
+        .put("pays", ComparisonFiles.word(trial.pays()))
+        .put("worth", worth == null ? null : ComparisonFiles.worth(worth));
   }
 
   private static Json size(Json json, Capacity place) {
@@ -64,25 +76,19 @@ final class BottlenecksFiles {
   }
 
   private static Json step(Bottlenecks.Step step) {
-    return new Json()
+    return trial(step.trial())
         .put("place", step.place().name())
-        .put("spaces", step.spaces())
-        .put("spacesBought", step.spacesBought())
-        .put("gain", step.gain())
-        .put("gainSoFar", step.gainSoFar())
-        .put("margin", step.margin());
+        .put("spacesAdded", step.spacesAdded())
+        .put("gainSoFar", step.gainSoFar());
   }
 
   /** A row for each place: differences of the whole tenth. */
   static String csv(Bottlenecks answer) {
     Csv table = new Csv();
     table.row(
-        List.of("place", "kind", "spaces", "tenth", "plants-per-space-more"),
-        List.of("plants-per-space-less"),
-        Csv.differenceNames("more-on-time"),
-        Csv.differenceNames("less-on-time"),
-        Csv.differenceNames("more-margin"),
-        Csv.differenceNames("less-margin"),
+        List.of("place", "kind", "spaces"),
+        trialNames("more"),
+        trialNames("fewer"),
         Stream.of(Step.values())
             .flatMap(s -> Csv.differenceNames("more-wait-" + s.word()).stream())
             .toList());
@@ -92,34 +98,60 @@ final class BottlenecksFiles {
         waiting.addAll(Csv.difference(d));
       }
       table.row(
-          List.of(worth.place().name(), kind(worth.place())),
-          Csv.numbers(worth.place().size(), worth.spaces()),
-          Csv.numbers(worth.plantsPerSpaceMore(), worth.plantsPerSpaceLess()),
-          Csv.difference(worth.moreOnTime()),
-          Csv.difference(worth.lessOnTime()),
-          Csv.difference(worth.moreMargin()),
-          Csv.difference(worth.lessMargin()),
+          List.of(worth.place().name(), kind(worth.place()), Csv.number(worth.place().size())),
+          trialFields(worth.more()),
+          trialFields(worth.fewer()),
           waiting);
     }
     return table.text();
+  }
+
+  private static List<String> trialNames(String which) {
+    List<String> names = new ArrayList<>(List.of(which + "-spaces"));
+    names.addAll(Csv.differenceNames(which + "-on-time"));
+    names.add(which + "-plants-for-each");
+    names.addAll(Csv.differenceNames(which + "-margin"));
+    names.addAll(
+        List.of(
+            which + "-pays",
+            which + "-net-present-value",
+            which + "-net-present-value-half-width"));
+    return names;
+  }
+
+  /** As many empty fields where nothing was tried. */
+  private static List<String> trialFields(@Nullable Trial trial) {
+    if (trial == null) {
+      return Collections.nCopies(trialNames("").size(), "");
+    }
+    Comparison.Worth worth = trial.worth();
+    List<String> fields = new ArrayList<>(List.of(Csv.whole(trial.spaces())));
+    fields.addAll(Csv.difference(trial.onTime()));
+    fields.add(Csv.number(trial.plantsForEach()));
+    fields.addAll(Csv.difference(trial.margin()));
+    fields.add(ComparisonFiles.word(trial.pays()));
+    fields.addAll(
+        worth == null
+            ? List.of("", "")
+            : Csv.numbers(worth.netPresentValue(), worth.netPresentValueHalfWidth()));
+    return fields;
   }
 
   /** A row for each step of the stair. */
   static String stepsCsv(Bottlenecks answer) {
     Csv table = new Csv();
     table.row(
-        List.of("step", "place", "spaces", "spaces-bought"),
-        Csv.differenceNames("gain"),
-        Csv.differenceNames("gain-so-far"),
-        Csv.differenceNames("margin"));
+        List.of("step", "place"),
+        trialNames("step"),
+        List.of("spaces-added"),
+        Csv.differenceNames("gain-so-far"));
     for (int s = 0; s < answer.steps().size(); s++) {
       Bottlenecks.Step step = answer.steps().get(s);
       table.row(
           List.of(Csv.whole(s + 1L), step.place().name()),
-          Csv.wholes(step.spaces(), step.spacesBought()),
-          Csv.difference(step.gain()),
-          Csv.difference(step.gainSoFar()),
-          Csv.difference(step.margin()));
+          trialFields(step.trial()),
+          List.of(Csv.whole(step.spacesAdded())),
+          Csv.difference(step.gainSoFar()));
     }
     return table.text();
   }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import propcap.farm.Place;
 import propcap.report.DifferencesChart.Interval;
@@ -14,11 +13,16 @@ import propcap.report.Sheet.Cell;
 import propcap.report.Sheet.Column;
 import propcap.report.Sheet.Row;
 import propcap.study.Bottlenecks;
+import propcap.study.Bottlenecks.Trial;
 import propcap.study.Bottlenecks.Worth;
+import propcap.study.Comparison;
+import propcap.study.Comparison.Pays;
 import propcap.study.Difference;
 
-/** The page of what a little more of each place is worth, and of what to buy in which order. */
+/** The page of what a little more or less of each place brings, and what helps step by step. */
 final class BottlenecksPage {
+  private static final Cell NONE = Cell.of("–");
+
   private final Bottlenecks answer;
   private final BottlenecksWords words;
   private final Optional<Money> money;
@@ -42,21 +46,36 @@ final class BottlenecksPage {
                 answer.settings()));
     facts.add(
         new Fact("As things are", Words.estimate(answer.onTime()) + " plants on time a spring"));
+    return new AnswerPage(
+        answer.scenario().name(),
+        "What a little more, or less, of each place brings",
+        facts,
+        version,
+        List.of(worths(), stair()),
+        reading());
+  }
+
+  private List<AnswerPage.Term> reading() {
     List<AnswerPage.Term> reading = new ArrayList<>();
     reading.add(AnswerPage.SPRING);
     reading.add(AnswerPage.PLUS_MINUS);
     reading.add(
         new AnswerPage.Term(
             "Intervals",
-            "of one table hold together with "
+            "hold together with "
                 + Words.given(answer.confidence())
-                + " confidence. After the plants as things are, ± is half a 95 % interval of its"
-                + " own."));
+                + " confidence, all "
+                + answer.intervals()
+                + " of this answer: those of both tables, of every column and of every place that a"
+                + " step could have taken (Bonferroni). After the plants as things are, ± is half a"
+                + " 95 % interval of its own."));
+    reading.add(AnswerPage.FEW_SPRINGS);
     reading.add(
         new AnswerPage.Term(
-            "A space",
-            "is room for a tray. The worth of one is that of a tenth more, or less, of its place,"
-                + " shared out over the spaces of that tenth."));
+            "More and fewer",
+            "are a tenth of a place, at least one space, and are told as they were tried. For each"
+                + " is the same shared out over them: where a tenth is several spaces, one alone may"
+                + " bring more, or nothing."));
     reading.add(
         new AnswerPage.Term(
             "Holds up",
@@ -70,14 +89,14 @@ final class BottlenecksPage {
     }
     if (money.isPresent()) {
       reading.add(AnswerPage.MONEY);
+      reading.add(
+          new AnswerPage.Term(
+              "To buy",
+              "is said only of what clearly pays: the net present value of a tenth more lies above 0"
+                  + " with its interval. Its price is its share, by the spaces, of what its place"
+                  + " costs; upkeep is taken to stay as it is."));
     }
-    return new AnswerPage(
-        answer.scenario().name(),
-        "What a little more of each place is worth",
-        facts,
-        version,
-        List.of(worths(), stair()),
-        reading);
+    return reading;
   }
 
   private Part worths() {
@@ -85,71 +104,79 @@ final class BottlenecksPage {
         "worth",
         "Which place holds up the spring?",
         List.of(words.verdict()),
-        words.warnings(),
+        words.findings(),
         List.of(
             new Figure(
-                "Plants on time for each space.",
-                "Marks are means of a tenth of the place, whiskers their intervals; one that"
-                    + " crosses the line at 0 tells neither more nor less."
-                    + (words.withHands()
-                        ? " An hour a day is no space: hands are in the table alone."
-                        : ""),
+                "Plants on time, a tenth more and a tenth fewer.",
+                "Beside each place is how many spaces were tried. Marks are means, whiskers their"
+                    + " intervals; one that crosses the line at 0 tells neither more nor less.",
                 DifferencesChart.of(
-                    places().map(w -> w.place().name()).toList(),
+                    answer.worths().stream().map(BottlenecksPage::label).toList(),
                     List.of(
-                        new Strand("one space more", intervals(Worth::moreOnTime)),
-                        new Strand("one space less", intervals(Worth::lessOnTime))),
+                        new Strand("a tenth more", intervals(Worth::more)),
+                        new Strand("a tenth fewer", intervals(Worth::fewer))),
                     "plants on time a spring",
                     "worth",
-                    "Plants on time for each space more or less, by place."))),
+                    "Plants on time with a tenth more or fewer spaces, by place."))),
         List.of(
             new Sheet(
-                "Places, the worth of a space first.",
-                "What is clearly more or less is bold.",
+                "Places, the most plants by the space first.",
+                "What is clearly more or less is bold. Below it: shared out over the spaces tried.",
                 columns(),
                 answer.worths().stream().map(this::row).toList())));
   }
 
-  private List<@Nullable Interval> intervals(Function<Worth, Difference> which) {
-    List<@Nullable Interval> intervals = new ArrayList<>();
-    places()
-        .forEach(
-            worth -> {
-              Difference d = which.apply(worth);
-              double spaces = worth.spaces();
-              intervals.add(new Interval(d.mean() / spaces, d.halfWidth() / spaces));
-            });
-    return intervals;
+  private static String label(Worth worth) {
+    return worth.place().name()
+        + ", "
+        + Words.count(worth.more().spaces())
+        + (worth.place().isHands() ? " h" : "");
   }
 
-  /** What is worth something by the space. */
-  private Stream<Worth> places() {
-    return answer.worths().stream().filter(w -> !w.place().isHands());
+  private List<@Nullable Interval> intervals(Function<Worth, @Nullable Trial> which) {
+    List<@Nullable Interval> intervals = new ArrayList<>();
+    for (Worth worth : answer.worths()) {
+      Trial trial = which.apply(worth);
+      intervals.add(trial == null ? null : Interval.of(trial.onTime()));
+    }
+    return intervals;
   }
 
   private List<Column> columns() {
     List<Column> columns = new ArrayList<>();
     columns.add(Column.words("Place"));
     columns.add(Column.number("Tenth", "spaces"));
-    columns.add(Column.number("A space more", "plants a spring"));
-    columns.add(Column.number("A space less", "plants a spring"));
+    columns.add(Column.number("So many more", "plants a spring"));
+    columns.add(Column.number("So many fewer", "plants a spring"));
     money.ifPresent(
         m -> {
-          columns.add(Column.number("A space more", m.currency() + " a season"));
-          columns.add(Column.number("A space less", m.currency() + " a season"));
+          columns.add(Column.number("So many more", m.currency() + " a season"));
+          columns.add(Column.number("So many fewer", m.currency() + " a season"));
+          if (isAnyPriced()) {
+            columns.add(Column.number("Net present value", m.currency() + ", more"));
+          }
         });
     columns.add(Column.words("Holds up"));
     return columns;
   }
 
+  private boolean isAnyPriced() {
+    return answer.worths().stream().anyMatch(w -> w.more().worth() != null);
+  }
+
   private Row row(Worth worth) {
     List<Cell> cells = new ArrayList<>();
-    cells.add(Cell.of(Words.count(worth.spaces()), "of " + Words.amount(worth.place().size())));
-    cells.add(plants(worth.moreOnTime(), worth.spaces()));
-    cells.add(plants(worth.lessOnTime(), worth.spaces()));
+    Trial fewer = worth.fewer();
+    cells.add(
+        Cell.of(Words.count(worth.more().spaces()), "of " + Words.amount(worth.place().size())));
+    cells.add(plants(worth.more()));
+    cells.add(plants(fewer));
     if (money.isPresent()) {
-      cells.add(margin(worth.moreMargin(), worth.spaces()));
-      cells.add(margin(worth.lessMargin(), worth.spaces()));
+      cells.add(margin(worth.more().margin()));
+      cells.add(margin(fewer == null ? null : fewer.margin()));
+      if (isAnyPriced()) {
+        cells.add(value(worth.more().worth()));
+      }
     }
     cells.add(Cell.of(BottlenecksWords.holdsUp(worth).orElse("nothing clearly")));
     return new Row(worth.place().name(), kind(worth.place().place()), cells);
@@ -159,29 +186,42 @@ final class BottlenecksPage {
     return place == null ? "hours a day" : TradeWords.kind(place.kind());
   }
 
-  private static Cell plants(Difference difference, int spaces) {
-    return Cell.of(BottlenecksWords.perSpace(difference, spaces)).strongIf(difference.isClear());
+  private static Cell plants(@Nullable Trial trial) {
+    if (trial == null) {
+      return NONE;
+    }
+    return Cell.of(
+            Words.difference(trial.onTime()),
+            trial.spaces() == 1 ? "" : Words.signedAmount(trial.plantsForEach()) + " for each")
+        .strongIf(trial.onTime().isClear());
   }
 
-  private static Cell margin(@Nullable Difference difference, int spaces) {
+  private static Cell margin(@Nullable Difference difference) {
     return difference == null
-        ? Cell.of("–")
-        : Cell.of(Money.bare(difference.mean() / spaces, difference.halfWidth() / spaces))
-            .strongIf(difference.isClear());
+        ? NONE
+        : Cell.of(Money.bare(difference)).strongIf(difference.isClear());
+  }
+
+  private static Cell value(Comparison.@Nullable Worth value) {
+    return value == null || !value.isTold()
+        ? NONE
+        : Cell.of(Money.bare(value.netPresentValue(), value.netPresentValueHalfWidth()))
+            .strongIf(value.pays() != Pays.NOT_TOLD);
   }
 
   private Part stair() {
     List<Row> rows = new ArrayList<>();
     for (Bottlenecks.Step step : answer.steps()) {
+      Trial trial = step.trial();
       List<Cell> cells = new ArrayList<>();
       cells.add(Cell.of(step.place().name()));
-      cells.add(Cell.of(Words.count(step.spaces())));
-      cells.add(Cell.of(Words.count(step.spacesBought())));
-      cells.add(Cell.of(Words.difference(step.gain())).strongIf(step.gain().isClear()));
+      cells.add(Cell.of(Words.count(trial.spaces())));
+      cells.add(Cell.of(Words.count(step.spacesAdded())));
+      cells.add(Cell.of(Words.difference(trial.onTime())).strongIf(trial.onTime().isClear()));
       cells.add(Cell.of(Words.difference(step.gainSoFar())).strongIf(step.gainSoFar().isClear()));
-      Difference margin = step.margin();
       if (money.isPresent()) {
-        cells.add(margin(margin, 1));
+        cells.add(margin(trial.margin()));
+        cells.add(Cell.of(pays(trial.pays())));
       }
       rows.add(new Row(Integer.toString(rows.size() + 1), cells));
     }
@@ -192,20 +232,33 @@ final class BottlenecksPage {
     columns.add(Column.number("Spaces", "so far"));
     columns.add(Column.number("Plants", "of this step"));
     columns.add(Column.number("Plants", "so far"));
-    money.ifPresent(m -> columns.add(Column.number("Margin", m.currency() + ", this step")));
-    String inAll = words.planInAll();
+    money.ifPresent(
+        m -> {
+          columns.add(Column.number("Margin", m.currency() + ", this step"));
+          columns.add(Column.words("Pays"));
+        });
+    StairWords stair = new StairWords(answer);
     return new Part(
         "stair",
-        "What to buy, in which order",
-        List.of(words.plan()),
-        inAll.isEmpty() ? List.of() : List.of(inAll),
+        "What helps most, step by step",
+        List.of(stair.plan()),
+        stair.inAll().isEmpty() ? List.of() : List.of(stair.inAll()),
         List.of(
             new Figure(
-                "Spaces bought and plants gained.",
+                "Spaces added and plants gained.",
                 "Each rise is a step, numbered, with its place and its spaces.",
                 StairChart.of(answer.steps()))),
         List.of(
             new Sheet(
                 "The steps.", "Plants on time of a spring, margin of a season.", columns, rows)));
+  }
+
+  private static String pays(Pays pays) {
+    return switch (pays) {
+      case YES -> "yes";
+      case NO -> "no";
+      case NOT_TOLD -> "not told";
+      case NOT_KNOWN -> "its cost is not known";
+    };
   }
 }

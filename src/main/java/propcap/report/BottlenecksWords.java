@@ -5,85 +5,74 @@ import java.util.List;
 import java.util.Optional;
 import propcap.farm.Step;
 import propcap.study.Bottlenecks;
+import propcap.study.Bottlenecks.Trial;
 import propcap.study.Bottlenecks.Worth;
 import propcap.study.Capacity;
+import propcap.study.Comparison.Pays;
 import propcap.study.Difference;
 
-/** What a little more of each place is worth, in words. */
+/**
+ * What a tenth more and a tenth less of each place brings, in words. It says what was tried: of one
+ * space nothing is said unless one was.
+ */
 record BottlenecksWords(Bottlenecks answer) {
 
-  /** Where one more space helps most. */
+  /** Where more helps most, space for space. */
   String verdict() {
     Optional<Worth> best =
-        answer.worths().stream().filter(w -> w.moreOnTime().low() > 0).findFirst();
+        answer.worths().stream().filter(w -> w.more().onTime().isMore()).findFirst();
     if (best.isEmpty()) {
       return "No tenth more of any one place clearly gains plants on time.";
     }
-    return (best.get().place().isHands()
-            ? "One more hour a day of hands helps most: "
-            : "One more space helps most in " + best.get().place().name() + ": ")
-        + perSpace(best.get().moreOnTime(), best.get().spaces())
-        + " plants on time a spring for each"
-        + holdsUp(best.get()).map(h -> "; more of it relieves what waits " + h).orElse("")
-        + ".";
+    Worth most = best.get();
+    return (most.place().isHands() ? "Hands help most: " : most.place().name() + " helps most: ")
+        + more(most.place(), most.more().spaces())
+        + (most.more().spaces() == 1 ? " brings " : " bring ")
+        + plants(most.more())
+        + holdsUp(most).map(h -> "; that relieves what waits " + h).orElse("")
+        + "."
+        + notToldApart(most);
   }
 
-  /** The owner's plan: what to buy first, and then. */
-  String plan() {
-    if (answer.steps().isEmpty()) {
-      return "There is nothing to buy: no tenth of any place clearly helps.";
-    }
-    List<String> steps = new ArrayList<>();
-    for (Bottlenecks.Step step : answer.steps()) {
-      steps.add(
-          spaces(step.place(), step.spaces())
-              + " of "
-              + step.place().name()
-              + " ("
-              + Words.difference(step.gain())
-              + " plants a spring)");
-    }
-    return "Buy first " + String.join(", then ", steps) + ".";
+  /** Such as {@code +305 ± 60 plants on time a spring, 15 for each of them}. */
+  private static String plants(Trial trial) {
+    return Words.difference(trial.onTime())
+        + " plants on time a spring"
+        + (trial.spaces() == 1
+            ? ""
+            : ", " + Words.amount(trial.plantsForEach()) + " for each of them");
   }
 
-  /** What all the steps come to. */
-  String planInAll() {
-    if (answer.steps().isEmpty()) {
-      return "";
-    }
-    Bottlenecks.Step last = answer.steps().get(answer.steps().size() - 1);
-    return "In all that is "
-        + inAll()
-        + " and "
-        + Words.difference(last.gainSoFar())
-        + " plants on time a spring. Each step is the tenth of a place that helps most once those"
-        + " before it are there; "
-        + (answer.isExhausted()
-            ? "after the last no tenth clearly helps."
-            : "more steps were not asked for.");
+  /** Places that may bring as much by the space: all intervals of the answer hold together. */
+  private String notToldApart(Worth most) {
+    double least = most.more().onTime().low() / most.more().spaces();
+    List<String> names =
+        answer.worths().stream()
+            .filter(w -> !w.equals(most) && !w.place().isHands() && !most.place().isHands())
+            .filter(w -> w.more().onTime().isMore())
+            .filter(w -> w.more().onTime().high() / w.more().spaces() > least)
+            .map(w -> w.place().name())
+            .toList();
+    return names.isEmpty()
+        ? ""
+        : " By the space "
+            + Words.list(names)
+            + (names.size() == 1 ? " is" : " are")
+            + " not told apart from it.";
   }
 
-  /** Spaces and hours of all steps. */
-  private String inAll() {
-    int hours = bought(true);
-    int spaces = bought(false);
-    if (hours == 0) {
-      return Words.plural(spaces, "space");
-    }
-    String a = Words.plural(hours, "hour") + " a day";
-    return spaces == 0 ? a : Words.plural(spaces, "space") + ", " + a;
+  /** Such as {@code 20 more spaces} or, of hands, {@code one more hour a day}. */
+  static String more(Capacity of, int count) {
+    return of.isHands()
+        ? (count == 1 ? "one more hour" : Words.count(count) + " more hours") + " a day"
+        : ChangeWords.more(count);
   }
 
-  private int bought(boolean hands) {
-    return answer.steps().stream()
-        .filter(s -> s.place().isHands() == hands)
-        .mapToInt(Bottlenecks.Step::spaces)
-        .sum();
-  }
-
-  /** Whether hours are among what was tried. */
-  boolean withHands() {
-    return answer.worths().stream().anyMatch(w -> w.place().isHands());
+  /** Such as {@code 6 fewer spaces} or {@code one hour a day fewer}. */
+  private static String fewer(Capacity of, int count) {
+    return of.isHands()
+        ? (count == 1 ? "one hour" : Words.count(count) + " hours") + " a day fewer"
+        : count == 1 ? "one space fewer" : Words.count(count) + " fewer spaces";
   }
 
   /** Such as {@code 12 spaces}, or {@code 2 hours a day} of hands. */
@@ -91,20 +80,74 @@ record BottlenecksWords(Bottlenecks answer) {
     return of.isHands() ? Words.plural(count, "hour") + " a day" : Words.plural(count, "space");
   }
 
-  /** Places of which more clearly costs plants. */
-  List<String> warnings() {
-    return answer.worths().stream()
-        .filter(w -> w.moreOnTime().high() < 0)
-        .map(
-            w ->
-                "More of "
-                    + w.place().name()
-                    + " loses plants: "
-                    + Words.difference(w.moreOnTime())
-                    + " a spring for "
-                    + spaces(w.place(), w.spaces())
-                    + " more.")
-        .toList();
+  /** What is found beside where more helps most: what not to buy, where less helps, more harms. */
+  List<String> findings() {
+    List<String> findings = new ArrayList<>();
+    answer.worths().forEach(w -> doesNotPay(w).ifPresent(findings::add));
+    answer.worths().forEach(w -> lessHelps(w).ifPresent(findings::add));
+    answer.worths().forEach(w -> moreHarms(w).ifPresent(findings::add));
+    return findings;
+  }
+
+  /** More of it clearly brings plants, and clearly costs more than it brings. */
+  private Optional<String> doesNotPay(Worth worth) {
+    Trial more = worth.more();
+    if (!more.onTime().isMore() || more.pays() != Pays.NO) {
+      return Optional.empty();
+    }
+    String what =
+        worth.place().isHands()
+            ? "Do not take on " + more(worth.place(), more.spaces())
+            : "Do not buy " + more(worth.place(), more.spaces()) + " of " + worth.place().name();
+    return Optional.of(
+        what
+            + ": "
+            + (more.spaces() == 1 ? "it brings " : "they bring ")
+            + Words.difference(more.onTime())
+            + " plants on time a spring, but "
+            + MoneyWords.of(answer).against(more)
+            + ".");
+  }
+
+  private Optional<String> lessHelps(Worth worth) {
+    Trial fewer = worth.fewer();
+    if (fewer == null) {
+      return Optional.empty();
+    }
+    Difference margin = fewer.margin();
+    boolean isDearer = margin != null && margin.isMore();
+    if (!fewer.onTime().isMore() && !(isDearer && !fewer.onTime().isLess())) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        "Less of "
+            + worth.place().name()
+            + " helps: "
+            + fewer(worth.place(), fewer.spaces())
+            + (fewer.spaces() == 1 ? " brings " : " bring ")
+            + Words.difference(fewer.onTime())
+            + " plants on time a spring"
+            + (margin == null ? "" : " and " + MoneyWords.of(answer).margin(margin))
+            + ".");
+  }
+
+  private static Optional<String> moreHarms(Worth worth) {
+    Trial more = worth.more();
+    return more.onTime().isLess()
+        ? Optional.of(
+            "More of "
+                + worth.place().name()
+                + " loses plants: "
+                + more(worth.place(), more.spaces())
+                + (more.spaces() == 1 ? " brings " : " bring ")
+                + Words.difference(more.onTime())
+                + " a spring.")
+        : Optional.empty();
+  }
+
+  /** Whether hours are among what was tried. */
+  boolean withHands() {
+    return answer.worths().stream().anyMatch(w -> w.place().isHands());
   }
 
   /** Steps that clearly wait less with more of a place: what the place holds up. */
@@ -112,15 +155,11 @@ record BottlenecksWords(Bottlenecks answer) {
     List<String> steps = new ArrayList<>();
     for (int s = 0; s < worth.moreWaiting().size(); s++) {
       Difference waiting = worth.moreWaiting().get(s);
-      if (waiting.high() < 0) {
+      if (waiting.isLess()) {
         steps.add(
             TradeWords.step(Step.values()[s]) + " (" + Words.difference(waiting) + " tray-days)");
       }
     }
     return steps.isEmpty() ? Optional.empty() : Optional.of(Words.list(steps));
-  }
-
-  static String perSpace(Difference difference, int spaces) {
-    return Words.difference(difference.mean() / spaces, difference.halfWidth() / spaces);
   }
 }

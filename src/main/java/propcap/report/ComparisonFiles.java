@@ -2,13 +2,17 @@ package propcap.report;
 
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Locale;
+import java.util.stream.IntStream;
 import propcap.farm.Place;
 import propcap.farm.Prices;
 import propcap.farm.Scenario;
 import propcap.study.Comparison;
-import propcap.study.Comparison.Addition;
+import propcap.study.Comparison.Change;
 import propcap.study.Comparison.Investment;
 import propcap.study.Comparison.Outcome;
+import propcap.study.Comparison.Pays;
+import propcap.study.Comparison.Price;
 import propcap.study.Comparison.Worth;
 
 /** A comparison for other programs and for a spreadsheet. */
@@ -32,7 +36,11 @@ final class ComparisonFiles {
             Json.texts(
                 ComparisonWords.of(comparison).stream().map(ComparisonWords::verdict).toList()))
         .put("outcomes", Json.each(comparison.outcomes(), ComparisonFiles::outcome))
-        .put("investments", Json.each(comparison.investments(), ComparisonFiles::investment))
+        .put(
+            "investments",
+            Json.each(
+                IntStream.range(0, comparison.investments().size()).boxed().toList(),
+                a -> investment(comparison, a)))
         .text();
   }
 
@@ -59,27 +67,54 @@ final class ComparisonFiles {
         .put("differences", Json.each(outcome.differences(), Json::of));
   }
 
-  private static Json investment(Investment investment) {
+  private static Json investment(Comparison comparison, int alternative) {
+    Investment investment = comparison.investments().get(alternative);
     Worth worth = investment.worth();
     return new Json()
-        .put("places", Json.each(investment.additions(), a -> place(a.place())))
+        .put("alternative", comparison.scenarios().get(alternative + 1).name())
+        .put(
+            "verdict",
+            InvestmentWords.of(comparison, alternative).map(InvestmentWords::verdict).orElse(""))
+        .put("places", Json.each(investment.changes(), ComparisonFiles::change))
         .put("withoutCost", Json.texts(names(investment.unpriced())))
         .put("gain", investment.gain())
         .put("worth", worth == null ? null : worth(worth));
   }
 
-  private static Json worth(Worth worth) {
+  private static Json change(Change change) {
+    Price price = change.price();
+    return place(change.place())
+        .put("spacesNow", change.spacesNow())
+        .put("price", price == null ? null : price(price));
+  }
+
+  private static Json price(Price price) {
+    return new Json()
+        .put("buy", price.buy())
+        .put("isShare", price.isShare())
+        .put("lastsYears", price.lastsYears())
+        .put("keepPerYear", price.keepPerYear());
+  }
+
+  static Json worth(Worth worth) {
     return new Json()
         .put("buy", worth.buy())
         .put("yearly", worth.yearly())
+        .put("years", worth.years())
         .put("netPresentValue", worth.netPresentValue())
         .put("netPresentValueHalfWidth", worth.netPresentValueHalfWidth())
+        .put("pays", word(worth.pays()))
         .put("paybackYears", worth.paybackYears())
         .put("chancePays", worth.chancePays());
   }
 
-  private static List<String> names(List<Addition> additions) {
-    return additions.stream().map(a -> a.place().name()).toList();
+  /** Such as {@code not-told}. */
+  static String word(Pays pays) {
+    return pays.name().toLowerCase(Locale.ENGLISH).replace('_', '-');
+  }
+
+  private static List<String> names(List<Change> changes) {
+    return changes.stream().map(c -> c.place().name()).toList();
   }
 
   /** What an outcome is called in files, such as {@code on-time}. */
@@ -116,8 +151,8 @@ final class ComparisonFiles {
   }
 
   /**
-   * A row for each alternative that money was asked of. Where nothing is bought, or has no cost,
-   * there is nothing under what buying is worth.
+   * A row for each alternative that money was asked of. Where nothing is paid or saved, or has no
+   * cost, there is nothing under what it is worth.
    */
   static String moneyCsv(Comparison comparison) {
     Csv table = new Csv();
@@ -125,18 +160,18 @@ final class ComparisonFiles {
         List.of("alternative", "places", "without-cost", "buy", "yearly"),
         Csv.differenceNames("gain"),
         List.of("net-present-value", "net-present-value-half-width"),
-        List.of("payback-years", "chance-pays"));
+        List.of("pays", "payback-years", "chance-pays"));
     for (int a = 0; a < comparison.investments().size(); a++) {
       Investment investment = comparison.investments().get(a);
       Worth worth = investment.worth();
       table.row(
           List.of(
               comparison.scenarios().get(a + 1).name(),
-              String.join(", ", names(investment.additions())),
+              String.join(", ", names(investment.changes())),
               String.join(", ", names(investment.unpriced()))),
           worth == null ? List.of("", "") : List.of(plain(worth.buy()), plain(worth.yearly())),
           Csv.difference(investment.gain()),
-          worth == null ? List.of("", "", "", "") : overItsLife(worth));
+          worth == null ? List.of("", "", "", "", "") : overItsLife(worth));
     }
     return table.text();
   }
@@ -146,6 +181,7 @@ final class ComparisonFiles {
     return List.of(
         Csv.number(worth.netPresentValue()),
         Csv.number(worth.netPresentValueHalfWidth()),
+        word(worth.pays()),
         payback == null ? "never" : Csv.number(payback),
         Csv.number(worth.chancePays()));
   }

@@ -3,7 +3,7 @@ package propcap.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 import propcap.report.Part.Figure;
 import propcap.report.Sheet.Cell;
 import propcap.report.Sheet.Column;
@@ -114,10 +114,7 @@ final class ComparisonPage {
               List.of(
                   Cell.of(words.buy()),
                   Cell.of(words.yearly()),
-                  Cell.of(
-                          Money.bare(
-                              words.investment().gain().mean(),
-                              words.investment().gain().halfWidth()))
+                  Cell.of(Money.bare(words.investment().gain()))
                       .strongIf(words.investment().gain().isClear()),
                   Cell.of(words.value()),
                   Cell.of(words.payback()),
@@ -137,7 +134,8 @@ final class ComparisonPage {
         List.of(
             new Sheet(
                 "What it costs and brings.",
-                "The yearly cost is the buying as an annuity, and the upkeep; the margin is against "
+                "The yearly cost is the buying as an annuity, and the upkeep, less what upkeep is"
+                    + " saved; the margin is against "
                     + comparison.scenarios().get(0).name()
                     + ", running costs paid. A dash: nothing is bought, or its cost is not known.",
                 List.of(
@@ -154,11 +152,9 @@ final class ComparisonPage {
   private Figure figure(String title, List<Outcome> outcomes, String unit, String id) {
     List<DifferencesChart.Strand> strands = new ArrayList<>();
     for (ComparisonWords alternative : alternatives) {
-      Function<Outcome, DifferencesChart.Interval> interval =
-          o -> DifferencesChart.Interval.of(alternative.difference(o));
-      strands.add(
-          new DifferencesChart.Strand(
-              alternative.name(), List.copyOf(outcomes.stream().map(interval).toList())));
+      List<DifferencesChart.@Nullable Interval> intervals = new ArrayList<>();
+      outcomes.forEach(o -> intervals.add(DifferencesChart.Interval.of(alternative.difference(o))));
+      strands.add(new DifferencesChart.Strand(alternative.name(), intervals));
     }
     return new Figure(
         title,
@@ -206,7 +202,7 @@ final class ComparisonPage {
 
   /** A difference that rounds to nothing is nothing, and nothing more is said of it. */
   private static Cell cell(Difference d, boolean isMoney) {
-    String text = isMoney ? Money.bare(d.mean(), d.halfWidth()) : Words.difference(d);
+    String text = isMoney ? Money.bare(d) : Words.difference(d);
     return Words.isNothing(text)
         ? Cell.of("0")
         : Cell.of(text, "ahead " + Words.chance(d.shareAhead()) + narrowing(d))
@@ -237,13 +233,20 @@ final class ComparisonPage {
             "is the share of springs in which the alternative is better; a tie is not. After it"
                 + " stands how many times narrower the interval is than it would be had the two been"
                 + " run on luck of their own."));
+    terms.add(AnswerPage.FEW_SPRINGS);
     if (!investments.isEmpty()) {
       terms.add(AnswerPage.MONEY);
       terms.add(
           new AnswerPage.Term(
+              "What is there",
+              "is paid already: of a larger place only what is added is bought, in proportion to the"
+                  + " spaces unless the alternative gives it a buy of its own. A place that is closed"
+                  + " saves its upkeep and its running, and is not sold."));
+      terms.add(
+          new AnswerPage.Term(
               "Net present value",
-              "is what a place brings over its life less what it costs, later money counting less"
-                  + " by the discount of "
+              "is what the changed places bring over their life less what they cost, later money"
+                  + " counting less by the discount of "
                   + Words.given(investments.get(0).discount())
                   + " a year; its interval has the error of the mean gain. The chance that it pays"
                   + " draws the springs of its life from those simulated."));

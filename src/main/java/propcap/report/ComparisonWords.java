@@ -58,6 +58,16 @@ record ComparisonWords(Comparison comparison, int alternative) {
           + " gave the same plants on time."
           + whatGetsWorse(" But ");
     }
+    if (!onTime.isTold()) {
+      return name()
+          + " changes the plants on time"
+          + Words.inFew(onTime)
+          + " of "
+          + Words.count(comparison.seasons())
+          + " only, too few to tell what it brings."
+          + whatMoves()
+          + whatGetsWorse(" But ");
+    }
     return name()
         + " adds nothing that "
         + springs
@@ -75,8 +85,9 @@ record ComparisonWords(Comparison comparison, int alternative) {
     Difference onTime = difference(comparison.total(Kind.ON_TIME));
     return name()
         + ": "
-        + Words.difference(onTime)
-        + " plants on time a spring"
+        + (onTime.isTold()
+            ? Words.difference(onTime) + " plants on time a spring"
+            : "other plants on time" + Words.inFew(onTime) + " only")
         + (onTime.isClear() ? "" : ", not told from " + comparison.scenarios().get(0).name())
         + late().map(late -> "; " + late).orElse("");
   }
@@ -90,7 +101,7 @@ record ComparisonWords(Comparison comparison, int alternative) {
         .ifPresent(bad::add);
     List<Outcome> losers =
         parts(Kind.ON_TIME_OF_CROP).stream()
-            .filter(o -> difference(o).high() < 0)
+            .filter(o -> difference(o).isLess())
             .sorted(Comparator.comparingDouble(o -> difference(o).mean()))
             .toList();
     if (!losers.isEmpty()) {
@@ -183,7 +194,7 @@ record ComparisonWords(Comparison comparison, int alternative) {
   /** With both levels, for the alternative need not have brought it about. */
   private String holdUp(Step step, Outcome waiting) {
     double now = waiting.levels().get(0).mean();
-    boolean isStill = now >= Bottleneck.NOTHING && !(difference(waiting).low() > 0);
+    boolean isStill = now >= Bottleneck.NOTHING && !difference(waiting).isMore();
     String full = TradeWords.holdUp(step, plantsStretch());
     return (isStill ? full.replaceFirst(" full,", " still full,") : full)
         + " ("

@@ -32,17 +32,23 @@ final class Csv {
 
   static List<String> differenceNames(String name) {
     return List.of(
-        name, name + "-half-width", name + "-se", name + "-share-ahead", name + "-narrowing");
+        name,
+        name + "-half-width",
+        name + "-se",
+        name + "-share-ahead",
+        name + "-narrowing",
+        name + "-differing");
   }
 
-  /** Five empty fields where there is none. */
+  /** Six empty fields where there is none. */
   static List<String> difference(@Nullable Difference d) {
     if (d == null) {
-      return List.of("", "", "", "", "");
+      return List.of("", "", "", "", "", "");
     }
     List<String> texts = numbers(d.mean(), d.halfWidth(), d.se(), d.shareAhead());
     Double narrowing = d.narrowing();
     texts.add(narrowing == null ? "" : number(narrowing));
+    texts.add(whole(d.differing()));
     return texts;
   }
 

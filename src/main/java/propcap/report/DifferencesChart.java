@@ -30,8 +30,9 @@ final class DifferencesChart {
 
   /** A mean and half its interval. */
   record Interval(double mean, double halfWidth) {
-    static Interval of(Difference difference) {
-      return new Interval(difference.mean(), difference.halfWidth());
+    /** Null where too few springs differ. */
+    static @Nullable Interval of(Difference difference) {
+      return difference.isTold() ? new Interval(difference.mean(), difference.halfWidth()) : null;
     }
   }
 

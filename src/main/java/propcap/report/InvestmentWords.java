@@ -1,16 +1,17 @@
 package propcap.report;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import propcap.farm.Place;
 import propcap.farm.Prices;
 import propcap.study.Comparison;
-import propcap.study.Comparison.Addition;
+import propcap.study.Comparison.Change;
 import propcap.study.Comparison.Investment;
+import propcap.study.Comparison.Pays;
 import propcap.study.Comparison.Worth;
 
 /**
- * Whether to buy what an alternative adds, in words.
+ * Whether to change the places as an alternative does, in words.
  *
  * @param name the alternative's
  * @param first the scenario's that it is set against
@@ -45,31 +46,17 @@ record InvestmentWords(
     return Optional.ofNullable(investment.worth());
   }
 
-  /** Such as {@code Chamber 2 and the larger Glasshouse (310 spaces)}. */
-  private static String places(List<Addition> additions) {
-    return Words.list(additions.stream().map(InvestmentWords::place).toList());
-  }
-
-  private static String place(Addition addition) {
-    Place place = addition.place();
-    return addition.isEnlarged()
-        ? "the larger " + place.name() + " (" + Words.plural(place.spaces(), "space") + ")"
-        : place.name();
-  }
-
   /** What the alternative does, to stand below its name. */
   String does() {
-    if (investment.additions().isEmpty()) {
-      return "buys nothing";
+    List<String> does = new ArrayList<>();
+    if (!investment.bought().isEmpty()) {
+      does.add("buys " + ChangeWords.bought(investment.bought()));
     }
-    List<Addition> unpriced = investment.unpriced();
-    return "buys "
-        + places(investment.additions())
-        + (unpriced.isEmpty() ? "" : "; no cost of " + names(unpriced));
-  }
-
-  private static String names(List<Addition> additions) {
-    return Words.list(additions.stream().map(a -> a.place().name()).toList());
+    investment.givenUp().forEach(c -> does.add(ChangeWords.gives(c)));
+    if (!investment.unpriced().isEmpty()) {
+      does.add("no cost of " + ChangeWords.names(investment.unpriced()));
+    }
+    return does.isEmpty() ? "buys nothing" : String.join("; ", does);
   }
 
   // Cells of a table: a dash where there is nothing to say.
@@ -84,12 +71,13 @@ record InvestmentWords(
 
   String value() {
     return worth()
+        .filter(Worth::isTold)
         .map(w -> Money.bare(w.netPresentValue(), w.netPresentValueHalfWidth()))
         .orElse(NONE);
   }
 
   String payback() {
-    return worth().map(InvestmentWords::payback).orElse(NONE);
+    return worth().filter(w -> w.buy().signum() > 0).map(InvestmentWords::payback).orElse(NONE);
   }
 
   private static String payback(Worth worth) {
@@ -100,12 +88,23 @@ record InvestmentWords(
     return worth().map(w -> Words.chance(w.chancePays())).orElse(NONE);
   }
 
-  /** Whether to buy, in one sentence or two. */
+  /** Whether to do it, in one sentence or two. */
   String verdict() {
-    if (investment.additions().isEmpty()) {
-      return name + ": nothing is to be bought. Its margin is " + margin() + told();
+    if (worth().isPresent()) {
+      return verdict(worth().get());
     }
-    return worth().map(this::verdict).orElseGet(this::unpriced);
+    return investment.unpriced().isEmpty() ? nothingToBuy() : unpriced();
+  }
+
+  private String nothingToBuy() {
+    List<Change> givenUp = investment.givenUp();
+    return name
+        + ": nothing is to be bought. Its margin is "
+        + margin()
+        + told()
+        + (givenUp.isEmpty()
+            ? ""
+            : " No upkeep of " + ChangeWords.names(givenUp) + " is written that would be saved.");
   }
 
   private String told() {
@@ -113,9 +112,27 @@ record InvestmentWords(
   }
 
   private String unpriced() {
-    List<Addition> unpriced = investment.unpriced();
+    List<Change> unpriced = investment.unpriced();
     boolean one = unpriced.size() == 1;
-    return names(unpriced)
+    if (unpriced.stream().anyMatch(c -> c.place().cost() != null)) {
+      return ChangeWords.names(unpriced)
+          + (one ? " has" : " have")
+          + " a cost in one of "
+          + first
+          + " and "
+          + name
+          + " only, though nothing else of it is another: whether it pays cannot be told. Give it"
+          + " the same cost in both.";
+    }
+    if (investment.gain().isLess() && !isUpkeepSaved()) {
+      return "Do not buy "
+          + what()
+          + asIn("")
+          + ": even before it is paid for, the margin is "
+          + margin()
+          + ".";
+    }
+    return ChangeWords.names(unpriced)
         + asIn(",")
         + (one ? " has" : " have")
         + " no cost in the scenario: whether it pays cannot be told. The margin before buying is "
@@ -126,26 +143,47 @@ record InvestmentWords(
         + " cost: {buy: ..., lasts: ... years}.";
   }
 
+  private boolean isUpkeepSaved() {
+    return investment.changes().stream()
+        .anyMatch(c -> c.price() != null && c.price().keepPerYear().signum() < 0);
+  }
+
   private String verdict(Worth worth) {
-    boolean one = investment.additions().size() == 1;
-    String why =
-        switch (advice(worth)) {
-          case BUY ->
-              one
-                  ? ": over its life it brings more than it costs"
-                  : ": over their lives they bring more than they cost";
-          case LEAVE ->
-              one
-                  ? ": over its life it costs more than it brings"
-                  : ": over their lives they cost more than they bring";
-          case NOT_TOLD -> "";
-        };
     return start(worth)
-        + why
+        + why(worth)
         + " (net present value "
         + value(worth)
         + ")."
-        + (advice(worth) == Advice.NOT_TOLD ? " Only more springs would tell." : "");
+        + whatWouldTell(worth);
+  }
+
+  private String why(Worth worth) {
+    if (worth.pays() == Pays.NOT_TOLD) {
+      return "";
+    }
+    boolean pays = worth.pays() == Pays.YES;
+    if (investment.bought().isEmpty()) {
+      return pays ? ": that saves more than it loses" : ": that loses more than it saves";
+    }
+    boolean one = investment.bought().size() == 1;
+    return (one ? ": over its life it " : ": over their lives they ")
+        + (pays
+            ? (one ? "brings" : "bring") + " more than " + (one ? "it costs" : "they cost")
+            : (one ? "costs" : "cost") + " more than " + (one ? "it brings" : "they bring"));
+  }
+
+  private String whatWouldTell(Worth worth) {
+    if (worth.pays() != Pays.NOT_TOLD) {
+      return "";
+    }
+    if (!worth.isTold()) {
+      return " The margins differ in "
+          + Words.plural(investment.gain().differing(), "spring")
+          + ": too few to tell.";
+    }
+    return worth.netPresentValueHalfWidth() == 0
+        ? " It brings what it costs."
+        : " Only more springs would tell.";
   }
 
   /** The verdict where there is little room. */
@@ -155,36 +193,34 @@ record InvestmentWords(
         .orElseGet(this::verdict);
   }
 
-  private enum Advice {
-    BUY,
-    LEAVE,
-    NOT_TOLD
-  }
-
-  /** Follows the interval of the net present value. */
-  private static Advice advice(Worth worth) {
-    double halfWidth = worth.netPresentValueHalfWidth();
-    return worth.netPresentValue() > halfWidth
-        ? Advice.BUY
-        : worth.netPresentValue() < -halfWidth ? Advice.LEAVE : Advice.NOT_TOLD;
-  }
-
   private String start(Worth worth) {
-    String what = places(investment.additions());
-    return switch (advice(worth)) {
-      case BUY -> "Buy " + what + asIn("");
-      case LEAVE -> "Do not buy " + what + asIn("");
-      case NOT_TOLD ->
-          "Whether "
-              + what
-              + asIn(",")
-              + (investment.additions().size() == 1 ? " pays" : " pay")
-              + " is not told";
+    boolean buys = !investment.bought().isEmpty();
+    String what = buys ? "buy " + what() : what();
+    return switch (worth.pays()) {
+      case YES -> Words.capital(what) + asIn("");
+      case NO -> "Do not " + what + asIn("");
+      case NOT_TOLD, NOT_KNOWN -> "Whether it pays to " + what + asIn(",") + " is not told";
     };
   }
 
+  /**
+   * All of it, without its verb where something is bought: what is given up for it stands after.
+   */
+  private String what() {
+    List<Change> givenUp = investment.givenUp();
+    if (investment.bought().isEmpty()) {
+      return Words.list(givenUp.stream().map(ChangeWords::give).toList());
+    }
+    return ChangeWords.bought(investment.bought())
+        + (givenUp.isEmpty()
+            ? ""
+            : " with " + Words.list(givenUp.stream().map(ChangeWords::given).toList()));
+  }
+
   private String value(Worth worth) {
-    return money.difference(worth.netPresentValue(), worth.netPresentValueHalfWidth());
+    return worth.isTold()
+        ? money.difference(worth.netPresentValue(), worth.netPresentValueHalfWidth())
+        : "about " + money.amount(worth.netPresentValue());
   }
 
   /** Of which alternative the verdict is, with what ends it in its sentence. */
@@ -202,23 +238,34 @@ record InvestmentWords(
   }
 
   private String reasons(Worth worth) {
+    List<String> reasons = new ArrayList<>();
+    investment.changes().forEach(c -> ChangeWords.costs(c, money).ifPresent(reasons::add));
+    boolean costs = worth.yearly().signum() >= 0;
     return name
-        + ": buying "
-        + places(investment.additions())
-        + " costs "
-        + money.amount(worth.buy())
-        + " once, which with upkeep is "
-        + money.amount(worth.yearly())
+        + ": "
+        + String.join("; ", reasons)
+        + ". In all that "
+        + (costs ? "costs " : "saves ")
+        + money.amount(worth.yearly().abs())
         + " a year at "
         + Words.given(discount)
         + "; the margin, running costs paid, is "
         + margin()
-        + ". At the mean gain it is "
-        + (worth.paybackYears() == null
-            ? "never paid back"
-            : "paid back after " + Words.plural(worth.paybackYears(), "year"))
-        + ". The chance that it pays is "
+        + "."
+        + paidBack(worth)
+        + " The chance that it pays is "
         + Words.chance(worth.chancePays())
         + ".";
+  }
+
+  private static String paidBack(Worth worth) {
+    if (worth.buy().signum() == 0) {
+      return "";
+    }
+    return worth.paybackYears() == null
+        ? " At the mean gain it is never paid back: not before it must be bought again."
+        : " At the mean gain it is paid back after "
+            + Words.plural(worth.paybackYears(), "year")
+            + ".";
   }
 }

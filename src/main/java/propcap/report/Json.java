@@ -111,7 +111,8 @@ final class Json {
         .put("halfWidth", difference.halfWidth())
         .put("se", difference.se())
         .put("shareAhead", difference.shareAhead())
-        .put("narrowing", difference.narrowing());
+        .put("narrowing", difference.narrowing())
+        .put("differing", difference.differing());
   }
 
   /** The file, with a line's end after it. */

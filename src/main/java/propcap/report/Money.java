@@ -25,18 +25,28 @@ record Money(String currency) {
 
   /** Such as {@code +1,240 ± 90 EUR}. */
   String difference(Difference difference) {
-    return difference(difference.mean(), difference.halfWidth());
+    return bare(difference) + " " + currency;
   }
 
   String difference(double mean, double halfWidth) {
     return bare(mean, halfWidth) + " " + currency;
   }
 
-  /** The same without its currency, for a column of them. */
+  /** The same without its currency; where too few springs differ, with their number. */
+  static String bare(Difference difference) {
+    return difference.isTold()
+        ? bare(difference.mean(), difference.halfWidth())
+        : signed(difference.mean()) + Words.inFew(difference);
+  }
+
+  /** The same of a mean and half its interval. */
   static String bare(double mean, double halfWidth) {
+    return signed(mean) + " ± " + whole(BigDecimal.valueOf(Words.finite(halfWidth)));
+  }
+
+  private static String signed(double mean) {
     String amount = whole(BigDecimal.valueOf(Words.finite(mean)));
-    String sign = amount.startsWith("-") || amount.equals("0") ? "" : "+";
-    return sign + amount + " ± " + whole(BigDecimal.valueOf(Words.finite(halfWidth)));
+    return (amount.startsWith("-") || amount.equals("0") ? "" : "+") + amount;
   }
 
   /** A level and half its 95 % interval, without its currency. */

@@ -87,9 +87,7 @@ final class ShiftPage {
     if (money.isPresent()) {
       Difference margin = point.marginToUnshifted();
       cells.add(
-          margin == null
-              ? Cell.of("–")
-              : Cell.of(Money.bare(margin.mean(), margin.halfWidth())).strongIf(margin.isClear()));
+          margin == null ? Cell.of("–") : Cell.of(Money.bare(margin)).strongIf(margin.isClear()));
     }
   }
 

@@ -63,9 +63,7 @@ final class SideBySide {
             cells.add(Cell.of("–"));
           } else {
             var difference = m.differences().get(scenario - 1);
-            cells.add(
-                Cell.of(Money.bare(difference.mean(), difference.halfWidth()))
-                    .strongIf(difference.isClear()));
+            cells.add(Cell.of(Money.bare(difference)).strongIf(difference.isClear()));
           }
         });
     return new Row(comparison.scenarios().get(scenario).name(), cells);

@@ -10,12 +10,12 @@ import org.jfree.data.xy.YIntervalSeriesCollection;
 import propcap.study.Bottlenecks.Step;
 import propcap.study.Difference;
 
-/** Spaces bought against plants gained: the owner's plan of investments as a stair. */
+/** Spaces added against plants gained, as a stair. */
 final class StairChart {
   private static final int HEIGHT = 330;
   private static final int LONGEST_NAME = 18;
 
-  /** Room right of the last step for its name, in parts of the spaces bought. */
+  /** Room right of the last step for its name, in parts of the spaces added. */
   private static final double ROOM_FOR_NAME = 0.45;
 
   /** Height of a line of type, in parts of the chart's. */
@@ -31,16 +31,16 @@ final class StairChart {
     if (steps.isEmpty()) {
       return "";
     }
-    double bought = steps.get(steps.size() - 1).spacesBought();
-    double end = (1 + ROOM_FOR_NAME) * bought;
+    double added = steps.get(steps.size() - 1).spacesAdded();
+    double end = (1 + ROOM_FOR_NAME) * added;
     double least = steps.stream().mapToDouble(s -> s.gainSoFar().low()).min().orElse(0);
     double most = steps.stream().mapToDouble(s -> s.gainSoFar().high()).max().orElse(0);
     NumberAxis spaces =
         Look.countAxis(
             steps.stream().anyMatch(s -> s.place().isHands())
-                ? "spaces bought and hours a day taken on, in all"
-                : "spaces bought in all",
-            bought);
+                ? "spaces and hours a day added, in all"
+                : "spaces added in all",
+            added);
     spaces.setRange(0, end);
     XYPlot plot =
         Look.plot(
@@ -53,16 +53,16 @@ final class StairChart {
         Look.chart(plot),
         "stair",
         HEIGHT,
-        "Spaces bought against plants gained, step by step. The table below has the numbers.");
+        "Spaces added against plants gained, step by step. The table below has the numbers.");
   }
 
   private static YIntervalSeriesCollection stair(List<Step> steps, double end) {
     YIntervalSeries series = new YIntervalSeries("mean; band: its interval", false, true);
-    Difference before = new Difference(0, 0, 0, 0, null);
+    Difference before = Difference.NONE;
     series.add(0, 0, 0, 0);
     for (Step step : steps) {
-      add(series, step.spacesBought(), before);
-      add(series, step.spacesBought(), step.gainSoFar());
+      add(series, step.spacesAdded(), before);
+      add(series, step.spacesAdded(), step.gainSoFar());
       before = step.gainSoFar();
     }
     add(series, end, before);
@@ -86,8 +86,8 @@ final class StairChart {
               + ". "
               + Words.shortened(step.place().name(), LONGEST_NAME)
               + ", "
-              + Words.signed(step.spaces());
-      XYTextAnnotation label = new XYTextAnnotation(text, step.spacesBought() + GAP * width, y);
+              + Words.signed(step.trial().spaces());
+      XYTextAnnotation label = new XYTextAnnotation(text, step.spacesAdded() + GAP * width, y);
       label.setFont(Look.TEXT);
       label.setPaint(Look.INK);
       label.setTextAnchor(TextAnchor.TOP_LEFT);

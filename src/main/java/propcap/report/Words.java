@@ -132,6 +132,11 @@ final class Words {
     return signed(number, 0);
   }
 
+  /** A number of {@link #amount} with its sign, such as {@code +15} or {@code -3.4}. */
+  static String signedAmount(double number) {
+    return (number > 0 ? "+" : number < 0 ? "-" : "") + amount(Math.abs(number));
+  }
+
   private static String signed(double number, int decimals) {
     String text = decimals(number, decimals);
     return text.startsWith("-") || text.matches("0(\\.0*)?") ? text : "+" + text;
@@ -143,9 +148,19 @@ final class Words {
     return String.format(Locale.ENGLISH, "%,." + decimals + "f", rounded);
   }
 
-  /** A difference and half its interval, such as {@code -40 ± 210}. */
+  /**
+   * A difference and half its interval, such as {@code -40 ± 210}; where too few springs differ for
+   * that, {@code -0.3 in 6 springs}.
+   */
   static String difference(Difference difference) {
-    return difference(difference.mean(), difference.halfWidth());
+    return difference.isTold()
+        ? difference(difference.mean(), difference.halfWidth())
+        : signed(difference.mean(), decimalsFor(difference.halfWidth())) + inFew(difference);
+  }
+
+  /** In how many springs a difference is seen, where they are too few for an interval. */
+  static String inFew(Difference difference) {
+    return " in " + plural(difference.differing(), "spring");
   }
 
   /** The same with as many decimals as the half-width is worth. */
@@ -194,6 +209,11 @@ final class Words {
   /** A name that would leave no room for a chart, cut short; the table has it whole. */
   static String shortened(String name, int longest) {
     return name.length() <= longest ? name : name.substring(0, longest - 1) + "…";
+  }
+
+  /** A sentence's beginning. */
+  static String capital(String text) {
+    return text.substring(0, 1).toUpperCase(Locale.ENGLISH) + text.substring(1);
   }
 
   /** Things in a row, such as {@code Mats, House 1 and House 2}. */

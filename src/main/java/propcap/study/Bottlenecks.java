@@ -5,68 +5,66 @@ import org.jspecify.annotations.Nullable;
 import propcap.farm.Scenario;
 
 /**
- * What a little more of each place is worth.
+ * What a tenth more and a tenth less of each place brings.
  *
  * @param seasons how many were run of each trial
- * @param confidence at which all intervals of one table hold together
+ * @param confidence at which all intervals of the answer hold together
+ * @param intervals how many there are, those of steps that were not taken included
  * @param worths one for each open place, and for hands where they are limited, the most plants
  *     gained by a space first
  * @param steps the best next step after each that was taken; empty where nothing clearly helps
  * @param onTime plants on time as things are
- * @param isExhausted whether the stair ends because nothing clearly helps any more, and not because
- *     it has as many steps as were asked for
+ * @param isExhausted whether the stair ends because nothing clearly helps any more, or nothing that
+ *     does pays, and not because it has as many steps as were asked for
  */
 public record Bottlenecks(
     Scenario scenario,
     RunSettings settings,
     int seasons,
     double confidence,
+    int intervals,
     Stat onTime,
     List<Worth> worths,
     List<Step> steps,
     boolean isExhausted) {
 
   /**
-   * A tenth more and a tenth less of one place. Differences are of the whole change, not by space.
+   * So many spaces more, or so many fewer, of one place. Differences are of the whole change.
    *
-   * @param spaces that a tenth comes to; of hands, hours a day
-   * @param moreOnTime plants on time, with a tenth more than as things are
-   * @param lessOnTime the same with a tenth less
-   * @param moreMargin margin of the season; null where no money is asked
-   * @param lessMargin the same
-   * @param moreWaiting tray-days of waiting, by step in the order of {@link propcap.farm.Step},
-   *     with a tenth more: which stages the place holds up
+   * @param spaces that were tried; of hands, hours a day
+   * @param onTime plants on time
+   * @param margin of the season; null where no money is asked
+   * @param worth of more spaces over their life; null where no money is asked or no cost is known
+   * @param pays whether it pays to take them; fewer spaces cost nothing
    */
-  public record Worth(
-      Capacity place,
+  public record Trial(
       int spaces,
-      Difference moreOnTime,
-      Difference lessOnTime,
-      @Nullable Difference moreMargin,
-      @Nullable Difference lessMargin,
-      List<Difference> moreWaiting) {
-    public double plantsPerSpaceMore() {
-      return moreOnTime.mean() / spaces;
-    }
-
-    public double plantsPerSpaceLess() {
-      return lessOnTime.mean() / spaces;
+      Difference onTime,
+      @Nullable Difference margin,
+      Comparison.@Nullable Worth worth,
+      Comparison.Pays pays) {
+    /** What the change comes to when it is shared out over its spaces. */
+    public double plantsForEach() {
+      return onTime.mean() / spaces;
     }
   }
 
   /**
+   * A tenth more and a tenth less of one place.
+   *
+   * @param fewer null where the place has but one space
+   * @param moreWaiting tray-days of waiting, by step in the order of {@link propcap.farm.Step},
+   *     with a tenth more: which stages the place holds up
+   */
+  public record Worth(
+      Capacity place, Trial more, @Nullable Trial fewer, List<Difference> moreWaiting) {}
+
+  /**
    * A step of the stair: a tenth more of one place, on top of those before.
    *
-   * @param spacesBought in all so far; an hour a day counts as a space does
-   * @param gain plants on time of this step alone
+   * @param trial of this step alone
+   * @param spacesAdded in all so far; an hour a day counts as a space does
    * @param gainSoFar plants on time of all steps so far
-   * @param margin of this step alone; null where no money is asked
    */
-  public record Step(
-      Capacity place,
-      int spaces,
-      int spacesBought,
-      Difference gain,
-      Difference gainSoFar,
-      @Nullable Difference margin) {}
+  public record Step(Capacity place, Trial trial, int spacesAdded, Difference gainSoFar) {}
 }

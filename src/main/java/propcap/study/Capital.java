@@ -20,6 +20,14 @@ final class Capital {
   }
 
   /**
+   * What it costs a year to buy something for so many years and to keep it: an annuity, and the
+   * upkeep.
+   */
+  static double yearly(double buy, double years, double keepPerYear, double rate) {
+    return buy / annuityFactor(rate, years) + keepPerYear;
+  }
+
+  /**
    * Years until yearly receipts, discounted, have paid an outlay; within a year they come in
    * evenly.
    *

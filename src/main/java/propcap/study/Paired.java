@@ -1,13 +1,18 @@
 package propcap.study;
 
+import java.util.Arrays;
 import java.util.stream.IntStream;
+import org.apache.commons.math3.distribution.NormalDistribution;
 import org.apache.commons.math3.distribution.TDistribution;
+import org.apache.commons.math3.stat.descriptive.moment.Kurtosis;
 import org.apache.commons.math3.stat.descriptive.moment.Mean;
+import org.apache.commons.math3.stat.descriptive.moment.Skewness;
 import org.apache.commons.math3.stat.descriptive.moment.Variance;
 
 /**
  * The paired-t interval of the difference between two scenarios run on the same seasons (Law,
- * Simulation Modeling and Analysis, chapter on comparing alternatives).
+ * Simulation Modeling and Analysis, chapter on comparing alternatives), widened where the
+ * differences are skewed: what a change does is often nothing in most seasons and much in a few.
  */
 final class Paired {
   private Paired() {}
@@ -33,15 +38,39 @@ final class Paired {
     double variance = new Variance().evaluate(differences);
     double apart = new Variance().evaluate(first) + new Variance().evaluate(second);
     double se = Math.sqrt(variance / n);
-    double t =
-        new TDistribution(null, n - 1)
-            .inverseCumulativeProbability(1 - (1 - confidence) / (2.0 * comparisons));
+    double level = 1 - (1 - confidence) / (2.0 * comparisons);
+    double reach = new TDistribution(null, n - 1).inverseCumulativeProbability(level);
+    if (n >= Difference.TOLD_FROM && variance > 0) {
+      reach +=
+          forShape(
+              new Skewness().evaluate(differences),
+              new Kurtosis().evaluate(differences),
+              new NormalDistribution(null, 0, 1).inverseCumulativeProbability(level),
+              n);
+    }
     return new Difference(
         mean,
-        t * se,
+        reach * se,
         se,
         ahead(differences, moreIsBetter),
-        variance == 0 ? null : Math.sqrt(apart / variance));
+        variance == 0 ? null : Math.sqrt(apart / variance),
+        (int) Arrays.stream(differences).filter(d -> d != 0).count());
+  }
+
+  /**
+   * How many standard errors more it takes each way, by the Edgeworth expansion of Student's
+   * statistic, inverted: z/n (skewness^2 (z^4 + 2 z^2 - 3) / 18 - kurtosis (z^2 - 3) / 12). Hall
+   * (1988), "Theoretical comparison of bootstrap confidence intervals", Annals of Statistics 16,
+   * has it in his table 1 for 95 % as 2.12 skewness^2 - 0.14 kurtosis, less what is Student's own
+   * (Owen 2025, arXiv 2501.07645). Never less than none, for it is an estimate.
+   *
+   * @param kurtosis above that of the normal law
+   * @param z the normal quantile of the level
+   */
+  static double forShape(double skewness, double kurtosis, double z, int n) {
+    double square = z * z;
+    double bySkewness = skewness * skewness * (square * square + 2 * square - 3) / 18;
+    return Math.max(0, z / n * (bySkewness - kurtosis * (square - 3) / 12));
   }
 
   private static double ahead(double[] differences, boolean moreIsBetter) {

@@ -68,7 +68,12 @@ record SizeCosts(List<Double> ofASpace) {
     Place.Cost cost = place == null ? null : place.cost();
     return place == null || cost == null
         ? 0
-        : Comparing.yearly(cost, prices.discount()) / place.spaces();
+        : Capital.yearly(
+                cost.buy().doubleValue(),
+                cost.lastsYears(),
+                cost.keepPerYear().doubleValue(),
+                prices.discount())
+            / place.spaces();
   }
 
   /** Of so many spaces of each place. */

@@ -70,7 +70,9 @@ final class Outlook {
     for (Path each : desk.scenarios()) {
       desk.reading(each).scenario().ifPresent(all::add);
     }
-    boolean isSideBySide = all.size() > 1 && all.size() == desk.scenarios().size();
+    Optional<BadQuestionException> apart = apart(all);
+    boolean isSideBySide =
+        all.size() > 1 && all.size() == desk.scenarios().size() && apart.isEmpty();
     double trials = isSideBySide ? 1 + all.size() : 1;
     double done = 0;
     for (int seasons : List.of(FIRST_SEASONS, ALL_SEASONS)) {
@@ -91,6 +93,19 @@ final class Outlook {
         show(new Seen(version, file, forecast, comparison));
       }
       done += share;
+    }
+    // The forecast is there; what cannot stand beside it is told.
+    if (apart.isPresent()) {
+      throw apart.get();
+    }
+  }
+
+  private static Optional<BadQuestionException> apart(List<Scenario> all) {
+    try {
+      Comparing.checkCurrencies(all);
+      return Optional.empty();
+    } catch (BadQuestionException e) {
+      return Optional.of(e);
     }
   }
 

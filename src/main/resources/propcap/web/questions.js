@@ -19,8 +19,8 @@ const QUESTIONS = [
   },
   {
     name: 'bottleneck',
-    title: 'Which place holds the spring up, and what to buy first?',
-    words: 'Tries a tenth more and a tenth less of each place, then buys step by step.',
+    title: 'Which place holds the spring up, and what helps most?',
+    words: 'Tries a tenth more and a tenth less of each place, then adds what helps most, step by step.',
     fields: () => [{key: 'steps', label: 'Steps, at most', value: '5'}],
   },
   {

@@ -48,12 +48,29 @@ class QuestionsTest {
         file,
         "extends: "
             + folder.toAbsolutePath().relativize(spring)
-            + "\nname: More\nplaces:\n  - {name: Chamber 2, like: Chamber}\n");
+            + "\nname: More\nplaces:\n  - {name: Glasshouse 2, like: Glasshouse}\n");
     Run run = ask("compare", SPRING, file.toString());
     assertThat(run.err()).isEmpty();
-    assertThat(run.out()).contains("Chamber 2 has no cost in the scenario").contains("cost: {buy");
+    assertThat(run.out())
+        .contains("Glasshouse 2 has no cost in the scenario")
+        .contains("cost: {buy");
     assertThat(Files.readString(folder.resolve("out").resolve("comparison-money.csv")))
-        .contains("More,Chamber 2,Chamber 2,,,");
+        .contains("More,Glasshouse 2,Glasshouse 2,,,");
+  }
+
+  @Test
+  void scenariosInDifferentCurrenciesAreAFaultAndNotASubtraction() throws IOException {
+    Path file = folder.resolve("dollars.yaml");
+    Path spring = Path.of(SPRING).toAbsolutePath();
+    Files.writeString(
+        file,
+        "extends: "
+            + folder.toAbsolutePath().relativize(spring)
+            + "\nname: In dollars\nmoney: {currency: USD}\n");
+    assertBad(
+        "Spring at Tern Hill reckons in EUR and In dollars in USD",
+        ask("compare", SPRING, file.toString()));
+    assertThat(folder.resolve("out")).doesNotExist();
   }
 
   @Test

@@ -55,7 +55,8 @@ class NewFileTest {
         file,
         false);
     assertThat(file).hasContent("date,tmin,tmax\n2003-03-01,-2.22,10.0\n2003-03-02,0.0,9.5\n");
-    List<WeatherYear> years = WeatherFile.read(file, new Season(first, first.plusDays(1)), doubt -> {});
+    List<WeatherYear> years =
+        WeatherFile.read(file, new Season(first, first.plusDays(1)), doubt -> {});
     assertThat(years).hasSize(1);
     assertThat(years.get(0).minC(0)).isEqualTo(-2.22);
   }

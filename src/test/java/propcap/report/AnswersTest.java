@@ -159,12 +159,18 @@ class AnswersTest {
     assertThat(total.getAsJsonArray("levels")).hasSize(4);
     JsonObject difference = total.getAsJsonArray("differences").get(0).getAsJsonObject();
     assertThat(difference.keySet())
-        .containsExactly("mean", "halfWidth", "se", "shareAhead", "narrowing");
+        .containsExactly("mean", "halfWidth", "se", "shareAhead", "narrowing", "differing");
     assertThat(difference.get("halfWidth").getAsDouble()).isEqualTo(210);
     JsonObject house = json.getAsJsonArray("investments").get(1).getAsJsonObject();
     JsonObject worth = house.getAsJsonObject("worth");
     assertThat(worth.get("buy").getAsBigDecimal()).isEqualByComparingTo("2600.5");
     assertThat(worth.get("paybackYears").getAsDouble()).isEqualTo(7.9);
+    assertThat(worth.get("pays").getAsString()).isEqualTo("yes");
+    assertThat(house.get("verdict").getAsString()).startsWith("Buy House 3, as in House 3: ");
+    JsonObject place = house.getAsJsonArray("places").get(0).getAsJsonObject();
+    assertThat(place.get("spacesNow").getAsInt()).isZero();
+    assertThat(place.getAsJsonObject("price").get("buy").getAsBigDecimal())
+        .isEqualByComparingTo("2600.5");
     JsonObject chamber = json.getAsJsonArray("investments").get(0).getAsJsonObject();
     assertThat(chamber.getAsJsonObject("worth").get("paybackYears").isJsonNull()).isTrue();
     JsonObject none = json.getAsJsonArray("investments").get(2).getAsJsonObject();
@@ -188,6 +194,7 @@ class AnswersTest {
             "yearly",
             "net-present-value",
             "net-present-value-half-width",
+            "pays",
             "payback-years",
             "chance-pays")) {
       assertThat(none.getField(field)).as(field).isEmpty();
@@ -226,10 +233,18 @@ class AnswersTest {
     JsonObject house = json.getAsJsonArray("worths").get(0).getAsJsonObject();
     assertThat(house.getAsJsonObject("moreWaiting").keySet())
         .containsExactly("sow", "leave", "pot", "harden");
-    assertThat(house.get("plantsPerSpaceMore").getAsDouble()).isEqualTo(1240 / 33.0);
-    assertThat(json.getAsJsonArray("steps")).hasSize(5);
+    JsonObject more = house.getAsJsonObject("more");
+    assertThat(more.get("spaces").getAsInt()).isEqualTo(33);
+    assertThat(more.get("plantsForEach").getAsDouble()).isEqualTo(1240 / 33.0);
+    assertThat(more.get("pays").getAsString()).isEqualTo("yes");
+    assertThat(json.getAsJsonArray("findings")).hasSize(3);
+    assertThat(json.get("intervals").getAsInt()).isEqualTo(100);
+    assertThat(json.getAsJsonArray("steps")).hasSize(4);
     assertThat(csv("bottleneck.csv").get(0).getField("more-wait-leave")).isEqualTo("-96");
-    assertThat(csv("bottleneck-steps.csv").get(4).getField("spaces-bought")).isEqualTo("94");
+    assertThat(csv("bottleneck.csv").get(1).getField("more-net-present-value")).isEqualTo("-420");
+    assertThat(csv("bottleneck.csv").get(2).getField("fewer-on-time")).isEqualTo("210");
+    assertThat(csv("bottleneck-steps.csv").get(3).getField("spaces-added")).isEqualTo("82");
+    assertThat(csv("bottleneck-steps.csv").get(2).getField("step-pays")).isEqualTo("not-told");
   }
 
   @Test
@@ -237,8 +252,12 @@ class AnswersTest {
     Put.in(
         folder, KnownResults.BOTTLENECK, f -> Answers.write(Questions.noBottleneck(), "0.1.0", f));
     JsonObject place = json("bottleneck.json").getAsJsonArray("worths").get(0).getAsJsonObject();
-    assertThat(place.get("moreMargin").isJsonNull()).isTrue();
+    assertThat(place.getAsJsonObject("more").get("margin").isJsonNull()).isTrue();
     assertThat(csv("bottleneck.csv").get(0).getField("more-margin")).isEmpty();
+    assertThat(csv("bottleneck.csv"))
+        .filteredOn(r -> r.getField("place").equals("Mats"))
+        .singleElement()
+        .satisfies(r -> assertThat(r.getField("fewer-on-time")).isEmpty());
     Put.in(folder, KnownResults.SHIFT, f -> Answers.write(Questions.shifts(false), "0.1.0", f));
     assertThat(csv("shift.csv").get(0).getField("margin")).isEmpty();
   }

@@ -11,13 +11,15 @@ import propcap.farm.PlaceKind;
 import propcap.farm.Prices;
 import propcap.farm.Scenario;
 import propcap.study.Bottlenecks;
+import propcap.study.Bottlenecks.Trial;
 import propcap.study.Bottlenecks.Worth;
 import propcap.study.Capacity;
 import propcap.study.Comparison;
-import propcap.study.Comparison.Addition;
+import propcap.study.Comparison.Change;
 import propcap.study.Comparison.Investment;
 import propcap.study.Comparison.Kind;
 import propcap.study.Comparison.Outcome;
+import propcap.study.Comparison.Pays;
 import propcap.study.Difference;
 import propcap.study.Goal;
 import propcap.study.OrderList;
@@ -81,7 +83,8 @@ final class Questions {
         halfWidth,
         halfWidth / 2,
         mean == 0 ? 0.4 : mean > 0 ? 0.87 : 0.12,
-        halfWidth == 0 ? null : Double.valueOf(4.6));
+        halfWidth == 0 ? null : Double.valueOf(4.6),
+        mean == 0 && halfWidth == 0 ? 0 : 300);
   }
 
   static Stat stat(double mean) {
@@ -155,10 +158,26 @@ final class Questions {
       @Nullable Double payback,
       double pays) {
     return new Investment(
-        List.of(new Addition(place, 0)),
+        List.of(new Change(place, 0, price(buy, 150))),
         gain,
-        new Comparison.Worth(
-            BigDecimal.valueOf(buy), BigDecimal.valueOf(770.5), value, halfWidth, payback, pays));
+        worth(buy, value, halfWidth, payback, pays));
+  }
+
+  static Comparison.Price price(double buy, double keep) {
+    return new Comparison.Price(BigDecimal.valueOf(buy), false, 12, BigDecimal.valueOf(keep));
+  }
+
+  static Comparison.Worth worth(
+      double buy, double value, double halfWidth, @Nullable Double payback, double pays) {
+    return new Comparison.Worth(
+        BigDecimal.valueOf(buy),
+        BigDecimal.valueOf(770.5),
+        12,
+        value,
+        halfWidth,
+        true,
+        payback,
+        pays);
   }
 
   /** One alternative, no money, and these plants on time; nothing waits and nothing is lost. */
@@ -176,25 +195,39 @@ final class Questions {
   }
 
   private static Worth worth(
-      Place place, int spaces, Difference more, Difference less, boolean money, double... waits) {
+      Place place, int spaces, Difference more, Difference less, Pays pays, double... waits) {
     List<Difference> waiting = new ArrayList<>();
     for (double wait : waits) {
       waiting.add(d(wait, 9));
     }
+    boolean money = pays != Pays.NOT_KNOWN;
     return new Worth(
         Capacity.of(place),
-        spaces,
-        more,
-        less,
-        money ? d(0.31 * more.mean(), 0.35 * more.halfWidth()) : null,
-        money ? d(0.34 * less.mean(), 0.36 * less.halfWidth()) : null,
+        new Trial(
+            spaces,
+            more,
+            money ? d(0.31 * more.mean(), 0.35 * more.halfWidth()) : null,
+            money ? value(pays) : null,
+            pays),
+        new Trial(
+            spaces,
+            less,
+            money ? d(0.34 * less.mean(), 0.36 * less.halfWidth()) : null,
+            null,
+            Pays.NOT_TOLD),
         waiting);
+  }
+
+  private static Comparison.Worth value(Pays pays) {
+    double value = pays == Pays.YES ? 1900 : pays == Pays.NO ? -420 : 80;
+    return worth(520, value, 130, pays == Pays.NO ? null : 4.5, 0.5);
   }
 
   private static Place place(Scenario scenario, String name) {
     return scenario.places().stream().filter(p -> p.name().equals(name)).findFirst().orElseThrow();
   }
 
+  /** House 1 helps most and pays, House 2 helps and does not; less of the chamber helps. */
   static Bottlenecks bottlenecks() {
     Scenario s = withMoney(scenario("Base spring"));
     Place house1 = place(s, "House 1");
@@ -205,28 +238,30 @@ final class Questions {
         SETTINGS,
         400,
         0.95,
+        100,
         stat(26_400),
         List.of(
-            worth(house1, 33, d(1240, 90), d(-1410, 96), true, -44, -96, -31, 3),
-            worth(house2, 12, d(440, 70), d(-460, 66), true, -12, -37, -8, 2),
-            worth(chamber, 6, d(-12, 60), d(-90, 58), true, -71, 66, 2, 1),
-            worth(place(s, "Yard"), 16, d(0, 0), d(-8, 14), true, 0, 0, 0, -4),
-            worth(place(s, "Mats"), 4, d(-61, 30), d(22, 31), true, -33, 41, 0, 0)),
+            worth(house1, 33, d(1240, 90), d(-1410, 96), Pays.YES, -44, -96, -31, 3),
+            worth(house2, 12, d(440, 70), d(-460, 66), Pays.NO, -12, -37, -8, 2),
+            worth(chamber, 6, d(-12, 60), d(210, 58), Pays.NO, -71, 66, 2, 1),
+            worth(place(s, "Yard"), 16, d(0, 0), d(-8, 14), Pays.NO, 0, 0, 0, -4),
+            worth(place(s, "Mats"), 4, d(-61, 30), d(22, 31), Pays.NO, -33, 41, 0, 0)),
         List.of(
-            step(house1, 33, 33, d(1240, 90), d(1240, 90), 380),
-            step(house1, 36, 69, d(790, 84), d(2030, 120), 240),
-            step(chamber, 6, 75, d(410, 70), d(2440, 140), 120),
-            step(house2, 12, 87, d(160, 61), d(2600, 150), 34),
-            step(chamber, 7, 94, d(95, 52), d(2695, 158), -11)),
+            step(house1, 33, 33, d(1240, 90), d(1240, 90), Pays.YES),
+            step(house1, 36, 69, d(790, 84), d(2030, 120), Pays.YES),
+            step(chamber, 6, 75, d(410, 70), d(2440, 140), Pays.NOT_TOLD),
+            step(chamber, 7, 82, d(95, 52), d(2535, 158), Pays.NOT_TOLD)),
         false);
   }
 
   private static Bottlenecks.Step step(
-      Place place, int spaces, int bought, Difference gain, Difference soFar, double margin) {
-    return new Bottlenecks.Step(Capacity.of(place), spaces, bought, gain, soFar, d(margin, 28));
+      Place place, int spaces, int added, Difference gain, Difference soFar, Pays pays) {
+    Difference margin = d(pays == Pays.YES ? 380 : 34, 28);
+    return new Bottlenecks.Step(
+        Capacity.of(place), new Trial(spaces, gain, margin, value(pays), pays), added, soFar);
   }
 
-  /** No place helps, no money is asked. */
+  /** No place helps, no money is asked, and the mats have but one space. */
   static Bottlenecks noBottleneck() {
     Scenario s = scenario("Roomy");
     return new Bottlenecks(
@@ -234,13 +269,36 @@ final class Questions {
         SETTINGS,
         400,
         0.95,
+        30,
         stat(26_400),
         s.places().stream()
             .filter(Place::isOpen)
-            .map(p -> worth(p, 5, d(12, 31), d(0, 0), false, 0, 0, 0, 0))
+            .map(p -> worth(p, 5, d(12, 31), d(0, 0), Pays.NOT_KNOWN, 0, 0, 0, 0))
+            .map(
+                w ->
+                    w.place().name().equals("Mats")
+                        ? new Worth(w.place(), w.more(), null, w.moreWaiting())
+                        : w)
             .toList(),
         List.of(),
         true);
+  }
+
+  /** A table of which one space was tried, a step that helps, and nothing known of its cost. */
+  static Bottlenecks oneSpace(boolean money) {
+    Scenario s = money ? withMoney(scenario("Base spring")) : scenario("Base spring");
+    Place house = place(s, "House 1");
+    Trial trial = new Trial(1, d(30, 2), money ? d(9, 3) : null, null, Pays.NOT_KNOWN);
+    return new Bottlenecks(
+        s,
+        SETTINGS,
+        400,
+        0.95,
+        30,
+        stat(26_400),
+        List.of(new Worth(Capacity.of(house), trial, null, List.of())),
+        List.of(new Bottlenecks.Step(Capacity.of(house), trial, 1, trial.onTime())),
+        false);
   }
 
   /** 21 sizes of House 2, of which 120 is the smallest with 90 % or more. */

@@ -2,11 +2,11 @@ package propcap.study;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
-import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.stream.IntStream;
 import org.apache.commons.math3.distribution.TDistribution;
@@ -53,17 +53,21 @@ class BottleneckingTest {
         .orElseThrow();
   }
 
+  private static Bottlenecks.Trial fewer(Bottlenecks.Worth worth) {
+    return Objects.requireNonNull(worth.fewer());
+  }
+
   @Test
   void aTenthOfATableThatJamsIsWorthTheTraysThatItTakes()
       throws BadQuestionException, InterruptedException {
     Bottlenecks answer = ask(farm(10), 0);
     assertThat(answer.onTime().mean()).isEqualTo(200);
     Bottlenecks.Worth table = worth(answer, "House");
-    assertThat(table.spaces()).isEqualTo(1);
-    assertThat(table.moreOnTime().mean()).isEqualTo(20);
-    assertThat(table.lessOnTime().mean()).isEqualTo(-20);
-    assertThat(table.plantsPerSpaceMore()).isEqualTo(20);
-    assertThat(table.plantsPerSpaceLess()).isEqualTo(-20);
+    assertThat(table.more().spaces()).isEqualTo(1);
+    assertThat(table.more().onTime().mean()).isEqualTo(20);
+    assertThat(fewer(table).onTime().mean()).isEqualTo(-20);
+    assertThat(table.more().plantsForEach()).isEqualTo(20);
+    assertThat(fewer(table).plantsForEach()).isEqualTo(-20);
   }
 
   @Test
@@ -89,10 +93,10 @@ class BottleneckingTest {
     crop.dampingOff = new Crop.DampingOff(.3, .5);
     crop.germination = new Crop.Germination(.8, 100, .02);
     Bottlenecks answer = ask(farm(10).withEndlessRoom(), 3);
-    Difference nothing = new Difference(0, 0, 0, 0, null);
+    Difference nothing = Difference.NONE;
     for (Bottlenecks.Worth worth : answer.worths()) {
-      assertThat(worth.moreOnTime()).isEqualTo(nothing);
-      assertThat(worth.lessOnTime()).isEqualTo(nothing);
+      assertThat(worth.more().onTime()).isEqualTo(nothing);
+      assertThat(fewer(worth).onTime()).isEqualTo(nothing);
       assertThat(worth.moreWaiting()).containsOnly(nothing);
     }
     assertThat(answer.steps()).isEmpty();
@@ -104,10 +108,10 @@ class BottleneckingTest {
     crop.dampingOff = new Crop.DampingOff(.3, .5);
     Bottlenecks answer = ask(farm(10), 0);
     for (String idle : List.of("Mats", "Yard")) {
-      assertThat(worth(answer, idle).moreOnTime()).isEqualTo(new Difference(0, 0, 0, 0, null));
-      assertThat(worth(answer, idle).lessOnTime()).isEqualTo(new Difference(0, 0, 0, 0, null));
+      assertThat(worth(answer, idle).more().onTime()).isEqualTo(Difference.NONE);
+      assertThat(fewer(worth(answer, idle)).onTime()).isEqualTo(Difference.NONE);
     }
-    assertThat(worth(answer, "House").moreOnTime().isClear()).isTrue();
+    assertThat(worth(answer, "House").more().onTime().isClear()).isTrue();
   }
 
   @Test
@@ -116,8 +120,10 @@ class BottleneckingTest {
     assertThat(answer.isExhausted()).isTrue();
     assertThat(answer.steps()).extracting(s -> s.place().size()).containsExactly(12., 13., 14.);
     assertThat(answer.steps()).extracting(s -> s.place().name()).containsOnly("House");
-    assertThat(answer.steps()).extracting(Bottlenecks.Step::spacesBought).containsExactly(1, 2, 3);
-    assertThat(answer.steps()).extracting(s -> s.gain().mean()).containsExactly(20., 20., 20.);
+    assertThat(answer.steps()).extracting(Bottlenecks.Step::spacesAdded).containsExactly(1, 2, 3);
+    assertThat(answer.steps())
+        .extracting(s -> s.trial().onTime().mean())
+        .containsExactly(20., 20., 20.);
     assertThat(answer.steps()).extracting(s -> s.gainSoFar().mean()).containsExactly(20., 40., 60.);
   }
 
@@ -136,7 +142,7 @@ class BottleneckingTest {
     List<Place> places = new ArrayList<>(wide.places());
     places.set(0, places.get(0).withSpaces(9));
     Bottlenecks answer = ask(wide.withPlaces(places), 20);
-    assertThat(worth(answer, "Mats").moreOnTime()).isEqualTo(new Difference(0, 0, 0, 0, null));
+    assertThat(worth(answer, "Mats").more().onTime()).isEqualTo(Difference.NONE);
     List<Bottlenecks.Step> stair = answer.steps();
     assertThat(stair)
         .extracting(s -> s.place().name())
@@ -147,8 +153,8 @@ class BottleneckingTest {
 
   @Test
   void moneyIsToldWhereItIsAsked() throws BadQuestionException, InterruptedException {
-    assertThat(worth(ask(farm(10), 0), "House").moreMargin()).isNull();
-    Difference margin = worth(ask(new Money().in(farm(10)), 0), "House").moreMargin();
+    assertThat(worth(ask(farm(10), 0), "House").more().margin()).isNull();
+    Difference margin = worth(ask(new Money().in(farm(10)), 0), "House").more().margin();
     // Twenty plants that were late are on time: 0.95 for 0.40.
     assertThat(margin).isNotNull();
     assertThat(margin == null ? 0 : margin.mean()).isEqualTo(11);
@@ -170,13 +176,95 @@ class BottleneckingTest {
         .withMessageContaining("--seasons 2 or more");
   }
 
-  /** Three places, a tenth more and a tenth less of each: six intervals hold together. */
+  /**
+   * Three places: a tenth more and a tenth less of each in plants, and waiting at four steps, are 6
+   * + 12 intervals; with money 6 more; and each step after the first picks of three places, each
+   * with plants, with margin and with plants so far. A place of one space has no tenth less.
+   */
   @Test
-  void theIntervalsOfMoreAndOfLessHoldTogether() throws BadQuestionException, InterruptedException {
+  void allIntervalsOfAnAnswerHoldTogether() throws BadQuestionException, InterruptedException {
     crop.dampingOff = new Crop.DampingOff(.3, .5);
-    Difference more = worth(ask(farm(10), 0), "House").moreOnTime();
-    double t = new TDistribution(null, 39).inverseCumulativeProbability(1 - .05 / 12);
-    assertThat(more.halfWidth() / more.se()).isCloseTo(t, within(1e-9));
+    Scenario priced = new Money().in(farm(10));
+    assertThat(ask(farm(10), 0).intervals()).isEqualTo(18);
+    assertThat(ask(farm(10), 1).intervals()).isEqualTo(18);
+    assertThat(ask(farm(10), 3).intervals()).isEqualTo(18 + 2 * 6);
+    assertThat(ask(priced, 0).intervals()).isEqualTo(24);
+    assertThat(ask(priced, 3).intervals()).isEqualTo(24 + 2 * 9);
+    assertThat(ask(farm(1), 0).intervals()).isEqualTo(17);
+    Difference more = worth(ask(priced, 3), "House").more().onTime();
+    double t = new TDistribution(null, 39).inverseCumulativeProbability(1 - .05 / (2 * 42));
+    assertThat(more.halfWidth() / more.se()).isBetween(t - 1e-9, t + 2);
+  }
+
+  @Test
+  void ofOneSpaceNoneFewerIsTried() throws BadQuestionException, InterruptedException {
+    assertThat(worth(ask(farm(1), 0), "House").fewer()).isNull();
+  }
+
+  /** Twenty plants more on time are 11.00 more a season; ten years at 6 % have the factor 7.36. */
+  @Test
+  void whatATenthMoreIsWorthFollowsFromThePlacesCost()
+      throws BadQuestionException, InterruptedException {
+    assertThat(tenth("0").pays()).isEqualTo(Comparison.Pays.YES);
+    // 800 for 10 spaces are 80 for one, and 11.00 x 7.36009 = 80.96.
+    assertThat(tenth("800").pays()).isEqualTo(Comparison.Pays.YES);
+    assertThat(tenth("820").pays()).isEqualTo(Comparison.Pays.NO);
+    assertThat(worth(ask(new Money().in(farm(10)), 0), "House").more().pays())
+        .isEqualTo(Comparison.Pays.NOT_KNOWN);
+    assertThat(worth(ask(farm(10), 0), "House").more().pays()).isEqualTo(Comparison.Pays.NOT_KNOWN);
+  }
+
+  private Bottlenecks.Trial tenth(String buy) throws BadQuestionException, InterruptedException {
+    return worth(ask(priced(buy), 0), "House").more();
+  }
+
+  private Scenario priced(String buy) {
+    return Money.withCost(new Money().in(farm(10)), "House", 10, Money.cost(buy, 10, "30", "0"));
+  }
+
+  @Test
+  void whatCostsMoreThanItBringsIsNoStep() throws BadQuestionException, InterruptedException {
+    assertThat(ask(priced("820"), 3).steps()).isEmpty();
+    assertThat(ask(priced("820"), 3).isExhausted()).isTrue();
+    Bottlenecks pays = ask(priced("800"), 3);
+    assertThat(pays.steps()).hasSize(3);
+    // Each at the price that the place was written with, though it has grown since.
+    assertThat(pays.steps())
+        .extracting(s -> Objects.requireNonNull(s.trial().worth()).buy())
+        .allSatisfy(buy -> assertThat(buy).isEqualByComparingTo("80"));
+  }
+
+  /** Late plants at a higher price than those on time: more room only lowers the margin. */
+  @Test
+  void whatLowersTheMarginNeverPaysEvenWithoutACost()
+      throws BadQuestionException, InterruptedException {
+    Money money = new Money();
+    money.late = Money.amount("2");
+    Bottlenecks answer = ask(money.in(farm(10)), 2);
+    assertThat(worth(answer, "House").more().onTime().isMore()).isTrue();
+    assertThat(worth(answer, "House").more().pays()).isEqualTo(Comparison.Pays.NO);
+    assertThat(answer.steps()).isEmpty();
+  }
+
+  /**
+   * With twenty mats ten trays come up for ten spaces on the table, and ten wait ten days and go
+   * leggy: an eighth of them is left. With eighteen two of those are sown five days later, wait
+   * five days, and two fifths are left.
+   */
+  @Test
+  void fewerSpacesThatHelpAreFound() throws BadQuestionException, InterruptedException {
+    farm.stretchLossPerDay = .2;
+    Scenario wide = farm(10);
+    List<Place> places = new ArrayList<>(wide.places());
+    places.set(0, places.get(0).withSpaces(20));
+    Bottlenecks answer =
+        Bottlenecking.bottlenecks(
+            wide.withPlaces(places), new RunSettings(5, 200, null, 2), 0, share -> {});
+    Bottlenecks.Trial mats = fewer(worth(answer, "Mats"));
+    assertThat(mats.spaces()).isEqualTo(2);
+    assertThat(mats.onTime().isMore()).isTrue();
+    // 2 x 10 x (0.8^4 - 0.8^9), and a little less, for they are ready some hours before the round.
+    assertThat(mats.onTime().mean()).isBetween(4.5, 5.5);
   }
 
   @Test
@@ -211,7 +299,7 @@ class BottleneckingTest {
     Bottlenecks answer =
         Bottlenecking.bottlenecks(example, new RunSettings(5, 25, null, 2), 0, share -> {});
     Bottlenecks.Worth table = worth(answer, "House 1");
-    assertThat(table.spaces()).isEqualTo(33);
+    assertThat(table.more().spaces()).isEqualTo(33);
     RunSettings tenTimes = new RunSettings(77, 250, null, 2);
     List<Place> larger =
         example.places().stream()
@@ -224,8 +312,8 @@ class BottleneckingTest {
             true,
             .95,
             1);
-    assertThat(standardErrorsApart(table.moreOnTime(), forced)).isLessThan(4);
-    assertThat(standardErrorsApart(table.lessOnTime(), forced)).isGreaterThan(4);
+    assertThat(standardErrorsApart(table.more().onTime(), forced)).isLessThan(4);
+    assertThat(standardErrorsApart(fewer(table).onTime(), forced)).isGreaterThan(4);
   }
 
   private static double standardErrorsApart(Difference one, Difference other) {

@@ -100,13 +100,13 @@ class HandsQuestionsTest {
     Bottlenecks answer = Bottlenecking.bottlenecks(withHours(1), SETTINGS, 3, share -> {});
     Bottlenecks.Worth hands = answer.worths().get(0);
     assertThat(hands.place().isHands()).isTrue();
-    assertThat(hands.spaces()).isEqualTo(1);
+    assertThat(hands.more().spaces()).isEqualTo(1);
     // Six trays in time in place of three, and no other place helps.
-    assertThat(hands.moreOnTime().mean()).isEqualTo(30);
-    assertThat(hands.plantsPerSpaceMore()).isEqualTo(30);
+    assertThat(hands.more().onTime().mean()).isEqualTo(30);
+    assertThat(hands.more().plantsForEach()).isEqualTo(30);
     assertThat(answer.worths()).hasSize(4);
     assertThat(answer.worths().subList(1, 4))
-        .allSatisfy(w -> assertThat(w.moreOnTime().mean()).isZero());
+        .allSatisfy(w -> assertThat(w.more().onTime().mean()).isZero());
     assertThat(answer.steps()).hasSize(1);
     assertThat(answer.steps().get(0).place().name()).isEqualTo("Hands");
   }

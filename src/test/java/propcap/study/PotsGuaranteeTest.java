@@ -23,10 +23,10 @@ class PotsGuaranteeTest {
   private static final double LEAST = 0.88;
 
   /**
-   * Of 200 springs the 180th is the 90 % quantile; of fresh ones 180 / 201 = 89.6 % are no higher on
-   * average, and more where counts are small and many are equal, as here. A mean of some 180 crops,
-   * each with an error of about 0.03 (two binomial shares of 200), is known to 0.003: 88 % is five
-   * times that below. Pots ordered as if there were room are refused by the same check.
+   * Of 200 springs the 180th is the 90 % quantile; of fresh ones 180 / 201 = 89.6 % are no higher
+   * on average, and more where counts are small and many are equal, as here. A mean of some 180
+   * crops, each with an error of about 0.03 (two binomial shares of 200), is known to 0.003: 88 %
+   * is five times that below. Pots ordered as if there were room are refused by the same check.
    */
   @Test
   void potsLastInNineSpringsOfTen() throws BadQuestionException, InterruptedException {

@@ -22,7 +22,7 @@ import propcap.farm.Sowing;
  */
 class ShiftingTest {
   private static final RunSettings SETTINGS = new RunSettings(9, 50, null, 2);
-  private static final Difference NOTHING = new Difference(0, 0, 0, 0, null);
+  private static final Difference NOTHING = Difference.NONE;
 
   private final Farms farm = new Farms();
   private final Crops crop = new Crops();

@@ -168,6 +168,34 @@ class PageTest {
     assertThat(folder.resolve("results/small-compare/comparison.json")).exists();
   }
 
+  /** The forecast needs no comparison: it comes, and why nothing stands beside it is told. */
+  @Test
+  void scenariosInDifferentCurrenciesAreNotSubtracted() throws Exception {
+    Files.writeString(
+        folder.resolve("euros.yaml"),
+        """
+        extends: small.yaml
+        name: Euros
+        money:
+          currency: EUR
+          plants: {default: {worth: 0.3, late: 0.1, short: 0.4}}
+          tray: 1
+          pot-tray: 2
+        """);
+    Files.writeString(
+        folder.resolve("dollars.yaml"),
+        "extends: euros.yaml\nname: Dollars\nmoney: {currency: USD}\n");
+    json(browser.post("/api/open-beside", Map.of("name", "euros.yaml")));
+    json(browser.post("/api/open-beside", Map.of("name", "dollars.yaml")));
+    browser.post("/api/outlook", Map.of("file", ""));
+    JsonObject failed = await("study", told -> told.get("stage").getAsString().equals("failed"));
+    assertThat(failed.get("trouble").getAsString())
+        .startsWith("Euros reckons in EUR and Dollars in USD");
+    JsonObject forecast = json(browser.get("/api/forecast"));
+    assertThat(forecast.get("isWhole").getAsBoolean()).isTrue();
+    assertThat(forecast.get("sideBySide").getAsString()).isEmpty();
+  }
+
   @Test
   void aQuestionThatIsStoppedIsOver() throws Exception {
     long id =

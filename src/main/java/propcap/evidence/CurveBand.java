@@ -16,22 +16,26 @@ public final class CurveBand {
   private static final double FLAT = 1e-3;
 
   private final CurveFamily family;
+  private final double[] curve;
   private final double[] peak;
   private final Optional<RealMatrix> covariance;
 
   /**
    * A curve.
    *
-   * @param peak logit of the share that germinates, log of the median, log of the spread
+   * @param curve logit of the share that germinates, log of the median, log of the spread
+   * @param peak the same where they are likeliest, which the band goes round
    */
-  CurveBand(CurveFamily family, double[] peak, ToDoubleFunction<double[]> logLikelihood) {
+  CurveBand(
+      CurveFamily family, double[] curve, double[] peak, ToDoubleFunction<double[]> logLikelihood) {
     this.family = family;
+    this.curve = curve.clone();
     this.peak = peak.clone();
     this.covariance = covariance(peak, logLikelihood);
   }
 
   double shown(double days) {
-    return days <= 0 ? 0 : logistic(logit(peak, days));
+    return days <= 0 ? 0 : logistic(logit(curve, days));
   }
 
   /** The 95 % limits at a time; none where the counts set none. */
@@ -56,7 +60,7 @@ public final class CurveBand {
       return Optional.empty();
     }
     return Optional.of(
-        new Estimate(logistic(middle), logistic(middle - half), logistic(middle + half)));
+        Estimate.within(shown(days), logistic(middle - half), logistic(middle + half)));
   }
 
   private double logit(double[] point, double days) {

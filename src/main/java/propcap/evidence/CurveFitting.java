@@ -120,7 +120,7 @@ final class CurveFitting {
         exponential(Math.log(spread), top.likelihood(), SPREAD),
         top.akaike(),
         TimesTest.of(counts.trays(), family, logMedian, spread).orElse(null),
-        new CurveBand(family, curve, withShare(family)));
+        new CurveBand(family, curve, withShare.peak(), withShare(family)));
   }
 
   private double share(Peak top) {

@@ -7,8 +7,9 @@ import propcap.farm.CountedTray;
 /**
  * How much more the trays of a lot differ in the number of their seedlings than chance lets trays
  * that are alike: Pearson's chi-square over its degrees of freedom. Where that is more than 1,
- * limits are those of so many fewer seeds, with Student's t for the normal deviate, as common
- * practice in bioassay has it (the heterogeneity factor; Finney, Probit Analysis).
+ * limits are those of so many fewer seeds, with Student's t for the normal deviate, as is common
+ * practice in probit analysis (the heterogeneity factor; Finney, Probit Analysis, named from
+ * memory). It holds whatever the correlation in a tray is, which so few trays cannot tell.
  *
  * @param degreesOfFreedom trays less one, of each group of trays that tells
  */

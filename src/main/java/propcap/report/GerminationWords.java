@@ -177,7 +177,8 @@ final class GerminationWords {
     Estimate rho = lot.trayCorrelation();
     if (rho == null) {
       return "How trays differ cannot be told: it takes two trays of one lot at one temperature, looked"
-          + " at on one day, of which some seeds come up and some do not.";
+          + " at on one day, of which some seeds come up and some do not. The limits take them as"
+          + " alike.";
     }
     String few = isOfFewTrays() ? FEW_TRAYS : "";
     if (rho.value() < 0.0005) {

@@ -41,13 +41,23 @@ class CoverageGuaranteesTest {
     assertHeld(coverage, LEAST, MOST);
   }
 
-  /** What the answer says of so few trays: the limits are too narrow if they do differ. */
-  @ParameterizedTest(name = "two trays, correlation {0}")
-  @CsvSource({"0.02", "0.05"})
-  void limitsOfTwoTraysThatDifferHoldLessOften(double correlation) {
+  /**
+   * What the answer says of so few trays, and docs of trays of which nearly all come up and which
+   * differ much.
+   */
+  @ParameterizedTest(name = "share {0}, {1} trays, correlation {2}")
+  @CsvSource({"0.85, 2, 0.02", "0.85, 2, 0.05", "0.95, 4, 0.05"})
+  void limitsThatHoldLessOftenAreToldToDoSo(double share, int trays, double correlation) {
     Coverage coverage =
-        Coverage.ofTrays(new Trays.Law(0.85, correlation, 5, 0.25, 1, 14), 2, 50, TESTS);
-    row("2 trays of 50 seeds, correlation " + correlation + ", 14 days (told as such)", coverage);
+        Coverage.ofTrays(new Trays.Law(share, correlation, 5, 0.25, 1, 14), trays, 50, TESTS);
+    row(
+        trays
+            + " trays of 50 seeds, share "
+            + share
+            + ", correlation "
+            + correlation
+            + ", 14 days (told to hold less often)",
+        coverage);
     assertHeld(coverage, 80, MOST);
   }
 

@@ -120,6 +120,17 @@ class EarlyEndTest {
     }
   }
 
+  /** Within the days that were counted the curve is known, whatever share goes with it. */
+  @Test
+  void theCurveKeepsItsBand() {
+    for (int seed = 0; seed < 10; seed++) {
+      AtTemperature at = only(halfWay(seed)).temperatures().get(0);
+      Estimate band = requireNonNull(at.lognormal()).band().at(5).orElseThrow();
+      assertThat(band.holds((double) at.emerged() / at.seeds())).isTrue();
+      assertThat(band.high() - band.low()).isBetween(0.08, 0.2);
+    }
+  }
+
   /** Seedlings of two days side by side tell no curve, nor how many are to come. */
   @Test
   void whereTheFirstSeedlingsAreAllThatWasSeenNoUpperLimitIsTold() {

@@ -7,7 +7,8 @@ import org.apache.commons.math3.stat.descriptive.moment.Variance;
 
 /**
  * The paired-t interval of the difference between two scenarios run on the same seasons (Law,
- * Simulation Modeling and Analysis, chapter on comparing alternatives).
+ * Simulation Modeling and Analysis, chapter on comparing alternatives); where they differ in few
+ * seasons, an interval made for that.
  */
 final class Paired {
   private Paired() {}
@@ -33,15 +34,22 @@ final class Paired {
     double variance = new Variance().evaluate(differences);
     double apart = new Variance().evaluate(first) + new Variance().evaluate(second);
     double se = Math.sqrt(variance / n);
-    double t =
-        new TDistribution(null, n - 1)
-            .inverseCumulativeProbability(1 - (1 - confidence) / (2.0 * comparisons));
     return new Difference(
         mean,
-        t * se,
+        halfWidth(differences, mean, se, 1 - (1 - confidence) / comparisons),
         se,
         ahead(differences, moreIsBetter),
         variance == 0 ? null : Math.sqrt(apart / variance));
+  }
+
+  /** Student's; where fewer than half of the seasons differ, the farther of the skewed limits. */
+  private static double halfWidth(double[] differences, double mean, double se, double confidence) {
+    int n = differences.length;
+    if (se > 0 && 2 * Commonest.of(differences).others() < n) {
+      MeanLimits limits = MeanLimits.ofUnlike(differences, confidence);
+      return Math.max(mean - limits.low(), limits.high() - mean);
+    }
+    return se * new TDistribution(null, n - 1).inverseCumulativeProbability((1 + confidence) / 2);
   }
 
   private static double ahead(double[] differences, boolean moreIsBetter) {

@@ -1,6 +1,7 @@
 package propcap.cli;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -14,11 +15,13 @@ import propcap.farm.Scenario;
 import propcap.report.Answers;
 import propcap.report.KnownResults;
 import propcap.report.ResultsFolder;
+import propcap.study.BadQuestionException;
 import propcap.study.Goal;
 import propcap.study.OrderList;
 import propcap.study.Ordering;
 import propcap.study.Sizing;
 import propcap.study.SizingQuestion;
+import propcap.study.SizingQuestion.Range;
 import propcap.study.SizingRun;
 
 /** How large must a place be? */
@@ -26,7 +29,11 @@ import propcap.study.SizingRun;
     name = "size",
     description = "Finds the smallest size of a place, or of two, for which a goal holds.",
     mixinStandardHelpOptions = true,
-    footer = "%nExit code 3: no size of the ladder reaches the goal.")
+    footer = {
+      "%nTwo places, each with sizes of its own:",
+      "  --place Chamber --from 20 --to 80 --place House --from 180 --to 340 --step 20",
+      "%nExit code 3: no size of the ladder reaches the goal."
+    })
 final class SizeCommand implements Callable<Integer> {
   /** The most that one size may take; sizes that are clear take far fewer. */
   private static final int SEASONS = 5000;
@@ -42,18 +49,24 @@ final class SizeCommand implements Callable<Integer> {
           "The place to size, or Hands for people's hours a day; twice to size two together.")
   private List<String> places;
 
-  @Option(names = "--from", paramLabel = "N", required = true, description = "Smallest size.")
-  private int from;
+  @Option(
+      names = "--from",
+      paramLabel = "N",
+      required = true,
+      description =
+          "Smallest size. Of two places it is given once for both, or twice, in the places' order;"
+              + " so are --to and --step.")
+  private List<Integer> from;
 
   @Option(names = "--to", paramLabel = "N", required = true, description = "Largest size.")
-  private int to;
+  private List<Integer> to;
 
   @Option(
       names = "--step",
       paramLabel = "N",
       defaultValue = "20",
       description = "Spaces, or hours a day, between sizes. Default: ${DEFAULT-VALUE}.")
-  private int step;
+  private List<Integer> step;
 
   @Option(
       names = "--goal",
@@ -76,8 +89,8 @@ final class SizeCommand implements Callable<Integer> {
       paramLabel = "D",
       converter = RunOptions.Share.class,
       description =
-          "How near the goal an answer may be wrong. Default: 2%% of a chance, half a percent of"
-              + " anything else.")
+          "How near the goal an answer may be wrong: a share, or a number of plants or of money."
+              + " Default: 2%% of a chance, half a percent of anything else.")
   private @Nullable Double indifference;
 
   @Option(
@@ -95,8 +108,7 @@ final class SizeCommand implements Callable<Integer> {
   @Override
   public Integer call() throws Exception {
     Scenario scenario = Scenarios.read(spec, file);
-    SizingQuestion question =
-        new SizingQuestion(places, from, to, step, Goal.parse(goal), match, indifference);
+    SizingQuestion question = new SizingQuestion(ranges(), Goal.parse(goal), match, indifference);
     Ordering ordering = new Ordering(aisles);
     try (ResultsFolder folder = options.open(spec, file, KnownResults.SIZE)) {
       Sizing sizing =
@@ -110,5 +122,27 @@ final class SizeCommand implements Callable<Integer> {
               Answers.write(sizing, order, Propcap.Version.text(), folder));
       return sizing.found().isPresent() ? done : Propcap.NO;
     }
+  }
+
+  private List<Range> ranges() throws BadQuestionException {
+    List<Range> ranges = new ArrayList<>();
+    for (int i = 0; i < places.size(); i++) {
+      ranges.add(
+          new Range(
+              places.get(i), of("--from", from, i), of("--to", to, i), of("--step", step, i)));
+    }
+    return ranges;
+  }
+
+  /** An option's value for a place: that of all of them, or its own. */
+  private int of(String option, List<Integer> given, int place) throws BadQuestionException {
+    if (given.size() > 1 && given.size() != places.size()) {
+      throw new BadQuestionException(
+          String.format(
+              "%s is given %d times and --place %d times; give it once for all, or once for each"
+                  + " place in their order",
+              option, given.size(), places.size()));
+    }
+    return given.get(given.size() > 1 ? place : 0);
   }
 }

@@ -142,9 +142,8 @@ public final class Answers {
    * columns.
    */
   public static List<String> headlines(Sizing sizing, OrderList order) {
-    SizeWords words = SizeWords.of(sizing);
-    Lines lines = new Lines().add(words.verdict());
-    new SizeNotes(words).all().forEach(lines::add);
+    Lines lines = new Lines().add(SizeVerdict.of(sizing));
+    SizeNotes.of(sizing).all().forEach(lines::add);
     List<String> all =
         new ArrayList<>(
             lines.endingWith(

@@ -11,9 +11,11 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.LongStream;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import propcap.disk.TableCell;
 import propcap.study.Difference;
+import propcap.study.MeanLimits;
 import propcap.study.Stat;
 
 /** A table for a spreadsheet, row by row: numbers to four decimals, and no name a formula. */
@@ -23,11 +25,23 @@ final class Csv {
   private final List<List<String>> rows = new ArrayList<>();
 
   static List<String> statNames(String name) {
-    return List.of(name, name + "-se", name + "-p10", name + "-p50", name + "-p90");
+    return Stream.of("", "-se", "-low", "-high", "-unlike", "-p10", "-p50", "-p90")
+        .map(ending -> name + ending)
+        .toList();
   }
 
-  static List<String> stat(Stat stat) {
-    return numbers(stat.mean(), stat.se(), stat.p10(), stat.p50(), stat.p90());
+  /** No error and no limits where it was seen too seldom; all fields empty where there is none. */
+  static List<String> stat(@Nullable Stat stat) {
+    if (stat == null) {
+      return List.of("", "", "", "", "", "", "", "");
+    }
+    MeanLimits limits = stat.limits();
+    List<String> texts = numbers(stat.mean());
+    texts.addAll(
+        limits == null ? List.of("", "", "") : numbers(stat.se(), limits.low(), limits.high()));
+    texts.add(whole(stat.unlike()));
+    texts.addAll(numbers(stat.p10(), stat.p50(), stat.p90()));
+    return texts;
   }
 
   static List<String> differenceNames(String name) {
@@ -40,13 +54,15 @@ final class Csv {
         name + "-differing");
   }
 
-  /** Six empty fields where there is none. */
+  /** Six empty fields where there is none; no error where all seasons differ by the same. */
   static List<String> difference(@Nullable Difference d) {
     if (d == null) {
       return List.of("", "", "", "", "", "");
     }
-    List<String> texts = numbers(d.mean(), d.halfWidth(), d.se(), d.shareAhead());
     Double narrowing = d.narrowing();
+    List<String> texts = numbers(d.mean());
+    texts.addAll(narrowing == null ? List.of("", "") : numbers(d.halfWidth(), d.se()));
+    texts.add(number(d.shareAhead()));
     texts.add(narrowing == null ? "" : number(narrowing));
     texts.add(whole(d.differing()));
     return texts;

@@ -9,6 +9,7 @@ import propcap.farm.Work;
 import propcap.study.Forecast;
 import propcap.study.HandsForecast;
 import propcap.study.HandsForecast.Week;
+import propcap.study.Stat;
 
 /** What work the spring takes, week by week, and what waits for hands. */
 public record HandsSection(
@@ -65,8 +66,8 @@ public record HandsSection(
     String takes =
         "The work takes "
             + Words.count(hands.hours().mean())
-            + " hours a spring (8 springs of 10: "
-            + Words.range(hands.hours())
+            + " hours a spring ("
+            + Words.usual(hands.hours())
             + "), "
             + Words.amount(hands.hoursPerWorkingDay())
             + " a working day";
@@ -82,8 +83,8 @@ public record HandsSection(
         : Words.amount(hands.daysShort().mean())
             + " of "
             + Words.plural(hands.workingDays(), "working day")
-            + " (8 springs of 10: "
-            + Words.range(hands.daysShort())
+            + " ("
+            + Words.usual(hands.daysShort())
             + ")";
   }
 
@@ -122,9 +123,9 @@ public record HandsSection(
   private static String waiting(HandsForecast hands) {
     List<String> parts = new ArrayList<>();
     for (Work work : Work.values()) {
-      double trayDays = Plan.present(hands.waiting(), work).mean();
-      if (trayDays > 0) {
-        parts.add(TradeWords.work(work) + " " + Words.amount(trayDays));
+      Stat waiting = Plan.present(hands.waiting(), work);
+      if (waiting.mean() > 0) {
+        parts.add(TradeWords.work(work) + " " + Words.mean(waiting));
       }
     }
     return Words.amount(hands.waitingInAll())

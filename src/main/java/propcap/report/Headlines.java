@@ -34,7 +34,7 @@ public final class Headlines {
             + " plants ("
             + Words.interval(forecast.onTime())
             + "); late: "
-            + Words.count(forecast.late().mean()));
+            + Words.mean(forecast.late()));
     lines.add(
         "Sowings that have their plants on time in 9 springs of 10: "
             + PlantsSection.safe(forecast)
@@ -73,7 +73,13 @@ public final class Headlines {
   private static String waiting(Forecast forecast) {
     return Queue.of(forecast).stream()
         .findFirst()
-        .map(q -> "Longest wait: " + q.name() + ", " + Words.plural(q.total(), "tray-day"))
+        .map(
+            q ->
+                "Longest wait: "
+                    + q.name()
+                    + ", "
+                    + Words.plural(q.total(), "tray-day")
+                    + (q.seen().isEmpty() ? "" : ", " + q.seen()))
         .orElse("Nothing waits for room");
   }
 

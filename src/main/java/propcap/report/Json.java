@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import propcap.study.Difference;
+import propcap.study.MeanLimits;
 import propcap.study.Stat;
 
 /**
@@ -96,20 +97,27 @@ final class Json {
     return list;
   }
 
+  /** What was seen too seldom for limits has no standard error either. */
   static Json of(Stat stat) {
+    MeanLimits limits = stat.limits();
     return new Json()
         .put("mean", stat.mean())
-        .put("se", stat.se())
+        .put("se", limits == null ? null : Double.valueOf(stat.se()))
+        .put("low", limits == null ? null : Double.valueOf(limits.low()))
+        .put("high", limits == null ? null : Double.valueOf(limits.high()))
+        .put("unlike", stat.unlike())
         .put("p10", stat.p10())
         .put("p50", stat.p50())
         .put("p90", stat.p90());
   }
 
+  /** A difference that is the same in all seasons has no error that could be told. */
   static Json of(Difference difference) {
+    boolean isAlways = difference.narrowing() == null;
     return new Json()
         .put("mean", difference.mean())
-        .put("halfWidth", difference.halfWidth())
-        .put("se", difference.se())
+        .put("halfWidth", isAlways ? null : Double.valueOf(difference.halfWidth()))
+        .put("se", isAlways ? null : Double.valueOf(difference.se()))
         .put("shareAhead", difference.shareAhead())
         .put("narrowing", difference.narrowing())
         .put("differing", difference.differing());

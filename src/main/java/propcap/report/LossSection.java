@@ -37,7 +37,13 @@ public record LossSection(
         rows(forecast, causes),
         causes.stream().map(TradeWords::shortLoss).toList(),
         Plan.crops(forecast).stream().map(c -> crop(forecast, c, causes)).toList(),
-        absent.isEmpty() ? "" : "Nothing is lost to: " + String.join("; ", absent) + ".",
+        absent.isEmpty()
+            ? ""
+            : "In none of "
+                + Words.plural(forecast.seasons(), "spring")
+                + " is anything lost to: "
+                + String.join("; ", absent)
+                + ".",
         LossChart.of(bars(forecast, causes)));
   }
 
@@ -93,7 +99,7 @@ public record LossSection(
 
   private static Row row(String name, Stat stat, double sown, boolean isSum) {
     return new Row(
-        name, Words.count(stat.mean()), Words.range(stat), share(stat.mean(), sown), isSum);
+        name, Words.amount(stat.mean()), Words.spread(stat), share(stat.mean(), sown), isSum);
   }
 
   private static CropRow crop(Forecast forecast, String crop, List<Loss> causes) {
@@ -118,7 +124,7 @@ public record LossSection(
     for (Loss cause : causes) {
       double lost = stat(forecast, cause).mean();
       left = Math.max(0, left - lost);
-      String label = Words.count(lost) + " (" + share(lost, sown) + ")";
+      String label = Words.amount(lost) + " (" + share(lost, sown) + ")";
       bars.add(new LossChart.Bar(TradeWords.loss(cause), left, lost, label));
     }
     double out = forecast.onTime().mean() + forecast.late().mean();

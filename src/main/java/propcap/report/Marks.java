@@ -18,6 +18,8 @@ import org.jfree.chart.renderer.xy.XYErrorRenderer;
 import org.jfree.data.xy.XIntervalSeries;
 import org.jfree.data.xy.XYDataset;
 import org.jfree.data.xy.YIntervalSeries;
+import propcap.study.MeanLimits;
+import propcap.study.Stat;
 
 /** Means as marks, and their intervals as whiskers. */
 final class Marks {
@@ -96,8 +98,14 @@ final class Marks {
     series.add(mean, mean - halfWidth, mean + halfWidth, y);
   }
 
-  static void addUpright(YIntervalSeries series, double x, double mean, double halfWidth) {
-    series.add(x, mean, mean - halfWidth, mean + halfWidth);
+  /** No whisker where the mean has no limits. */
+  static void addUpright(YIntervalSeries series, double x, Stat stat) {
+    MeanLimits limits = stat.limits();
+    series.add(
+        x,
+        stat.mean(),
+        limits == null ? stat.mean() : limits.low(),
+        limits == null ? stat.mean() : limits.high());
   }
 
   /** Lays a white disc below each mark, so that no line or band shows through its open part. */

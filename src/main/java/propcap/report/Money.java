@@ -5,6 +5,8 @@ import java.math.RoundingMode;
 import java.util.Optional;
 import propcap.farm.Scenario;
 import propcap.study.Difference;
+import propcap.study.MeanLimits;
+import propcap.study.Stat;
 
 /** Amounts of a currency, shown rounded half up to whole units. */
 record Money(String currency) {
@@ -47,6 +49,14 @@ record Money(String currency) {
   private static String signed(double mean) {
     String amount = whole(BigDecimal.valueOf(Words.finite(mean)));
     return (amount.startsWith("-") || amount.equals("0") ? "" : "+") + amount;
+  }
+
+  /** A level and the larger half of its 95 % interval, without its currency. */
+  static String level(Stat stat) {
+    MeanLimits limits = stat.limits();
+    return level(
+        stat.mean(),
+        limits == null ? 0 : Math.max(stat.mean() - limits.low(), limits.high() - stat.mean()));
   }
 
   /** A level and half its 95 % interval, without its currency. */

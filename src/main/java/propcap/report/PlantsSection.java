@@ -24,7 +24,8 @@ public record PlantsSection(String verdict, List<String> reasons, List<Row> rows
       String needed,
       String onTime,
       String onTimeRange,
-      String late) {}
+      String late,
+      String lateSpread) {}
 
   static PlantsSection of(Forecast forecast) {
     List<SowingForecast> worstFirst = worstFirst(forecast);
@@ -73,7 +74,7 @@ public record PlantsSection(String verdict, List<String> reasons, List<Row> rows
             + "); in 8 springs of 10 it is "
             + Words.range(forecast.onTime())
             + ". Another "
-            + Words.count(forecast.late().mean())
+            + Words.mean(forecast.late())
             + " come late.");
     List<String> worst =
         worstFirst.stream()
@@ -114,7 +115,8 @@ public record PlantsSection(String verdict, List<String> reasons, List<Row> rows
         Words.count(forecast.sowing().plantsNeeded()),
         Words.count(forecast.onTime().mean()),
         Words.range(forecast.onTime()),
-        Words.count(forecast.late().mean()));
+        Words.amount(forecast.late().mean()),
+        Words.spread(forecast.late()));
   }
 
   /** The chance of one sowing, in a sentence without its full stop. */

@@ -3,6 +3,7 @@ package propcap.report;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -15,8 +16,9 @@ import propcap.study.Forecast.Wait;
  *
  * @param name such as {@code to be sown, for Chamber or Mats}
  * @param byMonth mean tray-days of a season in each month that the season touches
+ * @param seen in how many springs anything waits at the step, where they are few; otherwise empty
  */
-record Queue(String name, List<Double> byMonth) {
+record Queue(String name, List<Double> byMonth, String seen) {
   Queue {
     byMonth = List.copyOf(byMonth);
   }
@@ -29,17 +31,19 @@ record Queue(String name, List<Double> byMonth) {
   static List<Queue> of(Forecast forecast) {
     List<YearMonth> months = Dates.monthsOf(forecast.scenario().season());
     Map<String, double[]> byName = new LinkedHashMap<>();
+    Map<String, String> seen = new HashMap<>();
     for (Step step : Step.values()) {
       for (Wait wait : forecast.waits()) {
         int month = months.indexOf(wait.month());
         if (wait.step() == step && month >= 0) {
           String name = TradeWords.step(step) + ", for " + wait.waitedFor();
           byName.computeIfAbsent(name, n -> new double[months.size()])[month] += wait.trayDays();
+          seen.put(name, Words.seldom(Plan.present(forecast.waiting(), step)));
         }
       }
     }
     return byName.entrySet().stream()
-        .map(e -> new Queue(e.getKey(), boxed(e.getValue())))
+        .map(e -> new Queue(e.getKey(), boxed(e.getValue()), Plan.present(seen, e.getKey())))
         .sorted(Comparator.comparingDouble(Queue::total).reversed())
         .toList();
   }
@@ -56,7 +60,7 @@ record Queue(String name, List<Double> byMonth) {
         rest[m] += queue.byMonth().get(m);
       }
     }
-    kept.add(new Queue("all other waiting", boxed(rest)));
+    kept.add(new Queue("all other waiting", boxed(rest), ""));
     return kept;
   }
 

@@ -71,7 +71,7 @@ public record RoomSection(List<Row> rows, List<Figure> figures, String closed) {
         Words.percent(place.meanUse() / place.spaces()),
         Words.range(place.peak()),
         Words.amount(place.fullDays().mean()),
-        Words.range(place.fullDays()));
+        Words.spread(place.fullDays()));
   }
 
   /** How full a place is, in a sentence that starts with such as {@code House 1 is}. */
@@ -86,8 +86,8 @@ public record RoomSection(List<Row> rows, List<Figure> figures, String closed) {
                 : " full on "
                     + Words.plural(Math.rint(place.fullDays().mean()), "day")
                     + " of a spring")
-            + " (8 springs of 10: "
-            + Words.range(place.fullDays())
+            + " ("
+            + Words.usual(place.fullDays())
             + ")";
     return longestRun(place.days())
         .map(run -> days + ", mostly " + inWords(season, run) + ".")

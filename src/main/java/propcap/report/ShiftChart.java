@@ -10,6 +10,7 @@ import org.jfree.chart.renderer.xy.DeviationRenderer;
 import org.jfree.data.xy.YIntervalSeries;
 import org.jfree.data.xy.YIntervalSeriesCollection;
 import org.jspecify.annotations.Nullable;
+import propcap.study.MeanLimits;
 import propcap.study.Shifts.Group;
 import propcap.study.Shifts.Point;
 import propcap.study.Stat;
@@ -76,11 +77,13 @@ final class ShiftChart {
   }
 
   private static double low(Stat stat) {
-    return Math.min(stat.p10(), stat.mean() - Words.Z_95 * stat.se());
+    MeanLimits limits = stat.limits();
+    return Math.min(stat.p10(), limits == null ? stat.mean() : limits.low());
   }
 
   private static double high(Stat stat) {
-    return Math.max(stat.p90(), stat.mean() + Words.Z_95 * stat.se());
+    MeanLimits limits = stat.limits();
+    return Math.max(stat.p90(), limits == null ? stat.mean() : limits.high());
   }
 
   private static YIntervalSeriesCollection band(Group group, Panel panel) {
@@ -128,7 +131,7 @@ final class ShiftChart {
         int days = group.points().get(p).days();
         Stat stat = panel.stats().get(p);
         if (Standing.of(group, days) == standing) {
-          Marks.addUpright(series, days, stat.mean(), Words.Z_95 * stat.se());
+          Marks.addUpright(series, days, stat);
         }
       }
       if (!series.isEmpty()) {

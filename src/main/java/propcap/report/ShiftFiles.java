@@ -4,7 +4,6 @@ import java.util.List;
 import propcap.study.Shifts;
 import propcap.study.Shifts.Group;
 import propcap.study.Shifts.Point;
-import propcap.study.Stat;
 
 /** What comes of sowing earlier or later, for other programs and for a spreadsheet. */
 final class ShiftFiles {
@@ -63,14 +62,13 @@ final class ShiftFiles {
         Csv.differenceNames("margin-to-unshifted"));
     for (Group group : shifts.groups()) {
       for (Point point : group.points()) {
-        Stat margin = point.margin();
         table.row(
             List.of(group.match(), Csv.whole(point.days()), standing(group, point)),
             Csv.stat(point.onTime()),
             Csv.stat(point.late()),
             Csv.stat(point.met()),
             Csv.stat(point.allOnTime()),
-            margin == null ? List.of("", "", "", "", "") : Csv.stat(margin),
+            Csv.stat(point.margin()),
             Csv.difference(point.toUnshifted()),
             Csv.difference(point.allToUnshifted()),
             Csv.difference(point.marginToUnshifted()));

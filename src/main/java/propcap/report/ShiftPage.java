@@ -147,9 +147,7 @@ final class ShiftPage {
   }
 
   private static Cell margin(@Nullable Stat stat) {
-    return stat == null
-        ? Cell.of("–")
-        : Cell.of(Money.level(stat.mean(), Words.Z_95 * stat.se()), Words.range(stat));
+    return stat == null ? Cell.of("–") : Cell.of(Money.level(stat), Words.range(stat));
   }
 
   private List<AnswerPage.Term> reading() {

@@ -30,10 +30,10 @@ final class SizeChart {
 
   private SizeChart() {}
 
-  /** A chart; nothing for two places, or where no size was run. */
+  /** A chart; nothing for two places. */
   static String of(Sizing sizing) {
-    List<Candidate> run = sizing.candidates().stream().filter(c -> c.seasons() > 0).toList();
-    if (sizing.places().size() != 1 || run.isEmpty()) {
+    List<Candidate> run = sizing.candidates();
+    if (sizing.places().size() != 1) {
       return "";
     }
     SizeWords words = SizeWords.of(sizing);
@@ -69,11 +69,9 @@ final class SizeChart {
     for (Found found : Found.values()) {
       YIntervalSeries series = new YIntervalSeries(words.found(found), false, true);
       for (Candidate c : run) {
-        double halfWidth = factor * Words.Z_95 * c.se();
         double mean = factor * Words.finite(c.mean());
-        // Of shares, no less than none and no more than all.
-        double low = words.isShare() ? Math.max(0, mean - halfWidth) : mean - halfWidth;
-        double high = words.isShare() ? Math.min(factor, mean + halfWidth) : mean + halfWidth;
+        double low = factor * Words.finite(c.low());
+        double high = factor * Words.finite(c.high());
         if (c.found() == found) {
           series.add(c.spaces().get(0).doubleValue(), mean, low, high);
         }

@@ -28,11 +28,14 @@ final class SizeFiles {
             .put("match", sizing.match())
             .put("indifference", sizing.indifference())
             .put("confidence", sizing.confidence())
+            .put("guaranteed", sizing.isDecided())
+            .put("reached", sizing.reached())
             .put("seasonsRun", sizing.seasonsRun())
             .put("most", sizing.most());
     words.money().ifPresent(m -> json.put("currency", m.currency()));
     Candidate answer = sizing.answer();
-    return json.put("verdict", words.verdict())
+    return json.put("verdict", SizeVerdict.of(sizing))
+        .put("guarantee", SizeNotes.of(sizing).guarantee())
         .put("answer", answer == null ? null : candidate(answer, words))
         .put("holdsBack", new SizeNotes(words).holdsBack().orElse(""))
         .put("candidates", Json.each(sizing.candidates(), c -> candidate(c, words)))
@@ -43,13 +46,12 @@ final class SizeFiles {
 
   private static Json candidate(Candidate c, SizeWords words) {
     @Nullable Double cost = words.costIsMoney() ? Double.valueOf(c.yearlyCost()) : null;
-    @Nullable Double mean = c.seasons() == 0 ? null : Double.valueOf(c.mean());
-    @Nullable Double se = c.seasons() == 0 ? null : Double.valueOf(c.se());
     return new Json()
         .put("spaces", Json.wholes(c.spaces()))
         .put("seasons", c.seasons())
-        .put("mean", mean)
-        .put("se", se)
+        .put("mean", c.mean())
+        .put("low", c.low())
+        .put("high", c.high())
         .put("found", word(c.found()))
         .put("yearlyCost", cost);
   }
@@ -78,13 +80,13 @@ final class SizeFiles {
     table.row(
         names,
         inAll ? List.of("spaces-in-all") : List.of(),
-        List.of("seasons", "mean", "se", "found", "yearly-cost", "is-answer"));
+        List.of("seasons", "mean", "low", "high", "found", "yearly-cost", "is-answer"));
     for (Candidate c : sizing.candidates()) {
       table.row(
           c.spaces().stream().map(s -> Csv.whole(s)).toList(),
           inAll ? Csv.wholes(c.spaces().stream().mapToLong(s -> s).sum()) : List.of(),
           Csv.wholes(c.seasons()),
-          c.seasons() == 0 ? List.of("", "") : Csv.numbers(c.mean(), c.se()),
+          Csv.numbers(c.mean(), c.low(), c.high()),
           List.of(word(c.found())),
           words.costIsMoney() ? Csv.numbers(c.yearlyCost()) : List.of(""),
           List.of(c.equals(sizing.answer()) ? "yes" : "no"));

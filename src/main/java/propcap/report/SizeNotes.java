@@ -30,29 +30,22 @@ record SizeNotes(SizeWords words) {
 
   /** All that there is to say, in the order in which it is said. */
   List<String> all() {
-    return Stream.of(guarantee(), atTheEdge(), moreDoesHarm(), holdsBack())
+    return Stream.of(Optional.of(guarantee()), atTheEdge(), moreDoesHarm(), holdsBack())
         .flatMap(Optional::stream)
         .toList();
   }
 
-  /** What may be relied on; nothing where there is no answer. */
-  Optional<String> guarantee() {
-    return sizing().found().map(this::guarantee);
-  }
-
-  private String guarantee(Candidate answer) {
-    String near =
-        answer.found() == Found.NEAR
-            ? " It is so near that "
-                + Words.plural(answer.seasons(), "spring")
-                + " did not tell; it counts as its estimate says."
-            : "";
+  /** What may be relied on: what was asked, or what was reached when the springs ran out. */
+  String guarantee() {
+    String asked = words.distance(sizing().indifference());
     return "With "
         + Words.given(sizing().confidence())
         + " confidence this is right, or within "
-        + words.distance(sizing().indifference())
-        + (isMargin() ? " of the best." : " of the goal.")
-        + near;
+        + (sizing().isDecided() ? asked : words.reached())
+        + (isMargin() ? " of the best" : " of the goal")
+        + (sizing().isDecided()
+            ? "."
+            : ", not within " + asked + " as asked; more springs would tell more (--seasons).");
   }
 
   /** That the answer is an end of what was tried, beyond which there may be a better one. */

@@ -17,7 +17,8 @@ import propcap.study.Sizing.Found;
 /** The page of how large a place must be, and of what to order for it. */
 final class SizePage {
   private static final int CHEAPEST_SHOWN = 10;
-  private static final String KEY = "● holds, ○ fails, ◐ too near to tell.";
+  private static final String KEY =
+      "● holds, ○ fails, ◐ too near to tell; below it the 95 % limits.";
 
   private final Sizing sizing;
   private final SizeWords words;
@@ -57,13 +58,13 @@ final class SizePage {
     boolean isPair = sizing.places().size() > 1;
     String caption =
         sizing.goal().measure() == Measure.MARGIN
-            ? "Whiskers are 95 % intervals. Below: how many springs it took to tell."
+            ? "Whiskers are 95 % limits. Below: how many springs it took to tell."
             : "The dashed line is the goal; within the pale band an answer may be wrong. Whiskers"
-                + " are 95 % intervals. Below: how many springs it took to tell.";
+                + " are 95 % limits. Below: how many springs it took to tell.";
     return new Part(
         "size",
         "The answer",
-        List.of(words.verdict()),
+        List.of(new SizeVerdict(words).text()),
         new SizeNotes(words).all(),
         List.of(new Figure("Every size that was tried.", caption, SizeChart.of(sizing))),
         isPair ? List.of(grid(), cheapest()) : List.of(sizes(sizing.candidates())));
@@ -80,13 +81,13 @@ final class SizePage {
               List.of(
                   Cell.of(SizeWords.mark(c.found()) + " " + words.found(c.found()))
                       .strongIf(isAnswer),
-                  Cell.of(c.seasons() == 0 ? "not run" : words.bareEstimate(c)).strongIf(isAnswer),
+                  Cell.of(words.bareEstimate(c), words.limits(c, "–")).strongIf(isAnswer),
                   Cell.of(Words.count(c.seasons())),
                   Cell.of(words.bareCost(c)))));
     }
     return new Sheet(
         isPair ? "The cheapest that hold." : "Sizes tried.",
-        "The answer is bold.",
+        "The answer is bold. Below an estimate its 95 % limits.",
         List.of(
             Column.words(isPair ? "Pair" : sizing.places().get(0) + ", " + words.countedIn(0)),
             Column.words("Goal"),
@@ -135,8 +136,7 @@ final class SizePage {
       return Cell.of("–");
     }
     Candidate c = pair.get();
-    String measured = c.seasons() == 0 ? "not run" : words.bareEstimate(c);
-    return Cell.of(SizeWords.mark(c.found()) + " " + measured)
+    return Cell.of(SizeWords.mark(c.found()) + " " + words.bareEstimate(c), words.limits(c, "–"))
         .strongIf(c.equals(sizing.answer()))
         .shaded(c.found() == Found.HOLDS ? 3 : c.found() == Found.NEAR ? 1 : 0);
   }
@@ -164,17 +164,18 @@ final class SizePage {
     terms.add(
         new AnswerPage.Term(
             "Holds or fails",
-            "is told by a sequence of springs that ends as soon as it is told, so that sizes far"
-                + " from the goal take few. All such answers of the page together are right, or"
-                + " within the band about the goal, with "
+            "is looked at after so many springs, after twice as many and so on up to the most, and"
+                + " ends as soon as it is told, so that sizes far from the goal take few. All such"
+                + " answers of the page together are right, or within the band about the goal, with "
                 + Words.given(sizing.confidence())
                 + " confidence."));
     terms.add(
         new AnswerPage.Term(
-            "± after an estimate",
-            "is half its 95 % interval, of that one size alone; where every spring was alike there"
-                + " is none. It says nothing of whether the crop list, the plan and the weather"
-                + " record are right."));
+            "Limits",
+            "hold for all sizes together and at every look with "
+                + Words.given(sizing.confidence())
+                + " confidence, which makes them wide. They say nothing of whether the crop list,"
+                + " the plan and the weather record are right."));
     if (words.costIsMoney() || sizing.goal().measure() == Measure.MARGIN) {
       terms.add(AnswerPage.MONEY);
     }

@@ -1,7 +1,6 @@
 package propcap.report;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -19,12 +18,12 @@ record SizeWords(Sizing sizing, Optional<Money> money) {
     return new SizeWords(sizing, Money.of(sizing.scenario()));
   }
 
-  private Measure measure() {
+  Measure measure() {
     return sizing.goal().measure();
   }
 
   boolean isShare() {
-    return measure() == Measure.MET || measure() == Measure.ON_TIME_SHARE;
+    return sizing.goal().isShare();
   }
 
   /** What a measure is multiplied with to be shown: shares are shown in percent. */
@@ -75,25 +74,35 @@ record SizeWords(Sizing sizing, Optional<Money> money) {
   }
 
   /** A value of the measure with its unit, not rounded where it was given. */
-  private String shown(double value) {
+  String shown(double value) {
     if (measure() == Measure.MARGIN || measure() == Measure.ON_TIME) {
       return Words.count(value) + " " + unit();
     }
     return Words.given(value);
   }
 
-  /** A candidate's estimate with half its 95 % interval, such as {@code 71.3 ± 2.8 %}. */
+  /** A candidate's estimate with its limits, such as {@code 71.3 %, between 66 and 76 %}. */
   String estimate(Candidate c) {
-    return bareEstimate(c) + " " + unit();
+    return bareEstimate(c)
+        + " "
+        + unit()
+        + (c.low() < c.high() ? ", between " + limits(c, " and ") + " " + unit() : "");
   }
 
-  /** The same without its unit; all springs alike give no interval. */
+  /** The estimate alone, without its unit. */
   String bareEstimate(Candidate c) {
-    double mean = factor() * c.mean();
-    double halfWidth = factor() * Words.Z_95 * c.se();
+    return rounded(c, c.mean());
+  }
+
+  /** Its limits with a word between them, without the unit. */
+  String limits(Candidate c, String between) {
+    return rounded(c, c.low()) + between + rounded(c, c.high());
+  }
+
+  private String rounded(Candidate c, double value) {
     return measure() == Measure.MARGIN
-        ? Money.level(mean, halfWidth)
-        : Words.estimate(mean, halfWidth);
+        ? Money.level(value, 0)
+        : Words.rounded(factor() * value, factor() * (c.high() - c.low()) / 2);
   }
 
   String found(Found found) {
@@ -168,42 +177,8 @@ record SizeWords(Sizing sizing, Optional<Money> money) {
     return isHands(place) ? "hours a day" : "spaces";
   }
 
-  /** The answer in a sentence. */
-  String verdict() {
-    Optional<Candidate> answer = sizing.found();
-    return answer.isPresent() ? verdict(answer.get()) : noneHolds();
-  }
-
-  private String verdict(Candidate answer) {
-    boolean isPair = sizing.places().size() > 1;
-    int tried = sizing.candidates().size();
-    String sizes = tried + (isPair ? " pairs tried" : " sizes tried");
-    String start =
-        isPair
-            ? size(answer) + " are needed"
-            : sizing.places().get(0)
-                + " needs "
-                + amount(0, answer.spaces().get(0))
-                + ofNow(answer);
-    if (measure() == Measure.MARGIN) {
-      return (isPair ? size(answer) + " are best" : start.replace(" needs ", " is best with "))
-          + (tried == 1
-              ? ": nothing else was tried. The margin of a season is "
-              : ": of " + sizes + " the largest mean margin of a season, ")
-          + estimate(answer)
-          + ".";
-    }
-    String which =
-        tried == 1
-            ? ": the only " + (isPair ? "pair" : "size") + " tried, and with it "
-            : isPair
-                ? ": the cheapest (" + cost(answer) + ") of " + sizes + " for which "
-                : ": the smallest of " + sizes + " for which ";
-    return start + which + goal() + " (" + estimate(answer) + ").";
-  }
-
   /** How much more or less than there is, such as {@code , 110 more than now}. */
-  private String ofNow(Candidate answer) {
+  String ofNow(Candidate answer) {
     Optional<Double> now = now();
     if (now.isEmpty()) {
       return "";
@@ -225,42 +200,10 @@ record SizeWords(Sizing sizing, Optional<Money> money) {
         .findFirst();
   }
 
-  private String noneHolds() {
-    int tried = sizing.candidates().size();
-    String none =
-        tried == 1
-            ? "No: the only size tried is not enough"
-            : "None of the "
-                + tried
-                + (sizing.places().size() > 1 ? " pairs" : " sizes")
-                + " tried is enough";
-    Optional<Candidate> best =
-        sizing.candidates().stream()
-            .filter(c -> c.seasons() > 0)
-            .max(Comparator.comparingDouble(Candidate::mean));
-    if (best.isEmpty()) {
-      return none + ".";
-    }
-    double lacking = sizing.goal().least() - best.get().mean();
-    return none
-        + (tried == 1 ? ": " : ": the best of them, ")
-        + size(best.get())
-        + (tried == 1 ? " come to " : ", comes to ")
-        + estimate(best.get())
-        + (lacking > 0
-            ? ", which falls " + distance(lacking) + " short of the goal of "
-            : ", which is not told from the goal of ")
-        + shown(sizing.goal().least())
-        + "."
-        + (isLargest(best.get()) ? " Larger sizes were not tried." : "");
-  }
-
-  private boolean isLargest(Candidate candidate) {
-    return IntStream.range(0, sizing.places().size())
-        .anyMatch(
-            p ->
-                sizing.candidates().stream()
-                    .allMatch(c -> c.spaces().get(p) <= candidate.spaces().get(p)));
+  /** How near the goal the answer is, rounded up. */
+  String reached() {
+    double steps = isShare() ? 1000 : 1;
+    return distance(Math.ceil(sizing.reached() * steps) / steps);
   }
 
   /** An amount of the measure, such as {@code 19 percentage points}. */

@@ -72,7 +72,9 @@ final class Tables {
   /** A row for each crop and cause of loss; the share is that of the crop's cells sown. */
   static String losses(Forecast forecast) {
     Csv table = new Csv();
-    table.row(List.of("crop", "cause", "mean", "se", "p10", "p50", "p90", "share-of-cells-sown"));
+    table.row(
+        List.of("crop", "cause", "mean", "se", "low", "high", "unlike", "p10", "p50", "p90"),
+        List.of("share-of-cells-sown"));
     for (String crop : Plan.crops(forecast)) {
       double sown = Plan.cellsSown(forecast, crop);
       for (Loss loss : Loss.values()) {

@@ -11,8 +11,8 @@ public record WaitingSection(
     String verdict, List<String> sentences, List<String> months, List<Row> rows, String svg) {
   private static final int SHADES = 5;
 
-  /** A queue in text. */
-  public record Row(String name, List<Cell> cells, String total) {}
+  /** A queue in text; how often it was seen only where that is seldom. */
+  public record Row(String name, List<Cell> cells, String total, String seen) {}
 
   /** Tray-days in a month, and how dark they are shaded, 0 to 5. */
   public record Cell(String text, int shade) {}
@@ -42,7 +42,8 @@ public record WaitingSection(
                 new Row(
                     q.name(),
                     q.byMonth().stream().map(v -> cell(v, most)).toList(),
-                    Words.amount(q.total())))
+                    Words.amount(q.total()),
+                    q.seen()))
         .toList();
   }
 
@@ -117,9 +118,6 @@ public record WaitingSection(
   }
 
   private static String trayDays(Stat stat) {
-    return Words.count(stat.mean())
-        + " tray-days a spring (8 springs of 10: "
-        + Words.range(stat)
-        + ")";
+    return Words.count(stat.mean()) + " tray-days a spring (" + Words.usual(stat) + ")";
   }
 }

@@ -5,6 +5,7 @@ import java.math.RoundingMode;
 import java.util.List;
 import java.util.Locale;
 import propcap.study.Difference;
+import propcap.study.MeanLimits;
 import propcap.study.Stat;
 
 /** Numbers as a grower reads them: thousands apart, and no more digits than they are worth. */
@@ -13,6 +14,9 @@ final class Words {
   static final double Z_95 = 1.96;
 
   private static final double NEARLY = 1e-9;
+
+  /** From this ratio of its halves on, an interval is told by its ends. */
+  private static final double LOPSIDED = 1.25;
 
   private Words() {}
 
@@ -115,16 +119,50 @@ final class Words {
     return from.equals(to) ? from : from + "–" + to;
   }
 
+  /** What is usual, in a sentence: {@code 8 springs of 10: 1,900–2,400}, or how often seen. */
+  static String usual(Stat stat) {
+    return isSeldom(stat) ? seen(stat) : "8 springs of 10: " + range(stat);
+  }
+
+  /** The same in a column of such ranges: {@code 1,900–2,400}, or how often seen. */
+  static String spread(Stat stat) {
+    return isSeldom(stat) ? seen(stat) : range(stat);
+  }
+
+  /** In how many springs something was seen, where they are few; otherwise nothing. */
+  static String seldom(Stat stat) {
+    return isSeldom(stat) ? seen(stat) : "";
+  }
+
+  /** A mean, and in how many springs it was seen where they are few. */
+  static String mean(Stat stat) {
+    return amount(stat.mean()) + (isSeldom(stat) ? " (" + seen(stat) + ")" : "");
+  }
+
+  /** Whether something came, but in too few springs for more to be said of its mean. */
+  private static boolean isSeldom(Stat stat) {
+    return stat.isRare() && stat.unlike() > 0;
+  }
+
+  /** In how many springs it was seen, or was not what it is in nearly all of them. */
+  private static String seen(Stat stat) {
+    String springs = plural(stat.seasons(), "spring");
+    if (stat.unlike() == 0) {
+      return stat.mean() == 0 ? "seen in none of " + springs : "in all " + springs;
+    }
+    return (stat.p50() == 0 ? "seen" : "other than " + amount(stat.p50()))
+        + " in "
+        + stat.unlike()
+        + " of "
+        + springs;
+  }
+
   /** The 95 % interval of a mean, in words; it is not known from a single spring. */
   static String interval(Stat stat) {
-    if (stat.se() == 0) {
-      return "no 95 % interval";
-    }
-    double halfWidth = Z_95 * stat.se();
-    return "95 % interval "
-        + count(Math.max(0, stat.mean() - halfWidth))
-        + " to "
-        + count(stat.mean() + halfWidth);
+    MeanLimits limits = stat.limits();
+    return limits == null
+        ? "no 95 % interval"
+        : "95 % interval " + count(limits.low()) + " to " + count(limits.high());
   }
 
   /** A number with its sign, such as {@code +1,240} or {@code -40}. */
@@ -182,9 +220,28 @@ final class Words {
         + decimals(difference.halfWidth(), decimals);
   }
 
-  /** A mean and half its 95 % interval, such as {@code 1,240 ± 90}; bare where it has no error. */
+  /**
+   * A mean and its error: {@code 1,240 ± 90}; {@code 3.1 (1.2 to 8.4)} where its 95 % interval is
+   * lopsided; and where it has none, in how many springs it was seen.
+   */
   static String estimate(Stat stat) {
-    return estimate(stat.mean(), Z_95 * stat.se());
+    MeanLimits limits = stat.limits();
+    if (limits == null) {
+      return (isSeldom(stat) ? decimals(stat.mean(), 1) : amount(stat.mean()))
+          + (stat.seasons() > 1 ? " (" + seen(stat) + ")" : "");
+    }
+    double below = stat.mean() - limits.low();
+    double above = limits.high() - stat.mean();
+    double most = Math.max(below, above);
+    int decimals = decimalsFor(most);
+    return most <= LOPSIDED * Math.min(below, above)
+        ? estimate(stat.mean(), most)
+        : decimals(stat.mean(), decimals)
+            + " ("
+            + decimals(limits.low(), decimals)
+            + " to "
+            + decimals(limits.high(), decimals)
+            + ")";
   }
 
   static String estimate(double mean, double halfWidth) {
@@ -193,6 +250,11 @@ final class Words {
     }
     int decimals = decimalsFor(halfWidth);
     return decimals(mean, decimals) + " ± " + decimals(halfWidth, decimals);
+  }
+
+  /** A number with as many decimals as its error, given as half a width, is worth. */
+  static String rounded(double number, double error) {
+    return decimals(number, decimalsFor(error));
   }
 
   private static int decimalsFor(double halfWidth) {

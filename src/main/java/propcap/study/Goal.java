@@ -3,6 +3,7 @@ package propcap.study;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
+import propcap.study.Sizing.Found;
 
 /**
  * What a size must achieve.
@@ -57,6 +58,28 @@ public record Goal(Measure measure, double least) {
               + " on-time>=80000 (plants) or margin");
     }
     return goal;
+  }
+
+  /** Whether it is a chance or a share, and not plants or money. */
+  public boolean isShare() {
+    return measure == Measure.MET || measure == Measure.ON_TIME_SHARE;
+  }
+
+  /**
+   * Whether a measure reaches it, as far as is told: an estimate that reaches it holds once its
+   * limit below is within the indifference of the goal, one that does not fails once its limit
+   * above is. A share is never nearer to none or to all than half of what the goal leaves there.
+   *
+   * @param limits of the measure's mean
+   * @param indifference how near the goal an answer may be wrong
+   */
+  Found found(double mean, MeanLimits limits, double indifference) {
+    if (mean >= least) {
+      double down = isShare() ? Math.min(indifference, least / 2) : indifference;
+      return limits.low() > least - down ? Found.HOLDS : Found.NEAR;
+    }
+    double up = isShare() ? Math.min(indifference, (1 - least) / 2) : indifference;
+    return limits.high() < least + up ? Found.FAILS : Found.NEAR;
   }
 
   /** A goal with a number; null where it is none. */

@@ -12,6 +12,8 @@ import org.apache.commons.math3.stat.descriptive.rank.Percentile.EstimationType;
 
 /** One number a season, in the seasons' order, and what is said of it. */
 final class Samples {
+  private static final double CONFIDENCE = 0.95;
+
   private final double[] values;
 
   private Samples(double[] values) {
@@ -51,6 +53,13 @@ final class Samples {
     return Arrays.stream(values).filter(holds).count() / (double) values.length;
   }
 
+  /** What is never seen below 0 has no mean below it. */
+  private MeanLimits possible(MeanLimits limits) {
+    return limits.low() < 0 && Arrays.stream(values).allMatch(v -> v >= 0)
+        ? new MeanLimits(0, limits.high())
+        : limits;
+  }
+
   /** Quantiles by linear interpolation between order statistics (Hyndman and Fan 1996, type 7). */
   Stat stat() {
     Percentile percentile = new Percentile().withEstimationType(EstimationType.R_7);
@@ -58,6 +67,9 @@ final class Samples {
     return new Stat(
         mean(),
         standardError(),
+        MeanLimits.of(values, CONFIDENCE).map(this::possible).orElse(null),
+        values.length,
+        Commonest.of(values).others(),
         percentile.evaluate(10),
         percentile.evaluate(50),
         percentile.evaluate(90));

@@ -1,5 +1,7 @@
 package propcap.study;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -12,6 +14,8 @@ import propcap.farm.Scenario;
  * @param goal what is asked
  * @param match sowings that the goal is about: an id, where * stands for any letters
  * @param indifference how near the goal an answer may be wrong
+ * @param reached how near the goal the answer is with the confidence: no farther than the
+ *     indifference where the springs decided
  * @param confidence with which the answer is right or within the indifference
  * @param candidates every size, or pair of sizes, that was tried: sizes in rising order, pairs from
  *     the cheapest on
@@ -27,6 +31,7 @@ public record Sizing(
     Goal goal,
     String match,
     double indifference,
+    double reached,
     double confidence,
     List<Candidate> candidates,
     @Nullable Candidate answer,
@@ -50,14 +55,44 @@ public record Sizing(
    * @param spaces one for each place; of hands, hours a day
    * @param seasons how many it took to tell
    * @param mean of the goal's measure
-   * @param se its standard error
+   * @param low its limit below, at the confidence of all candidates together, whenever they ended
+   * @param high its limit above
    * @param yearlyCost of the places at this size, or the spaces where no place has a cost
    */
   public record Candidate(
-      List<Integer> spaces, int seasons, double mean, double se, Found found, double yearlyCost) {}
+      List<Integer> spaces,
+      int seasons,
+      double mean,
+      double low,
+      double high,
+      Found found,
+      double yearlyCost) {}
 
   public Optional<Candidate> found() {
     return Optional.ofNullable(answer);
+  }
+
+  /**
+   * Whether the springs told the answer, so that it is right, or within the indifference, with the
+   * confidence. Where they ran out before, it is what the estimates say.
+   */
+  public boolean isDecided() {
+    if (answer == null) {
+      return candidates.stream().allMatch(c -> c.found() == Found.FAILS);
+    }
+    return answer.found() == Found.HOLDS && before(answer).stream().noneMatch(this::isOpen);
+  }
+
+  /** Whether a candidate may be the answer as well, for all that the springs tell. */
+  private boolean isOpen(Candidate candidate) {
+    return goal.measure() != Goal.Measure.MARGIN && candidate.found() != Found.FAILS;
+  }
+
+  /** What comes before the answer: smaller sizes, or cheaper pairs, the nearest first. */
+  public List<Candidate> before(Candidate candidate) {
+    List<Candidate> before = new ArrayList<>(candidates.subList(0, candidates.indexOf(candidate)));
+    Collections.reverse(before);
+    return before;
   }
 
   /** What the season is like with the candidate that comes nearest the goal; where none holds. */

@@ -1,6 +1,7 @@
 package propcap.study;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.DoubleConsumer;
@@ -8,33 +9,35 @@ import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 import propcap.farm.Scenario;
 import propcap.season.SeasonOutcome;
+import propcap.study.Goal.Measure;
 import propcap.study.Sizing.Candidate;
 import propcap.study.Sizing.Found;
 
 /**
  * How large must a place be? Sizes are run on the same seasons, until each is told. Nothing is
  * taken for granted of how they hang together: more room can do harm.
+ *
+ * <p>At each of a few looks every size that is not yet told has limits, at which all sizes and all
+ * looks together hold with 95 % confidence. A size holds as soon as its limits lie above the goal
+ * less the indifference, and fails as soon as they lie below the goal and the indifference.
  */
 public final class SizingRun {
   /** With which the answer is right, or within the indifference. */
   public static final double CONFIDENCE = 0.95;
 
-  /** Seasons between two looks at what is told. */
-  private static final int BATCH = 25;
-
   /** Pairs that are told together, so that they share the drawing of luck. */
   private static final int WAVE = 16;
 
-  private static final int MOST_SIZES = 2500;
-
   private final Scenario scenario;
   private final SizingQuestion question;
+  private final Goal goal;
   private final RunSettings settings;
   private final DoubleConsumer progress;
   private final List<Integer> sowings;
   private final ToDoubleFunction<SeasonOutcome> margin;
   private final SizeCosts costs;
   private final List<Rung> rungs;
+  private final Looks looks;
 
   private SizingRun(
       Scenario scenario, SizingQuestion question, RunSettings settings, DoubleConsumer progress)
@@ -45,10 +48,12 @@ public final class SizingRun {
     this.question = question;
     this.settings = settings;
     this.progress = progress;
+    goal = question.goal();
     sowings = Names.sowings(scenario, question.match());
-    margin = question.goal().measure() == Goal.Measure.MARGIN ? Measures.margin(scenario) : o -> 0;
+    margin = goal.measure() == Measure.MARGIN ? Measures.margin(scenario) : o -> 0;
     costs = SizeCosts.of(scenario, question);
     rungs = rungs();
+    looks = Looks.upTo(settings.seasons());
   }
 
   /**
@@ -64,53 +69,24 @@ public final class SizingRun {
     return new SizingRun(scenario, question, settings, progress).answer();
   }
 
-  private Sizing answer() throws BadQuestionException, InterruptedException {
+  private Sizing answer() throws InterruptedException {
     List<Scenario> scenarios = rungs.stream().map(r -> r.scenario).toList();
     try (Seasons seasons = new Seasons(scenarios, settings.seed(), settings.threads())) {
-      if (question.goal().measure() == Goal.Measure.MARGIN) {
+      if (goal.measure() == Measure.MARGIN) {
         return largest(seasons);
       }
       return question.places().size() == 1 ? smallest(seasons) : cheapestPair(seasons);
     }
   }
 
-  /** A size, or a pair of sizes, and what was seen of it. */
-  private static final class Rung {
-    final int number;
-    final List<Integer> spaces;
-    final Scenario scenario;
-    final List<Double> seen = new ArrayList<>();
-    Found found = Found.NEAR;
-
-    Rung(int number, List<Integer> spaces, Scenario scenario) {
-      this.number = number;
-      this.spaces = spaces;
-      this.scenario = scenario;
-    }
-
-    double[] numbers() {
-      return seen.stream().mapToDouble(Double::doubleValue).toArray();
-    }
-  }
-
   private List<Rung> rungs() throws BadQuestionException {
-    List<Integer> ladder = question.ladder();
-    List<List<Integer>> sizes =
-        question.places().size() == 1
-            ? ladder.stream().map(List::of).toList()
-            : ladder.stream().flatMap(a -> ladder.stream().map(b -> List.of(a, b))).toList();
-    if (sizes.size() > MOST_SIZES) {
-      throw new BadQuestionException(
-          String.format(
-              "a ladder of %d sizes makes %d pairs, and at most %d can be tried; take a larger step",
-              ladder.size(), sizes.size(), MOST_SIZES));
-    }
+    List<List<Integer>> sizes = question.sizes();
     List<Rung> possible = new ArrayList<>();
     String refusal = "";
     for (List<Integer> spaces : sizes) {
       try {
         Scenario sized = Sizing.sized(scenario, question.places(), spaces);
-        possible.add(new Rung(possible.size(), spaces, sized));
+        possible.add(new Rung(possible.size(), spaces, sized, costs.of(spaces)));
       } catch (IllegalArgumentException e) {
         refusal = String.valueOf(e.getMessage());
       }
@@ -124,28 +100,24 @@ public final class SizingRun {
 
   // One place, a goal to reach: every size is told by itself, whatever the others do.
 
-  private Sizing smallest(Seasons seasons) throws BadQuestionException, InterruptedException {
+  private Sizing smallest(Seasons seasons) throws InterruptedException {
     tell(seasons, rungs, 0);
-    List<Candidate> candidates = rungs.stream().map(this::candidate).toList();
-    Candidate answer = candidates.stream().filter(this::holds).findFirst().orElse(null);
-    return sizing(candidates, answer, question.indifference(0));
+    return sizing(rungs.stream().map(Rung::candidate).toList());
   }
 
   // Two places: from the cheapest pair on, until one holds.
 
-  private Sizing cheapestPair(Seasons seasons) throws BadQuestionException, InterruptedException {
+  private Sizing cheapestPair(Seasons seasons) throws InterruptedException {
     List<Rung> byCost =
         rungs.stream().sorted(Comparator.comparingDouble(r -> costs.of(r.spaces))).toList();
     List<Candidate> tried = new ArrayList<>();
-    @Nullable Candidate answer = null;
-    for (int from = 0; from < byCost.size() && answer == null; from += WAVE) {
+    for (int from = 0; from < byCost.size() && tried.stream().noneMatch(this::holds); ) {
       List<Rung> wave = byCost.subList(from, Math.min(byCost.size(), from + WAVE));
       tell(seasons, wave, from);
-      List<Candidate> told = wave.stream().map(this::candidate).toList();
-      tried.addAll(told);
-      answer = told.stream().filter(this::holds).findFirst().orElse(null);
+      wave.forEach(r -> tried.add(r.candidate()));
+      from += wave.size();
     }
-    return sizing(tried, answer, question.indifference(0));
+    return sizing(tried);
   }
 
   /**
@@ -154,13 +126,13 @@ public final class SizingRun {
    * @param before how many were told before
    */
   private void tell(Seasons seasons, List<Rung> asked, int before) throws InterruptedException {
-    double error = (1 - CONFIDENCE) / rungs.size();
     List<Rung> open = new ArrayList<>(asked);
-    for (int from = 0; from < settings.seasons() && !open.isEmpty(); from += BATCH) {
-      int to = Math.min(settings.seasons(), from + BATCH);
+    int from = 0;
+    for (int to : looks.after()) {
       run(seasons, open, from, to);
-      open.forEach(r -> r.found = found(r, question.indifference(0), error));
+      open.forEach(this::look);
       open.removeIf(r -> r.found != Found.NEAR);
+      from = to;
       double share =
           Math.max(to / (double) settings.seasons(), 1 - open.size() / (double) asked.size());
       progress.accept((before + share * asked.size()) / rungs.size());
@@ -171,68 +143,75 @@ public final class SizingRun {
     List<List<Double>> numbers =
         seasons.run(open.stream().map(r -> r.number).toList(), from, to, this::number, done -> {});
     for (int i = 0; i < open.size(); i++) {
-      open.get(i).seen.addAll(numbers.get(i));
+      open.get(i).see(numbers.get(i));
     }
   }
 
-  private Found found(Rung rung, double indifference, double error) {
-    double[] seen = rung.numbers();
-    if (question.goal().measure() == Goal.Measure.MET) {
-      WaldTest test = new WaldTest(question.goal().least(), indifference, error);
-      for (double met : seen) {
-        test.add(met > 0);
-      }
-      return test.found();
-    }
-    return seen.length < KimNelson.FIRST_STAGE
-        ? Found.NEAR
-        : KimNelson.againstStandard(seen, question.goal().least(), indifference, error);
+  private void look(Rung rung) {
+    rung.limits = limits(rung.numbers());
+    rung.found = goal.found(rung.mean(), rung.limits, question.indifference(0));
   }
 
-  // The largest margin: the procedure of Kim and Nelson.
-
-  private Sizing largest(Seasons seasons) throws BadQuestionException, InterruptedException {
-    List<Rung> in = rungs;
-    double indifference = 1;
-    for (int from = 0; from < settings.seasons() && (in.size() > 1 || from == 0); ) {
-      int to = Math.min(settings.seasons(), from + (from == 0 ? KimNelson.FIRST_STAGE : BATCH));
-      run(seasons, in, from, to);
-      if (from == 0) {
-        indifference = question.indifference(candidate(rungs.get(rungs.size() - 1)).mean());
+  /** Limits of a goal's measure, whose numbers have ends that none can leave. */
+  private MeanLimits limits(double[] seen) {
+    double confidence = looks.ofEach(CONFIDENCE, rungs.size());
+    return switch (goal.measure()) {
+      case MET ->
+          MeanLimits.ofChance(
+              (int) Arrays.stream(seen).filter(met -> met > 0).count(), seen.length, confidence);
+      case ON_TIME_SHARE -> MeanLimits.within(seen, 0, 1, confidence);
+      case ON_TIME -> MeanLimits.within(seen, 0, cells(), confidence);
+      case MARGIN -> {
+        var any = Contest.any(rungs.stream().map(Rung::numbers).toList());
+        yield MeanLimits.within(seen, any.getMin(), any.getMax(), confidence);
       }
-      if (to >= KimNelson.FIRST_STAGE && rungs.size() > 1) {
-        in = stillIn(in, indifference);
-      }
-      from = to;
-      progress.accept(
-          Math.max(to / (double) settings.seasons(), 1 - (in.size() - 1.0) / rungs.size()));
-    }
-    rungs.forEach(r -> r.found = Found.FAILS);
-    for (Rung rung : in) {
-      rung.found = in.size() == 1 ? Found.HOLDS : Found.NEAR;
-    }
-    List<Candidate> candidates = rungs.stream().map(this::candidate).toList();
-    Candidate answer =
-        candidates.stream()
-            .filter(c -> c.found() != Found.FAILS)
-            .max(Comparator.comparingDouble(Candidate::mean))
-            .orElse(null);
-    return sizing(candidates, answer, indifference);
+    };
   }
 
-  private List<Rung> stillIn(List<Rung> in, double indifference) {
-    List<double[]> seen = rungs.stream().map(Rung::numbers).toList();
-    List<Integer> numbers = in.stream().map(r -> r.number).toList();
-    return KimNelson.stillIn(seen, numbers, rungs.size(), indifference, 1 - CONFIDENCE).stream()
-        .map(rungs::get)
-        .toList();
+  private double cells() {
+    return sowings.stream()
+        .map(s -> scenario.sowings().get(s))
+        .mapToDouble(s -> s.trays() * scenario.cropOf(s).cells())
+        .sum();
+  }
+
+  // The largest margin: what is clearly beaten drops out, until none that is left is much better.
+
+  private Sizing largest(Seasons seasons) throws InterruptedException {
+    double confidence = looks.ofEach(CONFIDENCE, Math.max(1, rungs.size() - 1));
+    List<Rung> in = new ArrayList<>(rungs);
+    Rung leader = rungs.get(0);
+    double indifference = 0;
+    double behind = Double.POSITIVE_INFINITY;
+    int from = 0;
+    for (int to : looks.after()) {
+      if (behind > indifference) {
+        run(seasons, in, from, to);
+        if (from == 0) {
+          indifference = question.indifference(rungs.get(rungs.size() - 1).mean());
+        }
+        Contest contest = Contest.of(in.stream().map(Rung::numbers).toList(), confidence);
+        leader = in.get(contest.leader());
+        behind = contest.behind();
+        for (int beaten : contest.beaten()) {
+          in.get(beaten).found = Found.FAILS;
+        }
+        in.removeIf(r -> r.found == Found.FAILS);
+        from = to;
+      }
+      progress.accept(to / (double) settings.seasons());
+    }
+    rungs.forEach(r -> r.limits = limits(r.numbers()));
+    leader.found = behind > indifference ? Found.NEAR : Found.HOLDS;
+    return sizing(
+        rungs.stream().map(Rung::candidate).toList(), leader.candidate(), indifference, behind);
   }
 
   // What is common to all.
 
   /** The goal's measure of one season. */
   private double number(int candidate, SeasonOutcome season) {
-    return switch (question.goal().measure()) {
+    return switch (goal.measure()) {
       case MET -> sowings.stream().allMatch(s -> Measures.isMet(scenario, season, s)) ? 1 : 0;
       case ON_TIME -> Measures.onTime(season, sowings.stream().mapToInt(s -> s));
       case ON_TIME_SHARE -> onTimeShare(season);
@@ -251,31 +230,37 @@ public final class SizingRun {
     return needed == 0 ? 1 : there / (double) needed;
   }
 
-  private Candidate candidate(Rung rung) {
-    Samples samples = Samples.of(rung.numbers());
-    return new Candidate(
-        rung.spaces,
-        rung.seen.size(),
-        samples.mean(),
-        samples.standardError(),
-        rung.found,
-        costs.of(rung.spaces));
-  }
-
   private boolean holds(Candidate candidate) {
     return candidate.found() == Found.HOLDS
-        || (candidate.found() == Found.NEAR && candidate.mean() >= question.goal().least());
+        || (candidate.found() == Found.NEAR && candidate.mean() >= goal.least());
   }
 
-  private Sizing sizing(List<Candidate> candidates, @Nullable Candidate answer, double indifference)
+  /** The first of the candidates that holds, and how sure it is that no other comes before it. */
+  private Sizing sizing(List<Candidate> candidates) throws InterruptedException {
+    int first = 0;
+    double reached = 0;
+    while (first < candidates.size() && !holds(candidates.get(first))) {
+      reached = Math.max(reached, candidates.get(first).high() - goal.least());
+      first++;
+    }
+    Candidate answer = first < candidates.size() ? candidates.get(first) : null;
+    if (answer != null) {
+      reached = Math.max(reached, goal.least() - answer.low());
+    }
+    return sizing(candidates, answer, question.indifference(0), reached);
+  }
+
+  private Sizing sizing(
+      List<Candidate> candidates, @Nullable Candidate answer, double indifference, double reached)
       throws InterruptedException {
     return new Sizing(
         scenario,
         settings,
         question.places(),
-        question.goal(),
+        goal,
         question.match(),
         indifference,
+        reached,
         CONFIDENCE,
         candidates,
         answer,

@@ -20,6 +20,7 @@ import propcap.study.Comparing;
 import propcap.study.Comparison;
 import propcap.study.Forecast;
 import propcap.study.Forecasting;
+import propcap.study.MeanLimits;
 import propcap.study.RunSettings;
 
 /**
@@ -147,7 +148,9 @@ final class Outlook {
     json.addProperty("isWhole", forecast.seasons() >= ALL_SEASONS);
     json.addProperty("onTime", Fragments.onTime(forecast));
     json.addProperty("mean", forecast.onTime().mean());
-    json.addProperty("error", forecast.onTime().se());
+    MeanLimits limits = forecast.onTime().limits();
+    json.addProperty("low", limits == null ? forecast.onTime().mean() : limits.low());
+    json.addProperty("high", limits == null ? forecast.onTime().mean() : limits.high());
     json.addProperty("safe", Fragments.safe(forecast));
     JsonArray lines = new JsonArray();
     Headlines.of(forecast).forEach(lines::add);

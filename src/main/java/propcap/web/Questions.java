@@ -27,8 +27,8 @@ import propcap.study.SizingRun;
  * more entry here and a form with its name on the page.
  */
 final class Questions {
-  /** The most that one size may take, as the command {@code size} has it. */
-  private static final int SIZE_SEASONS = 5_000;
+  /** More springs of one size than anyone would wait for. */
+  private static final int MOST_SIZE_SEASONS = 1_000_000;
 
   /** Share of a house's floor that is aisle, as the command {@code size} has it. */
   private static final double AISLES = 0.33;
@@ -100,6 +100,7 @@ final class Questions {
     int from = asked.number("from", 0, 1_000_000);
     int to = asked.number("to", 0, 1_000_000);
     int step = asked.number("step", 1, 1_000_000);
+    int seasons = asked.number("seasons", 2, MOST_SIZE_SEASONS);
     if ((to - from) / step > 500) {
       throw RefusedException.bad("more than 500 sizes; take a larger step");
     }
@@ -107,9 +108,9 @@ final class Questions {
     String place = asked.text("place");
     String goal = asked.text("goal");
     return progress -> {
-      var question =
-          new SizingQuestion(List.of(place), from, to, step, Goal.parse(goal), match, null);
-      var answer = SizingRun.size(scenario, question, Outlook.settings(SIZE_SEASONS), progress);
+      var range = new SizingQuestion.Range(place, from, to, step);
+      var question = new SizingQuestion(List.of(range), Goal.parse(goal), match, null);
+      var answer = SizingRun.size(scenario, question, Outlook.settings(seasons), progress);
       var order = new Ordering(AISLES).of(answer);
       return new Answer(
           Answers.headlines(answer, order),

@@ -127,7 +127,7 @@ function change() {
 
 /** The 95 % interval as a band, which narrows as more springs are tried. */
 function band() {
-  const half = 1.96 * now.error;
+  const half = (now.high - now.low) / 2;
   const others = before[now.seasons] === undefined ? [] : [before[now.seasons]];
   if (!scale) {
     const most = Math.max(half, ...others.map((m) => Math.abs(m - now.mean)), 1);
@@ -140,11 +140,11 @@ function band() {
     element.textContent = text ?? '';
     return element;
   };
-  const words = `On time: ${count(now.mean)}, 95 % interval ${count(now.mean - half)} to ${count(now.mean + half)}`;
+  const words = `On time: ${count(now.mean)}, 95 % interval ${count(now.low)} to ${count(now.high)}`;
   const picture = svg('svg', {id: 'band', viewBox: '0 0 680 64', role: 'img', 'aria-label': words, 'data-half': half});
   picture.append(
     svg('line', {x1: 20, x2: 660, y1: 24, y2: 24, stroke: '#ccc'}),
-    svg('rect', {x: x(now.mean - half), y: 14, width: Math.max(2, x(now.mean + half) - x(now.mean - half)), height: 20, fill: '#CFDDE8'}),
+    svg('rect', {x: x(now.low), y: 14, width: Math.max(2, x(now.high) - x(now.low)), height: 20, fill: '#CFDDE8'}),
     svg('line', {x1: x(now.mean), x2: x(now.mean), y1: 8, y2: 40, stroke: '#0072B2', 'stroke-width': 3}),
     svg('text', {x: x(now.mean), y: 58, 'text-anchor': 'middle', 'font-size': 14, 'font-family': 'Arial, Liberation Sans, sans-serif'}, count(now.mean)),
   );

@@ -49,6 +49,8 @@ const QUESTIONS = [
         },
         {key: 'least', label: 'At least, %', value: given.measure === 'met' ? '80' : '95'},
         {key: 'match', label: 'Sowings, such as tomato*', value: '*'},
+        // As many as the command size takes.
+        {key: 'seasons', label: 'Springs of a size, at most', value: '5000'},
       ];
     },
     values: ({measure, least, ...rest}) => ({

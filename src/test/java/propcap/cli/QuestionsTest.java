@@ -117,7 +117,64 @@ class QuestionsTest {
     assertThat(ask(some.toArray(String[]::new)).out())
         .contains("What holds the 4 sowings of snapdragon back there: ")
         .contains("In the whole house: ")
-        .contains("Larger sizes were not tried.");
+        .containsPattern("Larger\\s+sizes were not tried.");
+  }
+
+  private Run pair(String... ladders) {
+    List<String> args =
+        new ArrayList<>(
+            List.of("size", SPRING, "--place", "Chamber", "--place", "Glasshouse", "--goal"));
+    args.add("on-time>=50%");
+    args.addAll(List.of(ladders));
+    return ask(args.toArray(String[]::new));
+  }
+
+  @Test
+  void twoPlacesHaveALadderEachOrOneForBoth() throws IOException {
+    Run each =
+        pair("--from", "40", "--to", "60", "--from", "200", "--to", "300", "--step", "100");
+    assertThat(each.err()).isEmpty();
+    assertThat(each.out()).contains("40 spaces of Chamber and 200 of Glasshouse are needed");
+    assertThat(Files.readString(folder.resolve("out").resolve("size.csv")))
+        .contains("\n40,200,")
+        .contains("\n40,300,")
+        .doesNotContain("\n60,")
+        .doesNotContain("\n200,");
+    Run both = pair("--from", "100", "--to", "200", "--step", "100");
+    assertThat(both.out()).contains("100 spaces of Chamber and 100 of Glasshouse are needed");
+    assertBad(
+        "--from is given 3 times and --place 2 times; give it once for all",
+        pair("--from", "1", "--from", "2", "--from", "3", "--to", "60"));
+  }
+
+  /** Near 320 spaces the goal is reached: sixty springs cannot tell on which side. */
+  @Test
+  void whereTheSpringsRunOutNothingIsGuaranteed() throws IOException {
+    Run run =
+        ask(
+            "size",
+            SPRING,
+            "--place",
+            "Glasshouse",
+            "--from",
+            "280",
+            "--to",
+            "340",
+            "--step",
+            "20",
+            "--goal",
+            "met>=80%",
+            "--match",
+            "snapdragon*");
+    assertThat(run.out())
+        .startsWith("Not decided in 60 springs: ")
+        .contains("--seasons")
+        .doesNotContain("or within 2 percentage points");
+    Path out = folder.resolve("out");
+    assertThat(Files.readString(out.resolve("size.json")))
+        .contains("\"guaranteed\": false")
+        .contains("Not decided in 60 springs: ");
+    assertThat(Files.readString(out.resolve("size.html"))).contains("Not decided in 60 springs: ");
   }
 
   @Test

@@ -161,6 +161,14 @@ class AnswersTest {
     assertThat(difference.keySet())
         .containsExactly("mean", "halfWidth", "se", "shareAhead", "narrowing", "differing");
     assertThat(difference.get("halfWidth").getAsDouble()).isEqualTo(210);
+    JsonObject alike =
+        json.getAsJsonArray("outcomes")
+            .get(4)
+            .getAsJsonObject()
+            .getAsJsonArray("differences")
+            .get(0)
+            .getAsJsonObject();
+    assertThat(alike.get("halfWidth").isJsonNull()).isTrue();
     JsonObject house = json.getAsJsonArray("investments").get(1).getAsJsonObject();
     JsonObject worth = house.getAsJsonObject("worth");
     assertThat(worth.get("buy").getAsBigDecimal()).isEqualByComparingTo("2600.5");
@@ -271,6 +279,12 @@ class AnswersTest {
     JsonObject json = json("size.json");
     assertThat(json.getAsJsonObject("goal").get("measure").getAsString()).isEqualTo("met");
     assertThat(json.getAsJsonArray("candidates")).hasSize(21);
+    assertThat(json.get("guaranteed").getAsBoolean()).isFalse();
+    assertThat(json.get("reached").getAsDouble()).isEqualTo(.034);
+    assertThat(json.get("verdict").getAsString()).startsWith("Not decided in 2,000 springs: ");
+    assertThat(json.get("guarantee").getAsString()).contains("or within 3.4 percentage points");
+    assertThat(json.getAsJsonArray("candidates").get(20).getAsJsonObject().get("low").getAsDouble())
+        .isEqualTo(.97);
     assertThat(json.getAsJsonObject("answer").getAsJsonArray("spaces").get(0).getAsInt())
         .isEqualTo(120);
     assertThat(json.getAsJsonArray("order")).hasSize(4);

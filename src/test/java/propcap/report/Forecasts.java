@@ -22,6 +22,7 @@ import propcap.study.Forecast.SowingForecast;
 import propcap.study.HandsForecast;
 import propcap.study.RunSettings;
 import propcap.study.Stat;
+import propcap.study.Stats;
 
 /** Forecasts made up by formula, in the shape of real ones, to see what is written of them. */
 final class Forecasts {
@@ -108,7 +109,7 @@ final class Forecasts {
   static Forecast bare() {
     Season season = new Season(LocalDate.of(2027, 3, 1), LocalDate.of(2027, 3, 10));
     Scenario scenario = Scenarios.bare(season);
-    Stat none = new Stat(0, 0, 0, 0, 0);
+    Stat none = Stats.always(0, 1);
     Map<Loss, Stat> losses = new EnumMap<>(Loss.class);
     for (Loss loss : Loss.values()) {
       losses.put(loss, none);
@@ -200,7 +201,7 @@ final class Forecasts {
         f.settings(),
         f.seasons(),
         f.release(),
-        new Stat(mean, 1, 1, 1, 1),
+        Stats.of(mean, 1, 1, 1, 1),
         f.late(),
         f.cellsSown(),
         f.sowings(),
@@ -254,7 +255,7 @@ final class Forecasts {
 
   /** Weeks that rise and fall about 40 hours; nothing waits. */
   private static HandsForecast hands(Scenario scenario, double times) {
-    Stat none = new Stat(0, 0, 0, 0, 0);
+    Stat none = Stats.always(0, 1);
     Map<Work, Stat> waiting = new EnumMap<>(Work.class);
     for (Work work : Work.values()) {
       waiting.put(work, none);
@@ -305,6 +306,6 @@ final class Forecasts {
   }
 
   static Stat stat(double mean) {
-    return new Stat(mean, 0.012 * mean, 0.88 * mean, 1.01 * mean, 1.09 * mean);
+    return Stats.of(mean, 0.012 * mean, 0.88 * mean, 1.01 * mean, 1.09 * mean);
   }
 }

@@ -31,6 +31,7 @@ import propcap.study.Sizing;
 import propcap.study.Sizing.Candidate;
 import propcap.study.Sizing.Found;
 import propcap.study.Stat;
+import propcap.study.Stats;
 
 /** Answers made up by hand, in the shape of real ones, to see what is written of them. */
 final class Questions {
@@ -88,7 +89,7 @@ final class Questions {
   }
 
   static Stat stat(double mean) {
-    return new Stat(mean, 0.004 * mean, 0.88 * mean, 1.01 * mean, 1.09 * mean);
+    return Stats.of(mean, 0.004 * mean, 0.88 * mean, 1.01 * mean, 1.09 * mean);
   }
 
   private static Outcome outcome(
@@ -314,7 +315,8 @@ final class Questions {
               List.of(size),
               seasons,
               isAlike ? 1 : met,
-              isAlike ? 0 : Math.sqrt(met * (1 - met) / seasons),
+              isAlike ? 0.97 : met - error(met, seasons),
+              isAlike ? 1 : met + error(met, seasons),
               found,
               610 + 2.4 * size));
     }
@@ -325,12 +327,18 @@ final class Questions {
         new Goal(Goal.Measure.MET, 0.9),
         "*",
         0.02,
+        0.034,
         0.95,
         candidates,
         candidates.get(6),
         null,
         candidates.stream().mapToLong(Candidate::seasons).sum(),
         2000);
+  }
+
+  /** Twice the standard error of a chance. */
+  private static double error(double chance, int seasons) {
+    return 2 * Math.sqrt(chance * (1 - chance) / seasons);
   }
 
   /** The same with other candidates and goal, of places without a cost. */
@@ -342,7 +350,8 @@ final class Questions {
         places,
         goal,
         "*",
-        goal.measure() == Goal.Measure.MET ? 0.02 : 250,
+        goal.isShare() ? 0.02 : 250,
+        goal.isShare() ? 0.034 : 410.2,
         0.95,
         candidates,
         answer,
@@ -361,7 +370,8 @@ final class Questions {
                 List.of(chamber, house),
                 120,
                 met,
-                Math.sqrt(met * (1 - met) / 120),
+                met - error(met, 120),
+                met + error(met, 120),
                 met >= 0.9 ? Found.HOLDS : met > 0.85 ? Found.NEAR : Found.FAILS,
                 chamber + house));
       }
@@ -371,6 +381,7 @@ final class Questions {
             .filter(c -> c.found() == Found.HOLDS)
             .min(java.util.Comparator.comparingDouble(Candidate::yearlyCost))
             .orElseThrow();
+    candidates.sort(java.util.Comparator.comparingDouble(Candidate::yearlyCost));
     return sizing(
         List.of("Chamber", "House 2"), new Goal(Goal.Measure.MET, 0.9), candidates, cheapest);
   }
@@ -397,13 +408,13 @@ final class Questions {
     return new Point(
         days,
         stat(onTime),
-        new Stat(
+        Stats.of(
             Math.max(0, 400 + 30 * days),
             12,
             Math.max(0, 250 + 22 * days),
             400,
             640 + 40 * Math.abs(days)),
-        new Stat(2.1 + 0.02 * days, 0.05, 1, 2, 3),
+        Stats.of(2.1 + 0.02 * days, 0.05, 1, 2, 3),
         stat(17_400 + onTime),
         money ? stat(6210 + 0.3 * plants) : null,
         difference,

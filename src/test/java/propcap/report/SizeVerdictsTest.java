@@ -15,25 +15,38 @@ import propcap.study.Sizing.Found;
 /** What the answer to a size says in a sentence, and what it must not say. */
 class SizeVerdictsTest {
   private static Candidate candidate(double mean, double se, Found found, Integer... spaces) {
-    return new Candidate(List.of(spaces), 100, mean, se, found, List.of(spaces).get(0));
+    return new Candidate(
+        List.of(spaces),
+        100,
+        mean,
+        mean - 1.96 * se,
+        mean + 1.96 * se,
+        found,
+        List.of(spaces).get(0));
   }
 
   private static String verdict(Goal goal, @Nullable Candidate answer, Candidate... candidates) {
     Sizing sizing = Questions.sizing(List.of("House 2"), goal, List.of(candidates), answer);
-    return SizeWords.of(sizing).verdict();
+    return SizeVerdict.of(sizing);
+  }
+
+  private static Sizing tried(Goal goal, @Nullable Candidate answer, Candidate... candidates) {
+    return Questions.sizing(List.of("House 2"), goal, List.of(candidates), answer);
   }
 
   @Test
-  void theSmallestSizeIsNamedWithItsGoal() {
-    assertThat(SizeWords.of(Questions.sizing()).verdict())
+  void theSmallestSizeIsNamedWithItsGoalAndWhatIsPromised() {
+    Candidate less = candidate(0.8, 0.01, Found.FAILS, 100);
+    Candidate enough = candidate(0.907, 0.01, Found.HOLDS, 120);
+    Sizing sizing = tried(new Goal(Measure.MET, 0.9), enough, less, enough);
+    assertThat(SizeVerdict.of(sizing))
         .isEqualTo(
-            "House 2 needs 120 spaces, as many as now: the smallest of 21 sizes tried for which"
-                + " every sowing has its plants on time in at least 90 % of springs (90.7 ± 2.0"
-                + " %).");
-    assertThat(SizeNotes.of(Questions.sizing()).guarantee())
-        .hasValue(
-            "With 95 % confidence this is right, or within 2 percentage points of the goal. It is"
-                + " so near that 850 springs did not tell; it counts as its estimate says.");
+            "House 2 needs 120 spaces, as many as now: the smallest of 2 sizes tried for which"
+                + " every sowing has its plants on time in at least 90 % of springs (90.7 %,"
+                + " between 88.7 and 92.7 %).");
+    assertThat(SizeNotes.of(sizing).guarantee())
+        .isEqualTo(
+            "With 95 % confidence this is right, or within 2 percentage points of the goal.");
   }
 
   @Test
@@ -41,8 +54,82 @@ class SizeVerdictsTest {
     Candidate only = candidate(0.96, 0.01, Found.HOLDS, 40);
     assertThat(verdict(new Goal(Measure.ON_TIME_SHARE, 0.925), only, only))
         .isEqualTo(
-            "House 2 needs 40 spaces, 80 fewer than now: the only size tried, and with it at least 92.5 % of the plants"
-                + " needed are on time (96.0 ± 2.0 %).");
+            "House 2 needs 40 spaces, 80 fewer than now: the only size tried, and with it at least"
+                + " 92.5 % of the plants needed are on time (96.0 %, between 94.0 and 98.0 %).");
+  }
+
+  // Where the springs ran out.
+
+  @Test
+  void anAnswerThatIsNotDecidedSaysWhatWasReachedAndHowSure() {
+    Candidate less = candidate(0.75, 0.06, Found.NEAR, 100);
+    Candidate seems = candidate(0.83, 0.05, Found.NEAR, 120);
+    Sizing sizing = tried(new Goal(Measure.MET, 0.8), seems, less, seems);
+    assertThat(SizeVerdict.of(sizing))
+        .isEqualTo(
+            "Not decided in 2,000 springs: House 2 seems to need 120 spaces, as many as now, so"
+                + " that every sowing has its plants on time in at least 80 % of springs. With 120"
+                + " it is 83.0 %, between 73.2 and 92.8 %; with 100 it is 75 %, between 63 and 87 %.");
+    assertThat(SizeNotes.of(sizing).guarantee())
+        .isEqualTo(
+            "With 95 % confidence this is right, or within 3.4 percentage points of the goal, not"
+                + " within 2 percentage points as asked; more springs would tell more"
+                + " (--seasons).");
+  }
+
+  /** The size before the answer fails, but one before that is still open. */
+  @Test
+  void theNextSizeThatIsOpenIsNamedAndNotOneThatFails() {
+    Candidate open = candidate(0.78, 0.05, Found.NEAR, 80);
+    Candidate fails = candidate(0.6, 0.01, Found.FAILS, 100);
+    Candidate holds = candidate(0.9, 0.01, Found.HOLDS, 120);
+    assertThat(verdict(new Goal(Measure.MET, 0.8), holds, open, fails, holds))
+        .startsWith("Not decided in 2,000 springs: ")
+        .endsWith(
+            "With 120 it is 90.0 %, between 88.0 and 92.0 %; with 80 it is 78.0 %, between 68.2 and 87.8 %.");
+  }
+
+  @Test
+  void thatNoneIsEnoughIsNotDecidedWhileOneIsOpen() {
+    Candidate fails = candidate(0.5, 0.01, Found.FAILS, 100);
+    Candidate open = candidate(0.79, 0.05, Found.NEAR, 120);
+    assertThat(verdict(new Goal(Measure.MET, 0.8), null, fails, open))
+        .isEqualTo(
+            "Not decided in 2,000 springs: none of the 2 sizes tried seems enough: the best of"
+                + " them, 120 spaces of House 2, comes to 79.0 %, between 69.2 and 88.8 %, and the"
+                + " goal is 80 %.");
+    assertThat(verdict(new Goal(Measure.MET, 0.8), null, open))
+        .startsWith("Not decided in 2,000 springs: the only size tried seems not enough: 120 ");
+  }
+
+  @Test
+  void aPairThatIsNotDecidedIsNamedWithTheNextCheaperOne() {
+    Candidate cheaper = candidate(0.75, 0.06, Found.NEAR, 40, 100);
+    Candidate seems = candidate(0.83, 0.05, Found.NEAR, 60, 120);
+    Sizing sizing =
+        Questions.sizing(
+            List.of("Chamber", "House 2"),
+            new Goal(Measure.MET, 0.8),
+            List.of(cheaper, seems),
+            seems);
+    assertThat(SizeVerdict.of(sizing))
+        .startsWith(
+            "Not decided in 2,000 springs: 60 spaces of Chamber and 120 of House 2 seem to be"
+                + " needed, so that every")
+        .endsWith("with 40 spaces of Chamber and 100 of House 2 it is 75 %, between 63 and 87 %.");
+  }
+
+  @Test
+  void aMarginThatIsNotDecidedSaysHowMuchBetterAnotherMayBe() {
+    Candidate best = candidate(34_200.5, 150, Found.NEAR, 120);
+    Candidate other = candidate(34_100, 150, Found.NEAR, 140);
+    Sizing sizing = tried(new Goal(Measure.MARGIN, 0), best, best, other);
+    assertThat(SizeVerdict.of(sizing))
+        .startsWith(
+            "Not decided in 2,000 springs: House 2 seems best with 120 spaces, as many as now: of"
+                + " 2 sizes tried the largest mean margin of a season so far, 34,201");
+    assertThat(SizeNotes.of(sizing).guarantee())
+        .startsWith("With 95 % confidence this is right, or within 411 of money of the best, not");
   }
 
   @Test
@@ -55,13 +142,13 @@ class SizeVerdictsTest {
                 candidate(0.71, 0.015, Found.FAILS, 400)))
         .isEqualTo(
             "None of the 2 sizes tried is enough: the best of them, 400 spaces of House 2, comes"
-                + " to 71.0 ± 2.9 %, which falls 19 percentage points short of the goal of 90 %."
+                + " to 71.0 %, between 68.1 and 73.9 %, which falls 19 percentage points short of the goal of 90 %."
                 + " Larger sizes were not tried.");
     assertThat(
             verdict(
                 new Goal(Measure.ON_TIME, 80_000), null, candidate(77_700, 150, Found.FAILS, 20)))
         .isEqualTo(
-            "No: the only size tried is not enough: 20 spaces of House 2 come to 77,700 ± 294 plants, which falls 2,300 plants short of the goal of"
+            "No: the only size tried is not enough: 20 spaces of House 2 come to 77,700 plants, between 77,406 and 77,994 plants, which falls 2,300 plants short of the goal of"
                 + " 80,000 plants. Larger sizes were not tried.");
     assertThat(
             verdict(
@@ -123,6 +210,7 @@ class SizeVerdictsTest {
         new Goal(Measure.MET, 0.8),
         match,
         0.02,
+        0.01,
         0.95,
         List.of(tried),
         nearest == null ? tried : null,
@@ -167,12 +255,12 @@ class SizeVerdictsTest {
     assertThat(verdict(new Goal(Measure.MARGIN, 0), best, best, other))
         .startsWith(
             "House 2 is best with 120 spaces, as many as now: of 2 sizes tried the largest mean margin of a season,"
-                + " 34,201 ± 294");
+                + " 34,201 of money, between 33,907 and 34,495 of money.");
   }
 
   @Test
   void aPairIsChosenByWhatItCosts() {
-    assertThat(SizeWords.of(Questions.pairs()).verdict())
+    assertThat(SizeVerdict.of(Questions.pairs()))
         .startsWith(
             "80 spaces of Chamber and 120 of House 2 are needed: the cheapest (200 spaces in all) of"
                 + " 30 pairs tried for which every sowing");

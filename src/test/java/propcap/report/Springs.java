@@ -15,7 +15,7 @@ import propcap.study.Forecast.Occupancy;
 import propcap.study.Forecast.SowingForecast;
 import propcap.study.Forecast.Span;
 import propcap.study.Forecast.Wait;
-import propcap.study.Stat;
+import propcap.study.Stats;
 
 /** What happens in a made-up spring to a sowing, in a place and in a queue. */
 final class Springs {
@@ -87,8 +87,8 @@ final class Springs {
         kind,
         spaces,
         sum / Scenarios.SEASON.days(),
-        new Stat(peak, 0.1, 0.9 * peak, peak, Math.min(spaces, 1.05 * peak)),
-        new Stat(
+        Stats.of(peak, 0.1, 0.9 * peak, peak, Math.min(spaces, 1.05 * peak)),
+        Stats.of(
             fullDays,
             0.4,
             Math.rint(0.7 * fullDays),

@@ -21,7 +21,8 @@ class SummaryJsonTest {
   }
 
   private static void isStat(JsonElement stat) {
-    assertThat(stat.getAsJsonObject().keySet()).containsExactly("mean", "se", "p10", "p50", "p90");
+    assertThat(stat.getAsJsonObject().keySet())
+        .containsExactly("mean", "se", "low", "high", "unlike", "p10", "p50", "p90");
   }
 
   @Test

@@ -6,7 +6,10 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import propcap.study.Difference;
+import propcap.study.MeanLimits;
 import propcap.study.Stat;
+import propcap.study.Stats;
 
 class WordsTest {
   @ParameterizedTest
@@ -30,7 +33,7 @@ class WordsTest {
   @Test
   void thousandsStandApart() {
     assertThat(Words.count(1234567.4)).isEqualTo("1,234,567");
-    assertThat(Words.range(new Stat(0, 0, 1900.2, 0, 2400))).isEqualTo("1,900–2,400");
+    assertThat(Words.range(Stats.of(0, 0, 1900.2, 0, 2400))).isEqualTo("1,900–2,400");
   }
 
   @Test
@@ -58,8 +61,38 @@ class WordsTest {
   @Test
   void anIntervalIsTwoStandardErrorsWideOnEachSide() {
     // 1000 -+ 1.96 * 50 = 902 to 1098.
-    assertThat(Words.interval(new Stat(1000, 50, 0, 0, 0))).isEqualTo("95 % interval 902 to 1,098");
-    assertThat(Words.interval(new Stat(1000, 0, 0, 0, 0))).isEqualTo("no 95 % interval");
+    assertThat(Words.interval(Stats.of(1000, 50, 0, 0, 0))).isEqualTo("95 % interval 902 to 1,098");
+    assertThat(Words.interval(Stats.of(1000, 0, 0, 0, 0))).isEqualTo("no 95 % interval");
+  }
+
+  @Test
+  void anEstimateTellsItsErrorEvenlyLopsidedOrByHowOftenItWasSeen() {
+    assertThat(Words.estimate(Stats.of(1000, 50, 0, 0, 0))).isEqualTo("1,000 ± 98");
+    Stat lopsided = new Stat(3.1, 1, new MeanLimits(1.2, 8.4), 100, 12, 0, 0, 2);
+    assertThat(Words.estimate(lopsided)).isEqualTo("3.1 (1.2 to 8.4)");
+    assertThat(Words.estimate(Stats.seldom(0.4, 3))).isEqualTo("0.4 (seen in 3 of 100 springs)");
+    assertThat(Words.estimate(Stats.always(0, 100))).isEqualTo("0 (seen in none of 100 springs)");
+    assertThat(Words.estimate(Stats.always(40, 100))).isEqualTo("40 (in all 100 springs)");
+    assertThat(Words.estimate(Stats.always(40, 1))).isEqualTo("40");
+    assertThat(Words.estimate(new Stat(40.2, 1, null, 100, 2, 40, 40, 40)))
+        .isEqualTo("40.2 (other than 40 in 2 of 100 springs)");
+  }
+
+  @Test
+  void whatIsUsualIsARangeOrHowSeldomItWasSeen() {
+    assertThat(Words.usual(Stats.of(40, 1, 30, 40, 50))).isEqualTo("8 springs of 10: 30–50");
+    assertThat(Words.usual(Stats.seldom(0.4, 3))).isEqualTo("seen in 3 of 100 springs");
+    assertThat(Words.spread(Stats.seldom(0.4, 3))).isEqualTo("seen in 3 of 100 springs");
+    assertThat(Words.spread(Stats.always(0, 100))).isEqualTo("0");
+    assertThat(Words.mean(Stats.seldom(0.4, 3))).isEqualTo("0.4 (seen in 3 of 100 springs)");
+    assertThat(Words.mean(Stats.of(366, 12, 0, 0, 0))).isEqualTo("366");
+  }
+
+  @Test
+  void aDifferenceThatIsAlwaysTheSameHasNoPlusOrMinus() {
+    assertThat(Words.difference(new Difference(2, 0, 0, 1, null))).isEqualTo("+2");
+    assertThat(Words.difference(new Difference(0, 0, 0, 0, null))).isEqualTo("0");
+    assertThat(Words.difference(new Difference(2, 1, .5, 1, 1.0))).isEqualTo("+2.0 ± 1.0");
   }
 
   @Test

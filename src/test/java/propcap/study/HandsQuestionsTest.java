@@ -72,7 +72,11 @@ class HandsQuestionsTest {
     Sizing sizing =
         SizingRun.size(
             withHours(1),
-            new SizingQuestion(List.of(Capacity.HANDS), 0, 4, 1, Goal.parse("met>=90%"), "*", null),
+            new SizingQuestion(
+                List.of(new SizingQuestion.Range(Capacity.HANDS, 0, 4, 1)),
+                Goal.parse("met>=90%"),
+                "*",
+                null),
             new RunSettings(1, 2000, null, 2),
             share -> {});
     assertThat(sizing.found().orElseThrow().spaces()).containsExactly(2);
@@ -87,7 +91,10 @@ class HandsQuestionsTest {
         SizingRun.size(
             counted,
             new SizingQuestion(
-                List.of(Capacity.HANDS), 1, 3, 1, Goal.parse("on-time>=60"), "*", null),
+                List.of(new SizingQuestion.Range(Capacity.HANDS, 1, 3, 1)),
+                Goal.parse("on-time>=60"),
+                "*",
+                null),
             new RunSettings(1, 100, null, 2),
             share -> {});
     assertThat(sizing.found().orElseThrow().spaces()).containsExactly(2);
@@ -168,7 +175,11 @@ class HandsQuestionsTest {
             () ->
                 SizingRun.size(
                     withHours(1),
-                    new SizingQuestion(List.of("Feet"), 1, 3, 1, Goal.parse("met>=90%"), "*", null),
+                    new SizingQuestion(
+                        List.of(new SizingQuestion.Range("Feet", 1, 3, 1)),
+                        Goal.parse("met>=90%"),
+                        "*",
+                        null),
                     SETTINGS,
                     share -> {}))
         .isInstanceOf(BadQuestionException.class)

@@ -44,6 +44,7 @@ class OrderingTest {
         new Goal(Goal.Measure.MET, .9),
         "*",
         .02,
+        .01,
         .95,
         List.of(),
         answer,
@@ -57,7 +58,7 @@ class OrderingTest {
   }
 
   private static Candidate size(Integer... spaces) {
-    return new Candidate(List.of(spaces), 100, .95, .01, Found.HOLDS, 1);
+    return new Candidate(List.of(spaces), 100, .95, .93, .97, Found.HOLDS, 1);
   }
 
   private static String amount(OrderList order, String what) {

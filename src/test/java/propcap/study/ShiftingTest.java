@@ -72,7 +72,7 @@ class ShiftingTest {
     assertThat(group.sowings()).containsExactly("early-1");
     assertThat(group.best()).isEqualTo(14);
     assertThat(group.asGood()).containsExactly(14);
-    assertThat(point(group, 14).onTime()).isEqualTo(new Stat(40, 0, 40, 40, 40));
+    assertThat(point(group, 14).onTime()).isEqualTo(Stats.always(40, SETTINGS.seasons()));
     assertThat(point(group, 21).onTime().mean()).isZero();
     assertThat(point(group, 21).late().mean()).isEqualTo(40);
     assertThat(point(group, 14).toUnshifted().low()).isPositive();

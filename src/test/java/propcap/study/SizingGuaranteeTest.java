@@ -31,6 +31,9 @@ class SizingGuaranteeTest {
   private static final long OTHER_LUCK = 4711;
   private static final int BY_FORCE = 3000;
 
+  /** Standard deviation of a season's share at the answer, from these seasons. */
+  private static final double SIGMA = .054;
+
   private static Scenario example;
 
   /**
@@ -87,7 +90,10 @@ class SizingGuaranteeTest {
       throws BadQuestionException, InterruptedException {
     SizingQuestion question =
         new SizingQuestion(
-            List.of("House 1"), FROM, TO, STEP, Goal.parse(goal), match, indifference);
+            List.of(new SizingQuestion.Range("House 1", FROM, TO, STEP)),
+            Goal.parse(goal),
+            match,
+            indifference);
     return SizingRun.size(example, question, SETTINGS, share -> {});
   }
 
@@ -106,6 +112,7 @@ class SizingGuaranteeTest {
     Candidate answer = sizing.found().orElseThrow();
     assertThat(answer.spaces()).containsExactly(FOR_A_CHANCE);
     assertThat(10 * answer.seasons()).isLessThanOrEqualTo(BY_FORCE);
+    assertThat(sizing.isDecided()).isTrue();
     assertThat(forced[1][0]).isGreaterThan(.60 - .06);
     assertThat(forced[0][0]).isLessThan(.60 + .06);
     // The check has power: a size too small, or one too large, would not pass it.
@@ -119,7 +126,7 @@ class SizingGuaranteeTest {
 
   /**
    * The fixed samples that tell two means 2 x .005 apart with the same errors: (2 z sigma / .01)^2,
-   * sigma the standard deviation of a season, about .054; 750 for each of nine sizes.
+   * sigma the standard deviation of a season; 750 for each of nine sizes.
    */
   @Test
   void theSizeForAShareIsRightAndTakesAThirdOfEqualAllocationOrLess()
@@ -130,8 +137,7 @@ class SizingGuaranteeTest {
     assertThat(forced[3][1]).isGreaterThan(.81 - .005);
     assertThat(forced[2][1]).isLessThan(.81 + .005);
     assertThat(forced[2][1]).isLessThan(.81 - .005);
-    double sigma = answer.se() * Math.sqrt(answer.seasons());
-    double each = Math.pow(2 * quantile(1 - .05 / SIZES) * sigma / .01, 2);
+    double each = Math.pow(2 * quantile(1 - .05 / SIZES) * SIGMA / .01, 2);
     assertThat((double) sizing.seasonsRun()).isLessThan(SIZES * each / 3);
   }
 }

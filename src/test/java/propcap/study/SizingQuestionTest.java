@@ -25,7 +25,11 @@ class SizingQuestionTest {
   private static SizingQuestion question(
       List<String> places, int from, int to, int step, String goal, @Nullable Double indifference)
       throws BadQuestionException {
-    return new SizingQuestion(places, from, to, step, Goal.parse(goal), "*", indifference);
+    return new SizingQuestion(
+        places.stream().map(p -> new SizingQuestion.Range(p, from, to, step)).toList(),
+        Goal.parse(goal),
+        "*",
+        indifference);
   }
 
   private static SizingQuestion ladder(int from, int to, int step) throws BadQuestionException {
@@ -40,9 +44,10 @@ class SizingQuestionTest {
 
   @Test
   void aLadderGoesFromItsFirstRungAsFarAsItsLast() throws BadQuestionException {
-    assertThat(ladder(0, 100, 25).ladder()).containsExactly(0, 25, 50, 75, 100);
-    assertThat(ladder(10, 34, 10).ladder()).containsExactly(10, 20, 30);
-    assertThat(ladder(7, 7, 1).ladder()).containsExactly(7);
+    assertThat(new SizingQuestion.Range("House", 0, 100, 25).ladder())
+        .containsExactly(0, 25, 50, 75, 100);
+    assertThat(new SizingQuestion.Range("House", 10, 34, 10).ladder()).containsExactly(10, 20, 30);
+    assertThat(new SizingQuestion.Range("House", 7, 7, 1).ladder()).containsExactly(7);
   }
 
   @ParameterizedTest
@@ -62,7 +67,7 @@ class SizingQuestionTest {
     assertRefused(
         ladder(0, 100_001, 1000),
         "--to 100001 is more than any farm has; at most 100,000 is tried");
-    assertThat(ladder(0, 100_000, 1000).ladder()).hasSize(101);
+    assertThat(new SizingQuestion.Range("House", 0, 100_000, 1000).ladder()).hasSize(101);
   }
 
   @Test
@@ -84,7 +89,11 @@ class SizingQuestionTest {
   @Test
   void anUnknownSowingIsRefused() throws BadQuestionException {
     assertRefused(
-        new SizingQuestion(List.of("House"), 5, 10, 5, Goal.parse("met>=90%"), "kale*", null),
+        new SizingQuestion(
+            List.of(new SizingQuestion.Range("House", 5, 10, 5)),
+            Goal.parse("met>=90%"),
+            "kale*",
+            null),
         "no sowing's id matches 'kale*'",
         "\"tomato*\"");
   }
@@ -99,7 +108,9 @@ class SizingQuestionTest {
   void aLadderThatNobodyWouldClimbIsRefused() throws BadQuestionException {
     assertRefused(ladder(0, Integer.MAX_VALUE, 1), "2147483648", "take a larger step");
     assertRefused(
-        question(List.of("House", "Mats"), 1, 100, 1, "met>=90%", null), "10000 pairs", "2500");
+        question(List.of("House", "Mats"), 1, 100, 1, "met>=90%", null),
+        "100 and 100 sizes make 10000 pairs",
+        "2500");
   }
 
   @Test
@@ -148,6 +159,21 @@ class SizingQuestionTest {
     assertRefused(
         question(List.of("House"), 5, 10, 5, "met>=90%", indifference),
         "an indifference must be more than 0, was " + indifference);
+  }
+
+  /**
+   * Half a percent of plants, or two points written as a whole number, would mean something else.
+   */
+  @Test
+  void anIndifferenceThatCannotBeMeantIsRefused() throws BadQuestionException {
+    List<String> house = List.of("House");
+    assertRefused(
+        question(house, 5, 10, 5, "on-time>=300", .005),
+        "an indifference of plants or of money is a number of them, 1 or more, such as 400, was"
+            + " 0.005");
+    assertRefused(
+        question(house, 5, 10, 5, "met>=90%", 2.0),
+        "an indifference of a share is a share, such as 2%, was 2.0");
   }
 
   @Test

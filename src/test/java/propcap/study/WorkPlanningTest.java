@@ -80,7 +80,7 @@ class WorkPlanningTest {
     assertThat(task.latest()).as(job.word()).isEqualTo(date);
     assertThat(task.days()).contains(new Period(date, date));
     assertThat(task.chance()).isEqualTo(1);
-    assertThat(task.trays()).isEqualTo(new Stat(trays, 0, trays, trays, trays));
+    assertThat(task.trays()).isEqualTo(Stats.always(trays, task.trays().seasons()));
     assertThat(task.stints()).hasSize(1);
     Stint stint = task.stints().get(0);
     assertThat(stint.date()).isEqualTo(date);

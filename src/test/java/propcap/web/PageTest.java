@@ -251,6 +251,8 @@ class PageTest {
                     9,
                     "step",
                     2,
+                    "seasons",
+                    50,
                     "goal",
                     "met>=90%")))
             .get("id")

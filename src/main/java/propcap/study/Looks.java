@@ -1,0 +1,36 @@
+package propcap.study;
+
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.List;
+
+/**
+ * When it is looked whether a question is told already: after some tens of seasons, and after twice
+ * as many each time up to the most there may be. Limits that hold together at all the looks hold
+ * whenever the question ends (a group sequential test, its error shared out evenly).
+ *
+ * @param after seasons run at each look, in rising order
+ */
+record Looks(List<Integer> after) {
+  /** Fewer seasons tell nothing worth a look; planning default. */
+  private static final int FEWEST = 40;
+
+  static Looks upTo(int most) {
+    Deque<Integer> after = new ArrayDeque<>();
+    after.push(most);
+    for (int n = (most + 1) / 2; n >= FEWEST; n = (n + 1) / 2) {
+      after.push(n);
+    }
+    return new Looks(List.copyOf(after));
+  }
+
+  /**
+   * The confidence of one's limits at one look, at which those of all hold together at all looks.
+   *
+   * @param ofAll confidence of all together
+   * @param many how many they are
+   */
+  double ofEach(double ofAll, int many) {
+    return 1 - (1 - ofAll) / (many * after.size());
+  }
+}

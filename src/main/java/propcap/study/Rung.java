@@ -1,0 +1,43 @@
+package propcap.study;
+
+import java.util.ArrayList;
+import java.util.List;
+import propcap.farm.Scenario;
+import propcap.study.Sizing.Candidate;
+import propcap.study.Sizing.Found;
+
+/** A size, or a pair of sizes, and what has been seen of it so far. */
+final class Rung {
+  final int number;
+  final List<Integer> spaces;
+  final Scenario scenario;
+  private final double yearlyCost;
+  private final List<Double> seen = new ArrayList<>();
+  MeanLimits limits = new MeanLimits(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
+  Found found = Found.NEAR;
+
+  Rung(int number, List<Integer> spaces, Scenario scenario, double yearlyCost) {
+    this.number = number;
+    this.spaces = spaces;
+    this.scenario = scenario;
+    this.yearlyCost = yearlyCost;
+  }
+
+  void see(List<Double> numbers) {
+    seen.addAll(numbers);
+  }
+
+  /** The goal's measure, season by season. */
+  double[] numbers() {
+    return seen.stream().mapToDouble(Double::doubleValue).toArray();
+  }
+
+  double mean() {
+    return Samples.of(numbers()).mean();
+  }
+
+  Candidate candidate() {
+    return new Candidate(
+        spaces, seen.size(), mean(), limits.low(), limits.high(), found, yearlyCost);
+  }
+}

@@ -1,0 +1,26 @@
+package propcap.study;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import org.junit.jupiter.api.Test;
+
+class LooksTest {
+  @Test
+  void eachLookIsAfterTwiceAsManySeasonsUpToTheMost() {
+    assertThat(Looks.upTo(5000).after()).containsExactly(40, 79, 157, 313, 625, 1250, 2500, 5000);
+    assertThat(Looks.upTo(100).after()).containsExactly(50, 100);
+  }
+
+  @Test
+  void fewSeasonsAreLookedAtOnce() {
+    assertThat(Looks.upTo(60).after()).containsExactly(60);
+    assertThat(Looks.upTo(2).after()).containsExactly(2);
+  }
+
+  /** The error of 5 % is shared among nine sizes and two looks. */
+  @Test
+  void theErrorIsSharedOut() {
+    assertThat(Looks.upTo(100).ofEach(.95, 9)).isCloseTo(1 - .05 / 18, within(1e-12));
+  }
+}

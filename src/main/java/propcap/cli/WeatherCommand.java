@@ -27,8 +27,9 @@ import propcap.study.RunSettings;
 @Command(
     name = "weather",
     description =
-        "Reads a station's daily temperatures as a weather service hands them out (GHCN-Daily by"
-            + " station, daily summaries, or date,tmin,tmax), or makes days from monthly means.",
+        "Reads a station's daily temperatures as a weather service hands them out (GHCN-Daily in"
+            + " its three forms, daily summaries, or date,tmin,tmax), or makes days from monthly"
+            + " means.",
     mixinStandardHelpOptions = true)
 final class WeatherCommand implements Callable<Integer> {
   /** More days than these a weather record may not have. */

@@ -11,11 +11,17 @@ import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /** The forms in which daily temperatures are handed out, each known by its first row. */
-sealed interface StationForm {
+sealed interface StationForm
+    permits GhcnDays, GhcnMonths, StationForm.Summaries, StationForm.Plain {
   Pattern COMPACT_DATE = Pattern.compile("[0-9]{8}");
 
   /** What the form is, for the grower. */
   String words();
+
+  /** Whether its first row names the columns. */
+  default boolean hasHeader() {
+    return true;
+  }
 
   /** Takes in a row. */
   void read(StationRows.Row row, StationValues values);
@@ -30,7 +36,15 @@ sealed interface StationForm {
     List<String> names = first.fields().stream().map(f -> f.toLowerCase(Locale.ROOT)).toList();
     // First of all, for its first row may well be one of TMIN, which looks like a column's name.
     if (names.size() >= 4 && COMPACT_DATE.matcher(names.get(1)).matches()) {
-      return Optional.of(new ByStation());
+      return Optional.of(GhcnDays.WITHOUT_HEADER);
+    }
+    if (GhcnMonths.isOne(first)) {
+      return Optional.of(new GhcnMonths());
+    }
+    if (names.contains("element")) {
+      return has(first, names, GhcnDays.COLUMNS, faults)
+          ? Optional.of(GhcnDays.under(names))
+          : Optional.empty();
     }
     if (names.contains("station") && names.contains("date")) {
       return summaries(first, names, unit, faults);
@@ -41,8 +55,8 @@ sealed interface StationForm {
     faults.add(
         first.spot(),
         "no form that is known, but " + Words.shown(String.join(",", first.fields())),
-        "GHCN-Daily by station (ID,20270328,TMIN,-11,,,7,0700), daily summaries (a header with"
-            + " STATION,DATE,TMAX,TMIN) or a header date,tmin,tmax");
+        "GHCN-Daily (ID,20270328,TMIN,-11,,,7,0700 with or without a header, or a line a month),"
+            + " daily summaries (a header with STATION,DATE,TMAX,TMIN) or a header date,tmin,tmax");
     return Optional.empty();
   }
 
@@ -88,7 +102,7 @@ sealed interface StationForm {
     return names.containsAll(needed);
   }
 
-  private static Optional<LocalDate> date(StationRows.Row row, int field, StationValues values) {
+  static Optional<LocalDate> date(StationRows.Row row, int field, StationValues values) {
     String written = row.field(field);
     try {
       return Optional.of(
@@ -104,41 +118,6 @@ sealed interface StationForm {
   }
 
   /**
-   * The GHCN-Daily's file of a station: no header, a row for each kind of value and day, as its
-   * readme-by_station.txt (NOAA) has it: ID, YYYYMMDD, element, value, measurement flag, quality
-   * flag, source flag, time of observation. Temperatures are in tenths of a degree C; a quality
-   * flag that is not blank tells that the value failed a check.
-   */
-  record ByStation() implements StationForm {
-    @Override
-    public String words() {
-      return "GHCN-Daily by station, tenths of a degree C";
-    }
-
-    @Override
-    public void read(StationRows.Row row, StationValues values) {
-      String element = row.field(2);
-      if (row.fields().size() < 4) {
-        values.faults().add(row.spot(), "a row of " + row.fields().size() + " fields", "8 fields");
-        return;
-      }
-      values.ofStation(row.spot(), row.field(0));
-      if (element.equals("TMIN") || element.equals("TMAX")) {
-        date(row, 1, values)
-            .ifPresent(
-                date ->
-                    values.add(
-                        element.equals("TMIN"),
-                        date,
-                        row.field(3),
-                        Degrees.TENTHS,
-                        row.field(5),
-                        row.spot()));
-      }
-    }
-  }
-
-  /**
    * NOAA's daily summaries: a header, a row a day, in the unit in which they were ordered. Beside a
    * value its attributes may stand, parted by commas: measurement flag, quality flag, source flag.
    */
@@ -150,7 +129,9 @@ sealed interface StationForm {
 
     @Override
     public void read(StationRows.Row row, StationValues values) {
-      values.ofStation(row.spot(), row.field(names.indexOf("station")));
+      if (!values.isOfStation(row.spot(), row.field(names.indexOf("station")))) {
+        return;
+      }
       date(row, names.indexOf("date"), values)
           .ifPresent(
               date -> {
@@ -199,7 +180,7 @@ sealed interface StationForm {
     form.ifPresent(
         f ->
             rows.stream()
-                .skip(f instanceof ByStation ? 0 : 1)
+                .skip(f.hasHeader() ? 1 : 0)
                 .takeWhile(row -> !faults.isFull(file))
                 .forEach(row -> f.read(row, values)));
     return form.map(StationForm::words);

@@ -2,6 +2,7 @@ package propcap.files;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
@@ -16,6 +17,8 @@ import propcap.farm.WeatherRecord.Day;
  * left out with a remark; what cannot be read at all is a fault.
  */
 final class StationValues {
+  private static final int MOST_NAMED = 3;
+
   private static final Pattern NUMBER = Pattern.compile("[-+]?([0-9]{1,6}(\\.[0-9]*)?|\\.[0-9]+)");
 
   /** Stands for a value that is missing, in tenths of a degree and in degrees. */
@@ -26,7 +29,9 @@ final class StationValues {
   private final Map<String, Integer> flagged = new TreeMap<>();
   private final Values minima = new Values("tmin");
   private final Values maxima = new Values("tmax");
-  private String station = "";
+
+  /** Stations in the order in which they come, and where each comes first. */
+  private final Map<String, Spot> stations = new LinkedHashMap<>();
 
   StationValues(Faults faults) {
     this.faults = faults;
@@ -58,14 +63,12 @@ final class StationValues {
     return flagged;
   }
 
-  /** Notes the station that a row is of; a second one is a fault. */
-  void ofStation(Spot spot, String name) {
-    if (station.isEmpty()) {
-      station = name;
-    } else if (!name.isEmpty() && !name.equals(station)) {
-      faults.add(
-          spot, "station " + Words.shown(name) + " after " + Words.shown(station), "one station");
+  /** Whether a row is of the station whose values are taken: the first one that is named. */
+  boolean isOfStation(Spot spot, String name) {
+    if (!name.isEmpty()) {
+      stations.putIfAbsent(name, spot);
     }
+    return name.isEmpty() || name.equals(stations.keySet().iterator().next());
   }
 
   /**
@@ -115,6 +118,9 @@ final class StationValues {
 
   /** All that was noted, but for days whose minimum lies above their maximum. */
   StationRecord record() {
+    if (stations.size() > 1) {
+      refuseMany();
+    }
     for (Map.Entry<LocalDate, Double> min : new TreeMap<>(minima.tempC()).entrySet()) {
       LocalDate date = min.getKey();
       Double max = maxima.tempC().get(date);
@@ -125,6 +131,18 @@ final class StationValues {
         maxima.remove(date);
       }
     }
-    return new StationRecord(station, minima.tempC(), maxima.tempC());
+    return new StationRecord(
+        stations.keySet().stream().findFirst().orElse(""), minima.tempC(), maxima.tempC());
+  }
+
+  private void refuseMany() {
+    List<String> names = stations.keySet().stream().map(Words::shown).toList();
+    int named = names.size() > MOST_NAMED + 1 ? MOST_NAMED : names.size();
+    String last = named < names.size() ? names.size() - named + " more" : names.get(named - 1);
+    List<String> before = names.subList(0, named < names.size() ? named : named - 1);
+    faults.add(
+        stations.values().stream().skip(1).findFirst().orElseThrow(),
+        names.size() + " stations: " + String.join(", ", before) + " and " + last,
+        "the rows of one station");
   }
 }

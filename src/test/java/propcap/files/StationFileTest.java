@@ -12,12 +12,14 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.stream.Stream;
 import java.util.zip.GZIPOutputStream;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Stations' files in each form, worked by hand. The stations are invented. */
 class StationFileTest {
@@ -68,13 +70,172 @@ class StationFileTest {
     assertThat(station.leftOut()).isEmpty();
   }
 
+  private Path packed(String name, String... lines) throws IOException {
+    Path packed = folder.resolve(name);
+    try (OutputStream out = new GZIPOutputStream(Files.newOutputStream(packed))) {
+      out.write(String.join("\n", lines).getBytes(StandardCharsets.UTF_8));
+    }
+    return packed;
+  }
+
   @Test
   void aPackedFileIsUnpacked() throws Exception {
-    Path packed = folder.resolve("a.csv.gz");
-    try (OutputStream out = new GZIPOutputStream(Files.newOutputStream(packed))) {
-      out.write(String.join("\n", BY_STATION).getBytes(StandardCharsets.UTF_8));
-    }
+    Path packed = packed("a.csv.gz", BY_STATION);
     assertThat(StationFile.read(List.of(packed), null).record().minC()).hasSize(2);
+  }
+
+  /** The same rows under the header that the service's yearly files have. */
+  private static String[] withHeader(String header) {
+    return Stream.concat(Stream.of(header), Stream.of(BY_STATION)).toArray(String[]::new);
+  }
+
+  private static final String HEADER = "ID,DATE,ELEMENT,DATA_VALUE,M_FLAG,Q_FLAG,S_FLAG,OBS_TIME";
+
+  @ParameterizedTest
+  @ValueSource(booleans = {false, true})
+  void theSameWithAHeaderIsReadAlike(boolean isPacked) throws Exception {
+    String[] lines = withHeader(HEADER);
+    Path file = isPacked ? packed("y.csv.gz", lines) : file("y.csv", lines);
+    StationFile station = StationFile.read(List.of(file), null);
+    assertThat(station.forms()).containsExactly("GHCN-Daily, tenths of a degree C");
+    assertThat(station.record())
+        .isEqualTo(StationFile.read(List.of(file("a.csv", BY_STATION)), null).record());
+    assertThat(station.flagged()).containsExactly(entry("O", 1));
+  }
+
+  /** Columns go by their names. */
+  @Test
+  void aHeaderMayHaveItsColumnsInAnotherOrder() throws Exception {
+    Path file =
+        file(
+            "y.csv",
+            "\"DATE\",\"ID\",\"Q_FLAG\",\"DATA_VALUE\",\"ELEMENT\"",
+            "2003-03-01,XX1,,-11,TMIN",
+            "2003-03-01,XX1,,128,TMAX",
+            "2003-03-02,XX1,X,999,TMAX");
+    StationFile station = StationFile.read(List.of(file), null);
+    assertThat(station.record().station()).isEqualTo("XX1");
+    assertThat(station.record().minC()).containsExactly(entry(day(1), -1.1));
+    assertThat(station.record().maxC()).containsExactly(entry(day(1), 12.8));
+    assertThat(station.flagged()).containsExactly(entry("X", 1));
+  }
+
+  @Test
+  void faultsUnderAHeaderAreAtTheirLines() {
+    assertThat(faults(null, file("n.csv", "ID,DATE,ELEMENT,DATA_VALUE", "XX1,20030301,TMIN,-11")))
+        .containsExactly("1: no column q_flag; a header with id,date,element,data_value,q_flag");
+    assertThat(
+            faults(
+                null,
+                file(
+                    "y.csv",
+                    HEADER,
+                    "XX1,20030230,TMIN,-11,,,7,",
+                    "XX1,20030302,TMIN,cold,,,7,",
+                    "XX1,20030303,TMAX",
+                    "XX1,20030304,PRCP,wet,,,7,")))
+        .containsExactly(
+            "2: date is '20030230'; a date such as 2027-03-28",
+            "3: tmin is 'cold'; a number, or nothing where none was read",
+            "4: a row of 3 fields; 8 fields, as in the header");
+  }
+
+  @Test
+  void aYearOfManyStationsNamesThemOnce() {
+    assertThat(
+            faults(
+                null,
+                file(
+                    "2003.csv",
+                    HEADER,
+                    "XX1,20030301,TMIN,-11,,,7,",
+                    "XX2,20030301,TMIN,-12,,,7,",
+                    "XX2,20030301,TMAX,12,,,7,",
+                    "XX3,20030301,TMIN,-13,,,7,",
+                    "XX4,20030301,TMIN,-13,,,7,",
+                    "XX5,20030301,TMIN,-13,,,7,",
+                    "XX1,20030302,TMIN,-9,,,7,")))
+        .containsExactly("3: 5 stations: 'XX1', 'XX2', 'XX3' and 2 more; the rows of one station");
+  }
+
+  /**
+   * A month of the fixed-width form, by its readme (NOAA, GHCN-Daily readme.txt, section III): ID
+   * in columns 1 to 11, year 12 to 15, month 16 to 17, element 18 to 21, then for each of 31 days a
+   * value of five, a measurement, a quality and a source flag; a missing value is -9999.
+   */
+  private static String month(String yearMonth, String element, String... days) {
+    StringBuilder line = new StringBuilder("XX000000001").append(yearMonth).append(element);
+    for (int day = 0; day < 31; day++) {
+      line.append(day < days.length ? days[day] : "-9999   ");
+    }
+    return line.toString();
+  }
+
+  private static final String[] MONTHS = {
+    month("200303", "TMAX", "  128  7", "   94  7", "-9999   "),
+    month("200303", "TMIN", "  -11  7", " -311 O7", "    0H 7"),
+    month("200303", "PRCP", "   25T 7"),
+    month("200304", "TMIN", "   12  7")
+  };
+
+  @ParameterizedTest
+  @ValueSource(booleans = {false, true})
+  void theFixedWidthFormIsAMonthALine(boolean isPacked) throws Exception {
+    Path file = isPacked ? packed("XX000000001.dly.gz", MONTHS) : file("XX000000001.dly", MONTHS);
+    StationFile station = StationFile.read(List.of(file), null);
+    assertThat(station.forms()).containsExactly("GHCN-Daily, a month a line, tenths of a degree C");
+    assertThat(station.record().station()).isEqualTo("XX000000001");
+    assertThat(station.record().minC())
+        .containsExactly(
+            entry(day(1), -1.1), entry(day(3), 0.0), entry(LocalDate.of(2003, 4, 1), 1.2));
+    assertThat(station.record().maxC()).containsExactly(entry(day(1), 12.8), entry(day(2), 9.4));
+    assertThat(station.flagged()).containsExactly(entry("O", 1));
+    assertThat(station.leftOut()).isEmpty();
+  }
+
+  /** Blanks at the end of a line are often lost on the way. */
+  @Test
+  void blanksAtTheEndOfALineMayBeMissing() throws Exception {
+    Path file = file("s.dly", MONTHS[0].stripTrailing(), MONTHS[1].stripTrailing());
+    assertThat(StationFile.read(List.of(file), null).record().minC()).hasSize(2);
+  }
+
+  @Test
+  void faultsOfTheFixedWidthFormAreAtTheirLines() {
+    Path file =
+        file(
+            "s.dly",
+            MONTHS[0],
+            month("200313", "TMIN", "  -11  7"),
+            month("200304", "TMIN", " cold  7"),
+            MONTHS[1].substring(0, 100),
+            month("200302", "TMIN", "  -11  7").substring(0, 21 + 8 * 28)
+                + "   12  7-9999   -9999   ");
+    assertThat(faults(null, file))
+        .containsExactly(
+            "2: month is '13'; a month from 01 to 12",
+            "3: tmin is 'cold'; a number, or nothing where none was read",
+            "4: a line of 100 characters; 21 characters, then 8 for each of 31 days",
+            "5: tmin of 29 February 2003 is '12'; -9999 after the month’s last day");
+  }
+
+  @Test
+  void aMonthThatComesAgainIsLeftOutDayByDay() throws Exception {
+    Path file = file("s.dly", MONTHS[0], month("200303", "TMAX", "  130  7", "-9999   "));
+    StationFile station = StationFile.read(List.of(file), null);
+    assertThat(station.leftOut().stream().map(f -> f.line() + ": " + f.found()))
+        .containsExactly("2: tmax of 2003-03-01 again, first on line 1");
+    assertThat(station.record().maxC()).containsEntry(day(1), 12.8);
+  }
+
+  @Test
+  void formsOfOneStationMayBeReadTogetherAndTwoStationsMayNot() throws Exception {
+    Path months = file("XX000000001.dly", MONTHS[3]);
+    Path rows = file("y.csv", withHeader(HEADER));
+    assertThat(StationFile.read(List.of(rows, months), null).record().minC()).hasSize(3);
+    Path other = file("other.dly", MONTHS[3].replace("XX000000001", "XX000000002"));
+    assertThat(faults(null, rows, other))
+        .containsExactly("1: 2 stations: 'XX000000001' and 'XX000000002'; the rows of one station");
   }
 
   @Test
@@ -158,7 +319,7 @@ class StationFileTest {
   void twoStationsAreNotMixed() {
     Path file = file("g.csv", BY_STATION[0], "XX000000002,20030302,TMIN,-11,,,7,0700");
     assertThat(faults(null, file))
-        .containsExactly("2: station 'XX000000002' after 'XX000000001'; one station");
+        .containsExactly("2: 2 stations: 'XX000000001' and 'XX000000002'; the rows of one station");
   }
 
   @Test

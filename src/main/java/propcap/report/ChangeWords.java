@@ -19,7 +19,7 @@ final class ChangeWords {
   private static String bought(Change change) {
     Place place = change.place();
     if (change.how() == How.OTHER) {
-      return "the change of " + place.name();
+      return "the change to " + place.name();
     }
     return change.spacesNow() == 0
         ? place.name()

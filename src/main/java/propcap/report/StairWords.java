@@ -65,20 +65,29 @@ record StairWords(Bottlenecks answer) {
   }
 
   private String whetherToBuy(List<Step> steps) {
-    boolean one = steps.size() == 1;
-    boolean isKnown = steps.stream().noneMatch(s -> s.trial().pays() == Pays.NOT_KNOWN);
-    String which = one ? "it pays" : "they pay";
-    if (isKnown) {
+    List<Step> open = steps.stream().filter(s -> s.trial().pays() != Pays.YES).toList();
+    boolean one = open.size() == 1;
+    String which =
+        open.size() == steps.size()
+            ? (one ? "it pays" : "they pay")
+            : Words.list(open.stream().map(this::number).toList()) + (one ? " pays" : " pay");
+    if (answer.scenario().prices() == null) {
+      return "Whether " + which + " is not asked: the scenario has no money.";
+    }
+    if (open.stream().noneMatch(s -> s.trial().pays() == Pays.NOT_KNOWN)) {
       return "Whether " + which + " is not told: the springs are too few for that.";
     }
-    return answer.scenario().prices() == null
-        ? "Whether " + which + " is not asked: the scenario has no money."
-        : "Whether "
-            + which
-            + " cannot be told: "
-            + (one ? "its" : "their")
-            + " cost is not written."
-            + MoneyWords.of(answer).beforeBuying(steps);
+    return "Whether "
+        + which
+        + " cannot be told: "
+        + (one ? "its" : "their")
+        + " cost is not written."
+        + MoneyWords.of(answer).beforeBuying(open);
+  }
+
+  /** Such as {@code the second}. */
+  private String number(Step step) {
+    return "step " + (answer.steps().indexOf(step) + 1);
   }
 
   /** What all the steps come to. */

@@ -1,6 +1,7 @@
 package propcap.cli;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -70,6 +71,14 @@ final class PlanCommand implements Callable<Integer> {
   private double mostTrays;
 
   @Option(
+      names = "--give-up",
+      paramLabel = "IDS",
+      description =
+          "Sowings that may be given up for the sake of others, such as tomato*; once for each."
+              + " Default: none.")
+  private List<String> giveUp = List.of();
+
+  @Option(
       names = "--minutes",
       paramLabel = "M",
       defaultValue = "2",
@@ -90,7 +99,7 @@ final class PlanCommand implements Callable<Integer> {
   public Integer call() throws Exception {
     Path folder = options.folder(file, "-plan");
     Scenario scenario = ScenarioReader.read(file);
-    PlanningQuestion question = new PlanningQuestion(goal, earlier, later, mostTrays);
+    PlanningQuestion question = new PlanningQuestion(goal, earlier, later, mostTrays, giveUp);
     Budget budget = budget();
     Planned planned =
         options.ask(

@@ -1,6 +1,7 @@
 package propcap.cli;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -71,6 +72,14 @@ final class PlanCommand implements Callable<Integer> {
   private double mostTrays;
 
   @Option(
+      names = "--give-up",
+      paramLabel = "IDS",
+      description =
+          "Sowings that may be given up for the sake of others, such as tomato*; once for each."
+              + " Default: none.")
+  private List<String> giveUp = List.of();
+
+  @Option(
       names = "--minutes",
       paramLabel = "M",
       defaultValue = "2",
@@ -90,7 +99,7 @@ final class PlanCommand implements Callable<Integer> {
   @Override
   public Integer call() throws Exception {
     Scenario scenario = Scenarios.read(spec, file);
-    PlanningQuestion question = new PlanningQuestion(goal, earlier, later, mostTrays);
+    PlanningQuestion question = new PlanningQuestion(goal, earlier, later, mostTrays, giveUp);
     Budget budget = budget();
     try (ResultsFolder folder = options.open(spec, file, KnownResults.PLAN)) {
       Planned planned =

@@ -82,8 +82,10 @@ public final class Answers {
   /** At most ten lines of plain text, none wider than 100 columns. */
   public static List<String> headlines(Planned planned) {
     PlanWords words = PlanWords.of(planned);
-    Lines lines = new Lines().add(words.verdict()).add(words.goals());
-    List<String> missed = words.missed();
+    Lines lines = new Lines();
+    words.givenUp().ifPresent(lines::add);
+    lines.add(words.verdict()).add(words.goals());
+    List<String> missed = new PlanMissed(planned).all();
     if (!missed.isEmpty()) {
       lines.add("Below its goal is " + missed.get(0) + (missed.size() == 1 ? "." : ";"));
       if (missed.size() > 1) {
@@ -97,7 +99,7 @@ public final class Answers {
                 + ".");
       }
     }
-    lines.add(words.bound());
+    words.bound().ifPresent(lines::add);
     words.foremost().forEach(lines::add);
     return lines.endingWith(
         planned.start().name()

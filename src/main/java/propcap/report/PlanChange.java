@@ -5,19 +5,27 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import propcap.farm.Milestone;
 import propcap.farm.PlaceKind;
 import propcap.farm.Season;
 import propcap.farm.Step;
+import propcap.study.Difference;
 import propcap.study.Forecast;
 import propcap.study.Forecast.Occupancy;
 import propcap.study.Forecast.SowingForecast;
 import propcap.study.Forecast.Span;
 import propcap.study.Planned;
 
-/** What a better plan changes of one sowing, and why, in words. */
-record PlanChange(Planned planned, Planned.Change change) {
+/**
+ * What a better plan changes of one sowing, and why, in words: what was seen of it under the plan as
+ * it was, and what the change does by itself.
+ *
+ * @param effect what was measured of it; empty: nothing was
+ */
+record PlanChange(Planned planned, Planned.Change change, Optional<Planned.Effect> effect) {
   /** Fewer tray-days of waiting saved than this are no reason to move. */
   private static final double WORTH_SAYING = 2;
 
@@ -27,11 +35,17 @@ record PlanChange(Planned planned, Planned.Change change) {
   /** Days around a sowing's own within which a full place has to do with it. */
   private static final int NEAR = 4;
 
-  /** Points of a chance that are a reason. */
-  private static final double CHANCE = 0.02;
-
   static List<PlanChange> of(Planned planned) {
-    return planned.changes().stream().map(c -> new PlanChange(planned, c)).toList();
+    List<Planned.Change> changes = planned.changes();
+    List<Planned.Effect> effects = planned.effects();
+    return IntStream.range(0, changes.size())
+        .mapToObj(
+            c ->
+                new PlanChange(
+                    planned,
+                    changes.get(c),
+                    effects.isEmpty() ? Optional.empty() : Optional.of(effects.get(c))))
+        .toList();
   }
 
   private SowingForecast before() {
@@ -46,12 +60,18 @@ record PlanChange(Planned planned, Planned.Change change) {
     return planned.start().season();
   }
 
-  /** How much better off it is: what is told first. */
+  /** How much it does for a chance, its own or another's: what does most is told first. */
   double gained() {
-    return after().chanceMet() - before().chanceMet();
+    return effect
+        .map(e -> Math.max(e.own().mean(), mean(e.others())))
+        .orElse(after().chanceMet() - before().chanceMet());
   }
 
-  /** Such as {@code tomato-2 moves 6 days later: the tables are full until 14 April.} */
+  private static double mean(@Nullable Difference difference) {
+    return difference == null ? 0 : difference.mean();
+  }
+
+  /** Such as {@code tomato-2 moves 6 days later: the tables were full until 14 April; …} */
   String sentence() {
     return change.to().id() + " " + Words.list(what()) + ": " + why() + ".";
   }
@@ -74,20 +94,55 @@ record PlanChange(Planned planned, Planned.Change change) {
     return what;
   }
 
-  /** Why, the reason for its day before the one for its trays. */
+  /** Why: what was seen of its day as it was, then of its trays, and what the change does. */
   String why() {
     List<String> why = new ArrayList<>();
     if (change.daysLater() != 0 || change.place() != null) {
-      whyMoved().ifPresent(why::add);
+      saved().map(this::full).or(this::standing).ifPresent(why::add);
     }
     if (change.traysMore() != 0) {
-      whyTrays().ifPresent(why::add);
+      asManyTrays().ifPresent(why::add);
     }
-    return why.isEmpty() ? others() : String.join("; ", why);
+    why.add(effect.map(this::does).orElse("what it does by itself was not measured"));
+    return String.join("; ", why);
   }
 
-  private Optional<String> whyMoved() {
-    return saved().map(this::full).or(this::standing).or(this::inTime);
+  /** Such as {@code by itself it raises its chance by 31 ± 6 points and saves 2 trays}. */
+  private String does(Planned.Effect effect) {
+    List<String> does = new ArrayList<>();
+    Integer other = effect.other();
+    Difference others = effect.others();
+    if (effect.own().low() > 0) {
+      does.add("raises its chance by " + points(effect.own()));
+    }
+    if (other != null && others != null) {
+      String id = planned.start().sowings().get(other).id();
+      does.add("raises that of " + id + " by " + points(others));
+    }
+    worth(effect.worth()).ifPresent(does::add);
+    return "by itself it "
+        + (does.isEmpty() ? "does nothing that could be told from chance" : Words.list(does));
+  }
+
+  private static String points(Difference chance) {
+    return Words.estimate(100 * chance.mean(), 100 * chance.halfWidth()) + " points";
+  }
+
+  private Optional<String> worth(Difference worth) {
+    if (!worth.isClear()) {
+      return Optional.empty();
+    }
+    double amount = Math.abs(worth.mean());
+    return Optional.of(
+        Money.of(planned.start())
+            .map(
+                money ->
+                    (worth.mean() > 0 ? "brings " : "costs ")
+                        + Money.level(amount, worth.halfWidth())
+                        + " "
+                        + money.currency())
+            .orElseGet(
+                () -> (worth.mean() > 0 ? "saves " : "takes ") + Words.plural(amount, "tray")));
   }
 
   /** The step at which it waits clearly less than before. */
@@ -104,9 +159,9 @@ record PlanChange(Planned planned, Planned.Change change) {
   /** Such as {@code the tables are full until 14 April}. */
   private String full(Step step) {
     return switch (step) {
-      case SOW -> fullPlace(step, sowPlace(), "no space is free in the " + sowPlaceName());
-      case LEAVE, POT -> fullPlace(step, ofKind(PlaceKind.TABLE), "the tables are full");
-      case HARDEN -> fullPlace(step, ofKind(PlaceKind.HARDENING), "the hardening area is full");
+      case SOW -> fullPlace(step, sowPlace(), "no space was free in the " + sowPlaceName());
+      case LEAVE, POT -> fullPlace(step, ofKind(PlaceKind.TABLE), "the tables were full");
+      case HARDEN -> fullPlace(step, ofKind(PlaceKind.HARDENING), "the hardening area was full");
     };
   }
 
@@ -175,11 +230,11 @@ record PlanChange(Planned planned, Planned.Change change) {
     LocalDate release = planned.before().release().get(change.from().crop());
     return Optional.of(
         tables >= outside
-            ? "sown earlier it stands "
+            ? "as it was it stood "
                 + Words.plural(Math.rint(tables), "day")
                 + " longer on the tables"
                 + (release == null ? "" : ", and may not go out before " + Dates.day(release))
-            : "sown earlier it stands "
+            : "as it was it stood "
                 + Words.plural(Math.rint(outside), "day")
                 + " longer outdoors, for its bed is not free before "
                 + Dates.day(change.from().bedFrom()));
@@ -191,20 +246,9 @@ record PlanChange(Planned planned, Planned.Change change) {
     return from == null || to == null ? 0 : to.mean() - from.mean();
   }
 
-  private Optional<String> inTime() {
-    if (gained() < CHANCE) {
-      return Optional.empty();
-    }
-    return Optional.of(
-        "on its old day its plants were in by "
-            + Dates.day(change.from().bedBy())
-            + " in "
-            + Words.springs(before().chanceMet()));
-  }
-
-  private Optional<String> whyTrays() {
-    double needed = change.from().plantsNeeded();
-    double spare = before().onTime().mean() - needed;
+  /** What its trays came to as they were. */
+  private Optional<String> asManyTrays() {
+    double spare = before().onTime().mean() - change.from().plantsNeeded();
     if (change.traysMore() > 0) {
       return before().chanceMet() < planned.goals().get(change.sowing())
           ? Optional.of("it had too few plants in " + Words.springs(1 - before().chanceMet()))
@@ -213,11 +257,5 @@ record PlanChange(Planned planned, Planned.Change change) {
     return spare > 0
         ? Optional.of("it had " + Words.plural(Math.rint(spare), "plant") + " to spare")
         : Optional.empty();
-  }
-
-  private String others() {
-    return gained() < -CHANCE
-        ? "it gives way to others, which need the room more"
-        : "it does as well, and its room goes to others";
   }
 }

@@ -98,8 +98,14 @@ final class PlanFiles {
                 .put("isStopped", planned.search().isStopped()))
         .put("gain", planned.gain())
         .put("met", planned.met())
+        .put(
+            "givenUp",
+            Json.texts(
+                planned.givenUp().stream()
+                    .map(g -> planned.start().sowings().get(g.sowing()).id())
+                    .toList()))
         .put("toBest", planned.bound().toBest())
-        .put("missed", Json.texts(words.missed()))
+        .put("missed", Json.texts(new PlanMissed(planned).all()))
         .put("changes", Json.each(PlanChange.of(planned), PlanFiles::change))
         .put(
             "sowings",
@@ -127,6 +133,6 @@ final class PlanFiles {
         .put("goal", planned.goals().get(s))
         .put("before", planned.before().sowings().get(s).chanceMet())
         .put("now", planned.kept().sowings().get(s).chanceMet())
-        .put("alone", planned.bound().chances().get(s));
+        .put("alone", planned.alone().get(s).chance());
   }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import propcap.report.Part.Figure;
 import propcap.report.Sheet.Cell;
 import propcap.report.Sheet.Column;
@@ -49,7 +50,7 @@ final class PlanPage {
     if (planned.isConfirmed()) {
       sentences.add(words.traysSown());
     }
-    sentences.add(words.bound());
+    words.bound().ifPresent(sentences::add);
     sentences.add(words.search());
     if (planned.isConfirmed()) {
       sentences.addAll(words.foremost());
@@ -57,7 +58,8 @@ final class PlanPage {
     return new Part(
         "gain",
         "What it brings",
-        List.of(words.verdict(), words.goals()),
+        Stream.concat(words.givenUp().stream(), Stream.of(words.verdict(), words.goals()))
+            .toList(),
         sentences,
         List.of(),
         List.of(missed()));
@@ -65,7 +67,7 @@ final class PlanPage {
 
   private Sheet missed() {
     List<Row> rows =
-        words.missed().stream()
+        new PlanMissed(planned).all().stream()
             .map(m -> m.split(": ", 2))
             .map(m -> new Row(m[0], List.of(Cell.of(m[1]))))
             .toList();
@@ -142,7 +144,8 @@ final class PlanPage {
             new Sheet(
                 "Chance to have the plants needed in the ground on time.",
                 "With the interval of the fresh springs. Below the goal is bold. Alone: with endless"
-                    + " room, at its own best day and trays.",
+                    + " room, on its surest day and in all the trays that it may have; or as in the"
+                    + " plan, where it does even better there.",
                 List.of(
                     Column.words("Sowing"),
                     Column.number("Goal", ""),
@@ -162,7 +165,7 @@ final class PlanPage {
             Cell.of(Words.chance(goal)),
             chance(was, goal),
             chance(is, goal),
-            Cell.of(Words.chance(planned.bound().chances().get(s)))));
+            Cell.of(Words.chance(planned.alone().get(s).chance()))));
   }
 
   private static Cell chance(SowingForecast forecast, double goal) {
@@ -194,11 +197,25 @@ final class PlanPage {
                 + " springs; the forecast’s own springs may count one or two sowings otherwise."));
     terms.add(
         new AnswerPage.Term(
-            "At most so much better",
-            "is what endless room would add, with each sowing on its own best day of those allowed"
-                + " and with its own best trays. It holds where waiting, or a cooler table, does a"
-                + " sowing no more good than another day would; what was tried stands in steps of a"
-                + " day and a tray from a coarser net."));
+            "Given up",
+            "is a sowing that does not reach its goal and beyond doubt does worse than under the plan"
+                + " as it was: in fewer springs, or, where in no more, with fewer of the plants that"
+                + " it needs. It is not done unless it was allowed."));
+    terms.add(
+        new AnswerPage.Term(
+            "By itself",
+            "a change does what the plan would lose if it alone were taken back, tried on up to "
+                + Planned.EFFECT_SPRINGS
+                + " of the fresh springs."));
+    if (words.bound().isPresent()) {
+      terms.add(
+          new AnswerPage.Term(
+              "No plan",
+              "passes what seed and trays can give: all cells that fill, less only what every tray"
+                  + " loses on its way, all on time, with trays, pots and the hands that sow and plant"
+                  + " them to pay and no place. It holds in each spring, whatever the days and the"
+                  + " room."));
+    }
     Optional.of(planned)
         .filter(p -> p.start().prices() != null)
         .ifPresent(p -> terms.add(AnswerPage.MONEY));

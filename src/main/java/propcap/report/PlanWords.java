@@ -4,35 +4,68 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
-import propcap.farm.Step;
 import propcap.study.Difference;
 import propcap.study.Forecast;
 import propcap.study.Forecast.SowingForecast;
 import propcap.study.Planned;
+import propcap.study.Planned.GivenUp;
 
 /** A better plan in sentences. */
 record PlanWords(Planned planned, Optional<Money> money) {
   private static final int NAMED = 3;
 
+  /** A bound that is further away than this part says nothing. */
+  private static final double FAR = 0.1;
+
   static PlanWords of(Planned planned) {
     return new PlanWords(planned, Money.of(planned.start()));
+  }
+
+  /** What the new plan gives up; said before all else. */
+  Optional<String> givenUp() {
+    return planned.isConfirmed() && !planned.givenUp().isEmpty()
+        ? Optional.of("The new plan gives up " + each(planned.givenUp()) + ".")
+        : Optional.empty();
+  }
+
+  /** Sowings that are given up, each with what becomes of it. */
+  private String each(List<GivenUp> givenUp) {
+    return Words.list(
+        givenUp.stream()
+            .map(
+                g -> {
+                  SowingForecast was = planned.before().sowings().get(g.sowing());
+                  SowingForecast is = planned.found().sowings().get(g.sowing());
+                  return is.sowing().id()
+                      + " ("
+                      + Words.count(is.onTime().mean())
+                      + " of its "
+                      + Words.count(is.sowing().plantsNeeded())
+                      + " plants on time, "
+                      + Words.count(was.onTime().mean())
+                      + " as it was"
+                      + enough(was, is)
+                      + ")";
+                })
+            .toList());
+  }
+
+  private static String enough(SowingForecast was, SowingForecast is) {
+    return was.chanceMet() == 0 && is.chanceMet() == 0
+        ? ""
+        : "; all of them in "
+            + Words.springs(is.chanceMet())
+            + ", "
+            + Words.springs(was.chanceMet())
+            + " as it was";
   }
 
   /** What the new plan is worth, or that the old one is kept. */
   String verdict() {
     String springs = Words.count(planned.before().seasons()) + " fresh springs";
     if (!planned.isConfirmed()) {
-      return "Keep the plan as it is: "
-          + (planned.found().scenario().sowings().equals(planned.start().sowings())
-              ? "nothing tried was better."
-              : "the best found ("
-                  + gain(planned.gain())
-                  + ") is not better beyond doubt on "
-                  + springs
-                  + ".");
+      return "Keep the plan as it is: " + whyKept(springs);
     }
     return money
         .map(
@@ -51,6 +84,20 @@ record PlanWords(Planned planned, Optional<Money> money) {
                     + " sowings more have their plants on time a spring, on "
                     + springs
                     + ".");
+  }
+
+  private String whyKept(String springs) {
+    List<GivenUp> notAllowed = planned.givenUp().stream().filter(g -> !g.isAllowed()).toList();
+    if (!notAllowed.isEmpty()) {
+      return "the best found gives up " + each(notAllowed) + ", which is not allowed.";
+    }
+    return planned.found().scenario().sowings().equals(planned.start().sowings())
+        ? "nothing tried was better."
+        : "the best found ("
+            + gain(planned.gain())
+            + ") is not better beyond doubt on "
+            + springs
+            + ".";
   }
 
   private String gain(Difference gain) {
@@ -81,43 +128,27 @@ record PlanWords(Planned planned, Optional<Money> money) {
         .count();
   }
 
-  /** How far from the best it can be. */
-  String bound() {
+  /** How far from the best it can be; nothing where all that is known is too far from it. */
+  Optional<String> bound() {
     Difference best = planned.bound().toBest();
-    if (money.isEmpty()) {
-      return best.mean() > 0
-          ? "With "
-              + endless()
-              + ", each sowing at its own best, it would take "
-              + Words.plural(best.mean(), "tray")
-              + " fewer: a better plan saves at most about so many."
-          : "Even with "
-              + endless()
-              + ", each sowing at its own best, it would take no fewer trays.";
+    if (best.mean() < 0 || best.mean() > FAR * Math.abs(planned.bound().of())) {
+      return Optional.empty();
     }
-    return "No plan can be better by more than about "
-        + Money.level(Math.max(0, best.mean()), best.halfWidth())
-        + " "
-        + money.get().currency()
-        + " a spring: that is what "
-        + endless()
-        + " would add, with each sowing at its own best.";
-  }
-
-  /** What the bound does without. */
-  private String endless() {
-    return hasHandsLimited() ? "endless room and hands" : "endless room";
-  }
-
-  private boolean hasHandsLimited() {
-    return planned.start().labour().isLimited();
-  }
-
-  /** Each sowing that misses its goal, and what it lacks. */
-  List<String> missed() {
-    return planned.missed().stream()
-        .map(s -> planned.kept().sowings().get(s).sowing().id() + ": " + lacks(s))
-        .toList();
+    if (money.isEmpty()) {
+      return Optional.of(
+          "The sowings at their goal have "
+              + Words.plural(planned.bound().of(), "tray")
+              + "; no plan reaches these goals with fewer than "
+              + Words.count(planned.bound().of() - best.mean())
+              + ".");
+    }
+    String more = Money.level(best.mean(), best.halfWidth());
+    return Optional.of(
+        "No plan that sows all its trays brings more"
+            + (Words.isNothing(more)
+                ? ""
+                : " than " + more + " " + money.get().currency() + " a spring more")
+            + ": that is with no plant lost to waiting, heat, frost or time.");
   }
 
   /** Sowings that come out below their goal by no more than the error. */
@@ -147,58 +178,6 @@ record PlanWords(Planned planned, Optional<Money> money) {
         + ".";
   }
 
-  private String lacks(int s) {
-    SowingForecast forecast = planned.kept().sowings().get(s);
-    String chance = "in " + Words.springs(forecast.chanceMet()) + "; ";
-    double goal = planned.goals().get(s);
-    if (planned.bound().chances().get(s) < goal) {
-      return chance
-          + "not even alone with "
-          + endless()
-          + " would it reach "
-          + Words.chance(goal)
-          + ": it needs other days, or more trays than it may have";
-    }
-    String lacking =
-        Stream.concat(lackOfRoom(forecast).stream(), lackOfHands().stream())
-            .collect(Collectors.joining("; "));
-    return chance
-        + (lacking.isEmpty() ? "the room that it needs on its best days goes to others" : lacking);
-  }
-
-  private Optional<String> lackOfRoom(SowingForecast forecast) {
-    return Stream.of(Step.values())
-        .filter(step -> waits(forecast, step) >= 1)
-        .max(Comparator.comparingDouble(step -> waits(forecast, step)))
-        .map(
-            step ->
-                "it lacks room "
-                    + place(step, forecast)
-                    + ": "
-                    + Words.plural(waits(forecast, step), "tray-day")
-                    + " of waiting "
-                    + TradeWords.step(step));
-  }
-
-  private Optional<String> lackOfHands() {
-    return hasHandsLimited() && planned.kept().hands().daysShort().mean() >= 1
-        ? Optional.of("hands: hours run out on " + HandsSection.daysShort(planned.kept().hands()))
-        : Optional.empty();
-  }
-
-  private static double waits(SowingForecast forecast, Step step) {
-    return forecast.waiting().getOrDefault(step, 0.0);
-  }
-
-  private String place(Step step, SowingForecast forecast) {
-    return switch (step) {
-      case SOW ->
-          "in the " + String.join(" or ", planned.start().cropOf(forecast.sowing()).germinateIn());
-      case LEAVE, POT -> "on the tables";
-      case HARDEN -> "in the hardening area";
-    };
-  }
-
   /** How the search went. */
   String search() {
     Planned.Search search = planned.search();
@@ -215,7 +194,21 @@ record PlanWords(Planned planned, Optional<Money> money) {
         + " on "
         + search.springs()
         + " springs"
-        + (search.isStopped() ? "; it was stopped, and this is the best until then." : ".");
+        + (search.isStopped() ? "; it was stopped, and this is the best until then." : ".")
+        + takenBack();
+  }
+
+  private String takenBack() {
+    int back = planned.search().changed() - planned.changes().size();
+    return planned.isConfirmed() && back > 0
+        ? " Of "
+            + Words.plural((double) planned.search().changed(), "sowing")
+            + " that it changed "
+            + back
+            + (back == 1 ? " is" : " are")
+            + " as before: taken back together, those changes cost no goal and, on other springs, no"
+            + " more than their error or a twentieth of the gain."
+        : "";
   }
 
   /** The changes that do the most, in sentences. */

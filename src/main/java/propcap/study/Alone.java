@@ -1,31 +1,39 @@
 package propcap.study;
 
 import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.Collections;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.function.IntFunction;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.apache.commons.math3.stat.interval.WilsonScoreInterval;
 import propcap.farm.Milestone;
 import propcap.farm.Scenario;
-import propcap.season.SeasonOutcome;
 import propcap.season.SeasonPlan;
 import propcap.study.Choice.Setting;
 
 /**
- * Each sowing by itself: what it brings with endless room, by its day and its trays. Sowings do not
- * then get in each other's way, so one run tells of one setting of every sowing.
+ * Each sowing by itself: what it brings with endless room and hands on each of its days, in each of
+ * its places and in any number of trays. Sowings and trays do not then get in each other's way, so
+ * that one run tells of one day of every sowing, and the first trays of many are what fewer would
+ * have been.
  */
 final class Alone {
-  /** Days tried of each sowing's, evenly spaced. */
-  private static final int DAYS = 13;
+  /** Days tried at first; where there are more, every second one, or third, and so on. */
+  private static final int DAYS = 32;
 
-  /** Trays tried, as shares of the most that it may have. */
-  private static final double[] SHARES = {0.25, 0.375, 0.5, 0.625, 0.75, 1};
+  /** Springs of the first look. */
+  private static final int FIRST_LOOK = 32;
 
-  private static final int COARSE = 24;
-  private static final int MOST_PASSES = 6;
+  /** Days on either side of the best that are tried on all springs. */
+  private static final int NEAR = 2;
+
+  /** At which each way's chance must lie below the goal for none to reach it: they are many. */
+  private static final double CONFIDENCE = 0.998;
 
   private final Scenario endless;
   private final List<Choice> choices;
@@ -34,152 +42,223 @@ final class Alone {
   private final TrialSprings springs;
   private final SeasonPlan like;
 
-  Alone(Scenario scenario, List<Choice> choices, Aims aims, Worth worth, TrialSprings springs) {
+  /** By sowing: what was tried, by its day and place. */
+  private final List<Map<Setting, Way>> tried = new ArrayList<>();
+
+  private Alone(
+      Scenario scenario, List<Choice> choices, Aims aims, Worth worth, TrialSprings springs) {
     this.endless = scenario.withEndlessRoom().withEndlessHands();
     this.choices = choices;
     this.aims = aims;
     this.worth = worth;
     this.springs = springs;
     this.like = new SeasonPlan(endless);
+    choices.forEach(c -> tried.add(new LinkedHashMap<>()));
+  }
+
+  /** Tries every sowing's days and places. */
+  static Alone of(
+      Scenario scenario, List<Choice> choices, Aims aims, Worth worth, TrialSprings springs)
+      throws InterruptedException {
+    Alone alone = new Alone(scenario, choices, aims, worth, springs);
+    alone.lookEverywhere();
+    alone.lookCloser(Way::score);
+    alone.lookCloser(Way::surely);
+    return alone;
+  }
+
+  /**
+   * A day and a place of one sowing.
+   *
+   * @param all the setting with all the trays that it may have
+   * @param best the number of trays with the best score
+   * @param score of these
+   * @param chance share of the springs in which all the trays have the plants needed on time
+   * @param supplied mean share of the plants needed that all the trays have on time
+   * @param moved mean day of each move, by {@link Milestone}; NaN where no tray makes it
+   * @param potTrays mean trays of pots that the best number of trays becomes
+   */
+  private record Way(
+      Setting all,
+      int best,
+      double score,
+      double chance,
+      double supplied,
+      int springs,
+      List<Double> moved,
+      double potTrays) {
+    /** The chance first; where that is the same, such as 0, the plants. */
+    double surely() {
+      return chance + supplied / (1 + springs);
+    }
+
+    Response response() {
+      return new Response(new Setting(all.day(), best, all.place()), score, moved, potTrays);
+    }
   }
 
   /**
    * One setting of one sowing, and its way through the places.
    *
    * @param score worth less what missing the goal costs, mean of the springs
-   * @param met share of the springs in which its plants are on time
    * @param moved mean day of each move, by {@link Milestone}; NaN where no tray makes it
    * @param potTrays mean trays of pots that its trays become
    */
-  record Response(Setting setting, double score, double met, List<Double> moved, double potTrays) {
+  record Response(Setting setting, double score, List<Double> moved, double potTrays) {
     double day(Milestone move) {
       return moved.get(move.ordinal());
     }
   }
 
-  /** By sowing: for each day tried, the best of the trays tried, in the order of the days. */
-  List<List<Response>> byDay() throws InterruptedException {
-    List<List<Response>> table = new ArrayList<>();
-    choices.forEach(c -> table.add(new ArrayList<>()));
-    for (int k = 0; k < DAYS; k++) {
-      List<Response> best = new ArrayList<>();
-      for (double share : SHARES) {
-        int nth = k;
-        List<Response> tried = run(s -> coarse(choices.get(s), nth, share), COARSE);
-        best = best.isEmpty() ? tried : better(best, tried);
-      }
-      for (int s = 0; s < best.size(); s++) {
-        List<Response> sofar = table.get(s);
-        int day = best.get(s).setting().day();
-        if (sofar.isEmpty() || sofar.get(sofar.size() - 1).setting().day() < day) {
-          sofar.add(best.get(s));
-        }
-      }
-    }
-    return table;
-  }
-
-  private static Setting coarse(Choice choice, int nth, double share) {
-    int last = choice.days().size() - 1;
-    int day = choice.days().get(Math.round(last * nth / (float) (DAYS - 1)));
-    return new Setting(day, Math.max(1, (int) Math.round(share * choice.mostTrays())), 0);
-  }
-
-  /** The best setting of each sowing: the best of a table, made better step by step. */
-  List<Response> best(List<List<Response>> table) throws InterruptedException {
-    List<Setting> start =
-        table.stream()
-            .map(r -> Collections.max(r, Comparator.comparingDouble(Response::score)))
-            .map(Response::setting)
-            .toList();
-    List<Response> best = run(start::get, springs.count());
-    for (int pass = 0; pass < MOST_PASSES; pass++) {
-      List<Response> before = best;
-      for (Step step : Step.values()) {
-        List<Response> now = best;
-        best =
-            better(
-                best, run(s -> step.from(choices.get(s), now.get(s).setting()), springs.count()));
-      }
-      if (best.equals(before)) {
-        break;
-      }
-    }
-    return best;
-  }
-
-  /** A small change; a setting that has none of the kind stays as it is. */
-  private enum Step {
-    EARLIER,
-    LATER,
-    FEWER,
-    MORE,
-    ELSEWHERE;
-
-    Setting from(Choice choice, Setting s) {
-      int nth = choice.days().indexOf(s.day());
-      return switch (this) {
-        case EARLIER -> new Setting(choice.days().get(Math.max(0, nth - 1)), s.trays(), s.place());
-        case LATER ->
-            new Setting(
-                choice.days().get(Math.min(choice.days().size() - 1, nth + 1)),
-                s.trays(),
-                s.place());
-        case FEWER -> new Setting(s.day(), Math.max(1, s.trays() - 1), s.place());
-        case MORE -> new Setting(s.day(), Math.min(choice.mostTrays(), s.trays() + 1), s.place());
-        case ELSEWHERE -> new Setting(s.day(), s.trays(), (s.place() + 1) % choice.places().size());
-      };
-    }
-  }
-
-  private static List<Response> better(List<Response> one, List<Response> other) {
-    return IntStream.range(0, one.size())
-        .mapToObj(s -> other.get(s).score() > one.get(s).score() ? other.get(s) : one.get(s))
+  /** By sowing: for each day tried, the best place and trays, in the order of the days. */
+  List<List<Response>> byDay() {
+    return tried.stream()
+        .map(
+            ways -> {
+              Map<Integer, Way> best = new TreeMap<>();
+              ways.values()
+                  .forEach(w -> best.merge(w.all.day(), w, (a, b) -> b.score > a.score ? b : a));
+              return best.values().stream().map(Way::response).toList();
+            })
         .toList();
   }
 
-  private List<Response> run(IntFunction<Setting> setting, int springsRun)
-      throws InterruptedException {
-    Draft draft = new Draft(IntStream.range(0, choices.size()).mapToObj(setting).toList());
-    SeasonPlan plan = new SeasonPlan(draft.sown(endless, choices), like);
+  /** Each sowing on its best day, with as many trays as do best. */
+  Draft best() {
+    return draft(s -> best(s, Way::score).response().setting());
+  }
+
+  /** Each sowing on its surest day, with all the trays that it may have. */
+  Draft surest() {
+    return draft(s -> best(s, Way::surely).all);
+  }
+
+  /** The chance of each sowing on its surest day. */
+  List<Double> chances() {
+    return IntStream.range(0, choices.size())
+        .mapToObj(s -> best(s, Way::surely).chance)
+        .toList();
+  }
+
+  /** Whether a sowing misses its goal on each of the days tried, in each place, with all trays. */
+  boolean isOutOfReach(int sowing) {
+    return tried.get(sowing).values().stream()
+        .allMatch(
+            w ->
+                new WilsonScoreInterval()
+                        .createInterval(
+                            w.springs, (int) Math.round(w.chance * w.springs), CONFIDENCE)
+                        .getUpperBound()
+                    < choices.get(sowing).goal());
+  }
+
+  // Where to look.
+
+  private void lookEverywhere() throws InterruptedException {
+    int places = choices.stream().mapToInt(c -> c.places().size()).max().orElseThrow();
+    int days = choices.stream().mapToInt(c -> c.days().size()).max().orElseThrow();
+    for (int p = 0; p < places; p++) {
+      for (int k = 0; k < Math.min(days, DAYS); k++) {
+        int place = p;
+        int nth = k;
+        look(
+            s -> {
+              Choice c = choices.get(s);
+              return all(c, nth * stride(c), place % c.places().size());
+            },
+            FIRST_LOOK);
+      }
+    }
+  }
+
+  private static int stride(Choice choice) {
+    return (choice.days().size() + DAYS - 1) / DAYS;
+  }
+
+  private void lookCloser(ToDoubleFunction<Way> by) throws InterruptedException {
+    List<Setting> best = draft(s -> best(s, by).all).settings();
+    int near = Math.max(NEAR, choices.stream().mapToInt(Alone::stride).max().orElseThrow() - 1);
+    for (int k = -near; k <= near; k++) {
+      int off = k;
+      look(
+          s -> {
+            Choice c = choices.get(s);
+            Setting at = best.get(s);
+            return all(c, c.days().indexOf(at.day()) + off, at.place());
+          },
+          springs.count());
+    }
+  }
+
+  private static Setting all(Choice choice, int nth, int place) {
+    int inside = Math.max(0, Math.min(choice.days().size() - 1, nth));
+    return new Setting(choice.days().get(inside), choice.mostTrays(), place);
+  }
+
+  /** The best of those that were tried on the most springs. */
+  private Way best(int sowing, ToDoubleFunction<Way> by) {
+    int most = tried.get(sowing).values().stream().mapToInt(Way::springs).max().orElseThrow();
+    return tried.get(sowing).values().stream()
+        .filter(w -> w.springs == most)
+        .max(Comparator.comparingDouble(by))
+        .orElseThrow();
+  }
+
+  private Draft draft(IntFunction<Setting> setting) {
+    return new Draft(IntStream.range(0, choices.size()).mapToObj(setting).toList());
+  }
+
+  // What is seen.
+
+  private void look(IntFunction<Setting> setting, int springsRun) throws InterruptedException {
+    Draft draft = draft(setting);
+    Scenario sown = draft.sown(endless, choices);
     int n = Math.min(springsRun, springs.count());
-    List<double[][]> seasons = springs.run(plan, 0, n, this::read);
-    List<Response> responses = new ArrayList<>();
+    List<AloneSpring> seen =
+        springs.runWithDiaries(new SeasonPlan(sown, like), 0, n, o -> new AloneSpring(sown, o));
     for (int s = 0; s < choices.size(); s++) {
-      double[] sum = new double[SUMS];
-      for (double[][] season : seasons) {
-        for (int i = 0; i < SUMS; i++) {
-          sum[i] += season[s][i];
-        }
-      }
-      responses.add(response(s, draft.settings().get(s), sum, n));
+      Way way = way(s, draft.settings().get(s), seen);
+      tried.get(s).merge(way.all, way, (a, b) -> b.springs > a.springs ? b : a);
     }
-    return responses;
   }
 
-  private static final int MOVES = Milestone.values().length;
-
-  /** Worth, met, trays of pots; then trays and days of each move. */
-  private static final int SUMS = 3 + 2 * MOVES;
-
-  private double[][] read(SeasonOutcome season) {
-    double[][] read = new double[choices.size()][SUMS];
-    for (int s = 0; s < read.length; s++) {
-      read[s][0] = worth.of(season, s);
-      read[s][1] = worth.isMet(season, s) ? 1 : 0;
-      read[s][2] = season.potTrays(s);
-      for (Milestone move : Milestone.values()) {
-        read[s][3 + move.ordinal()] = season.trays(s, move);
-        read[s][3 + MOVES + move.ordinal()] = season.daySum(s, move);
+  private Way way(int s, Setting all, List<AloneSpring> seen) {
+    int best = 1;
+    double score = Double.NEGATIVE_INFINITY;
+    double chance = 0;
+    double supplied = 0;
+    for (int k = 1; k <= all.trays(); k++) {
+      int trays = k;
+      chance = mean(seen, o -> worth.isMet(s, o.onTime(s, trays)) ? 1 : 0);
+      supplied = mean(seen, o -> worth.supplied(s, o.onTime(s, trays)));
+      double worths = mean(seen, o -> worth(o, s, trays));
+      double now = aims.score(s, worths, chance, supplied);
+      if (now > score) {
+        score = now;
+        best = trays;
       }
     }
-    return read;
+    int found = best;
+    double potTrays = mean(seen, o -> o.potTrays(s, found));
+    return new Way(all, best, score, chance, supplied, seen.size(), moved(s, seen), potTrays);
   }
 
-  private Response response(int s, Setting setting, double[] sum, int n) {
-    double met = sum[1] / n;
-    Double[] days = new Double[MOVES];
-    Arrays.setAll(days, m -> sum[3 + MOVES + m] / sum[3 + m]);
-    return new Response(setting, sum[0] / n - aims.missing(s, met), met, List.of(days), sum[2] / n);
+  private double worth(AloneSpring o, int s, int trays) {
+    return worth.of(
+        s, o.onTime(s, trays), o.late(s, trays), trays, o.sown(s, trays), o.potTrays(s, trays));
+  }
+
+  private static double mean(List<AloneSpring> seen, ToDoubleFunction<AloneSpring> number) {
+    double sum = 0;
+    for (AloneSpring spring : seen) {
+      sum += number.applyAsDouble(spring);
+    }
+    return sum / seen.size();
+  }
+
+  private static List<Double> moved(int s, List<AloneSpring> seen) {
+    return Stream.of(Milestone.values())
+        .map(move -> mean(seen, o -> o.daySum(s, move)) / mean(seen, o -> o.moved(s, move)))
+        .toList();
   }
 }

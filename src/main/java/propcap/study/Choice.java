@@ -2,7 +2,9 @@ package propcap.study;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.IntStream;
 import propcap.farm.Place;
 import propcap.farm.Scenario;
@@ -16,8 +18,15 @@ import propcap.farm.Sowing;
  * @param mostTrays it may have from one to so many
  * @param places open places in which its crop germinates, best first
  * @param goal chance with which its plants must be on time
+ * @param mayGiveUp whether it may be given up for the sake of others
  */
-record Choice(Sowing sowing, List<Integer> days, int mostTrays, List<String> places, double goal) {
+record Choice(
+    Sowing sowing,
+    List<Integer> days,
+    int mostTrays,
+    List<String> places,
+    double goal,
+    boolean mayGiveUp) {
 
   /** One way to sow it: the day, the trays, and which of the places is tried first. */
   record Setting(int day, int trays, int place) {}
@@ -25,12 +34,18 @@ record Choice(Sowing sowing, List<Integer> days, int mostTrays, List<String> pla
   /**
    * What may be chosen for each sowing of a scenario.
    *
-   * @throws BadQuestionException naming every sowing for which there is no day
+   * @throws BadQuestionException naming every sowing for which there is no day, or where what may be
+   *     given up names none
    */
   static List<Choice> of(Scenario scenario, PlanningQuestion question) throws BadQuestionException {
     List<Choice> choices = new ArrayList<>();
     List<String> impossible = new ArrayList<>();
-    for (Sowing sowing : scenario.sowings()) {
+    Set<Integer> giveUp = new HashSet<>();
+    for (String match : question.giveUp()) {
+      giveUp.addAll(Names.sowings(scenario, match));
+    }
+    for (int s = 0; s < scenario.sowings().size(); s++) {
+      Sowing sowing = scenario.sowings().get(s);
       LocalDate from = from(sowing, question);
       LocalDate to = to(sowing, question);
       List<Integer> days =
@@ -48,7 +63,8 @@ record Choice(Sowing sowing, List<Integer> days, int mostTrays, List<String> pla
               days,
               Math.max(1, (int) Math.floor(question.mostTrays() * sowing.trays() + 1e-9)),
               openPlaces(scenario, sowing),
-              own == null ? question.goal() : own));
+              own == null ? question.goal() : own,
+              giveUp.contains(s)));
     }
     if (choices.isEmpty()) {
       throw new BadQuestionException("nothing is sown, so that there is nothing to plan");
@@ -87,25 +103,41 @@ record Choice(Sowing sowing, List<Integer> days, int mostTrays, List<String> pla
     return scenario.cropOf(sowing).germinateIn().stream().filter(open::contains).toList();
   }
 
+  /** A scenario with as many trays of each sowing as it may have. */
+  static Scenario widest(Scenario scenario, List<Choice> choices) {
+    return scenario.withSowings(
+        choices.stream().map(c -> c.sowing().withTrays(c.mostTrays())).toList());
+  }
+
+  /** The sowing as it was written, on a day on which it may not be chosen perhaps. */
+  Setting asItWas(Scenario scenario) {
+    return new Setting(scenario.season().dayOf(sowing.sow()), sowing.trays(), ownPlace());
+  }
+
   /** The sowing as it is, or as near to it as may be chosen. */
   Setting asItIs(Scenario scenario) {
-    int day = scenario.season().dayOf(sowing.sow());
+    Setting was = asItWas(scenario);
     int nearest = days.get(0);
     for (int d : days) {
-      nearest = Math.abs(d - day) < Math.abs(nearest - day) ? d : nearest;
+      nearest = Math.abs(d - was.day()) < Math.abs(nearest - was.day()) ? d : nearest;
     }
+    return new Setting(nearest, was.trays(), was.place());
+  }
+
+  private int ownPlace() {
     String own = sowing.germinateIn();
-    return new Setting(
-        nearest,
-        Math.min(mostTrays, sowing.trays()),
-        own == null ? 0 : Math.max(0, places.indexOf(own)));
+    return own == null ? 0 : Math.max(0, places.indexOf(own));
   }
 
   /** The sowing as it is chosen. */
   Sowing with(Scenario scenario, Setting setting) {
-    return sowing
-        .shifted(setting.day() - scenario.season().dayOf(sowing.sow()))
-        .withTrays(setting.trays())
-        .germinatingIn(setting.place() == 0 ? null : places.get(setting.place()));
+    Sowing chosen =
+        sowing
+            .shifted(setting.day() - scenario.season().dayOf(sowing.sow()))
+            .withTrays(setting.trays());
+    if (setting.place() == ownPlace()) {
+      return chosen;
+    }
+    return chosen.germinatingIn(setting.place() == 0 ? null : places.get(setting.place()));
   }
 }

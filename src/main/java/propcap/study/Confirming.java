@@ -1,8 +1,11 @@
 package propcap.study;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
+import propcap.chance.Luck;
 import propcap.farm.Prices;
 import propcap.farm.Scenario;
 import propcap.season.SeasonOutcome;
@@ -15,35 +18,70 @@ final class Confirming {
   /** Springs with endless room, enough for the mean demand's line in a chart. */
   private static final int DEMAND_SPRINGS = 100;
 
+  /** What a bound keeps of so many trays at most, some 40 MB. */
+  private static final int BOUND_TRAYS = 4_000_000;
+
   private static final int BEFORE = 0;
   private static final int FOUND = 1;
-  private static final int RELAXED = 2;
+  private static final int ALONE = 2;
 
   private final RunSettings fresh;
   private final List<Choice> choices;
+  private final Draft found;
   private final List<Scenario> scenarios;
 
-  /**
-   * Plans to be compared.
-   *
-   * @param relaxed each sowing at its own best, with endless room and hands
-   */
-  Confirming(
-      RunSettings fresh, List<Choice> choices, Scenario before, Scenario found, Scenario relaxed) {
+  /** By scenario, the fresh springs. */
+  private final List<List<SeasonOutcome>> outcomes;
+
+  private final List<Forecast> forecasts;
+
+  private Confirming(
+      RunSettings fresh, List<Choice> choices, Draft found, List<Scenario> scenarios)
+      throws InterruptedException {
     this.fresh = fresh;
     this.choices = choices;
-    this.scenarios = List.of(before, found, relaxed);
+    this.found = found;
+    this.scenarios = scenarios;
+    try (Seasons seasons = new Seasons(scenarios, fresh.seed(), fresh.threads())) {
+      outcomes =
+          seasons.run(List.of(BEFORE, FOUND, ALONE), 0, fresh.seasons(), (s, o) -> o, done -> {});
+    }
+    forecasts = forecasts();
   }
 
-  Planned planned(PlanningQuestion question, RunSettings settings, Planned.Search search)
+  /** Runs the plans on the fresh springs. */
+  static Confirming of(
+      RunSettings fresh, List<Choice> choices, Scenario before, Draft found, Draft surest)
       throws InterruptedException {
-    List<List<SeasonOutcome>> outcomes = outcomes();
-    List<Forecast> forecasts = forecasts(outcomes);
-    List<Double> goals = choices.stream().map(Choice::goal).toList();
-    Difference gain = worth(outcomes, BEFORE, FOUND);
-    Difference met = met(outcomes, forecasts, goals);
+    return new Confirming(
+        fresh,
+        choices,
+        found,
+        List.of(
+            before,
+            found.sown(before, choices),
+            surest.sown(before, choices).withEndlessRoom().withEndlessHands()));
+  }
+
+  /**
+   * The answer.
+   *
+   * @param isOutOfReach by sowing, whether it misses its goal alone on each day that was tried
+   */
+  Planned planned(
+      PlanningQuestion question,
+      RunSettings settings,
+      Planned.Search search,
+      List<Boolean> isOutOfReach)
+      throws InterruptedException {
+    Difference gain = difference(BEFORE, FOUND, worth(BEFORE), worth(FOUND));
+    Difference met = met();
+    List<Planned.GivenUp> givenUp = givenUp();
     boolean isConfirmed =
-        met.high() >= 0 && (met.low() > 0 || (gain.low() > 0 && gain.mean() != 0));
+        givenUp.stream().allMatch(Planned.GivenUp::isAllowed)
+            && met.high() >= 0
+            && (met.low() > 0 || (gain.low() > 0 && gain.mean() != 0));
+    int kept = isConfirmed ? FOUND : BEFORE;
     return new Planned(
         question,
         settings,
@@ -52,80 +90,153 @@ final class Confirming {
         forecasts.get(BEFORE),
         forecasts.get(FOUND),
         isConfirmed,
-        goals,
+        choices.stream().map(Choice::goal).toList(),
         gain,
         met,
-        new Planned.Bound(
-            worth(outcomes, isConfirmed ? FOUND : BEFORE, RELAXED),
-            IntStream.range(0, goals.size())
-                .mapToObj(s -> chance(outcomes.get(RELAXED), RELAXED, s))
-                .toList()));
+        givenUp,
+        isConfirmed && !search.isStopped() ? effects() : List.of(),
+        IntStream.range(0, choices.size())
+            .mapToObj(s -> alone(s, kept, isOutOfReach.get(s)))
+            .toList(),
+        bound(kept));
   }
 
-  private List<List<SeasonOutcome>> outcomes() throws InterruptedException {
-    try (Seasons seasons = new Seasons(scenarios, fresh.seed(), fresh.threads())) {
-      return seasons.run(
-          List.of(BEFORE, FOUND, RELAXED), 0, fresh.seasons(), (s, o) -> o, done -> {});
-    }
-  }
-
-  private List<Forecast> forecasts(List<List<SeasonOutcome>> outcomes) throws InterruptedException {
-    List<Scenario> plans = scenarios.subList(BEFORE, RELAXED);
+  private List<Forecast> forecasts() throws InterruptedException {
+    List<Scenario> plans = scenarios.subList(BEFORE, ALONE);
     List<Scenario> endless = plans.stream().map(Scenario::withEndlessRoom).toList();
     int n = Math.min(DEMAND_SPRINGS, fresh.seasons());
     try (Seasons seasons = new Seasons(endless, fresh.seed(), fresh.threads())) {
       List<List<SeasonOutcome>> unhindered =
           seasons.run(List.of(BEFORE, FOUND), 0, n, (s, o) -> o, done -> {});
-      List<Forecast> forecasts = new ArrayList<>();
+      List<Forecast> made = new ArrayList<>();
       for (int p = 0; p < plans.size(); p++) {
-        forecasts.add(
-            new Summary(plans.get(p), fresh, outcomes.get(p), unhindered.get(p)).forecast());
+        made.add(new Summary(plans.get(p), fresh, outcomes.get(p), unhindered.get(p)).forecast());
       }
-      return forecasts;
+      return made;
     }
   }
 
-  private double chance(List<SeasonOutcome> seasons, int scenario, int sowing) {
-    return Samples.of(seasons, o -> Measures.isMet(scenarios.get(scenario), o, sowing) ? 1 : 0)
-        .mean();
-  }
+  // What differs.
 
-  /** Margin of the second plan more than of the first; without money, trays that it has fewer. */
-  private Difference worth(List<List<SeasonOutcome>> outcomes, int first, int second) {
+  private Difference difference(
+      int first,
+      int second,
+      ToDoubleFunction<SeasonOutcome> ofFirst,
+      ToDoubleFunction<SeasonOutcome> ofSecond) {
     return Paired.difference(
-        worths(outcomes, first), worths(outcomes, second), true, CONFIDENCE, 1);
+        outcomes.get(first).stream().mapToDouble(ofFirst).toArray(),
+        outcomes.get(second).stream().mapToDouble(ofSecond).toArray(),
+        true,
+        CONFIDENCE,
+        1);
   }
 
-  private double[] worths(List<List<SeasonOutcome>> outcomes, int plan) {
+  /** Margin of a season of a plan; without money, its trays as a cost. */
+  private ToDoubleFunction<SeasonOutcome> worth(int plan) {
     Scenario scenario = scenarios.get(plan);
     Prices prices = scenario.prices();
-    return outcomes.get(plan).stream()
-        .mapToDouble(
-            o ->
-                prices == null
-                    ? -scenario.trays()
-                    : Accounts.margin(scenario, prices, o).doubleValue())
-        .toArray();
+    return prices == null
+        ? o -> -scenario.trays()
+        : o -> Accounts.margin(scenario, prices, o).doubleValue();
   }
 
-  /** Sowings met, of those that miss their goal under either plan. */
-  private Difference met(
-      List<List<SeasonOutcome>> outcomes, List<Forecast> forecasts, List<Double> goals) {
+  /** Sowings met, of those that miss their goal beyond the error under either plan. */
+  private Difference met() {
     List<Integer> missing =
-        IntStream.range(0, goals.size())
+        IntStream.range(0, choices.size())
             .filter(
                 s ->
-                    forecasts.stream().anyMatch(f -> f.sowings().get(s).chanceMet() < goals.get(s)))
+                    forecasts.stream()
+                        .anyMatch(f -> f.sowings().get(s).chanceMetHigh() < choices.get(s).goal()))
             .boxed()
             .toList();
-    return Paired.difference(
-        met(outcomes, BEFORE, missing), met(outcomes, FOUND, missing), true, CONFIDENCE, 1);
+    ToDoubleFunction<SeasonOutcome> met = o -> missing.stream().filter(s -> isMet(o, s)).count();
+    return difference(BEFORE, FOUND, met, met);
   }
 
-  private double[] met(List<List<SeasonOutcome>> outcomes, int plan, List<Integer> sowings) {
-    return outcomes.get(plan).stream()
-        .mapToDouble(
-            o -> sowings.stream().filter(s -> Measures.isMet(scenarios.get(plan), o, s)).count())
-        .toArray();
+  /** Whether it has the plants needed, which are the same under every plan. */
+  private boolean isMet(SeasonOutcome season, int sowing) {
+    return Measures.isMet(scenarios.get(BEFORE), season, sowing);
+  }
+
+  private List<Planned.GivenUp> givenUp() {
+    return IntStream.range(0, choices.size())
+        .filter(this::isGivenUp)
+        .mapToObj(s -> new Planned.GivenUp(s, choices.get(s).mayGiveUp()))
+        .toList();
+  }
+
+  private boolean isGivenUp(int s) {
+    if (forecasts.get(FOUND).sowings().get(s).chanceMetHigh() >= choices.get(s).goal()) {
+      return false;
+    }
+    ToDoubleFunction<SeasonOutcome> met = o -> isMet(o, s) ? 1 : 0;
+    Difference chance = difference(BEFORE, FOUND, met, met);
+    double needed = Math.max(1, choices.get(s).sowing().plantsNeeded());
+    ToDoubleFunction<SeasonOutcome> supplied = o -> Math.min(1, o.onTime(s) / needed);
+    return chance.high() < -Aims.MATTERS
+        || (chance.low() <= 0 && difference(BEFORE, FOUND, supplied, supplied).high() < -Aims.MATTERS);
+  }
+
+  private List<Planned.Effect> effects() throws InterruptedException {
+    int n = Math.min(Planned.EFFECT_SPRINGS, fresh.seasons());
+    Scenario before = scenarios.get(BEFORE);
+    try (TrialSprings springs =
+        new TrialSprings(Choice.widest(before, choices), fresh.seed(), fresh.threads(), n)) {
+      Trials trials = new Trials(before, choices, new Worth(before), springs);
+      return new Effects(trials, found).of(Draft.asItWas(before, choices));
+    }
+  }
+
+  // What there could be.
+
+  /** Where others push it onto a table that suits it better, it may do better than alone. */
+  private Planned.Alone alone(int s, int kept, boolean isOutOfReach) {
+    double alone = Samples.of(outcomes.get(ALONE), o -> isMet(o, s) ? 1 : 0).mean();
+    double inPlan = forecasts.get(kept).sowings().get(s).chanceMet();
+    return new Planned.Alone(
+        scenarios.get(ALONE).sowings().get(s), Math.max(alone, inPlan), isOutOfReach);
+  }
+
+  private Planned.Bound bound(int kept) {
+    Scenario before = scenarios.get(BEFORE);
+    Scenario widest = Choice.widest(before, choices);
+    Bounding bounding = new Bounding(before, choices);
+    Luck.Reader reader = new Luck(widest, fresh.seed()).reader();
+    int n = Math.min(fresh.seasons(), Math.max(2, BOUND_TRAYS / widest.trays()));
+    List<Bounding.Spring> springs =
+        IntStream.range(0, n).mapToObj(i -> bounding.spring(reader.season(i))).toList();
+    List<Double> chances =
+        IntStream.range(0, choices.size())
+            .mapToObj(s -> bounding.chance(s, choices.get(s).mostTrays(), springs))
+            .toList();
+    if (before.prices() == null) {
+      return traysToSave(bounding, springs, kept, chances);
+    }
+    double[] now = outcomes.get(kept).stream().limit(n).mapToDouble(worth(kept)).toArray();
+    double[] most = bounding.most(springs);
+    return new Planned.Bound(
+        Paired.difference(now, most, true, CONFIDENCE, 1),
+        Arrays.stream(most).average().orElseThrow(),
+        chances);
+  }
+
+  /** Of the sowings at their goal, the trays that they have more than the fewest that reach it. */
+  private Planned.Bound traysToSave(
+      Bounding bounding, List<Bounding.Spring> springs, int kept, List<Double> chances) {
+    int now = 0;
+    int fewest = 0;
+    for (int s = 0; s < choices.size(); s++) {
+      Integer atLeast = bounding.fewest(s, springs);
+      if (atLeast != null
+          && forecasts.get(kept).sowings().get(s).chanceMet() >= choices.get(s).goal()) {
+        now += scenarios.get(kept).sowings().get(s).trays();
+        fewest += atLeast;
+      }
+    }
+    double[] more = new double[springs.size()];
+    Arrays.fill(more, now - fewest);
+    return new Planned.Bound(
+        Paired.difference(new double[more.length], more, true, CONFIDENCE, 1), now, chances);
   }
 }

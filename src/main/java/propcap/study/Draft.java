@@ -16,6 +16,12 @@ record Draft(List<Setting> settings) {
     settings = List.copyOf(settings);
   }
 
+  /** The plan as it was written, which need not be one of those that may be chosen. */
+  static Draft asItWas(Scenario scenario, List<Choice> choices) {
+    return new Draft(choices.stream().map(c -> c.asItWas(scenario)).toList());
+  }
+
+  /** The nearest to it that may be chosen. */
   static Draft asItIs(Scenario scenario, List<Choice> choices) {
     return new Draft(choices.stream().map(c -> c.asItIs(scenario)).toList());
   }
@@ -24,6 +30,14 @@ record Draft(List<Setting> settings) {
     List<Setting> changed = new ArrayList<>(settings);
     changed.set(sowing, setting);
     return new Draft(changed);
+  }
+
+  /** The sowings that another plan sows otherwise, by number. */
+  List<Integer> changed(Draft other) {
+    return IntStream.range(0, settings.size())
+        .filter(s -> !settings.get(s).equals(other.settings.get(s)))
+        .boxed()
+        .toList();
   }
 
   /** The scenario sown by it. */

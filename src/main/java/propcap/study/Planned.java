@@ -15,13 +15,17 @@ import propcap.farm.Sowing;
  * @param freshSeed of the springs on which the two plans were compared
  * @param before the plan as it was, on the fresh springs
  * @param found the plan that was found, on the same
- * @param isConfirmed whether the found plan is better beyond doubt; if not, the plan as it was is
- *     kept
+ * @param isConfirmed whether the found plan is better beyond doubt, and gives up no sowing that may
+ *     not be; if not, the plan as it was is kept
  * @param goals of each sowing: the chance with which its plants must be on time
  * @param gain margin of a season more than before; where no money is asked, trays saved
  * @param met sowings more than before whose plants are on time, among those that miss their goal
- *     under either plan; no difference where none does
- * @param bound how far the kept plan can be from the best
+ *     beyond the error under either plan; no difference where none does
+ * @param givenUp the sowings that the found plan gives up
+ * @param effects what each of the changes does, in the order of {@link #changes()}; none where it
+ *     was not measured
+ * @param alone each sowing alone
+ * @param bound what no plan passes
  */
 public record Planned(
     PlanningQuestion question,
@@ -34,7 +38,13 @@ public record Planned(
     List<Double> goals,
     Difference gain,
     Difference met,
+    List<GivenUp> givenUp,
+    List<Effect> effects,
+    List<Alone> alone,
     Bound bound) {
+
+  /** Springs on which each change is tried by itself, at most. */
+  public static final int EFFECT_SPRINGS = 200;
 
   /**
    * How a search went.
@@ -43,8 +53,10 @@ public record Planned(
    * @param tries plans tried
    * @param startedFrom what the search began with
    * @param isStopped whether it was stopped before its time
+   * @param changed sowings that were changed before those changes were taken back that bring nothing
    */
-  public record Search(int springs, int tries, Start startedFrom, boolean isStopped) {}
+  public record Search(
+      int springs, int tries, Start startedFrom, boolean isStopped, int changed) {}
 
   /** What a search can begin with. */
   public enum Start {
@@ -57,13 +69,45 @@ public record Planned(
   }
 
   /**
-   * The relaxed problem: endless room, so that each sowing has its own best day and trays.
+   * A sowing that the found plan gives up: it does not reach its goal, and beyond doubt does worse
+   * than under the plan as it was.
    *
-   * @param toBest margin of a season that it has more than the kept plan; where no money is asked,
-   *     trays that it has fewer
-   * @param chances of each sowing to have its plants on time then
+   * @param isAllowed whether it may be given up
    */
-  public record Bound(Difference toBest, List<Double> chances) {}
+  public record GivenUp(int sowing, boolean isAllowed) {}
+
+  /**
+   * What a change does: the plan to sow by, less the same with this one change taken back.
+   *
+   * @param worth margin of a season; where no money is asked, trays saved
+   * @param own chance of the sowing itself to have its plants on time
+   * @param other another sowing, the one of which the chance rises most, beyond doubt; null: none
+   * @param others its chance; null where there is none
+   */
+  public record Effect(
+      Difference worth, Difference own, @Nullable Integer other, @Nullable Difference others) {}
+
+  /**
+   * A sowing alone, with endless room and hands, on the surest of its days and in all the trays that
+   * it may have.
+   *
+   * @param sowing as it is then sown
+   * @param chance to have its plants on time
+   * @param isOutOfReach whether it misses its goal beyond doubt on each of its days that was tried
+   */
+  public record Alone(Sowing sowing, double chance, boolean isOutOfReach) {}
+
+  /**
+   * What no plan passes that sows all its trays: no seedling is lost that could be kept, nothing
+   * comes late, and no place costs anything.
+   *
+   * @param toBest margin of a season that it has more than the plan to sow by; where no money is
+   *     asked, trays that the sowings at their goal have more than the fewest that could reach it
+   * @param of what that is a part: the margin that no plan passes; without money, the trays of the
+   *     sowings at their goal
+   * @param chances of each sowing to have its plants, in all the trays that it may have
+   */
+  public record Bound(Difference toBest, double of, List<Double> chances) {}
 
   /** The plan to sow by: the found one where it is confirmed, or else the one as it was. */
   public Forecast kept() {

@@ -5,25 +5,43 @@ import java.util.List;
 import java.util.function.DoubleConsumer;
 import java.util.stream.IntStream;
 import propcap.farm.Scenario;
-import propcap.farm.Sowing;
 import propcap.study.Planned.Start;
 
 /**
  * What to sow when, and how much of it? A better plan than the one written, by a timetable of mean
- * days and a search from it on simulated springs, held in the end against the plan as it was on
- * fresh springs.
+ * days and a search from it on simulated springs, less what it changes for nothing; held in the end
+ * against the plan as it was on fresh springs.
  */
 public final class Planning {
   /** Springs on which plans are tried; fewer for plans of very many trays. */
   static final int SPRINGS = 160;
 
-  /** Between the seed of the search and that of the springs on which its plan is confirmed. */
+  /** Springs on which what a plan changes for nothing is taken back. */
+  private static final int OTHER_SPRINGS = 200;
+
+  /** Between the seeds of the search, of the fresh springs and of those of the taking back. */
   private static final long APART = 1_000_003;
+
+  /** The part of the budget that is searched for; the rest is for taking back. */
+  private static final double SEARCHING = 0.75;
 
   /** Of the fresh springs when the search was stopped by hand: an answer within a second or two. */
   private static final int SPRINGS_WHEN_STOPPED = 300;
 
-  private Planning() {}
+  private final Scenario scenario;
+  private final List<Choice> choices;
+  private final RunSettings settings;
+  private final Budget budget;
+  private final Worth worth;
+
+  private Planning(
+      Scenario scenario, List<Choice> choices, RunSettings settings, Budget budget) {
+    this.scenario = scenario;
+    this.choices = choices;
+    this.settings = settings;
+    this.budget = budget;
+    this.worth = new Worth(scenario);
+  }
 
   /**
    * Looks for a better plan.
@@ -31,8 +49,8 @@ public final class Planning {
    * @param settings the seasons are the fresh ones, on which the plans are compared
    * @param budget of the search; an interrupted thread ends it too, and the best so far is taken
    * @param progress told the share of the search that is done, 0 to 1
-   * @throws BadQuestionException where a sowing has no day on which it may be sown, or there is but
-   *     one fresh season
+   * @throws BadQuestionException where a sowing has no day on which it may be sown, where what may
+   *     be given up names none, or there is but one fresh season
    * @throws InterruptedException where nothing had been found yet, or again while it is confirmed
    */
   public static Planned plan(
@@ -45,53 +63,84 @@ public final class Planning {
     question.check();
     settings.forDifferences();
     List<Choice> choices = Choice.of(scenario, question);
-    Draft asItIs = Draft.asItIs(scenario, choices);
+    return new Planning(scenario, choices, settings, budget).planned(question, progress);
+  }
+
+  private Planned planned(PlanningQuestion question, DoubleConsumer progress)
+      throws InterruptedException {
+    Alone alone;
     List<Start> names = new ArrayList<>(List.of(Start.EACH_ALONE));
-    List<Draft> starts = new ArrayList<>();
     PlanSearch.Found found;
     int springsTried;
-    try (TrialSprings springs =
-        new TrialSprings(widest(scenario, choices), settings.seed(), settings.threads(), SPRINGS)) {
+    try (TrialSprings springs = springs(settings.seed(), SPRINGS)) {
       springsTried = springs.count();
-      Worth worth = new Worth(scenario);
-      Aims aims = new Aims(choices, worth, springs.count());
-      Alone alone = new Alone(scenario, choices, aims, worth, springs);
-      List<List<Alone.Response>> table = alone.byDay();
-      starts.add(new Draft(alone.best(table).stream().map(Alone.Response::setting).toList()));
+      Trials trials = new Trials(scenario, choices, worth, springs);
+      Aims aims = aims(trials);
+      alone = Alone.of(scenario, choices, aims, worth, springs);
+      List<Draft> starts = new ArrayList<>(List.of(alone.best()));
       new FirstDraft(scenario, choices)
-          .of(table)
+          .of(alone.byDay())
           .ifPresent(
               draft -> {
                 starts.add(draft);
                 names.add(Start.TIMETABLE);
               });
-      starts.add(asItIs);
+      starts.add(Draft.asItIs(scenario, choices));
       names.add(Start.AS_IT_WAS);
       found =
-          new PlanSearch(scenario, choices, aims, worth, springs, settings.seed(), starts)
-              .from(starts, budget, progress);
+          new PlanSearch(
+                  choices, trials, aims, worth.whole(), settings.seed(), alone.chances(), starts)
+              .from(
+                  starts,
+                  tries -> budget.spent(tries) / SEARCHING,
+                  share -> progress.accept(SEARCHING * share));
     }
-    int fresh =
-        found.isStopped() ? Math.min(SPRINGS_WHEN_STOPPED, settings.seasons()) : settings.seasons();
-    return new Confirming(
-            new RunSettings(settings.seed() + APART, fresh, null, settings.threads()),
-            choices,
-            scenario,
-            found.draft().sown(scenario, choices),
-            starts.get(0).sown(scenario, choices).withEndlessRoom().withEndlessHands())
+    TakingBack.Fewest fewest = fewest(found);
+    RunSettings fresh =
+        new RunSettings(
+            settings.seed() + APART,
+            fewest.isStopped()
+                ? Math.min(SPRINGS_WHEN_STOPPED, settings.seasons())
+                : settings.seasons(),
+            null,
+            settings.threads());
+    return Confirming.of(fresh, choices, scenario, fewest.draft(), alone.surest())
         .planned(
             question,
             settings,
             new Planned.Search(
-                springsTried, found.tries(), names.get(found.startedFrom()), found.isStopped()));
+                springsTried,
+                fewest.tries(),
+                names.get(found.startedFrom()),
+                fewest.isStopped(),
+                found.draft().changed(Draft.asItWas(scenario, choices)).size()),
+            IntStream.range(0, choices.size()).mapToObj(alone::isOutOfReach).toList());
   }
 
-  /** With as many trays of each sowing as it may have. */
-  private static Scenario widest(Scenario scenario, List<Choice> choices) {
-    List<Sowing> sowings = scenario.sowings();
-    return scenario.withSowings(
-        IntStream.range(0, sowings.size())
-            .mapToObj(s -> sowings.get(s).withTrays(choices.get(s).mostTrays()))
-            .toList());
+  private TakingBack.Fewest fewest(PlanSearch.Found found) throws InterruptedException {
+    if (found.isStopped()) {
+      return new TakingBack.Fewest(found.draft(), found.tries(), true);
+    }
+    try (TrialSprings springs = springs(settings.seed() + 2 * APART, OTHER_SPRINGS)) {
+      Trials trials = new Trials(scenario, choices, worth, springs);
+      return new TakingBack(
+              choices,
+              trials,
+              aims(trials),
+              Draft.asItIs(scenario, choices),
+              trials.of(found.draft()),
+              budget,
+              found.tries())
+          .fewest();
+    }
+  }
+
+  private TrialSprings springs(long seed, int wanted) {
+    return new TrialSprings(
+        Choice.widest(scenario, choices), seed, settings.threads(), wanted);
+  }
+
+  private Aims aims(Trials trials) throws InterruptedException {
+    return new Aims(choices, worth, trials.of(Draft.asItWas(scenario, choices)));
   }
 }

@@ -1,5 +1,7 @@
 package propcap.study;
 
+import java.util.List;
+
 /**
  * What is asked of a better plan where a sowing does not say otherwise.
  *
@@ -7,8 +9,11 @@ package propcap.study;
  * @param earlierDays by which a sowing may be sown before its date
  * @param laterDays by which it may be sown after it
  * @param mostTrays so many times its trays a sowing may have
+ * @param giveUp sowings that may be given up for the sake of others, by id, where * stands for any
+ *     letters
  */
-public record PlanningQuestion(double goal, int earlierDays, int laterDays, double mostTrays) {
+public record PlanningQuestion(
+    double goal, int earlierDays, int laterDays, double mostTrays, List<String> giveUp) {
   /** Common practice: nine springs of ten. */
   public static final double DEFAULT_GOAL = 0.9;
 
@@ -17,6 +22,15 @@ public record PlanningQuestion(double goal, int earlierDays, int laterDays, doub
 
   /** Planning default, not measured. */
   public static final double DEFAULT_MOST_TRAYS = 2;
+
+  public PlanningQuestion {
+    giveUp = List.copyOf(giveUp);
+  }
+
+  /** A question in which no sowing may be given up. */
+  public PlanningQuestion(double goal, int earlierDays, int laterDays, double mostTrays) {
+    this(goal, earlierDays, laterDays, mostTrays, List.of());
+  }
 
   /**
    * Refuses what cannot be asked.

@@ -21,12 +21,19 @@ final class Proposals {
     this.random = random;
   }
 
-  /** The plan with one sowing changed, or two. */
-  Draft from(Draft draft) {
+  /**
+   * The plan with one sowing changed, or two.
+   *
+   * @param wanting the sowings that could do better, which are changed the most
+   */
+  Draft from(Draft draft, List<Integer> wanting) {
     Draft changed = draft;
     int changes = random.nextInt(10) < 7 ? 1 : 2;
     for (int i = 0; i < changes; i++) {
-      int s = random.nextInt(choices.size());
+      int s =
+          !wanting.isEmpty() && random.nextInt(10) < 6
+              ? wanting.get(random.nextInt(wanting.size()))
+              : random.nextInt(choices.size());
       changed = changed.with(s, another(s, changed.settings().get(s)));
     }
     return changed;
@@ -35,16 +42,16 @@ final class Proposals {
   private Setting another(int s, Setting now) {
     Choice choice = choices.get(s);
     int kind = random.nextInt(100);
-    if (kind < 45) {
+    if (kind < 35) {
       return new Setting(otherDay(choice, now.day()), now.trays(), now.place());
     }
-    if (kind < 80) {
+    if (kind < 63) {
       return new Setting(now.day(), otherTrays(choice, now.trays()), now.place());
     }
-    if (kind < 90) {
+    if (kind < 71) {
       return new Setting(otherDay(choice, now.day()), otherTrays(choice, now.trays()), now.place());
     }
-    if (kind < 94) {
+    if (kind < 75) {
       return new Setting(now.day(), now.trays(), random.nextInt(choice.places().size()));
     }
     return ideas.get(random.nextInt(ideas.size())).settings().get(s);

@@ -55,6 +55,17 @@ final class TrialSprings implements AutoCloseable {
   /** What is kept of some springs of a plan, in their order. */
   <T> List<T> run(SeasonPlan plan, int from, int to, Function<SeasonOutcome, T> reading)
       throws InterruptedException {
+    return run(from, to, luck -> reading.apply(House.season(plan, luck)));
+  }
+
+  /** The same with a diary in each outcome. */
+  <T> List<T> runWithDiaries(SeasonPlan plan, int from, int to, Function<SeasonOutcome, T> reading)
+      throws InterruptedException {
+    return run(from, to, luck -> reading.apply(House.seasonWithDiary(plan, luck)));
+  }
+
+  /** What is made of the luck of some springs, in their order. */
+  <T> List<T> run(int from, int to, Function<SeasonLuck, T> making) throws InterruptedException {
     List<@Nullable T> kept = new ArrayList<>(Collections.nCopies(to - from, null));
     List<Callable<Void>> shares = new ArrayList<>();
     for (int t = 0; t < readers.size(); t++) {
@@ -66,7 +77,7 @@ final class TrialSprings implements AutoCloseable {
                 throw new InterruptedException();
               }
               if (n % readers.size() == thread) {
-                kept.set(n - from, reading.apply(House.season(plan, luck(thread, n))));
+                kept.set(n - from, making.apply(luck(thread, n)));
               }
             }
             return null;

@@ -1,6 +1,5 @@
 package propcap.study;
 
-import java.util.Arrays;
 import java.util.List;
 import propcap.farm.Milestone;
 import propcap.farm.Place;
@@ -11,9 +10,10 @@ import propcap.season.SeasonOutcome;
 
 /**
  * What a search goes by: the margin of {@link Accounts} in floating point, which is fast; where no
- * money is asked, the trays sown, as a cost.
+ * money is asked, the trays of the plan, as a cost.
  */
 final class Worth {
+  private final boolean isMoney;
   private final int[] needed;
   private final double[] onTime;
   private final double[] late;
@@ -35,8 +35,8 @@ final class Worth {
     tray = new double[n];
     runPerDay = new double[scenario.places().size()];
     Prices prices = scenario.prices();
+    isMoney = prices != null;
     if (prices == null) {
-      Arrays.fill(tray, 1);
       potTray = 0;
       hour = 0;
       sellSurplus = false;
@@ -67,10 +67,19 @@ final class Worth {
     return whole;
   }
 
-  /** What one sowing brings in a season. */
-  double of(SeasonOutcome season, int s) {
-    int out = season.onTime(s);
-    int after = season.late(s);
+  /**
+   * What one sowing brings in a season.
+   *
+   * @param planned trays that are to be sown: what counts where no money is asked
+   * @param sown trays that were, trays sown again included
+   * @param pots trays of pots
+   */
+  double of(int s, int onTimePlants, int latePlants, int planned, int sown, int pots) {
+    if (!isMoney) {
+      return -planned;
+    }
+    int out = onTimePlants;
+    int after = latePlants;
     int lacks = Math.max(0, needed[s] - out - after);
     if (!sellSurplus) {
       out = Math.min(out, needed[s]);
@@ -79,15 +88,22 @@ final class Worth {
     return onTime[s] * out
         + late[s] * after
         - lacking[s] * lacks
-        - tray[s] * season.trays(s, Milestone.SOWN)
-        - potTray * season.potTrays(s);
+        - tray[s] * sown
+        - potTray * pots;
   }
 
-  /** What all of a season brings. */
-  double of(SeasonOutcome season) {
+  /** What all of a season of a plan brings. */
+  double of(SeasonOutcome season, List<Sowing> sowings) {
     double sum = hour == 0 ? 0 : -hour * season.hours();
     for (int s = 0; s < needed.length; s++) {
-      sum += of(season, s);
+      sum +=
+          of(
+              s,
+              season.onTime(s),
+              season.late(s),
+              sowings.get(s).trays(),
+              season.trays(s, Milestone.SOWN),
+              season.potTrays(s));
     }
     for (int p = 0; p < runPerDay.length; p++) {
       sum -= runPerDay[p] == 0 ? 0 : runPerDay[p] * season.daysInUse(p);
@@ -95,7 +111,12 @@ final class Worth {
     return sum;
   }
 
-  boolean isMet(SeasonOutcome season, int s) {
-    return season.onTime(s) >= needed[s];
+  boolean isMet(int s, int onTimePlants) {
+    return onTimePlants >= needed[s];
+  }
+
+  /** Share of the plants needed that is on time, at most 1. */
+  double supplied(int s, int onTimePlants) {
+    return isMet(s, onTimePlants) ? 1 : onTimePlants / (double) needed[s];
   }
 }

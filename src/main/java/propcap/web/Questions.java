@@ -147,7 +147,11 @@ final class Questions {
             asked.number("goal", 1, 99) / 100.0,
             asked.number("earlier", 0, 200),
             asked.number("later", 0, 200),
-            PlanningQuestion.DEFAULT_MOST_TRAYS);
+            PlanningQuestion.DEFAULT_MOST_TRAYS,
+            Arrays.stream(asked.text("giveUp").split(",", -1))
+                .map(String::strip)
+                .filter(ids -> !ids.isEmpty())
+                .toList());
     return progress -> {
       Budget budget = Budget.ofSeconds(seconds, System::nanoTime);
       var answer = Planning.plan(scenario, question, settings(), budget, progress);

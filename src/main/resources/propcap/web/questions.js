@@ -78,6 +78,7 @@ const QUESTIONS = [
       {key: 'earlier', label: 'Earlier by, days at most', value: '14'},
       {key: 'later', label: 'Later by, days at most', value: '14'},
       {key: 'minutes', label: 'Minutes to search', value: '2'},
+      {key: 'giveUp', label: 'May be given up, such as tomato*', value: ''},
     ],
   },
 ];

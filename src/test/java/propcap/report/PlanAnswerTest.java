@@ -3,10 +3,13 @@ package propcap.report;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import propcap.farm.Farms;
 import propcap.farm.Labour;
 import propcap.farm.Scenario;
+import propcap.farm.Sowing;
 import propcap.farm.TinyFarm;
 import propcap.study.Budget;
 import propcap.study.Planned;
@@ -37,7 +40,7 @@ class PlanAnswerTest {
     assertThat(lines.get(1)).contains("1 of 2 as it was, 2 now");
     assertThat(lines).allMatch(line -> line.length() <= Headlines.COLUMNS);
     assertThat(PlanChange.of(better)).isNotEmpty().allMatch(c -> !c.why().isBlank());
-    assertThat(String.join(" ", lines)).contains("one moves 3 days earlier: it does as well");
+    assertThat(String.join(" ", lines)).contains("one moves 2 days earlier: by itself it raises that of two by 100 points");
   }
 
   @Test
@@ -62,9 +65,62 @@ class PlanAnswerTest {
     Labour littleTime = new Labour(0.02, Labour.Minutes.DEFAULT, List.of());
     Planned late = plan(TinyFarm.make().withLabour(littleTime));
     assertThat(late.missed()).isNotEmpty();
-    PlanWords words = PlanWords.of(late);
-    assertThat(words.missed().get(0)).contains("hands: hours run out on");
-    assertThat(words.bound()).contains("endless room and hands");
+    assertThat(new PlanMissed(late).all().get(0))
+        .contains("hands: hours run out on")
+        .contains("alone with endless room and hands it comes to 100 %");
+  }
+
+  /** All four spaces are the large sowing's when the small one is due: it is the one or the other. */
+  private static Planned oneOrTheOther(List<String> giveUp) throws Exception {
+    Farms farm = new Farms();
+    farm.mats = 4;
+    farm.house = 20;
+    farm.yard = 20;
+    farm.sowings.add(sowing("large", 4, 80, 22));
+    farm.sowings.add(sowing("small", 2, 20, 23));
+    return Planning.plan(
+        farm.make(),
+        new PlanningQuestion(0.9, 0, 0, 1, giveUp),
+        new RunSettings(1, 20, null, 1),
+        Budget.ofTries(60),
+        share -> {});
+  }
+
+  private static Sowing sowing(String id, int trays, int needed, int bedBy) {
+    return new Sowing(
+        id,
+        "cosmos",
+        "lot",
+        Farms.day(0),
+        trays,
+        needed,
+        Farms.day(0),
+        Farms.day(bedBy),
+        null,
+        null);
+  }
+
+  @Test
+  void whatIsGivenUpIsSaidBeforeAllElse() throws Exception {
+    Planned planned = oneOrTheOther(List.of("large"));
+    assertThat(Answers.headlines(planned).get(0))
+        .startsWith("The new plan gives up large (")
+        .endsWith(" of its 80 plants on time, 40 as it was).");
+    assertThat(PlanFiles.json(planned, "1")).contains("\"givenUp\": [\n    \"large\"\n  ]");
+    assertThat(Answers.headlines(oneOrTheOther(List.of())).get(0))
+        .startsWith("Keep the plan as it is");
+  }
+
+  @Test
+  void aReasonIsWhatWasMeasured() {
+    PlanChange change = PlanChange.of(better).get(0);
+    assertThat(change.why()).isEqualTo("by itself it raises that of two by 100 points and brings 14 EUR");
+    Planned.Effect nothing =
+        new Planned.Effect(Questions.d(2, 5), Questions.d(0.01, 0.03), null, null);
+    assertThat(new PlanChange(better, change.change(), Optional.of(nothing)).why())
+        .isEqualTo("by itself it does nothing that could be told from chance");
+    assertThat(new PlanChange(better, change.change(), Optional.empty()).why())
+        .isEqualTo("what it does by itself was not measured");
   }
 
   @Test

@@ -20,8 +20,8 @@ import propcap.study.Forecast.Span;
 import propcap.study.Planned;
 
 /**
- * What a better plan changes of one sowing, and why, in words: what was seen of it under the plan as
- * it was, and what the change does by itself.
+ * What a better plan changes of one sowing, and why, in words: what was seen of it under the plan
+ * as it was, and what the change does by itself.
  *
  * @param effect what was measured of it; empty: nothing was
  */

@@ -9,7 +9,10 @@ import propcap.farm.Step;
 import propcap.study.Forecast.SowingForecast;
 import propcap.study.Planned;
 
-/** The sowings that miss their goal under the plan to sow by, and what was seen to keep each from it. */
+/**
+ * The sowings that miss their goal under the plan to sow by, and what was seen to keep each from
+ * it.
+ */
 record PlanMissed(Planned planned) {
   /** Each sowing that misses its goal, and what it lacks. */
   List<String> all() {
@@ -39,7 +42,11 @@ record PlanMissed(Planned planned) {
     }
     String endless = "with endless room" + (hasHandsLimited() ? " and hands" : "");
     String best =
-        "sown on " + Dates.day(alone.sowing().sow()) + " in " + trays + ", the most that it may have";
+        "sown on "
+            + Dates.day(alone.sowing().sow())
+            + " in "
+            + trays
+            + ", the most that it may have";
     if (alone.isOutOfReach() && alone.chance() < planned.goals().get(s)) {
       return "not even alone "
           + endless

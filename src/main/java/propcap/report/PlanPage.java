@@ -58,8 +58,7 @@ final class PlanPage {
     return new Part(
         "gain",
         "What it brings",
-        Stream.concat(words.givenUp().stream(), Stream.of(words.verdict(), words.goals()))
-            .toList(),
+        Stream.concat(words.givenUp().stream(), Stream.of(words.verdict(), words.goals())).toList(),
         sentences,
         List.of(),
         List.of(missed()));
@@ -67,10 +66,11 @@ final class PlanPage {
 
   private Sheet missed() {
     List<Row> rows =
-        new PlanMissed(planned).all().stream()
-            .map(m -> m.split(": ", 2))
-            .map(m -> new Row(m[0], List.of(Cell.of(m[1]))))
-            .toList();
+        new PlanMissed(planned)
+            .all().stream()
+                .map(m -> m.split(": ", 2))
+                .map(m -> new Row(m[0], List.of(Cell.of(m[1]))))
+                .toList();
     return new Sheet(
         "Sowings that miss their goal.",
         "What they lack, under the plan to sow by.",

@@ -13,8 +13,8 @@ import propcap.farm.Crop;
  * where it must make it, hardening off).
  *
  * <p>No season passes it. Each of those losses is the inverse of a uniform that is the tray's own,
- * so that of fewer plants never more are left; and all other losses (no room, heat, frost, time) only
- * make fewer of them.
+ * so that of fewer plants never more are left; and all other losses (no room, heat, frost, time)
+ * only make fewer of them.
  */
 public final class TraysAtBest {
   private final SeasonPlan plan;
@@ -65,7 +65,9 @@ public final class TraysAtBest {
     return most;
   }
 
-  /** Whether a tray may be pulled with too few showing: not where the coldest place shows enough. */
+  /**
+   * Whether a tray may be pulled with too few showing: not where the coldest place shows enough.
+   */
   private boolean mayFail(int sowing, TrayLuck luck) {
     double warmth = leastWarmth[sowing];
     return Double.isFinite(warmth)

@@ -43,8 +43,7 @@ final class Aims {
     this.asItWas = asItWas;
     aims =
         choices.stream()
-            .mapToDouble(
-                c -> c.goal() + Math.sqrt(c.goal() * (1 - c.goal()) / asItWas.springs()))
+            .mapToDouble(c -> c.goal() + Math.sqrt(c.goal() * (1 - c.goal()) / asItWas.springs()))
             .map(a -> Math.min(a, 1))
             .toArray();
     weight = worth.whole();
@@ -109,7 +108,8 @@ final class Aims {
   }
 
   /**
-   * Whether a plan is to be taken for another: it gives less up, or as little and its score is higher.
+   * Whether a plan is to be taken for another: it gives less up, or as little and its score is
+   * higher.
    *
    * @param worse by how much its score may be lower
    */
@@ -120,11 +120,12 @@ final class Aims {
 
   /** A sowing by itself, whose means are these: giving it up weighs more than any goal. */
   double score(int sowing, double worth, double chance, double supplied) {
-    return worth
-        - weight * (missing(sowing, chance) + HELD * givenUp(sowing, chance, supplied));
+    return worth - weight * (missing(sowing, chance) + HELD * givenUp(sowing, chance, supplied));
   }
 
-  /** Whether a plan is worse than another by more than so much, beyond doubt on the springs seen. */
+  /**
+   * Whether a plan is worse than another by more than so much, beyond doubt on the springs seen.
+   */
   boolean isClearlyWorse(Trial plan, Trial other, double worse) {
     Trial.Gap gap = gap(plan, other);
     return gap.mean() + CLEARLY * gap.se() < -worse || clearlyGivesUpMore(plan, other);

@@ -135,9 +135,7 @@ final class Alone {
 
   /** The chance of each sowing on its surest day. */
   List<Double> chances() {
-    return IntStream.range(0, choices.size())
-        .mapToObj(s -> best(s, Way::surely).chance)
-        .toList();
+    return IntStream.range(0, choices.size()).mapToObj(s -> best(s, Way::surely).chance).toList();
   }
 
   /** Whether a sowing misses its goal on each of the days tried, in each place, with all trays. */

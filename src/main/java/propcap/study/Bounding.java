@@ -18,12 +18,12 @@ import propcap.season.TraysAtBest;
 
 /**
  * What no plan passes, by the seed alone: each sowing has the plants that its trays can have {@link
- * TraysAtBest at the very most}, all of them on time, and pays for its trays, its pots and the hands
- * that sow and plant them, but for no place. Days, places and room do not come into it.
+ * TraysAtBest at the very most}, all of them on time, and pays for its trays, its pots and the
+ * hands that sow and plant them, but for no place. Days, places and room do not come into it.
  *
- * <p>It holds in each spring for each plan that sows all its trays; a tray that stays unsown saves its
- * cost besides. The mean of the springs is then the largest over the numbers of trays, sowing by
- * sowing.
+ * <p>It holds in each spring for each plan that sows all its trays; a tray that stays unsown saves
+ * its cost besides. The mean of the springs is then the largest over the numbers of trays, sowing
+ * by sowing.
  */
 final class Bounding {
   private final List<Choice> choices;

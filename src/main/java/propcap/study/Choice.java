@@ -34,8 +34,8 @@ record Choice(
   /**
    * What may be chosen for each sowing of a scenario.
    *
-   * @throws BadQuestionException naming every sowing for which there is no day, or where what may be
-   *     given up names none
+   * @throws BadQuestionException naming every sowing for which there is no day, or where what may
+   *     be given up names none
    */
   static List<Choice> of(Scenario scenario, PlanningQuestion question) throws BadQuestionException {
     List<Choice> choices = new ArrayList<>();

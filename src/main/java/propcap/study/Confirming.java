@@ -35,8 +35,7 @@ final class Confirming {
 
   private final List<Forecast> forecasts;
 
-  private Confirming(
-      RunSettings fresh, List<Choice> choices, Draft found, List<Scenario> scenarios)
+  private Confirming(RunSettings fresh, List<Choice> choices, Draft found, List<Scenario> scenarios)
       throws InterruptedException {
     this.fresh = fresh;
     this.choices = choices;
@@ -175,7 +174,8 @@ final class Confirming {
     double needed = Math.max(1, choices.get(s).sowing().plantsNeeded());
     ToDoubleFunction<SeasonOutcome> supplied = o -> Math.min(1, o.onTime(s) / needed);
     return chance.high() < -Aims.MATTERS
-        || (chance.low() <= 0 && difference(BEFORE, FOUND, supplied, supplied).high() < -Aims.MATTERS);
+        || (chance.low() <= 0
+            && difference(BEFORE, FOUND, supplied, supplied).high() < -Aims.MATTERS);
   }
 
   private List<Planned.Effect> effects() throws InterruptedException {

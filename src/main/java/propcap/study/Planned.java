@@ -53,10 +53,10 @@ public record Planned(
    * @param tries plans tried
    * @param startedFrom what the search began with
    * @param isStopped whether it was stopped before its time
-   * @param changed sowings that were changed before those changes were taken back that bring nothing
+   * @param changed sowings that were changed before those changes were taken back that bring
+   *     nothing
    */
-  public record Search(
-      int springs, int tries, Start startedFrom, boolean isStopped, int changed) {}
+  public record Search(int springs, int tries, Start startedFrom, boolean isStopped, int changed) {}
 
   /** What a search can begin with. */
   public enum Start {
@@ -88,8 +88,8 @@ public record Planned(
       Difference worth, Difference own, @Nullable Integer other, @Nullable Difference others) {}
 
   /**
-   * A sowing alone, with endless room and hands, on the surest of its days and in all the trays that
-   * it may have.
+   * A sowing alone, with endless room and hands, on the surest of its days and in all the trays
+   * that it may have.
    *
    * @param sowing as it is then sown
    * @param chance to have its plants on time

@@ -34,8 +34,7 @@ public final class Planning {
   private final Budget budget;
   private final Worth worth;
 
-  private Planning(
-      Scenario scenario, List<Choice> choices, RunSettings settings, Budget budget) {
+  private Planning(Scenario scenario, List<Choice> choices, RunSettings settings, Budget budget) {
     this.scenario = scenario;
     this.choices = choices;
     this.settings = settings;
@@ -136,8 +135,7 @@ public final class Planning {
   }
 
   private TrialSprings springs(long seed, int wanted) {
-    return new TrialSprings(
-        Choice.widest(scenario, choices), seed, settings.threads(), wanted);
+    return new TrialSprings(Choice.widest(scenario, choices), seed, settings.threads(), wanted);
   }
 
   private Aims aims(Trials trials) throws InterruptedException {

@@ -25,6 +25,7 @@ final class Trial {
    * @param met by sowing, whether its plants were on time
    * @param supplied by sowing, the share of the plants needed that was on time, at most 1
    */
+  @SuppressWarnings("ArrayRecordComponent") // Read at once and thrown away: nobody compares it.
   record Spring(double worth, boolean[] met, float[] supplied) {}
 
   /** A trial of a plan of so many sowings on so many springs at most. */

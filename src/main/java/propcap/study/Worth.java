@@ -85,11 +85,7 @@ final class Worth {
       out = Math.min(out, needed[s]);
       after = Math.min(after, needed[s] - out);
     }
-    return onTime[s] * out
-        + late[s] * after
-        - lacking[s] * lacks
-        - tray[s] * sown
-        - potTray * pots;
+    return onTime[s] * out + late[s] * after - lacking[s] * lacks - tray[s] * sown - potTray * pots;
   }
 
   /** What all of a season of a plan brings. */

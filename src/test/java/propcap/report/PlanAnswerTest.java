@@ -40,7 +40,8 @@ class PlanAnswerTest {
     assertThat(lines.get(1)).contains("1 of 2 as it was, 2 now");
     assertThat(lines).allMatch(line -> line.length() <= Headlines.COLUMNS);
     assertThat(PlanChange.of(better)).isNotEmpty().allMatch(c -> !c.why().isBlank());
-    assertThat(String.join(" ", lines)).contains("one moves 2 days earlier: by itself it raises that of two by 100 points");
+    assertThat(String.join(" ", lines))
+        .contains("one moves 2 days earlier: by itself it raises that of two by 100 points");
   }
 
   @Test
@@ -70,7 +71,9 @@ class PlanAnswerTest {
         .contains("alone with endless room and hands it comes to 100 %");
   }
 
-  /** All four spaces are the large sowing's when the small one is due: it is the one or the other. */
+  /**
+   * All four spaces are the large sowing's when the small one is due: it is the one or the other.
+   */
   private static Planned oneOrTheOther(List<String> giveUp) throws Exception {
     Farms farm = new Farms();
     farm.mats = 4;
@@ -114,7 +117,8 @@ class PlanAnswerTest {
   @Test
   void aReasonIsWhatWasMeasured() {
     PlanChange change = PlanChange.of(better).get(0);
-    assertThat(change.why()).isEqualTo("by itself it raises that of two by 100 points and brings 14 EUR");
+    assertThat(change.why())
+        .isEqualTo("by itself it raises that of two by 100 points and brings 14 EUR");
     Planned.Effect nothing =
         new Planned.Effect(Questions.d(2, 5), Questions.d(0.01, 0.03), null, null);
     assertThat(new PlanChange(better, change.change(), Optional.of(nothing)).why())

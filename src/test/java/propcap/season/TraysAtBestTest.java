@@ -57,8 +57,7 @@ class TraysAtBestTest {
                     > IntStream.range(0, plan.line(s).trays)
                         .map(
                             t ->
-                                Math.max(
-                                        best.plants(luck, s, t), best.plantsSownAgain(luck, s, t))
+                                Math.max(best.plants(luck, s, t), best.plantsSownAgain(luck, s, t))
                                     - less)
                         .sum())
         .count();
@@ -71,8 +70,7 @@ class TraysAtBestTest {
     cosmos.germination = new Crop.Germination(0.7, 50, 0.05);
     cosmos.loss = 0.1;
     cosmos.dampingOff = new Crop.DampingOff(0.3, 0.4);
-    cosmos.pottingOn =
-        new Crop.PottingOn(Crop.PottingOn.When.ALWAYS, 30, 3, 20, 0.05);
+    cosmos.pottingOn = new Crop.PottingOn(Crop.PottingOn.When.ALWAYS, 30, 3, 20, 0.05);
     cosmos.hardening = new Crop.Hardening(3, 2, -2, 0, 0.1, 1, 0);
     Farms farm = new Farms();
     farm.crops = List.of(cosmos.make());

@@ -39,7 +39,9 @@ class BoundingTest {
     long passed =
         IntStream.rangeClosed(1, 24)
             .mapToLong(
-                seed -> PlansByForce.above(PricedFarms.from(seed), new SplittableRandom(seed), 4, 10, 5))
+                seed ->
+                    PlansByForce.above(
+                        PricedFarms.from(seed), new SplittableRandom(seed), 4, 10, 5))
             .sum();
     assertThat(passed).isPositive();
   }

@@ -129,7 +129,9 @@ class ComparingGuaranteeTest {
             clear,
             wrong));
     assertThat(told).isNotEmpty();
-    assertThat(worst.held).as(worst.outcome).isGreaterThanOrEqualTo(seeds - ByForce.mostMissed(seeds));
+    assertThat(worst.held)
+        .as(worst.outcome)
+        .isGreaterThanOrEqualTo(seeds - ByForce.mostMissed(seeds));
     assertThat(held).isGreaterThan((int) (.94 * of));
     assertThat(wrong).isLessThanOrEqualTo((int) (.025 * clear));
     // The check has power: intervals of half the width do not pass it.

@@ -68,7 +68,9 @@ class PlanPromisesTest {
     assertThat(planned.kept().sowings().get(1).chanceMet()).isEqualTo(1);
   }
 
-  /** All four spaces are the large sowing's when the small one is due: it is the one or the other. */
+  /**
+   * All four spaces are the large sowing's when the small one is due: it is the one or the other.
+   */
   private static Scenario oneOrTheOther() {
     Farms farm = new Farms();
     farm.mats = 4;
@@ -149,8 +151,7 @@ class PlanPromisesTest {
     farm.mats = 60;
     farm.house = 60;
     farm.yard = 60;
-    IntStream.range(0, 8)
-        .forEach(i -> farm.sowings.add(sowing("safe-" + i, 4 + i, 4, 35, 40 + i)));
+    IntStream.range(0, 8).forEach(i -> farm.sowings.add(sowing("safe-" + i, 4 + i, 4, 35, 40 + i)));
     farm.sowings.add(sowing("late", 22, 4, 35, 38));
     Scenario made = farm.make();
     SplittableRandom random = new SplittableRandom(1);
@@ -158,7 +159,8 @@ class PlanPromisesTest {
         IntStream.range(0, 12)
             .mapToObj(
                 y -> {
-                  double[] minC = IntStream.range(0, 60).mapToDouble(d -> random.nextDouble(-2, 8)).toArray();
+                  double[] minC =
+                      IntStream.range(0, 60).mapToDouble(d -> random.nextDouble(-2, 8)).toArray();
                   double[] maxC = IntStream.range(0, 60).mapToDouble(d -> 18).toArray();
                   return new WeatherYear(2001 + y, minC, maxC);
                 })

@@ -25,7 +25,8 @@ final class PricedFarms {
     Labour labour =
         random.nextInt(3) > 0
             ? made.labour()
-            : new Labour(random.nextDouble(0.1, 2), new Labour.Minutes(5, 2, 6, 0.5, 0.5), List.of());
+            : new Labour(
+                random.nextDouble(0.1, 2), new Labour.Minutes(5, 2, 6, 0.5, 0.5), List.of());
     List<Place> places =
         made.places().stream()
             .map(

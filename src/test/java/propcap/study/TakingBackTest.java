@@ -13,16 +13,7 @@ import propcap.study.Choice.Setting;
 class TakingBackTest {
   private static Sowing sowing(String id, int needed) {
     return new Sowing(
-        id,
-        "cosmos",
-        "lot",
-        Farms.day(5),
-        10,
-        needed,
-        Farms.day(0),
-        Farms.day(59),
-        null,
-        null);
+        id, "cosmos", "lot", Farms.day(5), 10, needed, Farms.day(0), Farms.day(59), null, null);
   }
 
   /** Nothing is left to luck: a tray is ten plants, and costs 2 EUR. */
@@ -56,8 +47,7 @@ class TakingBackTest {
   }
 
   private static Draft found() {
-    return new Draft(
-        List.of(new Setting(9, 20, 0), new Setting(2, 10, 0), new Setting(5, 9, 0)));
+    return new Draft(List.of(new Setting(9, 20, 0), new Setting(2, 10, 0), new Setting(5, 9, 0)));
   }
 
   @Test

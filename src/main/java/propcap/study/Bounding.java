@@ -93,6 +93,7 @@ final class Bounding {
    * @param worth by sowing and number of trays, from 0
    * @param met the same: whether the plants needed can be had
    */
+  @SuppressWarnings("ArrayRecordComponent") // Read at once and thrown away: nobody compares it.
   record Spring(double[][] worth, boolean[][] met) {}
 
   Spring spring(SeasonLuck luck) {

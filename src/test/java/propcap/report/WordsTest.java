@@ -90,9 +90,9 @@ class WordsTest {
 
   @Test
   void aDifferenceThatIsAlwaysTheSameHasNoPlusOrMinus() {
-    assertThat(Words.difference(new Difference(2, 0, 0, 1, null))).isEqualTo("+2");
-    assertThat(Words.difference(new Difference(0, 0, 0, 0, null))).isEqualTo("0");
-    assertThat(Words.difference(new Difference(2, 1, .5, 1, 1.0))).isEqualTo("+2.0 ± 1.0");
+    assertThat(Words.difference(new Difference(2, 0, 0, 1, null, 0))).isEqualTo("+2");
+    assertThat(Words.difference(new Difference(0, 0, 0, 0, null, 0))).isEqualTo("0");
+    assertThat(Words.difference(new Difference(2, 1, .5, 1, 1.0, 100))).isEqualTo("+2.0 ± 1.0");
   }
 
   @Test

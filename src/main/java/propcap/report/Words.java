@@ -188,9 +188,12 @@ final class Words {
 
   /**
    * A difference and half its interval, such as {@code -40 ± 210}; where too few springs differ for
-   * that, {@code -0.3 in 6 springs}.
+   * that, {@code -0.3 in 6 springs}; bare where all differ by the same.
    */
   static String difference(Difference difference) {
+    if (difference.narrowing() == null) {
+      return signed(difference.mean());
+    }
     return difference.isTold()
         ? difference(difference.mean(), difference.halfWidth())
         : signed(difference.mean(), decimalsFor(difference.halfWidth())) + inFew(difference);

@@ -12,22 +12,14 @@ final class OutbreakChance {
   /** Where a sum is put aside before it has no digits left. */
   private static final double LARGE = 1e200;
 
-  private final int plants;
-  private final int lost;
   private final double alpha;
-  private final double lnFirst;
+  private final double beta;
+  private final double lnGammas;
 
-  OutbreakChance(int plants, int lost, double severity) {
-    this.plants = plants;
-    this.lost = lost;
+  OutbreakChance(double severity) {
     alpha = 2 * severity;
-    double beta = 2 * (1 - severity);
-    lnFirst =
-        Num.lnGamma(lost + alpha)
-            + Num.lnGamma(plants - lost + beta)
-            - Num.lnGamma(plants + 2.0)
-            - Num.lnGamma(alpha)
-            - Num.lnGamma(beta);
+    beta = 2 * (1 - severity);
+    lnGammas = Num.lnGamma(alpha) + Num.lnGamma(beta);
   }
 
   /**
@@ -35,18 +27,25 @@ final class OutbreakChance {
    *
    * @param lnKept logarithm of the share that all else leaves, below 0
    */
-  double log(double lnKept) {
-    double odds = Math.expm1(-lnKept);
+  double log(int plants, int lost, double lnKept) {
+    double lnFirst =
+        Num.lnGamma(lost + alpha)
+            + Num.lnGamma(plants - lost + beta)
+            - Num.lnFactorial(plants + 1)
+            - lnGammas;
+    double odds = Math.exp(-lnKept) - 1;
     double term = 1;
     double sum = 1;
     double aside = 0;
     for (int k = 0; k < lost; k++) {
-      term *= odds * (lost - k) / (k + 1.0) * (plants - k + 1) / (lost - k - 1 + alpha);
+      term *= odds * (lost - k) * (plants - k + 1) / ((k + 1) * (lost - k - 1 + alpha));
       sum += term;
       if (sum > LARGE) {
         aside += Math.log(sum);
         term /= sum;
         sum = 1;
+      } else if (term < 1e-16 * sum && odds * (plants + 1) < k + 1) {
+        break;
       }
     }
     return lnFirst + plants * lnKept + aside + Math.log(sum);

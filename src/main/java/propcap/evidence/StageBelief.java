@@ -202,13 +202,15 @@ final class StageBelief {
 
   /** The figures as the simulator has them. */
   StageGuess guess(double[] figures) {
+    double chance = share(figures, Figure.CHANCE, crop.growingOn().dampingOff().chance());
     double lnKeptGrowing = lnKept(figures, Figure.LOSS, crop.growingOn().loss());
     return new StageGuess(
         figure(figures, Figure.MU, requirement.mu()),
         Math.exp(figure(figures, Figure.LN_SIGMA, Math.log(requirement.sigma()))),
         share(figures, Figure.AT_ONCE, 0),
         lnKeptGrowing,
-        share(figures, Figure.CHANCE, crop.growingOn().dampingOff().chance()),
+        Math.log(chance),
+        Math.log1p(-chance),
         share(figures, Figure.SEVERITY, listedSeverity(crop)),
         lnKept(figures, Figure.POTTING, crop.pottingOn().loss()),
         lnKept(figures, Figure.HARDENING, crop.hardening().loss()),

@@ -9,7 +9,8 @@ package propcap.evidence;
  * @param atOnce share of trays that were moved on the very round on which they were found ready,
  *     where that is not written
  * @param lnKeptGrowing of what the table leaves, outbreaks apart
- * @param chance that a tray has an outbreak of damping-off
+ * @param lnOutbreak of the chance that a tray has an outbreak of damping-off
+ * @param lnNoOutbreak of the chance that it has none
  * @param severity mean share that it takes
  * @param lnKeptPotting of what potting on leaves
  * @param lnKeptHardening of what hardening off leaves
@@ -23,7 +24,8 @@ record StageGuess(
     double sigma,
     double atOnce,
     double lnKeptGrowing,
-    double chance,
+    double lnOutbreak,
+    double lnNoOutbreak,
     double severity,
     double lnKeptPotting,
     double lnKeptHardening,
@@ -34,6 +36,10 @@ record StageGuess(
 
   double loss() {
     return -Math.expm1(lnKeptGrowing);
+  }
+
+  double chance() {
+    return Math.exp(lnOutbreak);
   }
 
   double potting() {
@@ -54,7 +60,8 @@ record StageGuess(
         sigma,
         atOnce,
         lnKeptGrowing,
-        otherChance,
+        Math.log(otherChance),
+        Math.log1p(-otherChance),
         severity,
         lnKeptPotting,
         lnKeptHardening,

@@ -174,9 +174,10 @@ record StageLosses(
               belief::logDensity,
               figures -> {
                 StageGuess guess = belief.guess(figures);
+                OutbreakChance outbreak = new OutbreakChance(guess.severity());
                 double sum = 0;
                 for (TrayLikelihood tray : trays) {
-                  sum += tray.log(guess);
+                  sum += tray.log(guess, outbreak);
                 }
                 return sum;
               },
@@ -200,7 +201,8 @@ record StageLosses(
           points(StageGuess::sigma).mean(),
           points(StageGuess::atOnce).mean(),
           points(StageGuess::lnKeptGrowing).mean(),
-          points(StageGuess::chance).mean(),
+          Math.log(points(StageGuess::chance).mean()),
+          Math.log1p(-points(StageGuess::chance).mean()),
           points(StageGuess::severity).mean(),
           points(StageGuess::lnKeptPotting).mean(),
           points(StageGuess::lnKeptHardening).mean(),

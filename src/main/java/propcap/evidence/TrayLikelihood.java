@@ -1,6 +1,5 @@
 package propcap.evidence;
 
-import org.jspecify.annotations.Nullable;
 import propcap.evidence.TrayEvidence.Leg;
 import propcap.farm.Loss;
 
@@ -38,10 +37,13 @@ final class TrayLikelihood {
     onTheRound = ReadyLaw.between(tray.readyAfter(), tray.readyBy());
   }
 
-  /** Logarithm of the chance of its counts, up to a constant. */
-  double log(StageGuess guess) {
+  /**
+   * Logarithm of the chance of its counts, up to a constant.
+   *
+   * @param outbreak of the guessed severity
+   */
+  double log(StageGuess guess, OutbreakChance outbreak) {
     ReadyLaw ready = ready(guess);
-    OutbreakChance outbreak = outbreak(guess);
     double[] logs = ready.lnWeights();
     for (int leg = 0; leg < legs.length; leg++) {
       // Of a leg on which nothing was held it does not matter when the tray was ready.
@@ -66,29 +68,24 @@ final class TrayLikelihood {
 
   /** The chance that it had an outbreak on the table; 1 where one was seen. */
   double chanceOfOutbreak(StageGuess guess) {
-    double without = log(guess.withChance(0));
-    double with = log(guess.withChance(1));
+    OutbreakChance outbreak = new OutbreakChance(guess.severity());
+    double without = log(guess.withChance(0), outbreak);
+    double with = log(guess.withChance(1), outbreak);
     double odds = Math.exp(without - with) * (1 - guess.chance()) / guess.chance();
     return tray.outbreakSeen() ? 1 : 1 / (1 + odds);
   }
 
-  private @Nullable OutbreakChance outbreak(StageGuess guess) {
-    return legs.length > 0 && isGrowing[0]
-        ? new OutbreakChance(legs[0].count().plants(), legs[0].count().lost(), guess.severity())
-        : null;
-  }
-
-  private double log(int leg, double ready, StageGuess guess, @Nullable OutbreakChance outbreak) {
+  private double log(int leg, double ready, StageGuess guess, OutbreakChance outbreak) {
     double lnKept = Math.max(ALL_LOST, Math.min(NONE_LOST, lnKept(leg, ready, guess)));
+    int plants = legs[leg].count().plants();
     int lost = legs[leg].count().lost();
     double without =
-        (legs[leg].count().plants() - lost) * lnKept
-            + (lost == 0 ? 0 : lost * Math.log(-Math.expm1(lnKept)));
-    if (leg > 0 || outbreak == null) {
+        (plants - lost) * lnKept + (lost == 0 ? 0 : lost * Math.log(1 - Math.exp(lnKept)));
+    if (!isGrowing[leg]) {
       return without;
     }
-    double with = outbreak.log(lnKept) + Math.log(guess.chance());
-    return tray.outbreakSeen() ? with : logOfSum(without + Math.log1p(-guess.chance()), with);
+    double with = outbreak.log(plants, lost, lnKept) + guess.lnOutbreak();
+    return tray.outbreakSeen() ? with : logOfSum(without + guess.lnNoOutbreak(), with);
   }
 
   private double lnKept(int leg, double ready, StageGuess guess) {

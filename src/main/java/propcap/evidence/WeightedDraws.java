@@ -19,13 +19,13 @@ import java.util.stream.IntStream;
  * 66, 1162-1173). No luck is in it: the same records give the same answer.
  */
 final class WeightedDraws {
-  private static final int ROUGH = 1 << 9;
-  private static final int CLOSER = 1 << 11;
+  private static final int ROUGH = 1 << 11;
+  private static final int CLOSER = 1 << 12;
   private static final int FINE = 1 << 12;
   private static final int MOST_ROUNDS = 60;
 
   /** Of the rough points so many must still count when more of the records is let in. */
-  private static final double LEAST_SHARE = 0.2;
+  private static final double LEAST_SHARE = 0.3;
 
   /** So many points of equal weight put a 95 % limit between those of 94 and 96 %. */
   private static final int ENOUGH = 600;
@@ -90,11 +90,16 @@ final class WeightedDraws {
   /** Logarithm of the density of all that points were drawn from, as if they were one. */
   private double logDrawn(double[] point) {
     double[] logs = new double[shapes.size()];
+    double most = Double.NEGATIVE_INFINITY;
     for (int i = 0; i < logs.length; i++) {
       logs[i] = shapes.get(i).logDensity(point) + Math.log(sizes.get(i));
+      most = Math.max(most, logs[i]);
     }
-    double most = Arrays.stream(logs).max().orElseThrow();
-    return most + Math.log(Arrays.stream(logs).map(log -> Math.exp(log - most)).sum());
+    double sum = 0;
+    for (double log : logs) {
+      sum += Math.exp(log - most);
+    }
+    return most + Math.log(sum);
   }
 
   /** About the heaviest point, as the points nearest to it are spread. */
@@ -106,10 +111,11 @@ final class WeightedDraws {
             .orElseThrow();
     StudentShape there = before.movedTo(points.get(heaviest));
     double sum = Arrays.stream(weights).sum();
+    double[] away = points.stream().mapToDouble(there::squaredDistance).toArray();
     int[] nearest =
-        IntStream.range(0, weights.length)
+        IntStream.range(0, away.length)
             .boxed()
-            .sorted(Comparator.comparingDouble(i -> there.squaredDistance(points.get(i))))
+            .sorted(Comparator.comparingDouble(i -> away[i]))
             .limit(NEIGHBOURS)
             .mapToInt(Integer::intValue)
             .toArray();
@@ -125,8 +131,12 @@ final class WeightedDraws {
   }
 
   private static double effectiveSize(double[] weights) {
-    double sum = Arrays.stream(weights).sum();
-    double squares = Arrays.stream(weights).map(w -> w * w).sum();
+    double sum = 0;
+    double squares = 0;
+    for (double weight : weights) {
+      sum += weight;
+      squares += weight * weight;
+    }
     return sum * sum / squares;
   }
 

@@ -110,8 +110,7 @@ class PlanAnswerTest {
         .startsWith("The new plan gives up large (")
         .endsWith(" of its 80 plants on time, 40 as it was).");
     assertThat(PlanFiles.json(planned, "1")).contains("\"givenUp\": [\n    \"large\"\n  ]");
-    assertThat(Answers.headlines(oneOrTheOther(List.of())).get(0))
-        .startsWith("Keep the plan as it is");
+    assertThat(Answers.headlines(oneOrTheOther(List.of()))).noneMatch(l -> l.contains("gives up"));
   }
 
   @Test

@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import propcap.farm.Place;
+import propcap.study.Bottlenecks;
 import propcap.study.Comparison;
 import propcap.study.Comparison.Change;
 import propcap.study.Comparison.Investment;
@@ -342,6 +343,28 @@ class VerdictsTest {
         .contains(
             "Do not buy 12 more spaces of House 2: they bring +440 ± 70 plants on time a spring, but"
                 + " cost more than that is worth (net present value -420 ± 130 EUR).");
+  }
+
+  /** A step that pays only once one before it is there, of which that is not told, is no advice. */
+  @Test
+  void ofStepsThatDoNotAllPayItIsSaidWhichAreNotTold() {
+    Bottlenecks b = Questions.bottlenecks();
+    Bottlenecks mixed =
+        new Bottlenecks(
+            b.scenario(),
+            b.settings(),
+            b.seasons(),
+            b.confidence(),
+            b.intervals(),
+            b.onTime(),
+            b.worths(),
+            List.of(b.steps().get(2), b.steps().get(0), b.steps().get(3)),
+            false);
+    assertThat(new StairWords(mixed).plan())
+        .startsWith("Step by step, what helps most is 6 more spaces of Chamber ")
+        .endsWith(
+            "Whether step 1 and step 3 pay is not told: the springs are too few for that.")
+        .doesNotContain("uy first");
   }
 
   @Test

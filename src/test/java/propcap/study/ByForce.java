@@ -9,19 +9,23 @@ import propcap.farm.Scenario;
 
 /** What is true of a farm, near enough: means of many springs on luck that no answer has. */
 final class ByForce {
-  static final int SPRINGS = 10_000;
-
   private static final long OTHER_LUCK = 99_991;
 
   /** A right answer fails a check by {@link #mostMissed} once in so many times. */
   private static final double ONCE_IN = 1000;
 
+  private final int springs;
   private final Measures measures;
   private final Map<String, double[]> means = new HashMap<>();
 
   /** Of scenarios that differ from this one in their places only. */
-  ByForce(Scenario scenario) {
+  ByForce(Scenario scenario, int springs) {
+    this.springs = springs;
     measures = new Measures(List.of(scenario));
+  }
+
+  int springs() {
+    return springs;
   }
 
   /** The most of so many answers that may miss what they hold with 95 % confidence. */
@@ -54,11 +58,11 @@ final class ByForce {
   private double[] run(Scenario scenario) throws InterruptedException {
     Measures own = new Measures(List.of(scenario));
     try (Seasons seasons = new Seasons(List.of(scenario), OTHER_LUCK, 1)) {
-      List<double[]> numbers = seasons.run(List.of(0), 0, SPRINGS, own::of, done -> {}).get(0);
+      List<double[]> numbers = seasons.run(List.of(0), 0, springs, own::of, done -> {}).get(0);
       double[] sums = new double[own.all().size()];
       for (double[] spring : numbers) {
         for (int m = 0; m < sums.length; m++) {
-          sums[m] += spring[m] / SPRINGS;
+          sums[m] += spring[m] / springs;
         }
       }
       return sums;

@@ -25,9 +25,11 @@ record Money(String currency) {
     return amount(BigDecimal.valueOf(Words.finite(amount)));
   }
 
-  /** Such as {@code +1,240 ± 90 EUR}. */
+  /** Such as {@code +1,240 ± 90 EUR}; bare where all seasons differ by the same. */
   String difference(Difference difference) {
-    return difference(difference.mean(), difference.halfWidth());
+    return difference.narrowing() == null
+        ? bare(difference.mean()) + " " + currency
+        : difference(difference.mean(), difference.halfWidth());
   }
 
   String difference(double mean, double halfWidth) {
@@ -36,9 +38,12 @@ record Money(String currency) {
 
   /** The same without its currency, for a column of them. */
   static String bare(double mean, double halfWidth) {
+    return bare(mean) + " ± " + whole(BigDecimal.valueOf(Words.finite(halfWidth)));
+  }
+
+  private static String bare(double mean) {
     String amount = whole(BigDecimal.valueOf(Words.finite(mean)));
-    String sign = amount.startsWith("-") || amount.equals("0") ? "" : "+";
-    return sign + amount + " ± " + whole(BigDecimal.valueOf(Words.finite(halfWidth)));
+    return (amount.startsWith("-") || amount.equals("0") ? "" : "+") + amount;
   }
 
   /** A level and the larger half of its 95 % interval, without its currency. */

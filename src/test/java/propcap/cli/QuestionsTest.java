@@ -114,8 +114,7 @@ class QuestionsTest {
 
   @Test
   void twoPlacesHaveALadderEachOrOneForBoth() throws IOException {
-    Run each =
-        pair("--from", "40", "--to", "60", "--from", "200", "--to", "300", "--step", "100");
+    Run each = pair("--from", "40", "--to", "60", "--from", "200", "--to", "300", "--step", "100");
     assertThat(each.err()).isEmpty();
     assertThat(each.out()).contains("40 spaces of Chamber and 200 of Glasshouse are needed");
     assertThat(Files.readString(folder.resolve("out").resolve("size.csv")))

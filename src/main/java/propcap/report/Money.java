@@ -25,7 +25,7 @@ record Money(String currency) {
     return amount(BigDecimal.valueOf(Words.finite(amount)));
   }
 
-  /** Such as {@code +1,240 ± 90 EUR}. */
+  /** Such as {@code +1,240 ± 90 EUR}; bare where all seasons differ by the same. */
   String difference(Difference difference) {
     return bare(difference) + " " + currency;
   }
@@ -36,6 +36,9 @@ record Money(String currency) {
 
   /** The same without its currency; where too few springs differ, with their number. */
   static String bare(Difference difference) {
+    if (difference.narrowing() == null) {
+      return signed(difference.mean());
+    }
     return difference.isTold()
         ? bare(difference.mean(), difference.halfWidth())
         : signed(difference.mean()) + Words.inFew(difference);

@@ -20,10 +20,6 @@ final class MaximumLikelihood {
 
   private static final int MOST_WIDENINGS = 60;
   private static final double WIDER = 1.5;
-  private static final int MOST_CLIMBS = 20;
-
-  /** Hardly moves a limit. */
-  private static final double SETTLED = 1e-4;
 
   private final ToDoubleFunction<double[]> logLikelihood;
   private final double[] steps;
@@ -39,15 +35,8 @@ final class MaximumLikelihood {
   MaximumLikelihood(ToDoubleFunction<double[]> logLikelihood, double[] start, double[] steps) {
     this.logLikelihood = logLikelihood;
     this.steps = steps.clone();
-    double[] point = start.clone();
-    double reached = climb(point, -1);
-    double before = Double.NEGATIVE_INFINITY;
-    for (int i = 0; i < MOST_CLIMBS && reached > before + SETTLED; i++) {
-      before = reached;
-      reached = climb(point, -1);
-    }
-    this.peak = point;
-    this.height = reached;
+    this.peak = start.clone();
+    this.height = climb(peak, -1);
   }
 
   private MaximumLikelihood(

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.channels.ClosedByInterruptException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileStore;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
@@ -100,7 +101,8 @@ public final class CannotWriteException extends IOException {
   /** Where the system speaks another language, the room itself is asked. */
   private static boolean isFull(Path file) {
     try {
-      return Files.getFileStore(Disk.nearest(file)).getUsableSpace() == 0;
+      FileStore disk = Files.getFileStore(Disk.nearest(file));
+      return disk.getUsableSpace() == 0 && disk.getTotalSpace() > 0;
     } catch (IOException e) {
       return false;
     }

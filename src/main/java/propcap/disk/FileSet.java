@@ -2,6 +2,7 @@ package propcap.disk;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.FileStore;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
@@ -105,8 +106,10 @@ public final class FileSet implements AutoCloseable {
   }
 
   private void requireRoom() throws IOException {
-    long bytes = Files.getFileStore(folder).getUsableSpace();
-    if (bytes < LEAST_ROOM) {
+    FileStore disk = Files.getFileStore(folder);
+    long bytes = disk.getUsableSpace();
+    // A disk that is 0 large does not tell.
+    if (bytes < LEAST_ROOM && disk.getTotalSpace() > 0) {
       throw new CannotWriteException(
           folder, "the disk is full but for " + bytes / 1024 + " KiB", "free some room");
     }

@@ -104,8 +104,11 @@ public final class ResultsFolder implements AutoCloseable {
 
   /** Two scenarios of one name in different folders would have their results in the same one. */
   private void requireSameSource(Path asking) throws CannotWriteException {
-    Optional<WrittenRecord> old = WrittenRecord.read(folder, answer);
-    if (old.isPresent() && !old.get().source().equals(source)) {
+    Optional<WrittenRecord> old =
+        WrittenRecord.read(folder, answer)
+            .filter(r -> !r.source().equals(source))
+            .filter(r -> r.names().stream().anyMatch(n -> Files.exists(folder.resolve(n))));
+    if (old.isPresent()) {
       throw new CannotWriteException(
           folder,
           "this holds the results of "

@@ -70,6 +70,16 @@ class ResultsFolderTest {
   }
 
   @Test
+  void resultsThatWereThrownAwayAreNoMoreInTheWay() throws IOException {
+    put("old");
+    for (String name : ORDER.files()) {
+      Files.delete(folder.resolve(name));
+    }
+    put(folder, ORDER, desk.resolve("other.yaml"), false, "new");
+    assertThat(Put.contents(folder)).isEqualTo(texts(ORDER, "new"));
+  }
+
+  @Test
   void whereAllIsMovedTogetherTheResultsAreStillThatScenariosOwn() throws IOException {
     put("old");
     Path moved = desk.resolveSibling(desk.getFileName() + "-moved");

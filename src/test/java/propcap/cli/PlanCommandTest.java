@@ -58,7 +58,7 @@ class PlanCommandTest {
     Files.writeString(plan, Files.readString(plan).replace("10,500,2027", "10,50000,2027"));
     Run run = plan("--tries", "20");
     assertThat(run.exitCode()).isEqualTo(Propcap.NO);
-    assertThat(run.out()).contains("tomato-1: in no spring; not even alone with endless room");
+    assertThat(run.out()).contains("tomato-1: in no spring; it needs more trays");
     assertThat(out.resolve("sowings.csv")).exists();
   }
 

@@ -43,11 +43,11 @@ final class Dice {
   }
 
   /** A tray that lost by the background, and by an outbreak with a chance. */
-  TrayEvidence.Count tray(int plants, double loss, double chance, double severity) {
+  TableLosses.Tray tray(int plants, double loss, double chance, double severity) {
     int lost = lost(plants, loss);
     if (uniform() < chance) {
       lost += lost(plants - lost, beta(2 * severity, 2 * (1 - severity)));
     }
-    return new TrayEvidence.Count(plants, lost);
+    return new TableLosses.Tray(plants, lost, false);
   }
 }

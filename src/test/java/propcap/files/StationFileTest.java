@@ -215,7 +215,7 @@ class StationFileTest {
         .containsExactly(
             "2: month is '13'; a month from 01 to 12",
             "3: tmin is 'cold'; a number, or nothing where none was read",
-            "4: a line of 100 characters; 21 characters, then 8 for each of 31 days",
+            "4: a line of 98 characters; 21 characters, then 8 for each of 31 days",
             "5: tmin of 29 February 2003 is '12'; -9999 after the month’s last day");
   }
 

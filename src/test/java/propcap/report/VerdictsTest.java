@@ -362,8 +362,7 @@ class VerdictsTest {
             false);
     assertThat(new StairWords(mixed).plan())
         .startsWith("Step by step, what helps most is 6 more spaces of Chamber ")
-        .endsWith(
-            "Whether step 1 and step 3 pay is not told: the springs are too few for that.")
+        .endsWith("Whether step 1 and step 3 pay is not told: the springs are too few for that.")
         .doesNotContain("uy first");
   }
 

@@ -88,12 +88,14 @@ class BottleneckGuaranteeTest {
         .flatMap(w -> Stream.concat(Stream.of(w.more()), Stream.ofNullable(w.fewer())));
   }
 
-  private void holds(String name, Scenario made, int seeds, int springs, int steps, int forced) throws Exception {
+  private void holds(String name, Scenario made, int seeds, int springs, int steps, int forced)
+      throws Exception {
     Scenario farm = priced(made);
     ByForce force = new ByForce(farm, forced);
     for (int seed = 1; seed <= seeds; seed++) {
       Bottlenecks answer =
-          Bottlenecking.bottlenecks(farm, new RunSettings(seed, springs, null, 1), steps, share -> {});
+          Bottlenecking.bottlenecks(
+              farm, new RunSettings(seed, springs, null, 1), steps, share -> {});
       Check check = new Check(force, farm);
       for (Bottlenecks.Worth worth : answer.worths()) {
         double size = worth.place().size();

@@ -19,8 +19,8 @@ import propcap.files.ScenarioReader;
 /**
  * What {@code compare} promises: the intervals of one outcome hold together at 95 %, and what is
  * called more or less is so. Each farm is compared with itself, all places a third larger and a
- * quarter smaller, with many seeds; what is true is seen on 10,000 springs or more of other
- * luck, forty times those of an answer or more, so that its own error hardly counts.
+ * quarter smaller, with many seeds; what is true is seen on 10,000 springs or more of other luck,
+ * forty times those of an answer or more, so that its own error hardly counts.
  */
 @Tag("guarantees")
 class ComparingGuaranteeTest {
@@ -65,7 +65,8 @@ class ComparingGuaranteeTest {
     }
   }
 
-  private static void holds(String name, Scenario made, int seeds, int springs, int forced) throws Exception {
+  private static void holds(String name, Scenario made, int seeds, int springs, int forced)
+      throws Exception {
     Scenario farm = made.prices() == null ? MONEY.in(made) : made;
     List<Scenario> all = List.of(farm, sized(farm, 4 / 3.0), sized(farm, .75));
     ByForce force = new ByForce(farm, forced);
@@ -129,7 +130,9 @@ class ComparingGuaranteeTest {
             clear,
             wrong));
     assertThat(told).isNotEmpty();
-    assertThat(worst.held).as(worst.outcome).isGreaterThanOrEqualTo(seeds - ByForce.mostMissed(seeds));
+    assertThat(worst.held)
+        .as(worst.outcome)
+        .isGreaterThanOrEqualTo(seeds - ByForce.mostMissed(seeds));
     assertThat(held).isGreaterThan((int) (.94 * of));
     assertThat(wrong).isLessThanOrEqualTo((int) (.025 * clear));
     // The check has power: intervals of half the width do not pass it.

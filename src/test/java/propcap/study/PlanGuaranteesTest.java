@@ -37,8 +37,7 @@ class PlanGuaranteesTest {
     example = ScenarioReader.read(Path.of("src/test/resources/propcap/example/scenario.yaml"));
     for (long seed = 1; seed <= FARMS; seed++) {
       Scenario farm = seed % 4 == 0 ? partOfTheExample(seed) : RandomScenarios.from(seed);
-      Scenario priced =
-          seed % 2 == 0 ? PricedFarms.priced(farm, new SplittableRandom(seed)) : farm;
+      Scenario priced = seed % 2 == 0 ? PricedFarms.priced(farm, new SplittableRandom(seed)) : farm;
       CASES.add(
           new Case(
               priced,
@@ -51,7 +50,9 @@ class PlanGuaranteesTest {
     }
   }
 
-  /** Three sowings of the example, each a quarter as large, and room that is more or less scarce. */
+  /**
+   * Three sowings of the example, each a quarter as large, and room that is more or less scarce.
+   */
   private static Scenario partOfTheExample(long seed) {
     SplittableRandom random = new SplittableRandom(seed);
     List<Sowing> sowings = new ArrayList<>(example.sowings());
@@ -92,7 +93,11 @@ class PlanGuaranteesTest {
             .map(
                 seed ->
                     PlansByForce.above(
-                        PricedFarms.from(seed), new SplittableRandom(seed), (int) plans, springs, 0))
+                        PricedFarms.from(seed),
+                        new SplittableRandom(seed),
+                        (int) plans,
+                        springs,
+                        0))
             .sum();
     assertThat(above).isZero();
     long found =
@@ -138,8 +143,12 @@ class PlanGuaranteesTest {
     Tried.row(
         "guarantees",
         "plan: no sowing is given up that may not be",
-        sowings + " sowings of the plans confirmed on " + FARMS + " farms, each on "
-            + OTHER_SPRINGS + " other springs",
+        sowings
+            + " sowings of the plans confirmed on "
+            + FARMS
+            + " farms, each on "
+            + OTHER_SPRINGS
+            + " other springs",
         String.format(
             "%d fell by more than 5 points below their goal and what they were; at most %.1f",
             worse, 100 * most));
@@ -201,7 +210,10 @@ class PlanGuaranteesTest {
     Tried.row(
         "guarantees",
         "plan: not even alone would a sowing reach its goal; its best alone",
-        sowings + " sowings of " + FARMS + " farms, each day and place in all trays by force, 300 springs",
+        sowings
+            + " sowings of "
+            + FARMS
+            + " farms, each day and place in all trays by force, 300 springs",
         String.format(
             "untrue of %d; a better day than the one told by more than 7 points for %d, at most %.1f",
             untrue, better, 100 * most));
@@ -253,8 +265,7 @@ class PlanGuaranteesTest {
         nothing +=
             (int)
                 c.planned.effects().stream()
-                    .filter(
-                        e -> e.worth().low() <= 0 && e.own().low() <= 0 && e.other() == null)
+                    .filter(e -> e.worth().low() <= 0 && e.own().low() <= 0 && e.other() == null)
                     .count();
       }
     }
@@ -262,7 +273,10 @@ class PlanGuaranteesTest {
         "guarantees",
         "plan: what brings nothing is taken back",
         found + " sowings changed by the search on " + FARMS + " farms",
-        kept + " are left, of which " + nothing + " by themselves did nothing beyond doubt on 200 springs");
+        kept
+            + " are left, of which "
+            + nothing
+            + " by themselves did nothing beyond doubt on 200 springs");
     assertThat(nothing).isLessThanOrEqualTo(kept / 5);
   }
 }

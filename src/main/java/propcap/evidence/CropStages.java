@@ -1,14 +1,21 @@
 package propcap.evidence;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import propcap.evidence.TrayEvidence.Count;
+import propcap.evidence.TrayEvidence.Readiness;
+import propcap.evidence.TrayEvidence.Untold;
 import propcap.farm.Crop;
+import propcap.farm.Loss;
 
 /**
  * What a log says of one crop's growing on, potting and hardening.
  *
  * @param crop as the crop list has it
+ * @param lastDay up to which the log was kept
  * @param takesDays of growing on, at the temperature that the list names
  * @param spread of it between trays, on the log scale
  * @param loss on the table, outbreaks apart
@@ -22,6 +29,7 @@ import propcap.farm.Crop;
 public record CropStages(
     Crop crop,
     List<TrayEvidence> trays,
+    LocalDate lastDay,
     Learned takesDays,
     Learned spread,
     Learned loss,
@@ -37,9 +45,30 @@ public record CropStages(
     outbreaks = List.copyOf(outbreaks);
   }
 
+  /** Trays whose rows say so of when they were ready. */
+  public int count(Readiness readiness) {
+    return (int) trays.stream().filter(t -> t.readiness() == readiness).count();
+  }
+
+  /** Trays of which a count tells nothing of losses for this reason. */
+  public int count(Untold reason) {
+    return (int) trays.stream().filter(t -> t.untold().contains(reason)).count();
+  }
+
+  /**
+   * Plants that went out, and those of them that never came to the bed, of trays of which it is not
+   * known how long they had been ready. Empty where there are none.
+   */
+  public Optional<Count> hardenedUnsaid() {
+    return trays.stream()
+        .filter(t -> t.readiness() == Readiness.MOVED)
+        .flatMap(t -> t.of(Loss.HARDENING).stream())
+        .reduce((a, b) -> new Count(a.plants() + b.plants(), a.lost() + b.lost()));
+  }
+
   /** Trays whose losses on the table were counted; {@link #outbreaks} has one chance for each. */
   public List<TrayEvidence> counted() {
-    return trays.stream().filter(t -> t.growingOn() != null).toList();
+    return trays.stream().filter(t -> t.of(Loss.GROWING_ON).isPresent()).toList();
   }
 
   /** Outbreaks to be expected among the trays counted, those written down included. */

@@ -17,6 +17,15 @@ public record Learned(Estimate listed, @Nullable Estimate alone, Estimate learne
     return new Learned(listed, null, listed, 0);
   }
 
+  /** The same in another unit. */
+  Learned times(double factor) {
+    return new Learned(
+        listed.times(factor),
+        alone == null ? null : alone.times(factor),
+        learned.times(factor),
+        trays);
+  }
+
   /** Whether the log by itself contradicts the crop list: their intervals lie apart. */
   public boolean isContradicted() {
     return alone != null && (alone.low() > listed.high() || alone.high() < listed.low());

@@ -2,49 +2,115 @@ package propcap.evidence;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
+import java.util.stream.DoubleStream;
+import propcap.evidence.TrayEvidence.Readiness;
 import propcap.evidence.TrayEvidence.Ripening;
 import umontreal.ssj.probdist.NormalDist;
 
-/** The degree days between which trays became ready, on the log scale. */
+/**
+ * The degree days between which trays became ready, and how likely a law of them is: lognormal,
+ * with a mean and a spread of the logarithm.
+ *
+ * <p>Of a tray that was moved without a word it is known that it was ready by then, and nothing of
+ * how long it had been. Where trays are moved as soon as they are ready, its chance to be ready by
+ * then would say that growing on takes less than it does, and the more so the more trays there are.
+ * So such trays are heeded in one thing: on average they had not been moved before they were ready,
+ * but for what chance allows in one log of forty.
+ */
 final class ReadyTimes {
   /** For a tray that is far off; two such still have a product. */
   private static final double LEAST_CHANCE = 1e-150;
 
+  /**
+   * Of a hundred trays without a further row, one was rather forgotten than not ready. Planning
+   * default, not measured: one forgotten tray must not pass for one that takes for ever.
+   */
+  private static final double FORGOTTEN = 0.01;
+
   private final double[] lnAbove;
   private final double[] lnUpTo;
+  private final double[] lnMoved;
+  private final double meanLnMoved;
 
-  ReadyTimes(List<Ripening> trays) {
-    // The logarithm of 0, for those only known to have been ready by a time, is minus infinity.
-    lnAbove = trays.stream().mapToDouble(r -> Math.log(r.above())).toArray();
-    lnUpTo = trays.stream().mapToDouble(r -> Math.log(r.upTo())).toArray();
+  /**
+   * Takes trays.
+   *
+   * @param told of which it is known when they were ready, or that they were not yet
+   * @param moved degree days by which the others were ready
+   */
+  ReadyTimes(List<Ripening> told, List<Double> moved) {
+    lnAbove = told.stream().mapToDouble(r -> Math.log(r.above())).toArray();
+    lnUpTo = told.stream().mapToDouble(r -> Math.log(r.upTo())).toArray();
+    lnMoved = moved.stream().mapToDouble(Math::log).toArray();
+    meanLnMoved = Arrays.stream(lnMoved).average().orElse(0);
   }
 
-  double least() {
-    return Arrays.stream(lnUpTo).min().orElseThrow();
+  static ReadyTimes of(List<TrayEvidence> trays) {
+    return new ReadyTimes(
+        trays.stream()
+            .filter(t -> t.readiness() != Readiness.MOVED)
+            .map(TrayEvidence::ripening)
+            .filter(Objects::nonNull)
+            .map(Objects::requireNonNull)
+            .toList(),
+        trays.stream()
+            .filter(t -> t.readiness() == Readiness.MOVED)
+            .map(t -> Objects.requireNonNull(t.ripening()).upTo())
+            .toList());
   }
 
-  double most() {
-    return Arrays.stream(lnUpTo).max().orElseThrow();
+  /** Trays that tell, if the law were this one: moved ones only where they contradict it. */
+  int telling(double mu, double sigma) {
+    return lnUpTo.length + (logOfMoved(mu, sigma) < 0 ? lnMoved.length : 0);
+  }
+
+  /** Trays of which it is known when they were ready. */
+  int timed() {
+    return (int) Arrays.stream(lnUpTo).filter(Double::isFinite).count();
+  }
+
+  /** All logarithms of degree days that are known of. */
+  DoubleStream logs() {
+    return DoubleStream.concat(
+            Arrays.stream(lnMoved),
+            DoubleStream.concat(Arrays.stream(lnUpTo), Arrays.stream(lnAbove)))
+        .filter(Double::isFinite);
   }
 
   /** Logarithm of the chance of all of them. */
   double logLikelihood(double mu, double sigma) {
-    double sum = 0;
+    double sum = logOfMoved(mu, sigma);
     double product = 1;
     for (int i = 0; i < lnUpTo.length; i++) {
-      double low = (lnAbove[i] - mu) / sigma;
-      double high = (lnUpTo[i] - mu) / sigma;
-      // In the upper tail the complements have the digits.
-      double chance =
-          low > 0
-              ? NormalDist.barF01(low) - NormalDist.barF01(high)
-              : NormalDist.cdf01(high) - NormalDist.cdf01(low);
-      product *= Math.max(LEAST_CHANCE, chance);
+      product *= Math.max(LEAST_CHANCE, chance(i, mu, sigma));
       if (product < LEAST_CHANCE) {
         sum += Math.log(product);
         product = 1;
       }
     }
     return sum + Math.log(product);
+  }
+
+  private double chance(int tray, double mu, double sigma) {
+    double low = (lnAbove[tray] - mu) / sigma;
+    if (Double.isInfinite(lnUpTo[tray])) {
+      return FORGOTTEN + (1 - FORGOTTEN) * NormalDist.barF01(low);
+    }
+    double high = (lnUpTo[tray] - mu) / sigma;
+    // In the upper tail the complements have the digits.
+    return low > 0
+        ? NormalDist.barF01(low) - NormalDist.barF01(high)
+        : NormalDist.cdf01(high) - NormalDist.cdf01(low);
+  }
+
+  /** Nothing unless trays were moved, on average, before they can have been ready. */
+  private double logOfMoved(double mu, double sigma) {
+    if (lnMoved.length == 0) {
+      return 0;
+    }
+    double off = Math.sqrt(lnMoved.length) * (meanLnMoved - mu) / sigma;
+    double chance = Math.max(LEAST_CHANCE, NormalDist.cdf01(off));
+    return Math.min(0, Math.log(chance / Estimate.TAIL));
   }
 }

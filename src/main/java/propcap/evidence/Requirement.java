@@ -1,10 +1,8 @@
 package propcap.evidence;
 
-import java.util.List;
-import java.util.Optional;
+import java.util.function.DoubleBinaryOperator;
 import org.apache.commons.math3.distribution.ChiSquaredDistribution;
 import org.apache.commons.math3.distribution.TDistribution;
-import propcap.evidence.TrayEvidence.Ripening;
 
 /**
  * How much warmth growing on takes, and how trays differ in it: a lognormal distribution over
@@ -13,7 +11,8 @@ import propcap.evidence.TrayEvidence.Ripening;
  * <p>The crop list's median and spread are taken as if so many trays had shown them (the
  * normal-inverse-gamma prior of log requirements); trays of the log then count one by one, each by
  * the chance to be ready within the degree days between the last round at which it was not and the
- * one at which it was. Sums over a grid take the place of integrals.
+ * one at which it was, or not to be ready yet ({@link ReadyTimes}). Sums over a grid take the place
+ * of integrals.
  *
  * @param degreeDays the median over trays, above the base
  * @param spread standard deviation over trays of the logarithm
@@ -26,96 +25,66 @@ public record Requirement(Learned degreeDays, Learned spread) {
   private static final int PASSES = 4;
   private static final double REACH = 5;
 
-  /**
-   * Fits.
-   *
-   * @param weight of the listed figures, in trays, above 0
-   */
-  static Requirement fit(
-      List<Ripening> trays, double listedDegreeDays, double listedSpread, double weight) {
-    Prior prior =
-        new Prior(Math.log(listedDegreeDays), Math.max(LEAST_SPREAD, listedSpread), weight);
-    Estimate median = prior.median(listedDegreeDays);
-    Estimate spread = prior.spread(listedSpread);
-    if (trays.isEmpty()) {
+  /** Fewer trays of which it is known when they were ready say nothing by themselves. */
+  private static final int FEWEST_ALONE = 3;
+
+  /** Fits trays to what is listed. */
+  static Requirement fit(ReadyTimes times, Prior prior) {
+    Estimate median = prior.median();
+    Estimate spread = prior.spread();
+    int telling = times.telling(prior.mu(), prior.sigma());
+    if (telling == 0) {
       return new Requirement(Learned.nothing(median), Learned.nothing(spread));
     }
-    Grid grid = new Grid(trays, prior);
-    double[] alone =
-        trays.stream().filter(Ripening::isTimed).mapToDouble(r -> Math.log(r.middle())).toArray();
-    Optional<Alone> log = Alone.of(alone, rounding(trays));
+    Grid both = new Grid(times, prior, prior::logDensity);
+    Grid alone = times.timed() < FEWEST_ALONE ? null : new Grid(times, prior, (mu, lnSigma) -> 0);
     return new Requirement(
-        new Learned(
-            median, log.map(Alone::median).orElse(null), grid.estimate(grid.mu), trays.size()),
+        new Learned(median, alone == null ? null : estimate(alone.mu), estimate(both.mu), telling),
         new Learned(
             spread,
-            log.map(Alone::spread).orElse(null),
-            grid.estimate(grid.lnSigma),
-            trays.size()));
+            alone == null ? null : estimate(alone.lnSigma),
+            estimate(both.lnSigma),
+            telling));
   }
 
-  /** The standard deviation that whole days alone bring in, on the log scale. */
-  private static double rounding(List<Ripening> trays) {
-    double width =
-        trays.stream()
-            .filter(Ripening::isTimed)
-            .mapToDouble(r -> Math.log(r.upTo() / r.above()))
-            .average()
-            .orElse(0);
-    return width / Math.sqrt(12);
+  /** The median and the middle 95 %, off the log scale. */
+  private static Estimate estimate(WeightedPoints logs) {
+    return new Estimate(
+        Math.exp(logs.quantile(0.5)),
+        Math.exp(logs.quantile(Estimate.TAIL)),
+        Math.exp(logs.quantile(1 - Estimate.TAIL)));
   }
 
   /** The listed figures as trays: their mean of logs, their spread, and how many they weigh. */
-  private record Prior(double mu, double sigma, double trays) {
-    Estimate median(double listed) {
-      double halfWidth = t(trays) * sigma / Math.sqrt(trays);
-      return Estimate.within(listed, Math.exp(mu - halfWidth), Math.exp(mu + halfWidth));
+  record Prior(double degreeDays, double listedSpread, double trays) {
+    double mu() {
+      return Math.log(degreeDays);
     }
 
-    Estimate spread(double listed) {
+    double sigma() {
+      return Math.max(LEAST_SPREAD, listedSpread);
+    }
+
+    Estimate median() {
+      double factor = Math.exp(t(trays) * sigma() / Math.sqrt(trays));
+      return new Estimate(degreeDays, degreeDays / factor, degreeDays * factor);
+    }
+
+    Estimate spread() {
       ChiSquaredDistribution chi = new ChiSquaredDistribution(trays);
-      double low = sigma * Math.sqrt(trays / chi.inverseCumulativeProbability(1 - Estimate.TAIL));
-      double high = sigma * Math.sqrt(trays / chi.inverseCumulativeProbability(Estimate.TAIL));
-      return Estimate.within(listed, low, high);
+      double low = sigma() * Math.sqrt(trays / chi.inverseCumulativeProbability(1 - Estimate.TAIL));
+      double high = sigma() * Math.sqrt(trays / chi.inverseCumulativeProbability(Estimate.TAIL));
+      return Estimate.within(listedSpread, low, high);
     }
 
     /** Logarithm of the density of the mean and the logarithm of the spread. */
     double logDensity(double someMu, double lnSigma) {
       double variance = Math.exp(2 * lnSigma);
-      double off = someMu - mu;
+      double off = someMu - mu();
       return -trays * lnSigma
-          - trays * sigma * sigma / (2 * variance)
+          - trays * sigma() * sigma() / (2 * variance)
           - lnSigma
           - trays * off * off / (2 * variance);
-    }
-  }
-
-  /** What two or more timed trays say by themselves, by Student's t and the chi-squared. */
-  private record Alone(Estimate median, Estimate spread) {
-    static Optional<Alone> of(double[] logs, double rounding) {
-      int n = logs.length;
-      if (n < 2) {
-        return Optional.empty();
-      }
-      double mean = 0;
-      for (double log : logs) {
-        mean += log / n;
-      }
-      double squares = 0;
-      for (double log : logs) {
-        squares += (log - mean) * (log - mean);
-      }
-      // Trays that agree to the day differ by less than a day, not by nothing.
-      double sd = Math.max(Math.sqrt(squares / (n - 1)), Math.max(rounding, 1e-6));
-      double halfWidth = t(n - 1) * sd / Math.sqrt(n);
-      ChiSquaredDistribution chi = new ChiSquaredDistribution(n - 1);
-      return Optional.of(
-          new Alone(
-              new Estimate(Math.exp(mean), Math.exp(mean - halfWidth), Math.exp(mean + halfWidth)),
-              new Estimate(
-                  sd,
-                  sd * Math.sqrt((n - 1) / chi.inverseCumulativeProbability(1 - Estimate.TAIL)),
-                  sd * Math.sqrt((n - 1) / chi.inverseCumulativeProbability(Estimate.TAIL)))));
     }
   }
 
@@ -128,17 +97,18 @@ public record Requirement(Learned degreeDays, Learned spread) {
     private final WeightedPoints mu;
     private final WeightedPoints lnSigma;
 
-    Grid(List<Ripening> trays, Prior prior) {
-      ReadyTimes times = new ReadyTimes(trays);
+    Grid(ReadyTimes times, Prior prior, DoubleBinaryOperator logPrior) {
       double[] mus =
-          nodes(Math.min(times.least(), prior.mu()) - 1, Math.max(times.most(), prior.mu()) + 1);
+          nodes(
+              times.logs().reduce(prior.mu(), Math::min) - 1,
+              times.logs().reduce(prior.mu(), Math::max) + 1);
       double[] lnSigmas = nodes(Math.log(0.2 * LEAST_SPREAD), Math.log(2));
       for (int pass = 1; ; pass++) {
         double[] muLogs = new double[NODES * NODES];
         for (int m = 0; m < NODES; m++) {
           for (int s = 0; s < NODES; s++) {
             muLogs[m * NODES + s] =
-                prior.logDensity(mus[m], lnSigmas[s])
+                logPrior.applyAsDouble(mus[m], lnSigmas[s])
                     + times.logLikelihood(mus[m], Math.exp(lnSigmas[s]));
           }
         }
@@ -173,14 +143,6 @@ public record Requirement(Learned degreeDays, Learned spread) {
         nodes[i] = from + (to - from) * i / (NODES - 1);
       }
       return nodes;
-    }
-
-    /** The median and the middle 95 %, off the log scale. */
-    Estimate estimate(WeightedPoints logs) {
-      return new Estimate(
-          Math.exp(logs.quantile(0.5)),
-          Math.exp(logs.quantile(Estimate.TAIL)),
-          Math.exp(logs.quantile(1 - Estimate.TAIL)));
     }
   }
 }

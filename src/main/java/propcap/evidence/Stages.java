@@ -2,8 +2,7 @@ package propcap.evidence;
 
 import java.util.List;
 import java.util.Objects;
-import org.jspecify.annotations.Nullable;
-import propcap.evidence.TrayEvidence.Count;
+import propcap.evidence.TrayEvidence.Readiness;
 import propcap.farm.Crop;
 import propcap.farm.LoggedTray;
 import propcap.farm.Scenario;
@@ -30,6 +29,15 @@ public record Stages(
    */
   static final double UNLISTED_SEVERITY = 0.4;
 
+  /**
+   * Beta(2s, 2(1 - s)) has the variance of three trials, so that an outbreak weighs as much of its
+   * severity.
+   */
+  static final double OUTBREAK_WEIGHS = 3;
+
+  /** So many times as long on the table as any other. Planning default, not measured. */
+  private static final double FORGOTTEN_FROM = 2;
+
   public Stages {
     crops = List.copyOf(crops);
   }
@@ -45,12 +53,13 @@ public record Stages(
           "the crop list must weigh 1 tray or more, was " + listedTrays);
     }
     TableWarmth warmth = new TableWarmth(scenario);
+    LogKeeping keeping = new LogKeeping(log, scenario.season().days());
     List<CropStages> crops =
         log.stream()
             .map(LoggedTray::crop)
             .distinct()
             .map(name -> Objects.requireNonNull(scenario.crops().get(name), name))
-            .map(crop -> crop(crop, log, warmth, listedTrays))
+            .map(crop -> crop(crop, log, warmth, keeping, listedTrays))
             .toList();
     boolean allRecorded =
         log.stream()
@@ -66,154 +75,70 @@ public record Stages(
         Math.log(days / takesDays) / Math.max(Requirement.LEAST_SPREAD, spread));
   }
 
-  /** Twice, since what a stage lost is known once it is known how long its plugs keep. */
   private static CropStages crop(
-      Crop crop, List<LoggedTray> log, TableWarmth warmth, double weight) {
-    CropStages first = crop(crop, log, warmth, weight, crop.growingOn().holdsDays());
-    Learned holds = first.holdsDays();
-    return holds.trays() == 0 ? first : crop(crop, log, warmth, weight, holds.learned().value());
-  }
-
-  private static CropStages crop(
-      Crop crop, List<LoggedTray> log, TableWarmth warmth, double weight, double holdsDays) {
-    List<TrayEvidence> trays =
+      Crop crop, List<LoggedTray> log, TableWarmth warmth, LogKeeping keeping, double weight) {
+    List<TrayReading.Read> read =
         log.stream()
             .filter(t -> t.crop().equals(crop.name()))
-            .map(t -> TrayReading.of(t, crop, warmth, holdsDays))
+            .map(t -> TrayReading.of(t, crop, warmth, keeping))
             .toList();
     Crop.GrowingOn growing = crop.growingOn();
     double perDay = growing.rate(growing.atC());
-    Requirement requirement =
-        Requirement.fit(
-            present(trays.stream().map(TrayEvidence::ripening).toList()),
-            growing.takesDays() * perDay,
-            growing.spread(),
-            weight);
-    double plants = weight * crop.cells();
-    Learned potting =
-        counted(
-            crop.pottingOn().loss(),
-            plants,
-            present(trays.stream().map(TrayEvidence::potting).toList()));
-    Learned hardening =
-        counted(
-            crop.hardening().loss(),
-            plants,
-            present(trays.stream().map(TrayEvidence::hardening).toList()));
-    Table table = Table.of(crop, trays, weight);
-    Learned takes = inDays(requirement.degreeDays(), perDay);
-    double days = takes.learned().value();
-    Holding holding =
-        holding(
+    Requirement.Prior listed =
+        new Requirement.Prior(growing.takesDays() * perDay, growing.spread(), weight);
+    List<TrayEvidence> trays =
+        withoutForgotten(
+            read.stream().map(TrayReading.Read::evidence).toList(), listed.degreeDays());
+    ReadyTimes ready = ReadyTimes.of(trays);
+    Requirement requirement = Requirement.fit(ready, listed);
+    Learned takes = requirement.degreeDays().times(1 / perDay);
+    StageLosses losses =
+        StageLosses.fit(
             crop,
-            trays,
+            read.stream().map(TrayReading.Read::course).toList(),
             weight,
-            new Holding.Besides(
-                1 - Math.pow(1 - table.loss().learned().value(), 1 / days),
-                potting.learned().value(),
-                hardening.learned().value()));
+            listed,
+            ready,
+            takes.learned().value(),
+            Math.log(requirement.degreeDays().learned().value()));
     return new CropStages(
         crop,
         trays,
+        keeping.lastDay(),
         takes,
         requirement.spread(),
-        table.loss(),
-        table.chance(),
-        table.severity(),
-        table.outbreaks(),
-        crop.pottingOn().when() == Crop.PottingOn.When.NEVER && potting.trays() == 0
+        losses.loss(),
+        losses.chance(),
+        losses.severity(),
+        losses.outbreaks(),
+        crop.pottingOn().when() == Crop.PottingOn.When.NEVER && losses.potting().trays() == 0
             ? null
-            : potting,
-        hardening,
-        holding.holdsDays(),
-        holding.lossPerDay());
+            : losses.potting(),
+        losses.hardening(),
+        losses.holdsDays(),
+        losses.overheld());
   }
 
-  private static <T> List<T> present(List<@Nullable T> things) {
-    return things.stream().filter(Objects::nonNull).map(Objects::requireNonNull).toList();
-  }
-
-  private static Learned inDays(Learned degreeDays, double perDay) {
-    Estimate alone = degreeDays.alone();
-    return new Learned(
-        degreeDays.listed().times(1 / perDay),
-        alone == null ? null : alone.times(1 / perDay),
-        degreeDays.learned().times(1 / perDay),
-        degreeDays.trays());
-  }
-
-  /** A loss of which counts tell, plant by plant. */
-  static Learned counted(double listed, double weight, List<Count> counts) {
-    BetaBelief belief = BetaBelief.of(listed, weight);
-    int plants = counts.stream().mapToInt(Count::plants).sum();
-    int lost = counts.stream().mapToInt(Count::lost).sum();
-    if (plants == 0) {
-      return Learned.nothing(belief.around(listed));
-    }
-    return new Learned(
-        belief.around(listed),
-        exact(lost, plants),
-        belief.after(lost, plants - lost).estimate(),
-        counts.size());
-  }
-
-  /** The exact binomial interval of Clopper and Pearson (1934), Biometrika 26. */
-  private static Estimate exact(int lost, int plants) {
-    int kept = plants - lost;
-    return new Estimate(
-        (double) lost / plants,
-        lost == 0 ? 0 : new BetaBelief(lost, kept + 1).quantile(Estimate.TAIL),
-        kept == 0 ? 1 : new BetaBelief(lost + 1, kept).quantile(1 - Estimate.TAIL));
-  }
-
-  private static Holding holding(
-      Crop crop, List<TrayEvidence> trays, double weight, Holding.Besides besides) {
-    Crop.GrowingOn growing = crop.growingOn();
-    return Holding.fit(
-        trays.stream().flatMap(t -> t.held().stream()).toList(),
-        growing.holdsDays(),
-        growing.overheldLossPerDay(),
-        weight,
-        weight * crop.cells(),
-        besides);
-  }
-
-  /** What was learned of losses on the table. */
-  private record Table(Learned loss, Learned chance, Learned severity, List<Double> outbreaks) {
-    static Table of(Crop crop, List<TrayEvidence> evidence, double weight) {
-      Crop.GrowingOn growing = crop.growingOn();
-      double chance = growing.dampingOff().chance();
-      double severity = chance > 0 ? growing.dampingOff().severity() : UNLISTED_SEVERITY;
-      TableLosses.Belief belief =
-          new TableLosses.Belief(
-              BetaBelief.of(growing.loss(), weight * crop.cells()),
-              BetaBelief.of(chance, weight),
-              BetaBelief.of(severity, LISTED_OUTBREAKS * TableLosses.SEVERITY_WEIGHT));
-      List<TableLosses.Tray> trays = TableLosses.of(evidence);
-      Estimate listedLoss = belief.loss().around(growing.loss());
-      Estimate listedChance = belief.chance().around(chance);
-      Estimate listedSeverity = belief.severity().around(severity);
-      if (trays.isEmpty()) {
-        return new Table(
-            Learned.nothing(listedLoss),
-            Learned.nothing(listedChance),
-            Learned.nothing(listedSeverity),
-            List.of());
-      }
-      TableLosses both = TableLosses.fit(trays, belief);
-      TableLosses alone = TableLosses.fit(trays, belief.ofSeverityAlone());
-      boolean hasOutbreak = alone.expectedOutbreaks() >= 0.5;
-      return new Table(
-          new Learned(listedLoss, alone.loss(), both.loss(), trays.size()),
-          new Learned(listedChance, alone.chance(), both.chance(), trays.size()),
-          hasOutbreak
-              ? new Learned(
-                  listedSeverity,
-                  null,
-                  both.severity(),
-                  (int) Math.max(1, Math.round(both.expectedOutbreaks())))
-              : Learned.nothing(listedSeverity),
-          both.outbreaks());
-    }
+  /**
+   * Trays that would have been on the table for twice as long as any other of the crop, and as the
+   * list has it, were rather forgotten in the log.
+   */
+  private static List<TrayEvidence> withoutForgotten(
+      List<TrayEvidence> trays, double listedDegreeDays) {
+    double longest =
+        trays.stream()
+            .map(TrayEvidence::ripening)
+            .filter(Objects::nonNull)
+            .mapToDouble(r -> Objects.requireNonNull(r).upTo())
+            .filter(Double::isFinite)
+            .reduce(listedDegreeDays, Math::max);
+    return trays.stream()
+        .map(
+            t ->
+                t.readiness() == Readiness.NOT_YET
+                        && Objects.requireNonNull(t.ripening()).above() > FORGOTTEN_FROM * longest
+                    ? t.without(Readiness.FORGOTTEN)
+                    : t)
+        .toList();
   }
 }

@@ -1,6 +1,7 @@
 package propcap.evidence;
 
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -28,15 +29,26 @@ public final class TableWarmth {
 
   /** Degree days above a crop's base in a place, from one day's round to another's. */
   double degreeDays(Crop.GrowingOn growing, Climate climate, LocalDate from, LocalDate to) {
-    if (!from.isBefore(to)) {
-      return 0;
+    return from.isBefore(to) ? course(growing, climate, from, to).total() : 0;
+  }
+
+  /** The same as it comes together, in days since 1970: from one day's round to a later one's. */
+  WarmthCourse course(Crop.GrowingOn growing, Climate climate, LocalDate from, LocalDate to) {
+    int days = Math.toIntExact(ChronoUnit.DAYS.between(from, to));
+    double[] times = new double[days + 2];
+    double[] sums = new double[days + 2];
+    times[0] = roundAt(from);
+    for (int i = 0; i <= days; i++) {
+      LocalDate day = from.plusDays(i);
+      times[i + 1] = i == days ? roundAt(to) : day.toEpochDay() + 1.0;
+      sums[i + 1] = sums[i] + (times[i + 1] - times[i]) * rate(growing, climate, day);
     }
-    double afterRound = 1 - rounds.shareOfDay();
-    double sum = afterRound * rate(growing, climate, from);
-    for (LocalDate day = from.plusDays(1); day.isBefore(to); day = day.plusDays(1)) {
-      sum += rate(growing, climate, day);
-    }
-    return sum + rounds.shareOfDay() * rate(growing, climate, to);
+    return new WarmthCourse(times, sums);
+  }
+
+  /** The time of a day's round, in days since 1970. */
+  double roundAt(LocalDate day) {
+    return day.toEpochDay() + rounds.shareOfDay();
   }
 
   /** The day of the last round before a day's own; the day before where all are rest days. */

@@ -2,6 +2,7 @@ package propcap.evidence;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import propcap.farm.LoggedTray;
 import propcap.farm.Loss;
@@ -9,47 +10,82 @@ import propcap.farm.Loss;
 /**
  * What one tray of a log tells.
  *
+ * @param readiness what its rows say of when it was ready
  * @param ripening null: nothing of when it was ready
- * @param growingOn null: nothing of the losses on the table
  * @param outbreakSeen whether damping-off was written down
- * @param potting null: nothing of the losses in potting on
- * @param hardening null: nothing of the losses outdoors
+ * @param legs what was lost between one count and the next
+ * @param untold why some of its counts tell nothing of losses
  * @param waitedDays from ready to the first move; null: not known
- * @param held counts between which ready plugs waited
  */
 public record TrayEvidence(
     LoggedTray tray,
+    Readiness readiness,
     @Nullable Ripening ripening,
-    @Nullable Count growingOn,
     boolean outbreakSeen,
-    @Nullable Count potting,
-    @Nullable Count hardening,
-    @Nullable Integer waitedDays,
-    List<Held> held) {
+    List<Leg> legs,
+    Set<Untold> untold,
+    @Nullable Integer waitedDays) {
   public TrayEvidence {
-    held = List.copyOf(held);
+    legs = List.copyOf(legs);
+    untold = Set.copyOf(untold);
+  }
+
+  /** What a tray's rows say of when it was ready. */
+  public enum Readiness {
+    /** The day was written down. */
+    WRITTEN,
+    /** It was moved without that, so it was ready by then. */
+    MOVED,
+    /** It was not ready when the log ends, or when it was thrown out. */
+    NOT_YET,
+    /** It is not known when it left the heat. */
+    NO_OFF_HEAT,
+    /** It was ready, or moved, before it had any warmth on the table. */
+    AT_ONCE,
+    /** It was never moved, in a log that does not always write when trays are ready. */
+    NOT_SAID,
+    /** It has had no row for so long that it was rather forgotten than still on the table. */
+    FORGOTTEN
+  }
+
+  /** Why counts tell nothing of losses. */
+  public enum Untold {
+    /** A night that kills while it was outside: frost may have taken a part. */
+    KILLING_NIGHT,
+    /** It was thrown out with plants left, and why is not written. */
+    THROWN_OUT_ALIVE,
+    /**
+     * Neither when it left the heat nor when it was ready is known, so not how long it was held.
+     */
+    HELD_NOT_KNOWN
+  }
+
+  /** The same with another word on when it was ready, of which nothing is then known. */
+  TrayEvidence without(Readiness reason) {
+    return new TrayEvidence(tray, reason, null, outbreakSeen, legs, untold, waitedDays);
+  }
+
+  /** Counts of a stage's losses, whatever else befell the plants between them. */
+  public Optional<Count> of(Loss stage) {
+    return legs.stream().filter(leg -> leg.losses().contains(stage)).map(Leg::count).findFirst();
   }
 
   /**
    * When a tray was ready, in degree days since it left the heat.
    *
-   * @param above it was not yet ready then; 0: it is only known to have been ready by the later
-   * @param upTo it was ready then
+   * @param above it was not yet ready then
+   * @param upTo it was ready then; infinite: it is not known to have been ready
    */
   public record Ripening(double above, double upTo) {
     public Ripening {
-      if (!(above >= 0 && upTo > 0 && above <= upTo && Double.isFinite(upTo))) {
+      if (!(above >= 0 && upTo > 0 && above <= upTo && Double.isFinite(above))) {
         throw new IllegalArgumentException("no time to be ready: " + above + " to " + upTo);
       }
     }
 
-    /** Whether the day is known. */
-    public boolean isTimed() {
-      return above > 0;
-    }
-
+    /** In the middle of the time in which it became ready. */
     public double middle() {
-      return isTimed() ? (above + upTo) / 2 : upTo;
+      return (above + upTo) / 2;
     }
   }
 
@@ -61,35 +97,24 @@ public record TrayEvidence(
       }
     }
 
-    static Optional<Count> between(Optional<Integer> before, Optional<Integer> after) {
-      return before.isPresent() && before.get() > 0 && after.isPresent()
-          ? Optional.of(new Count(before.get(), before.get() - after.get()))
-          : Optional.empty();
-    }
-
     public double share() {
       return (double) lost / plants;
     }
   }
 
   /**
-   * Plants that waited, ready, between two counts.
+   * Plants between two counts. Being held too long may have cost some of them besides.
    *
-   * @param fromDay of the first count, in days since they were ready
-   * @param toDay of the second
-   * @param besides what else cost plants meanwhile: POTTING, HARDENING, or OVERHELD for no more
-   *     than the table's own losses
+   * @param losses the stages that fall between: GROWING_ON, POTTING, HARDENING
+   * @param from time of the first count, in days since 1970
+   * @param to time of the second
    */
-  public record Held(Count count, double fromDay, double toDay, Loss besides) {
-    public Held {
-      if (!(fromDay >= 0 && toDay > fromDay && Double.isFinite(toDay))) {
-        throw new IllegalArgumentException("no days of waiting: " + fromDay + " to " + toDay);
+  public record Leg(Count count, Set<Loss> losses, double from, double to) {
+    public Leg {
+      losses = Set.copyOf(losses);
+      if (!(count.plants() > 0 && from <= to)) {
+        throw new IllegalArgumentException("no leg: " + count + " from " + from + " to " + to);
       }
-    }
-
-    /** Days between the counts beyond those that a plug keeps. */
-    public double daysBeyond(double holdsDays) {
-      return Math.max(0, toDay - holdsDays) - Math.max(0, fromDay - holdsDays);
     }
   }
 }

@@ -3,13 +3,16 @@ package propcap.evidence;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import propcap.evidence.TrayEvidence.Count;
-import propcap.evidence.TrayEvidence.Held;
+import propcap.evidence.TrayEvidence.Leg;
+import propcap.evidence.TrayEvidence.Readiness;
 import propcap.evidence.TrayEvidence.Ripening;
+import propcap.evidence.TrayEvidence.Untold;
 import propcap.farm.Crop;
 import propcap.farm.LoggedTray;
 import propcap.farm.Loss;
@@ -17,174 +20,198 @@ import propcap.farm.TrayEvent;
 
 /** Reads what a tray tells out of its lines of the log. */
 final class TrayReading {
+  private static final List<TrayEvent> MOVES =
+      List.of(TrayEvent.POTTED_ON, TrayEvent.MOVED_OUT, TrayEvent.PLANTED_OUT);
+
   private final LoggedTray tray;
   private final Crop crop;
   private final TableWarmth warmth;
-  private final double holdsDays;
-  private final boolean wasPotted;
+  private final LogKeeping keeping;
+  private final Set<Untold> untold = EnumSet.noneOf(Untold.class);
 
-  private TrayReading(LoggedTray tray, Crop crop, TableWarmth warmth, double holdsDays) {
+  private TrayReading(LoggedTray tray, Crop crop, TableWarmth warmth, LogKeeping keeping) {
     this.tray = tray;
     this.crop = crop;
     this.warmth = warmth;
-    this.holdsDays = holdsDays;
-    this.wasPotted = tray.had(TrayEvent.POTTED_ON);
+    this.keeping = keeping;
   }
 
-  /**
-   * What a tray tells.
-   *
-   * @param holdsDays that a ready plug keeps: losses after them are nobody's but the holding's
-   */
-  static TrayEvidence of(LoggedTray tray, Crop crop, TableWarmth warmth, double holdsDays) {
-    return new TrayReading(tray, crop, warmth, holdsDays).read();
+  /** What was read: for the grower, and for the sums. */
+  record Read(TrayEvidence evidence, TrayCourse course) {}
+
+  static Read of(LoggedTray tray, Crop crop, TableWarmth warmth, LogKeeping keeping) {
+    return new TrayReading(tray, crop, warmth, keeping).read();
   }
 
-  private TrayEvidence read() {
-    List<Held> held = new ArrayList<>();
-    Optional<Count> potted = Count.between(readyForTheMove(), tray.plants(TrayEvent.POTTED_ON));
-    potted
-        .flatMap(count -> held(count, lastCount(), TrayEvent.POTTED_ON, Loss.POTTING))
-        .ifPresent(held::add);
-    if (!wasPotted) {
-      TrayEvent left = diedOnTheTable() ? TrayEvent.THROWN_OUT : TrayEvent.MOVED_OUT;
-      Count.between(readyForTheMove(), tray.plants(left))
-          .flatMap(count -> held(count, lastCount(), left, Loss.OVERHELD))
-          .ifPresent(held::add);
+  private Read read() {
+    Readiness readiness = readiness();
+    boolean isWritten = tray.had(TrayEvent.READY);
+    Optional<LocalDate> readyBy = tray.date(TrayEvent.READY).or(this::firstMove);
+    Optional<LocalDate> readyAfter =
+        isWritten ? Optional.of(roundBeforeReady()) : readyBy.map(warmth::roundBefore);
+    List<Leg> legs = legs(new CountedRows(tray).kept());
+    boolean lawIsAsked =
+        !isWritten && legs.stream().anyMatch(leg -> leg.from() < at(TrayEvent.POTTED_ON));
+    TrayCourse course =
+        new TrayCourse(
+            legs,
+            tray.had(TrayEvent.OUTBREAK),
+            readyAfter.map(warmth::roundAt).orElse(Double.POSITIVE_INFINITY),
+            readyBy.map(warmth::roundAt).orElse(Double.POSITIVE_INFINITY),
+            lawIsAsked ? course(TrayEvent.OFF_HEAT) : null,
+            at(TrayEvent.POTTED_ON),
+            potReadyAt(),
+            at(TrayEvent.MOVED_OUT));
+    TrayEvidence evidence =
+        new TrayEvidence(
+            tray,
+            readiness,
+            ripening(readiness),
+            tray.had(TrayEvent.OUTBREAK),
+            legs,
+            untold,
+            waited());
+    return new Read(evidence, course);
+  }
+
+  // When it was ready.
+
+  private Readiness readiness() {
+    if (!tray.had(TrayEvent.OFF_HEAT)) {
+      return Readiness.NO_OFF_HEAT;
     }
-    Optional<Count> hardened =
-        Count.between(tray.plants(TrayEvent.MOVED_OUT), atTheEnd())
-            .filter(count -> !hadKillingNight());
-    hardened
-        .flatMap(count -> held(count, TrayEvent.MOVED_OUT, end(), Loss.HARDENING))
-        .ifPresent(held::add);
-    Count potting = potted.filter(c -> !isOverheldAt(TrayEvent.POTTED_ON)).orElse(null);
-    Count hardening =
-        hardened.filter(c -> overheldDays(end()) <= overheldDays(TrayEvent.MOVED_OUT)).orElse(null);
-    return new TrayEvidence(
-        tray,
-        ripening().orElse(null),
-        growingOn().orElse(null),
-        tray.had(TrayEvent.OUTBREAK),
-        potting,
-        hardening,
-        waited(),
-        held);
+    Optional<LocalDate> by = tray.date(TrayEvent.READY).or(this::firstMove);
+    if (by.isPresent()) {
+      return degreeDays(by.get()) <= 0
+          ? Readiness.AT_ONCE
+          : tray.had(TrayEvent.READY) ? Readiness.WRITTEN : Readiness.MOVED;
+    }
+    boolean isTold =
+        keeping.writesReady(tray)
+            && (tray.had(TrayEvent.THROWN_OUT) || keeping.isOfTheLastSeason(tray));
+    return isTold && degreeDays(lastSeen()) > 0 ? Readiness.NOT_YET : Readiness.NOT_SAID;
   }
 
   /**
-   * When it was ready. A day of being judged ready stands for the time since the round before it;
-   * where plugs are always potted on as soon as they are ready, potting on is such a day. A move
-   * alone only says that the plugs were ready by then, for they may have waited.
+   * A day of being judged ready stands for the time since the round before it. A move alone says
+   * that the plugs were ready by then, for they may have waited.
    */
-  private Optional<Ripening> ripening() {
+  private @Nullable Ripening ripening(Readiness readiness) {
+    return switch (readiness) {
+      case WRITTEN -> {
+        LocalDate ready = tray.date(TrayEvent.READY).orElseThrow();
+        yield new Ripening(degreeDays(roundBeforeReady()), degreeDays(ready));
+      }
+      case MOVED -> new Ripening(0, degreeDays(firstMove().orElseThrow()));
+      case NOT_YET -> new Ripening(degreeDays(lastSeen()), Double.POSITIVE_INFINITY);
+      default -> null;
+    };
+  }
+
+  private Optional<LocalDate> firstMove() {
+    return MOVES.stream().flatMap(move -> tray.date(move).stream()).min(LocalDate::compareTo);
+  }
+
+  /** The day on which it was last seen not to be ready. */
+  private LocalDate lastSeen() {
+    return tray.date(TrayEvent.THROWN_OUT).orElse(keeping.lastDay());
+  }
+
+  private double degreeDays(LocalDate to) {
+    LocalDate offHeat = tray.date(TrayEvent.OFF_HEAT).orElseThrow();
+    return warmth.degreeDays(crop.growingOn(), tray.table().climate(), offHeat, to);
+  }
+
+  /** The last round at which it was not ready, by which some of its warmth was yet to come. */
+  private LocalDate roundBeforeReady() {
+    LocalDate ready = tray.date(TrayEvent.READY).orElseThrow();
+    LocalDate before = warmth.roundBefore(ready);
     Optional<LocalDate> offHeat = tray.date(TrayEvent.OFF_HEAT);
-    if (offHeat.isEmpty()) {
-      return Optional.empty();
+    // On days too cold for growth nothing becomes ready: it was, and nobody had noticed.
+    while (offHeat.isPresent()
+        && before.isAfter(offHeat.get())
+        && degreeDays(before) >= degreeDays(ready)) {
+      before = warmth.roundBefore(before);
     }
-    boolean potsAtOnce = crop.pottingOn().when() == Crop.PottingOn.When.ALWAYS;
-    Optional<LocalDate> timed =
-        tray.date(TrayEvent.READY)
-            .or(() -> potsAtOnce ? tray.date(TrayEvent.POTTED_ON) : Optional.empty());
-    Optional<LocalDate> by =
-        timed.or(() -> tray.date(TrayEvent.POTTED_ON)).or(() -> tray.date(TrayEvent.MOVED_OUT));
-    if (by.isEmpty() || degreeDays(offHeat.get(), by.get()) <= 0) {
-      return Optional.empty();
+    return offHeat.filter(before::isBefore).orElse(before);
+  }
+
+  /**
+   * A pot is ready after the warmth that the crop list gives it, and before it leaves the table.
+   */
+  private double potReadyAt() {
+    return tray.had(TrayEvent.POTTED_ON)
+        ? Math.min(
+            course(TrayEvent.POTTED_ON).when(crop.pottedDegreeDays()), at(TrayEvent.MOVED_OUT))
+        : Double.POSITIVE_INFINITY;
+  }
+
+  /** Warmth on its table from an event to its last one. */
+  private WarmthCourse course(TrayEvent from) {
+    LocalDate last = tray.entries().get(tray.entries().size() - 1).date();
+    return warmth.course(
+        crop.growingOn(), tray.table().climate(), tray.date(from).orElseThrow(), last);
+  }
+
+  private double at(TrayEvent event) {
+    return tray.date(event).map(warmth::roundAt).orElse(Double.POSITIVE_INFINITY);
+  }
+
+  // What was lost.
+
+  private List<Leg> legs(List<LoggedTray.Entry> counted) {
+    List<Leg> legs = new ArrayList<>();
+    if (tray.plants(TrayEvent.THROWN_OUT).orElse(0) > 0) {
+      untold.add(Untold.THROWN_OUT_ALIVE);
     }
-    double upTo = degreeDays(offHeat.get(), by.get());
-    double above = 0;
-    if (timed.isPresent()) {
-      LocalDate before = warmth.roundBefore(timed.get());
-      // On days too cold for growth nothing becomes ready: it was, and nobody had noticed.
-      while (before.isAfter(offHeat.get()) && degreeDays(offHeat.get(), before) >= upTo) {
-        before = warmth.roundBefore(before);
+    for (int i = 1; i < counted.size(); i++) {
+      LoggedTray.Entry from = counted.get(i - 1);
+      LoggedTray.Entry to = counted.get(i);
+      Leg leg = leg(from, to);
+      boolean isInPots =
+          from.event().compareTo(TrayEvent.POTTED_ON) >= 0 && tray.had(TrayEvent.POTTED_ON);
+      boolean isHeldKnown =
+          isInPots
+              ? crop.pottingOn().when() != Crop.PottingOn.When.NEVER
+              : tray.had(TrayEvent.READY) || tray.had(TrayEvent.OFF_HEAT);
+      if (!isHeldKnown) {
+        untold.add(Untold.HELD_NOT_KNOWN);
+      } else if (leg.losses().contains(Loss.HARDENING) && hadKillingNight(to.date())) {
+        untold.add(Untold.KILLING_NIGHT);
+      } else {
+        legs.add(leg);
       }
-      above = degreeDays(offHeat.get(), before);
     }
-    return Optional.of(new Ripening(above, upTo));
+    return legs;
   }
 
-  private double degreeDays(LocalDate from, LocalDate to) {
-    return warmth.degreeDays(crop.growingOn(), tray.table().climate(), from, to);
-  }
-
-  /** From the stand to the last count on the table that neither potting nor holding has touched. */
-  private Optional<Count> growingOn() {
-    Optional<Integer> last = readyForTheMove();
-    if (!wasPotted) {
-      if (tray.plants(TrayEvent.MOVED_OUT).isPresent() && !isOverheldAt(TrayEvent.MOVED_OUT)) {
-        last = tray.plants(TrayEvent.MOVED_OUT);
-      } else if (diedOnTheTable() && !isOverheldAt(TrayEvent.THROWN_OUT)) {
-        last = Optional.of(0);
-      }
+  private Leg leg(LoggedTray.Entry from, LoggedTray.Entry to) {
+    int before = Optional.ofNullable(from.plants()).orElseThrow();
+    int after = Optional.ofNullable(to.plants()).orElseThrow();
+    Set<Loss> losses = EnumSet.noneOf(Loss.class);
+    if (from.event() == TrayEvent.OFF_HEAT) {
+      losses.add(Loss.GROWING_ON);
     }
-    return Count.between(tray.plants(TrayEvent.OFF_HEAT), last);
+    if (falls(TrayEvent.POTTED_ON, from, to)) {
+      losses.add(Loss.POTTING);
+    }
+    if (tray.had(TrayEvent.MOVED_OUT) && to.event().compareTo(TrayEvent.MOVED_OUT) > 0) {
+      losses.add(Loss.HARDENING);
+    }
+    return new Leg(
+        new Count(before, before - after),
+        losses,
+        warmth.roundAt(from.date()),
+        warmth.roundAt(to.date()));
   }
 
-  private boolean diedOnTheTable() {
-    return isThrownOutDead() && !wasPotted && !tray.had(TrayEvent.MOVED_OUT);
-  }
-
-  private boolean isThrownOutDead() {
-    return tray.plants(TrayEvent.THROWN_OUT).filter(left -> left == 0).isPresent();
-  }
-
-  /** Plants at the last count before any move. */
-  private Optional<Integer> readyForTheMove() {
-    return tray.plants(lastCount());
-  }
-
-  /** The event of that count: ready, or damping-off where that was counted later. */
-  private TrayEvent lastCount() {
-    return tray.entries().stream()
-        .map(LoggedTray.Entry::event)
-        .filter(e -> e == TrayEvent.READY || e == TrayEvent.OUTBREAK)
-        .filter(e -> tray.plants(e).isPresent())
-        .reduce((earlier, later) -> later)
-        .orElse(TrayEvent.READY);
-  }
-
-  /** Of a plug whose day of being ready is known, and that stood ready between two counts. */
-  private Optional<Held> held(Count count, TrayEvent from, TrayEvent to, Loss besides) {
-    Optional<Double> since = readyDays(from);
-    Optional<Double> until = readyDays(to);
-    return since.isPresent() && until.isPresent() && until.get() > Math.max(0, since.get())
-        ? Optional.of(new Held(count, Math.max(0, since.get()), until.get(), besides))
-        : Optional.empty();
-  }
-
-  /** Days from being ready to an event; not known of pots, for theirs is another ripeness. */
-  private Optional<Double> readyDays(TrayEvent event) {
-    Optional<LocalDate> ready = tray.date(TrayEvent.READY);
-    Optional<LocalDate> then = tray.date(event);
-    boolean isOfPots = wasPotted && event.compareTo(TrayEvent.POTTED_ON) > 0;
-    return ready.isEmpty() || then.isEmpty() || isOfPots
-        ? Optional.empty()
-        : Optional.of((double) ChronoUnit.DAYS.between(ready.get(), then.get()));
-  }
-
-  private boolean isOverheldAt(TrayEvent event) {
-    return overheldDays(event) > 0;
-  }
-
-  /** Days beyond those that the ready plug keeps, up to an event. */
-  private double overheldDays(TrayEvent event) {
-    return readyDays(event).map(d -> Math.max(0, d - holdsDays)).orElse(0.0);
-  }
-
-  private TrayEvent end() {
-    return tray.had(TrayEvent.PLANTED_OUT) ? TrayEvent.PLANTED_OUT : TrayEvent.THROWN_OUT;
-  }
-
-  private Optional<Integer> atTheEnd() {
-    return tray.plants(TrayEvent.PLANTED_OUT)
-        .or(() -> isThrownOutDead() ? Optional.of(0) : Optional.empty());
+  private boolean falls(TrayEvent event, LoggedTray.Entry from, LoggedTray.Entry to) {
+    return tray.had(event) && from.event().compareTo(event) < 0 && to.event().compareTo(event) >= 0;
   }
 
   /** Whether frost may have taken a part, which the log cannot tell from other losses. */
-  private boolean hadKillingNight() {
+  private boolean hadKillingNight(LocalDate out) {
     LocalDate moved = tray.date(TrayEvent.MOVED_OUT).orElseThrow();
-    LocalDate out = tray.date(end()).orElseThrow();
     return moved
         .plusDays(1)
         .datesUntil(out.plusDays(1))
@@ -193,10 +220,7 @@ final class TrayReading {
   }
 
   private @Nullable Integer waited() {
-    Optional<LocalDate> left =
-        Stream.of(TrayEvent.POTTED_ON, TrayEvent.MOVED_OUT, TrayEvent.PLANTED_OUT)
-            .flatMap(e -> tray.date(e).stream())
-            .findFirst();
+    Optional<LocalDate> left = firstMove();
     Optional<LocalDate> ready = tray.date(TrayEvent.READY);
     return ready.isPresent() && left.isPresent()
         ? Integer.valueOf(Math.toIntExact(ChronoUnit.DAYS.between(ready.get(), left.get())))

@@ -9,6 +9,7 @@ import org.jfree.data.xy.XYIntervalSeries;
 import org.jfree.data.xy.XYIntervalSeriesCollection;
 import propcap.evidence.CropStages;
 import propcap.evidence.TrayEvidence;
+import propcap.farm.Loss;
 
 /** How much of their stand trays lost on the table: those with an outbreak on top of the others. */
 final class OutbreakChart {
@@ -27,11 +28,9 @@ final class OutbreakChart {
     int[] plain = new int[BARS];
     int[] struck = new int[BARS];
     for (int i = 0; i < trays.size(); i++) {
-      TrayEvidence.Count count = trays.get(i).growingOn();
-      if (count != null) {
-        int bar = Math.min(BARS - 1, (int) (count.share() * BARS));
-        (crop.outbreaks().get(i) >= 0.5 ? struck : plain)[bar]++;
-      }
+      double share = trays.get(i).of(Loss.GROWING_ON).orElseThrow().share();
+      int bar = Math.min(BARS - 1, (int) (share * BARS));
+      (crop.outbreaks().get(i) >= 0.5 ? struck : plain)[bar]++;
     }
     XYIntervalSeries without = new XYIntervalSeries("more likely none");
     XYIntervalSeries with = new XYIntervalSeries("more likely an outbreak");

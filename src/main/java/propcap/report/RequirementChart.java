@@ -12,7 +12,7 @@ import org.jfree.data.xy.XYSeries;
 import org.jfree.data.xy.XYSeriesCollection;
 import propcap.evidence.CropStages;
 import propcap.evidence.Stages;
-import propcap.evidence.TrayEvidence;
+import propcap.evidence.TrayEvidence.Readiness;
 import propcap.evidence.TrayEvidence.Ripening;
 
 /** The share of trays that are ready by a day: as logged, as listed and as learned. */
@@ -28,10 +28,8 @@ final class RequirementChart {
     double perDay = crop.crop().growingOn().rate(crop.crop().growingOn().atC());
     List<Ripening> timed =
         crop.trays().stream()
-            .map(TrayEvidence::ripening)
-            .filter(Objects::nonNull)
-            .map(Objects::requireNonNull)
-            .filter(Ripening::isTimed)
+            .filter(t -> t.readiness() == Readiness.WRITTEN)
+            .map(t -> Objects.requireNonNull(t.ripening()))
             .sorted(Comparator.comparingDouble(Ripening::middle))
             .toList();
     if (timed.isEmpty()) {

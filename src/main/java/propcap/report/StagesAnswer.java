@@ -42,15 +42,15 @@ public final class StagesAnswer {
       if (crops.size() == 1) {
         lines.add(words.outbreaks());
         lines.add(words.holding());
+        words.use().forEach(lines::add);
       }
     }
     crops.forEach(words -> words.warnings().forEach(lines::add));
-    int trays = stages.crops().stream().mapToInt(c -> c.trays().size()).sum();
-    return lines.endingWith(
-        Words.plural(trays, "tray")
-            + " of the log; the crop list weighs "
-            + Words.plural(stages.listedTrays(), "tray")
-            + "; in brackets 95 % intervals");
+    String use = StagesUse.shortly(stages) + "; ";
+    String weight = "the crop list weighs " + Words.plural(stages.listedTrays(), "tray") + "; ";
+    String brackets = "in brackets 95 % intervals";
+    boolean hasRoom = (use + weight + brackets).length() <= Headlines.COLUMNS;
+    return lines.endingWith(use + (hasRoom ? weight : "") + brackets);
   }
 
   /** What trays tell, by crop, then by key of the crop list, then by key within it. */

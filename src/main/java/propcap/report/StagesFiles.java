@@ -1,12 +1,18 @@
 package propcap.report;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.ToIntFunction;
 import org.jspecify.annotations.Nullable;
 import propcap.evidence.CropStages;
 import propcap.evidence.Estimate;
 import propcap.evidence.Learned;
 import propcap.evidence.Stages;
 import propcap.evidence.TrayEvidence;
+import propcap.evidence.TrayEvidence.Readiness;
+import propcap.evidence.TrayEvidence.Untold;
+import propcap.farm.Loss;
 
 /** What a log of trays says, for other programs and for a spreadsheet. */
 final class StagesFiles {
@@ -23,10 +29,24 @@ final class StagesFiles {
   }
 
   private static Json crop(CropStages crop) {
-    Json json = new Json().put("crop", crop.crop().name()).put("trays", crop.trays().size());
+    Json json =
+        new Json()
+            .put("crop", crop.crop().name())
+            .put("trays", crop.trays().size())
+            .put("lastDay", crop.lastDay())
+            .put("readiness", counts(Readiness.values(), StagesUse::key, crop::count))
+            .put("untold", counts(Untold.values(), StagesUse::key, crop::count));
     StagesFigure.of(crop).forEach(f -> json.put(f.key(), learned(f.learned())));
     return json.put("expectedOutbreaks", crop.expectedOutbreaks())
         .put("waitedDays", Json.wholes(crop.waitedDays()));
+  }
+
+  private static <E> Json counts(E[] kinds, Function<E, String> key, ToIntFunction<E> count) {
+    Json json = new Json();
+    for (E kind : kinds) {
+      json.put(key.apply(kind), count.applyAsInt(kind));
+    }
+    return json;
   }
 
   private static Json learned(Learned learned) {
@@ -77,31 +97,39 @@ final class StagesFiles {
   static String traysCsv(Stages stages) {
     Csv table = new Csv();
     table.row(
-        List.of("crop", "sowing", "tray", "place", "ready-above-degree-days"),
+        List.of("crop", "sowing", "tray", "place", "readiness", "ready-above-degree-days"),
         List.of("ready-up-to-degree-days", "stand", "lost-on-table", "outbreak-chance"),
         List.of("potted", "lost-in-potting", "hardened", "lost-in-hardening", "waited-days"));
     for (CropStages crop : stages.crops()) {
       int counted = 0;
       for (TrayEvidence tray : crop.trays()) {
-        TrayEvidence.Ripening ripening = tray.ripening();
         Integer waited = tray.waitedDays();
         String outbreak =
-            tray.growingOn() == null ? "" : Csv.number(crop.outbreaks().get(counted++));
+            tray.of(Loss.GROWING_ON).isEmpty() ? "" : Csv.number(crop.outbreaks().get(counted++));
         table.row(
             List.of(crop.crop().name(), tray.tray().sowing(), tray.tray().tray()),
-            List.of(tray.tray().table().name()),
-            ripening == null ? List.of("", "") : Csv.numbers(ripening.above(), ripening.upTo()),
-            count(tray.growingOn()),
+            List.of(tray.tray().table().name(), StagesUse.word(tray.readiness())),
+            ripening(tray.ripening()),
+            count(tray.of(Loss.GROWING_ON)),
             List.of(outbreak),
-            count(tray.potting()),
-            count(tray.hardening()),
+            count(tray.of(Loss.POTTING)),
+            count(tray.of(Loss.HARDENING)),
             List.of(waited == null ? "" : Csv.whole(waited)));
       }
     }
     return table.text();
   }
 
-  private static List<String> count(TrayEvidence.@Nullable Count count) {
-    return count == null ? List.of("", "") : Csv.wholes(count.plants(), count.lost());
+  /** No upper end where it was not ready yet. */
+  private static List<String> ripening(TrayEvidence.@Nullable Ripening ripening) {
+    return ripening == null
+        ? List.of("", "")
+        : List.of(
+            Csv.number(ripening.above()),
+            Double.isInfinite(ripening.upTo()) ? "" : Csv.number(ripening.upTo()));
+  }
+
+  private static List<String> count(Optional<TrayEvidence.Count> count) {
+    return count.map(c -> Csv.wholes(c.plants(), c.lost())).orElse(List.of("", ""));
   }
 }

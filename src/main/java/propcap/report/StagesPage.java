@@ -46,6 +46,7 @@ final class StagesPage {
     sentences.add(words.losses());
     sentences.add(words.outbreaks());
     sentences.add(words.holding());
+    sentences.addAll(words.use());
     sentences.addAll(words.warnings());
     return new Part(
         "crop" + number,
@@ -57,8 +58,8 @@ final class StagesPage {
                 "How long growing on takes, tray by tray.",
                 "In days at "
                     + StagesWords.temperature(crop.crop().growingOn().atC())
-                    + ". A mark is a tray, its whisker the time between two rounds; the lines are"
-                    + " what is to be expected of trays.",
+                    + ". A mark is a tray with the day on which it was ready, its whisker the time"
+                    + " between two rounds; the lines are what is to be expected of trays.",
                 RequirementChart.of(crop, "takes" + number)),
             new Figure(
                 "Plants lost, stage by stage.",
@@ -121,9 +122,11 @@ final class StagesPage {
                 + " tell without any notion from the list."),
         new AnswerPage.Term(
             "Ready",
-            "is the day on which the plugs were judged ready, or potted on where they always are at"
-                + " once. A tray that only has a later move was ready by then, and no more is made"
-                + " of it."),
+            "is the day on which the plugs were judged ready. A tray that was moved without it was"
+                + " ready by then, and perhaps long before: it tells of losses, and of how long"
+                + " growing on takes only where it was moved before it can have been ready. One that"
+                + " is not ready when the log ends tells that it takes longer than that, if the log"
+                + " says of others when they were."),
         new AnswerPage.Term(
             "Temperatures",
             "of a table follow from its climate and the weather record: its rows of those very dates"
@@ -133,7 +136,8 @@ final class StagesPage {
             "Keeping",
             "is for how many days a ready plug stands without harm, and what each day beyond costs"
                 + " follows from the same counts: trays that were all held alike hardly tell the two"
-                + " apart, so then both stay near the crop list. Pots are not judged, for a log does"
-                + " not say when they were ready."));
+                + " apart, so then both stay near the crop list. Where it is not written when plugs"
+                + " were ready, every day that may have been it counts as likely as it is. Pots are"
+                + " ready and keep as the crop list has it, for a log does not say."));
   }
 }

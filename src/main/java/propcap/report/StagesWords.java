@@ -7,6 +7,7 @@ import propcap.evidence.CropStages;
 import propcap.evidence.Estimate;
 import propcap.evidence.Learned;
 import propcap.evidence.Stages;
+import propcap.evidence.TrayEvidence.Readiness;
 
 /** What a log of trays says of one crop, in words. */
 record StagesWords(CropStages crop, double listedTrays) {
@@ -29,7 +30,10 @@ record StagesWords(CropStages crop, double listedTrays) {
           + days(takes.listed().value())
           + " days"
           + at
-          + ".";
+          + "."
+          + (crop.count(Readiness.MOVED) > 0
+              ? " Write a row ready, also where a tray is moved the same day."
+              : "");
     }
     return name()
         + ": growing on takes "
@@ -75,18 +79,11 @@ record StagesWords(CropStages crop, double listedTrays) {
 
   String holding() {
     List<Integer> waited = crop.waitedDays();
-    if (waited.isEmpty()) {
-      return "No tray tells how long ready plugs waited.";
-    }
-    String wait =
-        "Ready plugs waited for their first move: half of "
-            + Words.plural(waited.size(), "tray")
-            + " up to "
-            + Words.plural(waited.get((waited.size() - 1) / 2), "day")
-            + ", the longest "
-            + Words.plural(waited.get(waited.size() - 1), "day")
-            + ". ";
+    String wait = waited.isEmpty() ? "No tray tells how long ready plugs waited. " : waited(waited);
     Learned holds = crop.holdsDays();
+    if (holds.trays() == 0 && waited.isEmpty()) {
+      return wait.strip();
+    }
     if (holds.trays() == 0) {
       return wait
           + "None was held long enough to tell how long they keep, so that stays at the crop list’s "
@@ -105,6 +102,32 @@ record StagesWords(CropStages crop, double listedTrays) {
         + "), and each day beyond costs "
         + percents(crop.overheldLoss())
         + " of the plants.";
+  }
+
+  private static String waited(List<Integer> waited) {
+    return "Ready plugs waited for their first move: half of "
+        + Words.plural(waited.size(), "tray")
+        + " up to "
+        + Words.plural(waited.get((waited.size() - 1) / 2), "day")
+        + ", the longest "
+        + Words.plural(waited.get(waited.size() - 1), "day")
+        + ". ";
+  }
+
+  /** How many trays were used how, and what the log cannot tell apart. */
+  List<String> use() {
+    List<String> sentences = new ArrayList<>(StagesUse.sentences(crop));
+    crop.hardenedUnsaid()
+        .filter(count -> count.share() > crop.hardeningLoss().learned().high())
+        .ifPresent(
+            count ->
+                sentences.add(
+                    "Of the plants moved out without a row ready "
+                        + Words.percent(count.share())
+                        + " were lost before the bed, by hardening off and by being held too long"
+                        + " together. How much of it is which, the log does not say: the two are"
+                        + " parted by how long growing on takes and plugs keep."));
+    return sentences;
   }
 
   /** Where the log contradicts the list; empty where it does not. */

@@ -43,11 +43,11 @@ final class Dice {
   }
 
   /** A tray that lost by the background, and by an outbreak with a chance. */
-  TableLosses.Tray tray(int plants, double loss, double chance, double severity) {
+  TrayEvidence.Count tray(int plants, double loss, double chance, double severity) {
     int lost = lost(plants, loss);
     if (uniform() < chance) {
       lost += lost(plants - lost, beta(2 * severity, 2 * (1 - severity)));
     }
-    return new TableLosses.Tray(plants, lost, false);
+    return new TrayEvidence.Count(plants, lost);
   }
 }

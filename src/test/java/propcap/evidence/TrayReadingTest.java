@@ -15,7 +15,10 @@ import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import propcap.evidence.TrayEvidence.Count;
+import propcap.evidence.TrayEvidence.Leg;
+import propcap.evidence.TrayEvidence.Readiness;
 import propcap.evidence.TrayEvidence.Ripening;
+import propcap.evidence.TrayEvidence.Untold;
 import propcap.farm.Climate;
 import propcap.farm.Crop;
 import propcap.farm.Crops;
@@ -70,11 +73,29 @@ class TrayReadingTest {
     return new LoggedTray.Entry(event, LocalDate.parse(date), plants);
   }
 
-  private TrayEvidence read(LoggedTray.Entry... entries) {
+  /** Read out of a log that ends on 20 April 2027 with a tray that was found ready. */
+  private TrayReading.Read readAll(LoggedTray.Entry... entries) {
     Crop crop = crops.make();
-    LoggedTray tray =
-        new LoggedTray("s", "1", crop.name(), Objects.requireNonNull(table), List.of(entries));
-    return TrayReading.of(tray, crop, warmth(crop), crop.growingOn().holdsDays());
+    LoggedTray tray = tray(entries);
+    LoggedTray last =
+        tray(at(TrayEvent.OFF_HEAT, "2027-04-01", 10), at(TrayEvent.READY, "2027-04-20", 10));
+    return TrayReading.of(tray, crop, warmth(crop), new LogKeeping(List.of(tray, last), 61));
+  }
+
+  private LoggedTray tray(LoggedTray.Entry... entries) {
+    return new LoggedTray("s", "1", crops.name, Objects.requireNonNull(table), List.of(entries));
+  }
+
+  private TrayEvidence read(LoggedTray.Entry... entries) {
+    return readAll(entries).evidence();
+  }
+
+  private static double noon(String date) {
+    return LocalDate.parse(date).toEpochDay() + 0.5;
+  }
+
+  private static Leg leg(int plants, int lost, Set<Loss> losses, String from, String to) {
+    return new Leg(new Count(plants, lost), losses, noon(from), noon(to));
   }
 
   @Test
@@ -83,7 +104,8 @@ class TrayReadingTest {
         read(at(TrayEvent.OFF_HEAT, "2027-03-01", 10), at(TrayEvent.READY, "2027-03-06", 9));
     // Five whole days of 20 degrees, from noon to noon, and four up to the round before.
     assertThat(tray.ripening()).isEqualTo(new Ripening(80, 100));
-    assertThat(tray.growingOn()).isEqualTo(new Count(10, 1));
+    assertThat(tray.readiness()).isEqualTo(Readiness.WRITTEN);
+    assertThat(tray.of(Loss.GROWING_ON)).contains(new Count(10, 1));
   }
 
   @Test
@@ -111,29 +133,54 @@ class TrayReadingTest {
     TrayEvidence tray =
         read(at(TrayEvent.OFF_HEAT, "2027-03-01", 10), at(TrayEvent.MOVED_OUT, "2027-03-11", 9));
     assertThat(tray.ripening()).isEqualTo(new Ripening(0, 200));
-    assertThat(Objects.requireNonNull(tray.ripening()).isTimed()).isFalse();
+    assertThat(tray.readiness()).isEqualTo(Readiness.MOVED);
+  }
+
+  /** They may have waited for room, so that potting on is not being ready. */
+  @Test
+  void pottingOnOnlySaysReadyByThenToo() {
+    crops.pottingOn = new Crop.PottingOn(Crop.PottingOn.When.ALWAYS, 5, 10, 10, 0);
+    TrayEvidence tray =
+        read(at(TrayEvent.OFF_HEAT, "2027-03-01", 10), at(TrayEvent.POTTED_ON, "2027-03-06", 9));
+    assertThat(tray.ripening()).isEqualTo(new Ripening(0, 100));
+    assertThat(tray.readiness()).isEqualTo(Readiness.MOVED);
+  }
+
+  /** On 20 April, after 19 days of 20 degrees, it was not ready yet, for else that were written. */
+  @Test
+  void aTrayStillOnTheTableWasNotReadyWhenTheLogEnds() {
+    TrayEvidence tray = read(at(TrayEvent.OFF_HEAT, "2027-04-01", 10));
+    assertThat(tray.readiness()).isEqualTo(Readiness.NOT_YET);
+    assertThat(tray.ripening()).isEqualTo(new Ripening(380, Double.POSITIVE_INFINITY));
   }
 
   @Test
-  void pottingOnIsBeingReadyWherePlugsAreAlwaysPottedOn() {
-    LoggedTray.Entry[] log = {
-      at(TrayEvent.OFF_HEAT, "2027-03-01", 10), at(TrayEvent.POTTED_ON, "2027-03-06", 9)
-    };
-    assertThat(read(log).ripening()).isEqualTo(new Ripening(0, 100));
-    crops.pottingOn = new Crop.PottingOn(Crop.PottingOn.When.ALWAYS, 5, 10, 10, 0);
-    assertThat(read(log).ripening()).isEqualTo(new Ripening(80, 100));
+  void aTrayThrownOutWasNotReadyThen() {
+    TrayEvidence tray =
+        read(at(TrayEvent.OFF_HEAT, "2027-03-01", 10), at(TrayEvent.THROWN_OUT, "2027-03-06", 3));
+    assertThat(tray.readiness()).isEqualTo(Readiness.NOT_YET);
+    assertThat(tray.ripening()).isEqualTo(new Ripening(100, Double.POSITIVE_INFINITY));
+    assertThat(tray.untold()).containsExactly(Untold.THROWN_OUT_ALIVE);
+  }
+
+  @Test
+  void aTrayOfAnotherYearThatNeverMovedTellsNothing() {
+    TrayEvidence tray = read(at(TrayEvent.OFF_HEAT, "2026-03-02", 10));
+    assertThat(tray.readiness()).isEqualTo(Readiness.NOT_SAID);
+    assertThat(tray.ripening()).isNull();
   }
 
   @Test
   void aTrayThatWasReadyAtOnceHasNoDegreeDaysAndTellsNothing() {
-    assertThat(
-            read(at(TrayEvent.OFF_HEAT, "2027-03-01", 10), at(TrayEvent.READY, "2027-03-01", 10))
-                .ripening())
-        .isNull();
+    TrayEvidence tray =
+        read(at(TrayEvent.OFF_HEAT, "2027-03-01", 10), at(TrayEvent.READY, "2027-03-01", 10));
+    assertThat(tray.ripening()).isNull();
+    assertThat(tray.readiness()).isEqualTo(Readiness.AT_ONCE);
   }
 
   @Test
   void lossesGoToTheStageBetweenTheirCounts() {
+    crops.pottingOn = new Crop.PottingOn(Crop.PottingOn.When.ALWAYS, 5, 10, 10, 0);
     TrayEvidence tray =
         read(
             at(TrayEvent.OFF_HEAT, "2027-03-01", 100),
@@ -142,42 +189,103 @@ class TrayReadingTest {
             at(TrayEvent.POTTED_ON, "2027-03-10", 75),
             at(TrayEvent.MOVED_OUT, "2027-03-29", 74),
             at(TrayEvent.PLANTED_OUT, "2027-04-05", 70));
-    assertThat(tray.growingOn()).isEqualTo(new Count(100, 22));
     assertThat(tray.outbreakSeen()).isTrue();
-    assertThat(tray.potting()).isEqualTo(new Count(78, 3));
-    assertThat(tray.hardening()).isEqualTo(new Count(74, 4));
+    assertThat(tray.legs())
+        .containsExactly(
+            leg(100, 22, Set.of(Loss.GROWING_ON), "2027-03-01", "2027-03-08"),
+            leg(78, 3, Set.of(Loss.POTTING), "2027-03-08", "2027-03-10"),
+            leg(75, 1, Set.of(), "2027-03-10", "2027-03-29"),
+            leg(74, 4, Set.of(Loss.HARDENING), "2027-03-29", "2027-04-05"));
     assertThat(tray.waitedDays()).isEqualTo(2);
-    // Ready on the 8th, potted two days later; of the pots nobody knows when they were ready.
-    assertThat(tray.held())
-        .containsExactly(new TrayEvidence.Held(new Count(78, 3), 0, 2, Loss.POTTING));
+  }
+
+  /** Ready between noon on Friday and Saturday; it keeps for 7 days. */
+  @Test
+  void daysOfBeingHeldAreThoseBeyondWhatAPlugKeeps() {
+    TrayCourse tray =
+        readAll(
+                at(TrayEvent.OFF_HEAT, "2027-03-01", 100),
+                at(TrayEvent.READY, "2027-03-06", 98),
+                at(TrayEvent.MOVED_OUT, "2027-03-16", 90),
+                at(TrayEvent.PLANTED_OUT, "2027-03-22", 80))
+            .course();
+    assertThat(tray.readyAfter()).isEqualTo(noon("2027-03-05"));
+    assertThat(tray.readyBy()).isEqualTo(noon("2027-03-06"));
+    // 10 days, 3 beyond the 7; then 6 more.
+    assertThat(tray.legs())
+        .extracting(leg -> tray.plugBeyond(leg, noon("2027-03-06"), 7))
+        .containsExactly(0.0, 3.0, 6.0);
+  }
+
+  /** Pots are ready as the list has it: after 5 days at 20 C, on the 15th; they keep for 4. */
+  @Test
+  void potsAreHeldFromWhenTheListHasThemReady() {
+    crops.pottingOn = new Crop.PottingOn(Crop.PottingOn.When.ALWAYS, 5, 5, 4, 0);
+    TrayCourse tray =
+        readAll(
+                at(TrayEvent.OFF_HEAT, "2027-03-01", 100),
+                at(TrayEvent.READY, "2027-03-08", 100),
+                at(TrayEvent.POTTED_ON, "2027-03-10", 100),
+                at(TrayEvent.MOVED_OUT, "2027-03-22", 90),
+                at(TrayEvent.PLANTED_OUT, "2027-03-30", 80))
+            .course();
+    assertThat(tray.potReadyAt()).isEqualTo(noon("2027-03-15"));
+    assertThat(tray.legs())
+        .extracting(leg -> tray.potBeyond(leg, 4))
+        .containsExactly(0.0, 0.0, 3.0, 8.0);
+    assertThat(tray.legs())
+        .extracting(leg -> tray.plugBeyond(leg, noon("2027-03-08"), 1))
+        .containsExactly(0.0, 1.0, 0.0, 0.0);
+  }
+
+  /** Without a count of the ready plugs the table and potting on share what was lost. */
+  @Test
+  void stagesWithoutACountBetweenThemShareWhatWasLost() {
+    assertThat(
+            read(
+                    at(TrayEvent.OFF_HEAT, "2027-03-01", 100),
+                    at(TrayEvent.OUTBREAK, "2027-03-03", 90),
+                    at(TrayEvent.READY, "2027-03-08", null),
+                    at(TrayEvent.POTTED_ON, "2027-03-10", 80))
+                .legs())
+        .containsExactly(
+            leg(100, 20, Set.of(Loss.GROWING_ON, Loss.POTTING), "2027-03-01", "2027-03-10"));
   }
 
   @Test
-  void whatPlugsLoseBeyondTheDaysThatTheyKeepIsNoLossOfAStage() {
+  void howLongPlugsWereHeldIsNotKnownWithoutOffHeatAndReady() {
+    TrayEvidence tray =
+        read(
+            at(TrayEvent.MOVED_OUT, "2026-03-16", 90), at(TrayEvent.PLANTED_OUT, "2026-03-23", 80));
+    assertThat(tray.legs()).isEmpty();
+    assertThat(tray.untold()).containsExactly(Untold.HELD_NOT_KNOWN);
+  }
+
+  /** Nor of pots of a crop that the list never has potted on. */
+  @Test
+  void howLongPotsWereHeldIsNotKnownWhereTheListHasNone() {
     TrayEvidence tray =
         read(
             at(TrayEvent.OFF_HEAT, "2027-03-01", 100),
-            at(TrayEvent.READY, "2027-03-06", 98),
-            at(TrayEvent.MOVED_OUT, "2027-03-16", 90),
-            at(TrayEvent.PLANTED_OUT, "2027-03-22", 80));
-    // 10 days, 3 beyond the 7 that they keep; then 6 more.
-    assertThat(tray.growingOn()).isEqualTo(new Count(100, 2));
-    assertThat(tray.hardening()).isNull();
-    assertThat(tray.held())
-        .containsExactly(
-            new TrayEvidence.Held(new Count(98, 8), 0, 10, Loss.OVERHELD),
-            new TrayEvidence.Held(new Count(90, 10), 10, 16, Loss.HARDENING));
-    assertThat(tray.held()).extracting(held -> held.daysBeyond(7)).containsExactly(3.0, 6.0);
+            at(TrayEvent.READY, "2027-03-08", 78),
+            at(TrayEvent.POTTED_ON, "2027-03-10", 75),
+            at(TrayEvent.MOVED_OUT, "2027-03-29", 74));
+    assertThat(tray.of(Loss.POTTING)).contains(new Count(78, 3));
+    assertThat(tray.legs()).hasSize(2);
+    assertThat(tray.untold()).containsExactly(Untold.HELD_NOT_KNOWN);
   }
 
   @Test
   void aKillingNightThatIsRecordedKeepsTheTrayOutOfTheHardeningLosses() {
     LoggedTray.Entry[] log = {
-      at(TrayEvent.MOVED_OUT, "2026-03-16", 90), at(TrayEvent.PLANTED_OUT, "2026-03-23", 80)
+      at(TrayEvent.READY, "2026-03-14", null),
+      at(TrayEvent.MOVED_OUT, "2026-03-16", 90),
+      at(TrayEvent.PLANTED_OUT, "2026-03-23", 80)
     };
-    assertThat(read(log).hardening()).isEqualTo(new Count(90, 10));
+    assertThat(read(log).of(Loss.HARDENING)).contains(new Count(90, 10));
     crops.hardening = new Crop.Hardening(3, 2, 10, 0.1, 0, 1, 0);
-    assertThat(read(log).hardening()).isNull();
+    assertThat(read(log).of(Loss.HARDENING)).isEmpty();
+    assertThat(read(log).untold()).containsExactly(Untold.KILLING_NIGHT);
   }
 
   @Test
@@ -186,24 +294,22 @@ class TrayReadingTest {
             read(
                     at(TrayEvent.OFF_HEAT, "2027-03-01", 100),
                     at(TrayEvent.THROWN_OUT, "2027-03-06", 0))
-                .growingOn())
-        .isEqualTo(new Count(100, 100));
+                .of(Loss.GROWING_ON))
+        .contains(new Count(100, 100));
     assertThat(
             read(
                     at(TrayEvent.OFF_HEAT, "2027-03-01", 100),
                     at(TrayEvent.THROWN_OUT, "2027-03-06", 60))
-                .growingOn())
-        .isNull();
+                .legs())
+        .isEmpty();
   }
 
   @Test
   void aTrayWithOneLineTellsNothingAndBreaksNothing() {
     for (TrayEvent event : TrayEvent.values()) {
       TrayEvidence tray = read(at(event, "2027-03-01", null));
-      assertThat(tray.ripening()).isNull();
-      assertThat(tray.growingOn()).isNull();
-      assertThat(tray.potting()).isNull();
-      assertThat(tray.hardening()).isNull();
+      assertThat(tray.readiness() == Readiness.NOT_YET).isEqualTo(event == TrayEvent.OFF_HEAT);
+      assertThat(tray.legs()).isEmpty();
     }
   }
 }

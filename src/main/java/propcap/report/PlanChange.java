@@ -117,7 +117,8 @@ record PlanChange(Planned planned, Planned.Change change, Optional<Planned.Effec
     }
     if (other != null && others != null) {
       String id = planned.start().sowings().get(other).id();
-      does.add("raises that of " + id + " by " + points(others));
+      String chance = does.isEmpty() ? "raises the chance of " : "that of ";
+      does.add(chance + id + " by " + points(others));
     }
     worth(effect.worth()).ifPresent(does::add);
     return "by itself it "

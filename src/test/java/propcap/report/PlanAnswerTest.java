@@ -41,7 +41,7 @@ class PlanAnswerTest {
     assertThat(lines).allMatch(line -> line.length() <= Headlines.COLUMNS);
     assertThat(PlanChange.of(better)).isNotEmpty().allMatch(c -> !c.why().isBlank());
     assertThat(String.join(" ", lines))
-        .contains("one moves 2 days earlier: by itself it raises that of two by 100 points");
+        .contains("one moves 2 days earlier: by itself it raises the chance of two by 100 points");
   }
 
   @Test
@@ -117,7 +117,7 @@ class PlanAnswerTest {
   void aReasonIsWhatWasMeasured() {
     PlanChange change = PlanChange.of(better).get(0);
     assertThat(change.why())
-        .isEqualTo("by itself it raises that of two by 100 points and brings 14 EUR");
+        .isEqualTo("by itself it raises the chance of two by 100 points and brings 14 EUR");
     Planned.Effect nothing =
         new Planned.Effect(Questions.d(2, 5), Questions.d(0.01, 0.03), null, null);
     assertThat(new PlanChange(better, change.change(), Optional.of(nothing)).why())

@@ -2,6 +2,7 @@ package propcap.cli;
 
 import java.io.BufferedReader;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.PrintWriter;
 import java.nio.charset.Charset;
@@ -62,7 +63,7 @@ final class OpenCommand implements Callable<Integer> {
       if (!isQuiet) {
         browse(link);
       }
-      printLinksOnEnter(server, out);
+      printLinksOnEnter(server, Propcap.in(spec), out);
       new CountDownLatch(1).await();
     } catch (InterruptedException e) {
       out.println("Stopped. What is not saved comes back the next time.");
@@ -90,13 +91,13 @@ final class OpenCommand implements Callable<Integer> {
     }
   }
 
-  private static void printLinksOnEnter(Server server, PrintWriter out) {
+  private static void printLinksOnEnter(Server server, InputStream typed, PrintWriter out) {
     Thread reader =
         new Thread(
             () -> {
               try {
                 BufferedReader in =
-                    new BufferedReader(new InputStreamReader(System.in, Charset.defaultCharset()));
+                    new BufferedReader(new InputStreamReader(typed, Charset.defaultCharset()));
                 while (in.readLine() != null) {
                   out.println("  " + server.newLink());
                 }

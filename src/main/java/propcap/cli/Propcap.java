@@ -1,6 +1,7 @@
 package propcap.cli;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.channels.ClosedByInterruptException;
@@ -64,14 +65,18 @@ public final class Propcap implements Callable<Integer> {
   /** What gives the moment to a command that writes it down. */
   private final InstantSource clock;
 
+  /** What is typed while a command runs. */
+  private final InputStream in;
+
   @Spec private CommandSpec spec;
 
   Propcap() {
-    this(InstantSource.system());
+    this(InstantSource.system(), InputStream.nullInputStream());
   }
 
-  private Propcap(InstantSource clock) {
+  private Propcap(InstantSource clock, InputStream in) {
     this.clock = clock;
+    this.in = in;
   }
 
   /** Runs a command and ends with its exit code. */
@@ -79,7 +84,8 @@ public final class Propcap implements Callable<Integer> {
     System.setProperty("java.awt.headless", "true");
     CountDownLatch finished = new CountDownLatch(1);
     Runtime.getRuntime().addShutdownHook(stopping(Thread.currentThread(), finished));
-    int exitCode = run(writer(System.out), writer(System.err), args);
+    int exitCode =
+        run(InstantSource.system(), System.in, writer(System.out), writer(System.err), args);
     finished.countDown();
     System.exit(exitCode);
   }
@@ -102,15 +108,17 @@ public final class Propcap implements Callable<Integer> {
     return new PrintWriter(stream, true, StandardCharsets.UTF_8);
   }
 
-  /** Runs a command and returns its exit code. */
-  static int run(PrintWriter out, PrintWriter err, String... args) {
-    return run(InstantSource.system(), out, err, args);
-  }
-
-  /** The same at moments that are given. */
-  static int run(InstantSource clock, PrintWriter out, PrintWriter err, String... args) {
+  /**
+   * Runs a command and returns its exit code.
+   *
+   * @param clock gives the moment to a command that writes it down
+   * @param in what is typed while the command runs; never the program's own in a test, where it may
+   *     be what the one who runs the tests talks through
+   */
+  static int run(
+      InstantSource clock, InputStream in, PrintWriter out, PrintWriter err, String... args) {
     try {
-      return new CommandLine(new Propcap(clock))
+      return new CommandLine(new Propcap(clock, in))
           .setOut(out)
           .setErr(err)
           .setCaseInsensitiveEnumValuesAllowed(true)
@@ -130,6 +138,11 @@ public final class Propcap implements Callable<Integer> {
   /** The moment, as it is for the program that a command is one of. */
   static Instant now(CommandSpec command) {
     return ((Propcap) command.root().userObject()).clock.instant();
+  }
+
+  /** What is typed while a command runs. */
+  static InputStream in(CommandSpec command) {
+    return ((Propcap) command.root().userObject()).in;
   }
 
   @Override

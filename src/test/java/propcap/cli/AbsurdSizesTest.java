@@ -21,7 +21,7 @@ class AbsurdSizesTest {
   private final StringWriter err = new StringWriter();
 
   private int run(String... args) {
-    return Propcap.run(new PrintWriter(out), new PrintWriter(err), args);
+    return Run.exitCode(Run.EVENING, new PrintWriter(out), new PrintWriter(err), args);
   }
 
   @ParameterizedTest

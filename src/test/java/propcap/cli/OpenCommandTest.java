@@ -3,6 +3,8 @@ package propcap.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.BufferedReader;
+import java.io.PipedInputStream;
+import java.io.PipedOutputStream;
 import java.io.PipedReader;
 import java.io.PipedWriter;
 import java.io.PrintWriter;
@@ -11,6 +13,7 @@ import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
+import java.time.InstantSource;
 import java.util.concurrent.FutureTask;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
@@ -27,11 +30,15 @@ class OpenCommandTest {
   @Test
   void theLinkThatIsPrintedOpensThePageUntilItIsStopped() throws Exception {
     PipedWriter printed = new PipedWriter();
+    PipedOutputStream keys = new PipedOutputStream();
+    PipedInputStream enter = new PipedInputStream(keys);
     try (BufferedReader lines = new BufferedReader(new PipedReader(printed))) {
       FutureTask<Integer> command =
           new FutureTask<>(
               () ->
                   Propcap.run(
+                      InstantSource.system(),
+                      enter,
                       new PrintWriter(printed, true),
                       new PrintWriter(new StringWriter()),
                       "open",
@@ -47,6 +54,10 @@ class OpenCommandTest {
                   HttpRequest.newBuilder(URI.create(link)).build(),
                   HttpResponse.BodyHandlers.ofString());
       assertThat(opened.statusCode()).isEqualTo(303);
+      assertThat(lines.readLine()).contains("Enter prints a new link");
+      keys.write('\n');
+      keys.flush();
+      assertThat(lines.readLine().strip()).startsWith("http").isNotEqualTo(link);
       thread.interrupt();
       assertThat(command.get(60, TimeUnit.SECONDS)).isEqualTo(Propcap.STOPPED);
     }

@@ -1,5 +1,6 @@
 package propcap.cli;
 
+import java.io.InputStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.time.Instant;
@@ -16,7 +17,12 @@ record Run(int exitCode, String out, String err) {
   static Run at(Instant moment, String... args) {
     StringWriter out = new StringWriter();
     StringWriter err = new StringWriter();
-    int exitCode = Propcap.run(() -> moment, new PrintWriter(out), new PrintWriter(err), args);
+    int exitCode = exitCode(moment, new PrintWriter(out), new PrintWriter(err), args);
     return new Run(exitCode, out.toString(), err.toString());
+  }
+
+  /** With nobody at the keyboard. */
+  static int exitCode(Instant moment, PrintWriter out, PrintWriter err, String... args) {
+    return Propcap.run(() -> moment, InputStream.nullInputStream(), out, err, args);
   }
 }

@@ -110,6 +110,7 @@ final class WeatherCommand implements Callable<Integer> {
 
   private int read() throws Exception {
     StationFile station = StationFile.read(files, unit);
+    station.warnings().forEach(Scenarios.doubted(spec));
     GapFilling.Filled filled = GapFilling.fill(station.record(), fill);
     List<String> leftOut = station.leftOut().stream().map(Fault::toString).toList();
     return tell(
@@ -118,7 +119,8 @@ final class WeatherCommand implements Callable<Integer> {
   }
 
   private int make(Path from) throws Exception {
-    Normals monthly = NormalsFile.read(from, unit == null ? Degrees.C : unit);
+    Normals monthly =
+        NormalsFile.read(from, unit == null ? Degrees.C : unit, Scenarios.doubted(spec));
     List<WeatherRecord.Day> days = WeatherMaker.make(monthly, firstYear, years, seed);
     return tell(StationLines.made(days, monthly, seed), days);
   }

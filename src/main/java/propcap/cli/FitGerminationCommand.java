@@ -65,7 +65,8 @@ final class FitGerminationCommand implements Callable<Integer> {
   public Integer call() throws Exception {
     Together files = new Together();
     Map<String, Crop> known = files.read(this::known).orElse(Map.of());
-    List<CountedTray> trays = files.read(() -> CountsReader.read(file)).orElse(List.of());
+    List<CountedTray> trays =
+        files.read(() -> CountsReader.read(file, Scenarios.doubted(spec))).orElse(List.of());
     files.check();
     Map<String, Double> optimaC = new HashMap<>();
     known.forEach((name, crop) -> optimaC.put(name, crop.emergence().optimumC()));

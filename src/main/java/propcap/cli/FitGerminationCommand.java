@@ -68,6 +68,7 @@ final class FitGerminationCommand implements Callable<Integer> {
     List<CountedTray> trays =
         files.read(() -> CountsReader.read(file, Scenarios.doubted(spec))).orElse(List.of());
     files.check();
+    checkLot(trays);
     Map<String, Double> optimaC = new HashMap<>();
     known.forEach((name, crop) -> optimaC.put(name, crop.emergence().optimumC()));
     GerminationFit fit = GerminationFitting.fit(trays, optimaC);
@@ -113,9 +114,15 @@ final class FitGerminationCommand implements Callable<Integer> {
             "There are several lots of " + entry.crop() + ": say which to write with --lot.");
       }
     }
-    if (values.isEmpty()) {
-      throw new ParameterException(spec.commandLine(), "There is no lot " + lot + ".");
-    }
     return values;
+  }
+
+  private void checkLot(List<CountedTray> trays) {
+    List<String> lots = trays.stream().map(CountedTray::lot).distinct().toList();
+    if (lot != null && !lots.contains(lot)) {
+      throw new ParameterException(
+          spec.commandLine(),
+          "There is no lot '" + lot + "'; " + CountsReader.nearestLot(lot, lots));
+    }
   }
 }

@@ -78,6 +78,11 @@ public final class CountsReader {
     return trays;
   }
 
+  /** What to ask for in place of a lot that was not counted, such as "did you mean Z-27?". */
+  public static String nearestLot(String lot, List<String> lots) {
+    return Words.oneOf(lot, lots);
+  }
+
   private void row(Node.Keyed row) {
     Fields fields = new Fields("", row.spot(), row, columns, faults);
     Optional<String> crop = fields.name("crop");

@@ -137,7 +137,7 @@ final class PackedText extends Reader {
     }
     bytes.flip();
     if (taken > SourceText.MOST_BYTES) {
-      throw new UnreadableException(0, "larger than 64 MiB", "a file of at most 64 MiB");
+      throw new UnreadableException(0, SourceText.TOO_LARGE, SourceText.AT_MOST);
     }
   }
 

@@ -12,6 +12,8 @@ import java.util.Optional;
 /** The text of one of a grower's files, once it is sure that it is one. */
 record SourceText(Path file, String text) {
   static final int MOST_BYTES = 64 << 20;
+  static final String TOO_LARGE = "larger than 64 MiB";
+  static final String AT_MOST = "a file of at most 64 MiB";
 
   /**
    * The file that a value names, relative to the file that the value stands in.
@@ -52,7 +54,7 @@ record SourceText(Path file, String text) {
 
   private static Optional<byte[]> small(Path file, byte[] bytes, Faults faults) {
     if (bytes.length > MOST_BYTES) {
-      faults.add(Spot.whole(file), "larger than 64 MiB", "a file of at most 64 MiB");
+      faults.add(Spot.whole(file), TOO_LARGE, AT_MOST);
       return Optional.empty();
     }
     return Optional.of(bytes);
@@ -72,14 +74,26 @@ record SourceText(Path file, String text) {
     } else if (!Files.isRegularFile(file)) {
       faults.add(named, shown + " is no file of text", "a file");
     } else {
-      return true;
+      return isSmall(file, faults);
+    }
+    return false;
+  }
+
+  private static boolean isSmall(Path file, Faults faults) {
+    try {
+      if (Files.size(file) <= MOST_BYTES) {
+        return true;
+      }
+      faults.add(Spot.whole(file), TOO_LARGE, AT_MOST);
+    } catch (IOException e) {
+      faults.add(Spot.whole(file), "cannot be read", "a file that you may read");
     }
     return false;
   }
 
   private static Optional<byte[]> bytes(Path file, Faults faults) {
     try (InputStream in = Files.newInputStream(file)) {
-      // Not a byte more than is needed to know that it is too large.
+      // A file may grow while it is read, and some do not tell their length.
       return small(file, in.readNBytes(MOST_BYTES + 1), faults);
     } catch (IOException e) {
       faults.add(Spot.whole(file), "cannot be read", "a file that you may read");

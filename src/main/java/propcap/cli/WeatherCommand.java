@@ -108,7 +108,15 @@ final class WeatherCommand implements Callable<Integer> {
     require(years >= 1 && years <= MOST_YEARS, "--years must be from 1 to 250, was " + years);
     require(
         firstYear >= FIRST_YEAR && firstYear + years - 1 <= LAST_YEAR,
-        "the made years must lie from " + FIRST_YEAR + " to " + LAST_YEAR);
+        "--years "
+            + years
+            + " from --first-year "
+            + firstYear
+            + " on do not lie from "
+            + FIRST_YEAR
+            + " to "
+            + LAST_YEAR
+            + ", the years that files may be of");
     if (to != null) {
       NewFile.check(to, replace);
     }

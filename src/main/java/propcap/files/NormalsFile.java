@@ -53,7 +53,7 @@ public final class NormalsFile {
         fields.fault(
             row.spot(), "month " + month + " where " + next + " is due", "1 to 12, each once");
       }
-      next = month > 0 ? month + 1 : next + 1;
+      next = (month > 0 ? month : next) % MONTHS + 1;
       if (fields.isBlank("sd")) {
         withoutSpread.add(months.size());
       }

@@ -7,10 +7,10 @@ import java.io.RandomAccessFile;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -211,7 +211,83 @@ class AttackedCommandsTest {
             "is '-3'; a whole number");
   }
 
-  /** As an untold number of tests of the reader have it; here each whole command. */
+  /** What the seed alone would take is then beyond any farm; the list says so and goes on. */
+  @ParameterizedTest
+  @ValueSource(strings = {"rate: 0.0001 %", "rate: 90 %"})
+  void anOrderForMorePlantsThanTheEarthCouldSowIsAnAnswer(String rate) throws IOException {
+    write("crops.yaml", demo("crops.yaml").replaceAll("\\brate: [^,}\\n]+", rate));
+    write(
+        "sowings.csv",
+        demo("sowings.csv")
+            .lines()
+            .limit(4)
+            .collect(Collectors.joining("\n"))
+            .replaceAll(",(\\d+),(\\d+),2027", ",$1,1000000000,2027"));
+    write("huge.yaml", "extends: " + SPRING + "\ncrops: crops.yaml\nsowings: sowings.csv\n");
+
+    Run run = run("order FOLDER/huge.yaml --seasons 3");
+
+    assertThat(run.exitCode()).as(run.err()).isZero();
+    assertThat(run.out()).contains("More trays alone do not help");
+  }
+
+  private static final String LOG = "sowing,tray,event,date,plants|";
+  private static final String COUNTS = "lot,crop,temperature,tray,seeds,time,emerged|";
+
+  /** Records with next to nothing in them, or with far too much of one thing. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        LOG + "tomato-1,1,sown,2025-03-17,0|",
+        LOG + "tomato-1,1,sown,2025-03-17,72|tomato-1,1,off-heat,2025-03-17,0|",
+        LOG + "tomato-1,1,off-heat,2025-03-26,72|tomato-1,1,ready,2025-03-26,72|",
+        LOG + "tomato-1,1,thrown-out,2025-03-17,0|",
+        LOG + "tomato-1,1,off-heat,2025-01-11,10000|tomato-1,1,ready,2025-07-04,1|",
+        COUNTS + "a,x,20 C,1,1,1,0|",
+        COUNTS + "a,x,20 C,1,1,1,1|",
+        COUNTS + "a,x,20 C,1,10000,36500,10000|",
+        COUNTS + "a,x,20 C,1,50,1e-300,50|",
+        COUNTS + "a,x,20 C,1,50,0,0|",
+        COUNTS + "a,x,-60 C,1,50,9,1|a,x,60 C,1,50,9,2|",
+        "date,tmin,tmax|1700-01-01,1,2|2199-12-31,1,2|",
+        "date,tmin,tmax|2001-01-01,,2|2001-01-02,1,|",
+        "date,tmin,tmax|\"2001-01-01,1,2|",
+        "||",
+        "month,tmin,tmax,sd,persistence|12,1,9,2,0.5|11,1,9,2,0.5|",
+      })
+  void oddRecordsEndInAnAnswerOrASentence(String rows) throws IOException {
+    write("record.csv", rows.replace('|', '\n'));
+
+    for (String command :
+        List.of(
+            "fit stages FOLDER/record.csv --scenario SPRING",
+            "germination FOLDER/record.csv",
+            "fit germination FOLDER/record.csv",
+            "weather FOLDER/record.csv --all",
+            "weather --normals FOLDER/record.csv",
+            "frost FOLDER/record.csv")) {
+      Run run = run(command);
+
+      assertThat(run.exitCode()).as(run.err()).isIn(Propcap.DONE, Propcap.BAD_INPUT);
+      assertThat(run.out()).doesNotContain("NaN").doesNotContain("Infinity");
+      if (Files.exists(folder.resolve("out"))) {
+        assertNothingIsNoNumber(folder.resolve("out"));
+      }
+    }
+  }
+
+  private static void assertNothingIsNoNumber(Path out) throws IOException {
+    try (Stream<Path> files = Files.list(out)) {
+      for (Path file : files.filter(Files::isRegularFile).toList()) {
+        assertThat(Files.readString(file))
+            .as(file.toString())
+            .doesNotContain("NaN")
+            .doesNotContain("Infinity");
+      }
+    }
+  }
+
+  /** Refused in a sentence or reckoned with: never a number that is none. */
   @ParameterizedTest
   @ValueSource(
       strings = {
@@ -237,12 +313,7 @@ class AttackedCommandsTest {
 
     assertThat(run.exitCode()).as(run.err()).isIn(Propcap.DONE, Propcap.BAD_INPUT);
     if (run.exitCode() == Propcap.DONE) {
-      for (String file : Arrays.asList("report.html", "summary.json", "sowings.csv")) {
-        assertThat(Files.readString(folder.resolve("out").resolve(file)))
-            .as(file)
-            .doesNotContain("NaN")
-            .doesNotContain("Infinity");
-      }
+      assertNothingIsNoNumber(folder.resolve("out"));
     }
   }
 }

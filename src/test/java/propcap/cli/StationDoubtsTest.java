@@ -162,7 +162,16 @@ class StationDoubtsTest {
     Path made = folder.resolve("made.csv");
 
     Run run =
-        Run.of("weather", "--normals", file.toString(), "--years", "250", "--to", made.toString());
+        Run.of(
+            "weather",
+            "--normals",
+            file.toString(),
+            "--years",
+            "250",
+            "--first-year",
+            "1900",
+            "--to",
+            made.toString());
 
     assertThat(run.err()).doesNotContain("Propcap has failed");
     assertThat(run.exitCode()).isZero();

@@ -100,7 +100,7 @@ final class FitGerminationCommand implements Callable<Integer> {
 
   private Map<String, Crop> known() throws FaultsException {
     Optional<Path> list = crops == null ? write.list() : Optional.of(crops);
-    return list.isEmpty() ? Map.of() : CropBook.read(list.get()).crops();
+    return list.isEmpty() ? Map.of() : CropBook.read(list.get(), Scenarios.doubted(spec)).crops();
   }
 
   /** What to write: a crop's entry holds one lot. */

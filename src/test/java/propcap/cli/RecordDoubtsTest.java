@@ -97,6 +97,36 @@ class RecordDoubtsTest {
   }
 
   @Test
+  void aCropListIsDoubtedWhereItIsReadByItself() throws IOException {
+    Path list =
+        Files.writeString(
+            folder.resolve("crops.yaml"),
+            Files.readString(Path.of("demo-data/crops.yaml"))
+                .replaceFirst("ceiling: 35 C", "ceiling: 50 C"));
+    String[][] commands = {
+      {"crops", "--crops", list.toString()},
+      {"frost", "demo-data/weather.csv", "--crops", list.toString()},
+      {"fit", "germination", "demo-data/germination-counts.csv", "--crops", list.toString()},
+    };
+
+    for (String[] command : commands) {
+      String[] args = command;
+      if (!command[0].equals("crops")) {
+        args = java.util.Arrays.copyOf(command, command.length + 2);
+        args[command.length] = "--out";
+        args[command.length + 1] = folder.resolve("out").toString();
+      }
+
+      Run run = Run.of(args);
+
+      assertThat(run.exitCode()).as(run.err()).isZero();
+      assertThat(run.err())
+          .startsWith("Worth another look: ")
+          .contains("emergence is '50 C', where no plant is raised; 50 F is 10.0 C");
+    }
+  }
+
+  @Test
   void whatIsUnlikelyInTheScenarioIsToldBesideTheLog() throws IOException {
     Path hot =
         Files.writeString(

@@ -11,18 +11,34 @@ import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import propcap.Tried;
 
 /** Whatever is asked for, exit 1 is the program's fault alone: what no one can mean is exit 2. */
+@Tag("attack")
 class AttackedCommandsTest {
   private static final Path SPRING = Path.of("scenarios/spring.yaml").toAbsolutePath();
 
   @TempDir Path folder;
 
+  private static int tried;
+
+  @AfterAll
+  static void told() {
+    Tried.row(
+        "attack",
+        "no command ends in a fault of the program, a trace or a number that is none",
+        tried + " commands on numbers, days, files and records that no one can mean",
+        "each an answer or a sentence");
+  }
+
   private Run run(String command) {
+    tried++;
     List<String> args = new ArrayList<>();
     for (String word : command.split(" ", -1)) {
       args.add(

@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -22,7 +23,11 @@ class TwoYearSeasonTest {
   @TempDir Path folder;
 
   private Path scenario() throws IOException {
-    String plan = Files.readString(Path.of("demo-data/sowings.csv"));
+    String plan =
+        Files.readString(Path.of("demo-data/sowings.csv"))
+            .lines()
+            .filter(row -> row.matches("(id|onion-1|tomato-1|zinnia-1|lettuce-1),.*"))
+            .collect(Collectors.joining("\n", "", "\n"));
     Files.writeString(
         folder.resolve("sowings.csv"),
         plan.replace(
@@ -40,7 +45,7 @@ class TwoYearSeasonTest {
   private List<String> told(String... command) throws IOException {
     List<String> args = new ArrayList<>(List.of(command));
     args.addAll(
-        List.of("--seasons", "20", "--threads", "1", "--out", folder.resolve("out").toString()));
+        List.of("--seasons", "2", "--threads", "1", "--out", folder.resolve("out").toString()));
     Run run = Run.of(args.toArray(String[]::new));
     assertThat(run.exitCode()).as(run.err()).isZero();
     List<String> told = new ArrayList<>(run.out().lines().toList());

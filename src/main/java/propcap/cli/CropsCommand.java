@@ -42,7 +42,8 @@ final class CropsCommand implements Callable<Integer> {
   @Override
   public Integer call() throws Exception {
     Path own = file;
-    CropBook book = own == null ? CropBook.ofPropcap() : CropBook.read(own);
+    CropBook book =
+        own == null ? CropBook.ofPropcap() : CropBook.read(own, Scenarios.doubted(spec));
     lines(book).forEach(spec.commandLine().getOut()::println);
     return Propcap.DONE;
   }

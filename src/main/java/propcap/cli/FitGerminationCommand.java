@@ -65,8 +65,10 @@ final class FitGerminationCommand implements Callable<Integer> {
   public Integer call() throws Exception {
     Together files = new Together();
     Map<String, Crop> known = files.read(this::known).orElse(Map.of());
-    List<CountedTray> trays = files.read(() -> CountsReader.read(file)).orElse(List.of());
+    List<CountedTray> trays =
+        files.read(() -> CountsReader.read(file, Scenarios.doubted(spec))).orElse(List.of());
     files.check();
+    checkLot(trays);
     Map<String, Double> optimaC = new HashMap<>();
     known.forEach((name, crop) -> optimaC.put(name, crop.emergence().optimumC()));
     GerminationFit fit = GerminationFitting.fit(trays, optimaC);
@@ -98,7 +100,7 @@ final class FitGerminationCommand implements Callable<Integer> {
 
   private Map<String, Crop> known() throws FaultsException {
     Optional<Path> list = crops == null ? write.list() : Optional.of(crops);
-    return list.isEmpty() ? Map.of() : CropBook.read(list.get()).crops();
+    return list.isEmpty() ? Map.of() : CropBook.read(list.get(), Scenarios.doubted(spec)).crops();
   }
 
   /** What to write: a crop's entry holds one lot. */
@@ -112,9 +114,15 @@ final class FitGerminationCommand implements Callable<Integer> {
             "There are several lots of " + entry.crop() + ": say which to write with --lot.");
       }
     }
-    if (values.isEmpty()) {
-      throw new ParameterException(spec.commandLine(), "There is no lot " + lot + ".");
-    }
     return values;
+  }
+
+  private void checkLot(List<CountedTray> trays) {
+    List<String> lots = trays.stream().map(CountedTray::lot).distinct().toList();
+    if (lot != null && !lots.contains(lot)) {
+      throw new ParameterException(
+          spec.commandLine(),
+          "There is no lot '" + lot + "'; " + CountsReader.nearestLot(lot, lots));
+    }
   }
 }

@@ -56,6 +56,7 @@ final class FitStagesCommand implements Callable<Integer> {
           spec.commandLine(), "--list-weighs must be 1 to 1000000 trays, was " + listedTrays);
     }
     TrayLogReader.TrayLog read = TrayLogReader.read(log, scenario);
+    read.warnings().forEach(Scenarios.doubted(spec));
     Stages stages = Stages.fit(read.scenario(), read.trays(), listedTrays);
     Optional<Path> list = write.list();
     WriteOption.Writing shown =

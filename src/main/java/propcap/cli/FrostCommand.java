@@ -101,7 +101,8 @@ final class FrostCommand implements Callable<Integer> {
   }
 
   private Map<String, Crop> cropList() throws FaultsException {
-    return (crops == null ? CropBook.ofPropcap() : CropBook.read(crops)).crops();
+    return (crops == null ? CropBook.ofPropcap() : CropBook.read(crops, Scenarios.doubted(spec)))
+        .crops();
   }
 
   /** As records hold temperatures, so that 28 F is one with -2.2 C. */

@@ -30,7 +30,8 @@ final class GerminationCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws Exception {
-    GerminationReport report = GerminationReport.of(CountsReader.read(file));
+    GerminationReport report =
+        GerminationReport.of(CountsReader.read(file, Scenarios.doubted(spec)));
     try (ResultsFolder folder = out.open(spec, file, KnownResults.GERMINATION)) {
       String name = OutFolder.stem(file);
       return Told.of(

@@ -8,6 +8,7 @@ import java.nio.channels.ClosedByInterruptException;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.time.InstantSource;
+import java.time.LocalDate;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
@@ -127,6 +128,7 @@ public final class Propcap implements Callable<Integer> {
           .registerConverter(long.class, RunOptions.WholeNumber::whole)
           .registerConverter(double.class, new RunOptions.FiniteNumber())
           .registerConverter(Double.class, new RunOptions.FiniteNumber())
+          .registerConverter(LocalDate.class, new RunOptions.Day())
           .setExecutionExceptionHandler((e, command, parsed) -> failed(e, command))
           .execute(args);
     } catch (OutOfMemoryError e) {

@@ -35,6 +35,11 @@ final class WeatherCommand implements Callable<Integer> {
   /** More days than these a weather record may not have. */
   private static final int MOST_YEARS = 250;
 
+  /** What files may be of; a record that was made is read back. */
+  private static final int FIRST_YEAR = 1700;
+
+  private static final int LAST_YEAR = 2199;
+
   @Parameters(
       paramLabel = "FILE",
       arity = "0..*",
@@ -101,7 +106,17 @@ final class WeatherCommand implements Callable<Integer> {
     require(files.isEmpty() != (from == null), "Give a station's files or --normals, not both");
     require(fill >= 0 && fill <= 366, "--fill must be from 0 to 366, was " + fill);
     require(years >= 1 && years <= MOST_YEARS, "--years must be from 1 to 250, was " + years);
-    require(firstYear >= 1 && firstYear <= 9000, "--first-year must be from 1 to 9000");
+    require(
+        firstYear >= FIRST_YEAR && firstYear + years - 1 <= LAST_YEAR,
+        "--years "
+            + years
+            + " from --first-year "
+            + firstYear
+            + " on do not lie from "
+            + FIRST_YEAR
+            + " to "
+            + LAST_YEAR
+            + ", the years that files may be of");
     if (to != null) {
       NewFile.check(to, replace);
     }
@@ -110,6 +125,7 @@ final class WeatherCommand implements Callable<Integer> {
 
   private int read() throws Exception {
     StationFile station = StationFile.read(files, unit);
+    station.warnings().forEach(Scenarios.doubted(spec));
     GapFilling.Filled filled = GapFilling.fill(station.record(), fill);
     List<String> leftOut = station.leftOut().stream().map(Fault::toString).toList();
     return tell(
@@ -118,7 +134,8 @@ final class WeatherCommand implements Callable<Integer> {
   }
 
   private int make(Path from) throws Exception {
-    Normals monthly = NormalsFile.read(from, unit == null ? Degrees.C : unit);
+    Normals monthly =
+        NormalsFile.read(from, unit == null ? Degrees.C : unit, Scenarios.doubted(spec));
     List<WeatherRecord.Day> days = WeatherMaker.make(monthly, firstYear, years, seed);
     return tell(StationLines.made(days, monthly, seed), days);
   }

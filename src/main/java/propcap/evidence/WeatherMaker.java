@@ -29,8 +29,9 @@ import umontreal.ssj.util.Num;
  * </pre>
  *
  * <p>Richardson's two series, of maxima and of minima, may cross; a middle and a range that is
- * above 0 cannot, and leave every mean as it was given. Rain has no part in it, nor do years that
- * are warm as a whole: real springs differ a little more than made ones.
+ * above 0 cannot, and leave every mean as it was given; no day goes beyond what air ever had. Rain
+ * has no part in it, nor do years that are warm as a whole: real springs differ a little more than
+ * made ones.
  */
 public final class WeatherMaker {
   /** Made years count from here, unless told otherwise. */
@@ -85,13 +86,22 @@ public final class WeatherMaker {
           Math.max(0, rangeC.on(date))
               * WeibullDist.inverseF(RANGE_SHAPE, 1, 0, stream.next())
               / RANGE_MEAN;
-      days.add(new Day(date, tenths(middle - range / 2), tenths(middle + range / 2)));
+      days.add(
+          new Day(
+              date,
+              tenths(within(middle - range / 2, Day.MOST_MIN_C)),
+              tenths(within(middle + range / 2, Day.MOST_C))));
     }
     return days;
   }
 
   private double normal() {
     return NormalDist.inverseF01(stream.next());
+  }
+
+  /** The bell of the law has tails that the air has not; only near its bounds are they met. */
+  private static double within(double tempC, double mostC) {
+    return Math.max(Day.LEAST_C, Math.min(mostC, tempC));
   }
 
   private static double tenths(double tempC) {

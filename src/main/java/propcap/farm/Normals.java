@@ -17,6 +17,12 @@ public record Normals(List<Month> months, boolean hasDefaults) {
   /** Spread of the warmest month, degrees C. Planning default, not measured. */
   public static final double DEFAULT_SUMMER_SPREAD_C = 2.6;
 
+  /**
+   * Wider than the middles of days lie around their course in any month anywhere, degrees C;
+   * planning bound, from memory of continental winters, which have some 8 to 10.
+   */
+  public static final double MOST_SPREAD_C = 15;
+
   /** Planning default, not measured. */
   public static final double DEFAULT_PERSISTENCE = 0.65;
 
@@ -34,7 +40,12 @@ public record Normals(List<Month> months, boolean hasDefaults) {
       Checks.finite("tmin", minC);
       Checks.finite("tmax", maxC);
       Checks.require(minC < maxC, "tmin must be below tmax (" + maxC + " C), was " + minC);
+      Checks.require(
+          WeatherRecord.Day.canBe(minC, maxC),
+          "no month ever had " + minC + " to " + maxC + " C on average");
       Checks.notNegative("sd", spreadC);
+      Checks.require(
+          spreadC <= MOST_SPREAD_C, "sd must be at most " + MOST_SPREAD_C + " C, was " + spreadC);
       Checks.require(
           persistence >= 0 && persistence < 1,
           "persistence must be from 0 to below 1, was " + persistence);

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import propcap.farm.CountedTray;
 
 /**
@@ -28,12 +29,16 @@ public final class CountsReader {
   private static final int MOST_ROWS = 100_000;
   private static final int HOURS_A_DAY = 24;
 
+  /** Slow seed after a chilling takes some 90 days; common practice. */
+  private static final double LONG_TEST_DAYS = 150;
+
   /** Two ways to write one temperature must not make two of it: 69.8 F is 21 C. */
   private static final double ROUNDING_C = 1e6;
 
   private final List<String> columns;
   private final Faults faults;
   private final Map<List<Object>, CountRows> trays = new LinkedHashMap<>();
+  private boolean doubtedTime;
 
   private CountsReader(List<String> columns, Faults faults) {
     this.columns = columns;
@@ -43,9 +48,11 @@ public final class CountsReader {
   /**
    * The trays, in the file's order.
    *
+   * @param doubted told of each thing that is unlikely and stops nothing
    * @throws FaultsException with all faults of the file, if there is any
    */
-  public static List<CountedTray> read(Path countsCsv) throws FaultsException {
+  public static List<CountedTray> read(Path countsCsv, Consumer<Fault> doubted)
+      throws FaultsException {
     Faults faults = new Faults();
     Optional<SourceText> source = SourceText.read(countsCsv, Spot.whole(countsCsv), faults);
     List<CountedTray> trays = new ArrayList<>();
@@ -67,7 +74,13 @@ public final class CountsReader {
     if (faults.any()) {
       throw new FaultsException(faults.sorted());
     }
+    faults.warnings().forEach(doubted);
     return trays;
+  }
+
+  /** What to ask for in place of a lot that was not counted, such as "did you mean Z-27?". */
+  public static String nearestLot(String lot, List<String> lots) {
+    return Words.oneOf(lot, lots);
   }
 
   private void row(Node.Keyed row) {
@@ -101,9 +114,18 @@ public final class CountsReader {
   }
 
   private double time(Fields fields) {
-    return columns.contains("time-hours")
-        ? plain(fields, "time-hours", Quantity.DAYS, "days") / HOURS_A_DAY
-        : plain(fields, "time", Quantity.DAYS, "days");
+    boolean inHours = columns.contains("time-hours");
+    String column = inHours ? "time-hours" : "time";
+    double time = plain(fields, column, Quantity.DAYS, "days");
+    double days = inHours ? time / HOURS_A_DAY : time;
+    if (days > LONG_TEST_DAYS && !doubtedTime) {
+      doubtedTime = true;
+      fields.doubt(
+          column,
+          "longer than a germination test",
+          inHours ? "hours since the sowing" : "hours belong under time-hours");
+    }
+    return days;
   }
 
   /** A number whose unit the header has said. */
@@ -113,6 +135,9 @@ public final class CountsReader {
       return Double.NaN;
     }
     Quantity.Reading reading = quantity.read(text.text() + " " + unit);
+    quantity
+        .unlikely(reading.value())
+        .ifPresent(meant -> fields.doubt(column, "where no plant is raised", meant));
     if (reading.right() != null) {
       fields.wrong(column, text, "a plain number, such as 6 or 6.5; its unit is in the header");
     }

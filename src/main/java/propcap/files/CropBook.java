@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 import propcap.farm.Crop;
 
@@ -63,15 +64,17 @@ public final class CropBook {
   /**
    * Reads a crop list.
    *
+   * @param doubted told of each thing that is unlikely and stops nothing
    * @throws FaultsException with all its faults, if there is any
    */
-  public static CropBook read(Path file) throws FaultsException {
+  public static CropBook read(Path file, Consumer<Fault> doubted) throws FaultsException {
     Faults faults = new Faults();
     Optional<CropBook> book =
         SourceText.read(file, Spot.whole(file), faults).map(source -> read(source, faults));
     if (faults.any() || book.isEmpty()) {
       throw new FaultsException(faults.sorted());
     }
+    faults.warnings().forEach(doubted);
     return book.get();
   }
 

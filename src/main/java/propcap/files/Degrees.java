@@ -9,6 +9,15 @@ public enum Degrees {
   /** Tenths of a degree C, as the GHCN-Daily writes them. */
   TENTHS;
 
+  /** How these were read, and what to ask for if they are in another unit. */
+  String readAs() {
+    return switch (this) {
+      case C -> "read as degrees C; --unit F if they are in F";
+      case F -> "read as degrees F; --unit C if they are in C";
+      case TENTHS -> "read as tenths of a degree C; --unit C or --unit F if they are not";
+    };
+  }
+
   /** The temperature in degrees C. */
   double toC(double given) {
     return switch (this) {

@@ -200,10 +200,13 @@ final class Fields {
 
   @Nullable LocalDate date(String key) {
     return readText(
-            key,
-            text -> text.date().filter(d -> d.getYear() >= FIRST_YEAR && d.getYear() <= LAST_YEAR),
-            "a date such as 2027-03-28")
+            key, text -> text.date().filter(Fields::isOfOurTimes), "a date such as 2027-03-28")
         .orElse(null);
+  }
+
+  /** Whether a grower can mean a date, of a record or of a plan. */
+  static boolean isOfOurTimes(LocalDate date) {
+    return date.getYear() >= FIRST_YEAR && date.getYear() <= LAST_YEAR;
   }
 
   /** One of a few things, by the word for it. */

@@ -35,6 +35,11 @@ record GhcnDays(
   }
 
   @Override
+  public Degrees unit() {
+    return Degrees.TENTHS;
+  }
+
+  @Override
   public void read(StationRows.Row row, StationValues values) {
     if (row.fields().size() <= value) {
       values

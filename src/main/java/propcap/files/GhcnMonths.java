@@ -1,5 +1,6 @@
 package propcap.files;
 
+import java.time.LocalDate;
 import java.time.YearMonth;
 import java.time.format.TextStyle;
 import java.util.Locale;
@@ -41,6 +42,11 @@ record GhcnMonths() implements StationForm {
   }
 
   @Override
+  public Degrees unit() {
+    return Degrees.TENTHS;
+  }
+
+  @Override
   public void read(StationRows.Row row, StationValues values) {
     String line = row.field(0);
     if (!isOne(row)) {
@@ -58,8 +64,13 @@ record GhcnMonths() implements StationForm {
         || !(isMinimum || element.equals("TMAX"))) {
       return;
     }
+    int year = Integer.parseInt(line.substring(11, 15));
     int month = Integer.parseInt(line.substring(15, 17));
-    if (month < 1 || month > 12) {
+    if (!Fields.isOfOurTimes(LocalDate.of(year, 1, 1))) {
+      values
+          .faults()
+          .add(row.spot(), "year is '" + line.substring(11, 15) + "'", "a year such as 2003");
+    } else if (month < 1 || month > 12) {
       values
           .faults()
           .add(row.spot(), "month is '" + line.substring(15, 17) + "'", "a month from 01 to 12");
@@ -71,7 +82,7 @@ record GhcnMonths() implements StationForm {
               "a line of " + line.length() + " characters",
               "21 characters, then 8 for each of 31 days");
     } else {
-      read(row, isMinimum, YearMonth.of(Integer.parseInt(line.substring(11, 15)), month), values);
+      read(row, isMinimum, YearMonth.of(year, month), values);
     }
   }
 

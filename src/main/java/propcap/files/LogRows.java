@@ -1,6 +1,7 @@
 package propcap.files;
 
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -8,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import propcap.farm.Crop;
 import propcap.farm.LoggedTray;
 import propcap.farm.Place;
 import propcap.farm.PlaceKind;
@@ -26,8 +28,10 @@ final class LogRows {
   private final Map<TrayEvent, Integer> lines = new HashMap<>();
   private @Nullable String crop;
   private @Nullable Place table;
+  private @Nullable LocalDate firstDate;
   private @Nullable LocalDate lastDate;
   private @Nullable Integer lastPlants;
+  private boolean moreThanCells;
 
   LogRows(String sowing, String tray) {
     this.sowing = sowing;
@@ -49,6 +53,9 @@ final class LogRows {
     scenario.ifPresent(
         s -> {
           readCrop(row, s);
+          if (plants != null) {
+            cellsHold(row, plants, s);
+          }
           readPlace(row, s, event);
         });
     if (row.sound() && event.isPresent() && date != null) {
@@ -113,7 +120,19 @@ final class LogRows {
           row.spot("date"),
           "date " + date + " of " + name() + " is before " + lastDate + " of the row above it",
           "the rows of a tray in the order of their dates");
+    } else if (firstDate != null && date.isAfter(firstDate.plusYears(1))) {
+      row.fault(
+          row.spot("date"),
+          "date "
+              + date
+              + " of "
+              + name()
+              + " is "
+              + ChronoUnit.DAYS.between(firstDate, date)
+              + " days after its first row",
+          "a tray of one spring; another spring’s has a name of its own");
     } else {
+      firstDate = firstDate == null ? date : firstDate;
       lastDate = date;
     }
   }
@@ -126,6 +145,18 @@ final class LogRows {
           "no more than before; on the row of off-heat, those that stood when the last were up");
     } else {
       lastPlants = plants;
+    }
+  }
+
+  /** A tray of other cells than the list's can be meant. */
+  private void cellsHold(Fields row, int plants, Scenario scenario) {
+    Crop its = crop == null ? null : scenario.crops().get(crop);
+    if (its != null && plants > its.cells() && !moreThanCells) {
+      moreThanCells = true;
+      row.doubt(
+          "plants",
+          "more than the " + its.cells() + " cells of a tray of " + crop,
+          "the plants of one tray");
     }
   }
 

@@ -1,10 +1,16 @@
 package propcap.files;
 
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.stream.IntStream;
 import propcap.farm.Normals;
+import propcap.farm.WeatherRecord.Day;
 
 /**
  * Twelve monthly means: {@code month,tmin,tmax} with, if they are known, {@code sd} and {@code
@@ -17,20 +23,26 @@ public final class NormalsFile {
   private static final int MONTHS = 12;
   private static final int MOST_ROWS = 100;
 
+  /** No leap year, and no other meaning. */
+  private static final int ANY_YEAR = 2001;
+
   private NormalsFile() {}
 
   /**
    * Reads them.
    *
    * @param unit of tmin, tmax and sd
+   * @param doubted told of each thing that is unlikely and stops nothing
    * @throws FaultsException with all faults of the file, if there is any
    */
-  public static Normals read(Path file, Degrees unit) throws FaultsException {
+  public static Normals read(Path file, Degrees unit, Consumer<Fault> doubted)
+      throws FaultsException {
     Faults faults = new Faults();
     Optional<CsvFile> table =
         SourceText.read(file, Spot.whole(file), faults)
             .map(source -> new CsvFile(source, NEEDED, OPTIONAL, MOST_ROWS, faults));
     List<Normals.Month> months = new ArrayList<>();
+    Map<LocalDate, Spot> spots = new HashMap<>();
     List<Integer> withoutSpread = new ArrayList<>();
     boolean hasDefaults = false;
     int next = 1;
@@ -41,20 +53,41 @@ public final class NormalsFile {
         fields.fault(
             row.spot(), "month " + month + " where " + next + " is due", "1 to 12, each once");
       }
-      next = month > 0 ? month + 1 : next + 1;
+      next = (month > 0 ? month : next) % MONTHS + 1;
       if (fields.isBlank("sd")) {
         withoutSpread.add(months.size());
       }
       hasDefaults |= OPTIONAL.stream().anyMatch(fields::isBlank);
+      spots.put(LocalDate.of(ANY_YEAR, Math.max(1, month), 1), row.spot());
       month(fields, unit).ifPresent(months::add);
     }
     if (!faults.any() && months.size() != MONTHS) {
       faults.add(Spot.whole(file), months.size() + " months", "12 months, 1 to 12");
     }
+    if (!faults.any()) {
+      new WeatherDoubts(
+              days(months),
+              WeatherDoubts.Each.MONTH,
+              spots,
+              unit == Degrees.F,
+              unit.readAs(),
+              faults)
+          .tell();
+    }
     if (faults.any()) {
       throw new FaultsException(faults.sorted());
     }
+    faults.warnings().forEach(doubted);
     return new Normals(months, hasDefaults).withDefaultSpreads(withoutSpread);
+  }
+
+  private static List<Day> days(List<Normals.Month> months) {
+    return IntStream.range(0, months.size())
+        .mapToObj(
+            m ->
+                new Day(
+                    LocalDate.of(ANY_YEAR, m + 1, 1), months.get(m).minC(), months.get(m).maxC()))
+        .toList();
   }
 
   private static Optional<Normals.Month> month(Fields fields, Degrees unit) {
@@ -62,6 +95,22 @@ public final class NormalsFile {
     double max = fields.number("tmax", Quantity.AIR);
     double spread =
         fields.isBlank("sd") ? 0 : unit.differenceToC(fields.number("sd", Quantity.AIR));
+    if (spread > Normals.MOST_SPREAD_C) {
+      fields.wrong(
+          "sd",
+          "wider than any climate has",
+          "at most " + Math.round(Normals.MOST_SPREAD_C) + " degrees C");
+    }
+    if (min < max && !Day.canBe(unit.toC(min), unit.toC(max))) {
+      fields.fault(
+          fields.at(),
+          "tmin "
+              + fields.written("tmin")
+              + " and tmax "
+              + fields.written("tmax")
+              + WeatherDoubts.IMPOSSIBLE,
+          unit.readAs());
+    }
     double persistence =
         fields.isBlank("persistence")
             ? Normals.DEFAULT_PERSISTENCE

@@ -1,6 +1,7 @@
 package propcap.files;
 
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -15,6 +16,11 @@ import propcap.farm.WeatherYear;
 /** Reads a scenario and all the files that it names. */
 public final class ScenarioReader {
   private ScenarioReader() {}
+
+  /** Whether a grower can mean a date: the years of all files, 1700 to 2199. */
+  public static boolean canBeMeant(LocalDate date) {
+    return Fields.isOfOurTimes(date);
+  }
 
   /**
    * What the files say.

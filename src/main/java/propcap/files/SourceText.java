@@ -1,6 +1,5 @@
 package propcap.files;
 
-import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
@@ -9,11 +8,12 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Optional;
-import java.util.zip.GZIPInputStream;
 
 /** The text of one of a grower's files, once it is sure that it is one. */
 record SourceText(Path file, String text) {
-  private static final int MOST_BYTES = 64 << 20;
+  static final int MOST_BYTES = 64 << 20;
+  static final String TOO_LARGE = "larger than 64 MiB";
+  static final String AT_MOST = "a file of at most 64 MiB";
 
   /**
    * The file that a value names, relative to the file that the value stands in.
@@ -52,35 +52,20 @@ record SourceText(Path file, String text) {
         .flatMap(bytes -> decoded(file, bytes, faults));
   }
 
-  /** The same for a file that may be packed with gzip, as weather services hand them out. */
-  static Optional<SourceText> readUnpacked(Path file, Faults faults) {
-    return bytesOf(file, Spot.whole(file), faults)
-        .flatMap(bytes -> isPacked(bytes) ? unpacked(file, bytes, faults) : Optional.of(bytes))
-        .flatMap(bytes -> decoded(file, bytes, faults));
-  }
-
-  private static boolean isPacked(byte[] bytes) {
-    return bytes.length > 2 && bytes[0] == (byte) 0x1f && bytes[1] == (byte) 0x8b;
-  }
-
-  private static Optional<byte[]> unpacked(Path file, byte[] packed, Faults faults) {
-    try (InputStream in = new GZIPInputStream(new ByteArrayInputStream(packed))) {
-      return small(file, in.readNBytes(MOST_BYTES + 1), faults);
-    } catch (IOException e) {
-      faults.add(Spot.whole(file), "cannot be unpacked", "a whole gzip file");
-      return Optional.empty();
-    }
-  }
-
   private static Optional<byte[]> small(Path file, byte[] bytes, Faults faults) {
     if (bytes.length > MOST_BYTES) {
-      faults.add(Spot.whole(file), "larger than 64 MiB", "a file of at most 64 MiB");
+      faults.add(Spot.whole(file), TOO_LARGE, AT_MOST);
       return Optional.empty();
     }
     return Optional.of(bytes);
   }
 
   private static Optional<byte[]> bytesOf(Path file, Spot named, Faults faults) {
+    return isThere(file, named, faults) ? bytes(file, faults) : Optional.empty();
+  }
+
+  /** Whether a file is one that can be read; reported where it is named if not. */
+  static boolean isThere(Path file, Spot named, Faults faults) {
     String shown = Words.shownPath(file);
     if (Files.isDirectory(file)) {
       faults.add(named, shown + " is a folder", "a file");
@@ -89,14 +74,26 @@ record SourceText(Path file, String text) {
     } else if (!Files.isRegularFile(file)) {
       faults.add(named, shown + " is no file of text", "a file");
     } else {
-      return bytes(file, faults);
+      return isSmall(file, faults);
     }
-    return Optional.empty();
+    return false;
+  }
+
+  private static boolean isSmall(Path file, Faults faults) {
+    try {
+      if (Files.size(file) <= MOST_BYTES) {
+        return true;
+      }
+      faults.add(Spot.whole(file), TOO_LARGE, AT_MOST);
+    } catch (IOException e) {
+      faults.add(Spot.whole(file), "cannot be read", "a file that you may read");
+    }
+    return false;
   }
 
   private static Optional<byte[]> bytes(Path file, Faults faults) {
     try (InputStream in = Files.newInputStream(file)) {
-      // Not a byte more than is needed to know that it is too large.
+      // A file may grow while it is read, and some do not tell their length.
       return small(file, in.readNBytes(MOST_BYTES + 1), faults);
     } catch (IOException e) {
       faults.add(Spot.whole(file), "cannot be read", "a file that you may read");

@@ -13,9 +13,14 @@ import propcap.farm.StationRecord;
  * @param forms what each file turned out to be
  * @param flagged how many values the service itself doubts and were left out, by its quality flag
  * @param leftOut values that cannot be: what was found, where, and what was done
+ * @param warnings what can be but seldom is; none stops anything
  */
 public record StationFile(
-    StationRecord record, List<String> forms, Map<String, Integer> flagged, List<Fault> leftOut) {
+    StationRecord record,
+    List<String> forms,
+    Map<String, Integer> flagged,
+    List<Fault> leftOut,
+    List<Fault> warnings) {
 
   /**
    * Reads a station.
@@ -26,11 +31,14 @@ public record StationFile(
   public static StationFile read(List<Path> files, @Nullable Degrees unit) throws FaultsException {
     Faults faults = new Faults();
     StationValues values = new StationValues(faults);
-    List<String> forms = new ArrayList<>();
+    List<StationForm> forms = new ArrayList<>();
     for (Path file : files) {
       StationForm.read(file, unit, values, faults).ifPresent(forms::add);
     }
     StationRecord record = values.record();
+    if (!faults.any() && !forms.isEmpty()) {
+      values.doubt(record, forms.get(0));
+    }
     if (!faults.any() && record.span().isEmpty()) {
       faults.add(
           Spot.whole(files.get(0)), "no temperature in it", "days with TMIN and TMAX that stand");
@@ -38,6 +46,11 @@ public record StationFile(
     if (faults.any()) {
       throw new FaultsException(faults.sorted());
     }
-    return new StationFile(record, forms, values.flagged(), values.remarks());
+    return new StationFile(
+        record,
+        forms.stream().map(StationForm::words).toList(),
+        values.flagged(),
+        values.remarks(),
+        faults.warnings());
   }
 }

@@ -23,6 +23,13 @@ sealed interface StationForm
     return true;
   }
 
+  Degrees unit();
+
+  /** How a file in another unit is read; empty where the form itself says its unit. */
+  default String otherUnit() {
+    return "";
+  }
+
   /** Takes in a row. */
   void read(StationRows.Row row, StationValues values);
 
@@ -105,16 +112,18 @@ sealed interface StationForm
   static Optional<LocalDate> date(StationRows.Row row, int field, StationValues values) {
     String written = row.field(field);
     try {
-      return Optional.of(
+      LocalDate date =
           COMPACT_DATE.matcher(written).matches()
               ? LocalDate.parse(written, DateTimeFormatter.BASIC_ISO_DATE)
-              : LocalDate.parse(written));
+              : LocalDate.parse(written);
+      if (Fields.isOfOurTimes(date)) {
+        return Optional.of(date);
+      }
     } catch (DateTimeException e) {
-      values
-          .faults()
-          .add(row.spot(), "date is " + Words.shown(written), "a date such as 2027-03-28");
-      return Optional.empty();
+      // Told below: what is no date, and what no station has.
     }
+    values.faults().add(row.spot(), "date is " + Words.shown(written), "a date such as 2027-03-28");
+    return Optional.empty();
   }
 
   /**
@@ -125,6 +134,11 @@ sealed interface StationForm
     @Override
     public String words() {
       return "daily summaries";
+    }
+
+    @Override
+    public String otherUnit() {
+      return unit.readAs();
     }
 
     @Override
@@ -156,6 +170,11 @@ sealed interface StationForm
     }
 
     @Override
+    public String otherUnit() {
+      return unit.readAs();
+    }
+
+    @Override
     public void read(StationRows.Row row, StationValues values) {
       StationForm.date(row, date, values)
           .ifPresent(
@@ -166,23 +185,47 @@ sealed interface StationForm
     }
   }
 
-  /** Reads a file in whichever form it is. */
-  static Optional<String> read(
+  /** Reads a file in whichever form it is, row by row; empty where it has none. */
+  static Optional<StationForm> read(
       Path file, @Nullable Degrees unit, StationValues values, Faults faults) {
-    List<StationRows.Row> rows =
-        SourceText.readUnpacked(file, faults)
-            .map(source -> StationRows.of(source, faults))
-            .orElse(List.of());
-    if (rows.isEmpty()) {
-      return Optional.empty();
+    Reading reading = new Reading(unit, values, faults);
+    if (StationRows.each(file, reading::take, faults)) {
+      if (reading.form != null) {
+        values.endOf(reading.form);
+      } else if (!reading.isOver) {
+        faults.add(Spot.whole(file), "the file is empty", "a file with something in it");
+      }
     }
-    Optional<StationForm> form = of(rows.get(0), unit, faults);
-    form.ifPresent(
-        f ->
-            rows.stream()
-                .skip(f.hasHeader() ? 1 : 0)
-                .takeWhile(row -> !faults.isFull(file))
-                .forEach(row -> f.read(row, values)));
-    return form.map(StationForm::words);
+    return Optional.ofNullable(reading.form);
+  }
+
+  /** A file of which some rows are read. */
+  final class Reading {
+    private final @Nullable Degrees unit;
+    private final StationValues values;
+    private final Faults faults;
+    private @Nullable StationForm form;
+    private boolean isOver;
+
+    private Reading(@Nullable Degrees unit, StationValues values, Faults faults) {
+      this.unit = unit;
+      this.values = values;
+      this.faults = faults;
+    }
+
+    /** Takes in the next row; false where the rest would tell nothing more. */
+    private boolean take(StationRows.Row row) {
+      StationForm known = form;
+      if (known == null) {
+        known = of(row, unit, faults).orElse(null);
+        form = known;
+        isOver = known == null;
+        if (known == null || known.hasHeader()) {
+          return known != null;
+        }
+      }
+      known.read(row, values);
+      return !faults.isFull(row.spot().file());
+    }
   }
 }

@@ -6,10 +6,15 @@ import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
 import de.siegmar.fastcsv.reader.FieldMismatchStrategy;
 import java.io.IOException;
-import java.util.ArrayList;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
 import java.util.List;
+import java.util.function.Predicate;
 
-/** The rows of a station's file, which may have no header and columns that nobody asked for. */
+/**
+ * The rows of a station's file, which may have no header and columns that nobody asked for. They
+ * are handed on one by one, for a file may have millions of them.
+ */
 final class StationRows {
   /** Some 270 years of days with 30 kinds of value on each. */
   private static final int MOST_ROWS = 3_000_000;
@@ -24,36 +29,62 @@ final class StationRows {
     }
   }
 
-  /** All rows that are not blank, as far as the file can be read. */
-  static List<Row> of(SourceText source, Faults faults) {
-    List<Row> rows = new ArrayList<>();
+  /**
+   * Hands on all rows that are not blank, as far as the file can be read.
+   *
+   * @param taken takes a row in, and says whether the next one is wanted
+   * @return whether the file was there and could be read to where it was wanted
+   */
+  static boolean each(Path file, Predicate<Row> taken, Faults faults) {
+    if (!SourceText.isThere(file, Spot.whole(file), faults)) {
+      return false;
+    }
     int line = 0;
-    try (CsvReader<CsvRecord> csv =
-            CsvReader.builder()
-                .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
-                .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
-                .allowUnclosedQuote(false)
-                .ofCsvRecord(source.text());
-        CloseableIterator<CsvRecord> records = csv.iterator()) {
-      while (records.hasNext()) {
+    try (PackedText text = PackedText.of(file);
+        CloseableIterator<CsvRecord> records = records(text)) {
+      for (int rows = 0; records.hasNext(); rows++) {
         CsvRecord row = records.next();
         line = (int) row.getStartingLineNumber();
-        Spot spot = new Spot(source.file(), line, 0);
-        if (rows.size() == MOST_ROWS) {
+        Spot spot = new Spot(file, line, 0);
+        if (rows == MOST_ROWS) {
           faults.add(spot, "more than " + MOST_ROWS + " rows", "the file of one station");
-          return rows;
+          return false;
         }
         List<String> fields = row.getFields().stream().map(String::strip).toList();
-        if (!fields.stream().allMatch(String::isEmpty)) {
-          rows.add(new Row(spot, fields));
+        if (!fields.stream().allMatch(String::isEmpty) && !taken.test(new Row(spot, fields))) {
+          return true;
         }
       }
-    } catch (CsvParseException | IOException e) {
+      return true;
+    } catch (CsvParseException | UncheckedIOException | IOException e) {
+      tell(e, file, line, faults);
+      return false;
+    }
+  }
+
+  private static void tell(Exception e, Path file, int line, Faults faults) {
+    for (Throwable cause = e; cause != null; cause = cause.getCause()) {
+      if (cause instanceof PackedText.UnreadableException unreadable) {
+        faults.add(new Spot(file, unreadable.line(), 0), unreadable.found(), unreadable.right());
+        return;
+      }
+    }
+    if (e instanceof CsvParseException) {
       faults.add(
-          new Spot(source.file(), line + 1, 0),
+          new Spot(file, line + 1, 0),
           "from here on this cannot be read as CSV",
           "fields parted by commas, every quote closed");
+    } else {
+      faults.add(Spot.whole(file), "cannot be read", "a file that you may read");
     }
-    return rows;
+  }
+
+  private static CloseableIterator<CsvRecord> records(PackedText text) {
+    return CsvReader.builder()
+        .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
+        .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
+        .allowUnclosedQuote(false)
+        .ofCsvRecord(text)
+        .iterator();
   }
 }

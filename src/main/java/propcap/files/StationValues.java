@@ -2,13 +2,16 @@ package propcap.files;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 import propcap.farm.StationRecord;
 import propcap.farm.WeatherRecord.Day;
 
@@ -18,6 +21,18 @@ import propcap.farm.WeatherRecord.Day;
  */
 final class StationValues {
   private static final int MOST_NAMED = 3;
+
+  /** A file with more to leave out is some other file; the rest would only fill the memory. */
+  private static final int MOST_REMARKS = 100_000;
+
+  /**
+   * From so many values that cannot be, of so many different numbers and this share of all, on it
+   * is the unit: a station that fails writes one number again and again. Our own bounds.
+   */
+  private static final int MANY = 10;
+
+  private static final int DIFFERENT = 3;
+  private static final double SHARE = 0.01;
 
   private static final Pattern NUMBER = Pattern.compile("[-+]?([0-9]{1,6}(\\.[0-9]*)?|\\.[0-9]+)");
 
@@ -29,6 +44,9 @@ final class StationValues {
   private final Map<String, Integer> flagged = new TreeMap<>();
   private final Values minima = new Values("tmin");
   private final Values maxima = new Values("tmax");
+
+  /** Of the file that is being read. */
+  private Impossible impossible = new Impossible();
 
   /** Stations in the order in which they come, and where each comes first. */
   private final Map<String, Spot> stations = new LinkedHashMap<>();
@@ -46,6 +64,30 @@ final class StationValues {
 
     void remove(LocalDate date) {
       tempC.remove(date);
+    }
+  }
+
+  /** Values that no air ever had. */
+  private static final class Impossible {
+    private int values;
+    private int are;
+    private final Set<String> written = new HashSet<>();
+    private @Nullable Spot first;
+    private String firstName = "";
+
+    void add(String name, String number, Spot spot) {
+      are++;
+      if (first == null) {
+        first = spot;
+        firstName = name + " " + Words.shown(number);
+      }
+      if (written.size() <= DIFFERENT) {
+        written.add(number);
+      }
+    }
+
+    boolean isAnotherUnit() {
+      return are >= MANY && written.size() > DIFFERENT && are > SHARE * values;
     }
   }
 
@@ -94,6 +136,7 @@ final class StationValues {
       return;
     }
     double tempC = unit.toC(Double.parseDouble(written));
+    impossible.values++;
     Spot before = values.spots().putIfAbsent(date, spot);
     if (before != null) {
       leave(
@@ -101,6 +144,7 @@ final class StationValues {
           values.name() + " of " + date + " again, first on line " + before.line(),
           "left out; the first stands");
     } else if (tempC < Day.LEAST_C || tempC > (isMinimum ? Day.MOST_MIN_C : Day.MOST_C)) {
+      impossible.add(values.name(), written, spot);
       leave(
           spot,
           values.name() + " of " + date + " is " + Words.shown(written),
@@ -113,7 +157,58 @@ final class StationValues {
   }
 
   private void leave(Spot spot, String found, String what) {
-    remarks.add(spot.fault(found, what));
+    if (remarks.size() < MOST_REMARKS) {
+      remarks.add(spot.fault(found, what));
+    } else {
+      faults.add(
+          Spot.whole(spot.file()),
+          "more than " + MOST_REMARKS + " values that cannot stand",
+          "the file of one station, each day once");
+    }
+  }
+
+  /** To be called after the last row of each file: where it is the unit, all else is noise. */
+  void endOf(StationForm form) {
+    Spot first = impossible.first;
+    if (first != null && impossible.isAnotherUnit()) {
+      faults.add(
+          first,
+          impossible.firstName
+              + WeatherDoubts.IMPOSSIBLE
+              + ", and so on "
+              + (impossible.are - 1)
+              + " more of its "
+              + impossible.values
+              + " values",
+          form.otherUnit().isEmpty() ? "temperatures in " + form.words() : form.otherUnit());
+    }
+    impossible = new Impossible();
+  }
+
+  /**
+   * Doubts the record as a weather record is doubted, in the unit of one of its files.
+   *
+   * @param record made of these values
+   */
+  void doubt(StationRecord record, StationForm form) {
+    List<Day> days = new ArrayList<>();
+    record
+        .minC()
+        .forEach(
+            (date, min) -> {
+              Double max = record.maxC().get(date);
+              if (max != null) {
+                days.add(new Day(date, min, max));
+              }
+            });
+    new WeatherDoubts(
+            days,
+            WeatherDoubts.Each.DAY,
+            minima.spots(),
+            form.unit() == Degrees.F,
+            form.otherUnit(),
+            faults)
+        .tell();
   }
 
   /** All that was noted, but for days whose minimum lies above their maximum. */

@@ -28,10 +28,12 @@ public final class TrayLogReader {
    *
    * @param scenario whose crops, plan, places and weather the log was read with
    * @param trays in the order in which they come first
+   * @param warnings what in all these files can be meant but seldom is; none stops anything
    */
-  public record TrayLog(Scenario scenario, List<LoggedTray> trays) {
+  public record TrayLog(Scenario scenario, List<LoggedTray> trays, List<Fault> warnings) {
     public TrayLog {
       trays = List.copyOf(trays);
+      warnings = List.copyOf(warnings);
     }
   }
 
@@ -51,7 +53,7 @@ public final class TrayLogReader {
     if (faults.any() || scenario.isEmpty()) {
       throw new FaultsException(faults.sorted());
     }
-    return new TrayLog(scenario.get(), trays);
+    return new TrayLog(scenario.get(), trays, faults.warnings());
   }
 
   /** A tray's key: the name of its sowing and its own. */
@@ -59,6 +61,7 @@ public final class TrayLogReader {
 
   private static List<LoggedTray> trays(CsvFile table, Optional<Scenario> scenario, Faults faults) {
     Map<Key, LogRows> byKey = new LinkedHashMap<>();
+    LogDates dates = new LogDates();
     for (Node.Keyed row : table.rows()) {
       Fields fields =
           new Fields(
@@ -76,8 +79,12 @@ public final class TrayLogReader {
                   new Key(sowing.get(), tray.get()), k -> new LogRows(k.sowing(), k.tray()))
               // What is wrong with the row by itself is reported all the same.
               : new LogRows("", "");
+      if (date != null) {
+        scenario.ifPresent(s -> dates.add(fields, date, s.season()));
+      }
       rows.add(fields, date, scenario);
     }
+    scenario.ifPresent(s -> dates.doubt(s.season(), faults));
     if (byKey.isEmpty() && !faults.any()) {
       faults.add(Spot.whole(table.file()), "no tray in the log", "at least one row");
     }

@@ -2,6 +2,7 @@ package propcap.files;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
@@ -42,21 +43,54 @@ final class WeatherDoubts {
   private static final int MOST_OF_A_YEAR = 330;
   private static final int MONTHS = 12;
 
+  /** In the words of a fault. */
+  static final String IMPOSSIBLE = ", which no air ever had";
+
+  /** What a row of the record stands for. */
+  enum Each {
+    DAY("day", "on"),
+    /** The means of a month; its date is any day of it, the same in each. */
+    MONTH("month", "in");
+
+    private final String word;
+    private final String at;
+
+    Each(String word, String at) {
+      this.word = word;
+      this.at = at;
+    }
+
+    private LocalDate before(LocalDate date) {
+      return this == DAY ? date.minusDays(1) : date.minusMonths(1);
+    }
+  }
+
   private final NavigableMap<LocalDate, Day> days = new TreeMap<>();
+  private final Each each;
   private final Map<LocalDate, Spot> spots;
   private final boolean inF;
+  private final String otherUnit;
   private final Faults faults;
 
   /**
    * Doubts about a record.
    *
-   * @param spots where each day is written
+   * @param spots where each row is written
    * @param inF whether it was written in degrees F
+   * @param otherUnit how a record in another unit is read; empty where its form leaves none
    */
-  WeatherDoubts(List<Day> days, Map<LocalDate, Spot> spots, boolean inF, Faults faults) {
+  WeatherDoubts(
+      Collection<Day> days,
+      Each each,
+      Map<LocalDate, Spot> spots,
+      boolean inF,
+      String otherUnit,
+      Faults faults) {
     days.forEach(day -> this.days.put(day.date(), day));
+    this.each = each;
     this.spots = spots;
     this.inF = inF;
+    this.otherUnit = otherUnit;
     this.faults = faults;
   }
 
@@ -87,14 +121,16 @@ final class WeatherDoubts {
                 warn(
                     day.date(),
                     what + ", " + written(value.of(day)) + times(such.size()),
-                    "a slip of the pen, or another unit? " + units()));
+                    otherUnit.isEmpty()
+                        ? "a slip of the pen?"
+                        : "a slip of the pen, or another unit? " + otherUnit));
   }
 
   private void jumps() {
     List<LocalDate> at = new ArrayList<>();
     BiPredicate<Double, Double> apart = (a, b) -> Math.abs(a - b) >= JUMP_K;
     for (Day day : days.values()) {
-      Day before = days.get(day.date().minusDays(1));
+      Day before = days.get(each.before(day.date()));
       if (before != null
           && (apart.test(day.minC(), before.minC()) || apart.test(day.maxC(), before.maxC()))) {
         at.add(day.date());
@@ -105,7 +141,9 @@ final class WeatherDoubts {
           at.get(0),
           "a change of "
               + difference(JUMP_K)
-              + " or more from one day to the next"
+              + " or more from one "
+              + each.word
+              + " to the next"
               + times(at.size()),
           "a slip of the pen, or rows of two units?");
     }
@@ -128,9 +166,10 @@ final class WeatherDoubts {
     String what =
         "the warmest month is " + difference(range) + " warmer than the coldest, on average";
     if (range > MOST_ANNUAL_RANGE_K) {
-      faults.add(spot(days.firstKey()), what + ", as on no place on earth", units());
+      faults.add(
+          spot(days.firstKey()), what + ", as on no place on earth", inOtherUnit("real days"));
     } else {
-      warn(days.firstKey(), what, "hardly any farm has that: another unit? " + units());
+      warn(days.firstKey(), what, inOtherUnit("hardly any farm has that"));
     }
   }
 
@@ -172,13 +211,16 @@ final class WeatherDoubts {
   }
 
   private void oneKind() {
-    if (days.size() < FEW) {
+    if (days.size() < (each == Each.DAY ? FEW : MONTHS)) {
       return;
     }
     Day first = days.firstEntry().getValue();
     if (days.values().stream()
         .allMatch(d -> d.minC() == first.minC() && d.maxC() == first.maxC())) {
-      warn(first.date(), "all days have the same temperatures", "a record of real days");
+      warn(
+          first.date(),
+          "all " + each.word + "s have the same temperatures",
+          "a record of real " + each.word + "s");
     } else if (days.values().stream().allMatch(d -> d.minC() == d.maxC())) {
       warn(
           first.date(),
@@ -194,8 +236,10 @@ final class WeatherDoubts {
     if (isWhole && warmest < WARMEST_DAY_C) {
       warn(
           days.firstKey(),
-          "no day of the year is warmer than " + inUnit(warmest),
-          "another unit? " + units());
+          (each == Each.DAY ? "no day of the year" : "no month")
+              + " is warmer than "
+              + inUnit(warmest),
+          inOtherUnit("a place where plants grow"));
     }
   }
 
@@ -216,12 +260,12 @@ final class WeatherDoubts {
     return degrees.replaceAll("\\.0$", "") + (inF ? " F here" : " C here");
   }
 
-  private static String times(int days) {
-    return days == 1 ? "" : ", on " + days + " days, this the first";
+  private String times(int rows) {
+    return rows == 1 ? "" : ", " + each.at + " " + rows + " " + each.word + "s, this the first";
   }
 
-  private String units() {
-    return inF ? "degrees C belong under tmin,tmax" : "degrees F belong under tmin-f,tmax-f";
+  private String inOtherUnit(String otherwise) {
+    return otherUnit.isEmpty() ? otherwise : "another unit? " + otherUnit;
   }
 
   private String inUnit(double tempC) {

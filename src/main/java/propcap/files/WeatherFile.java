@@ -131,7 +131,9 @@ public final class WeatherFile {
     if (!impossible.isEmpty()) {
       tellImpossible(impossible.get(0));
     } else if (!faults.any()) {
-      new WeatherDoubts(days, spots, inF, faults).tell();
+      String other =
+          inF ? "degrees C belong under tmin,tmax" : "degrees F belong under tmin-f,tmax-f";
+      new WeatherDoubts(days, WeatherDoubts.Each.DAY, spots, inF, other, faults).tell();
     }
     if (season.isEmpty()) {
       return List.of();
@@ -159,7 +161,7 @@ public final class WeatherFile {
                 " and ",
                 (inF ? COLUMNS_IN_F : COLUMNS)
                     .stream().skip(1).map(c -> c + " " + first.written(c)).toList())
-            + ", which no air ever had"
+            + WeatherDoubts.IMPOSSIBLE
             + days,
         inF
             ? "degrees F; degrees C belong under tmin,tmax"

@@ -19,6 +19,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Date;
 import java.util.UUID;
+import propcap.farm.Season;
 import propcap.study.Period;
 import propcap.study.WorkCalendar;
 import propcap.study.WorkCalendar.Planned;
@@ -71,7 +72,7 @@ final class CalendarFeed {
     // The first day on which it no longer is.
     event.setDateEnd(new DateEnd(day(days.to().plusDays(1))));
     event.setSummary(summary(task));
-    event.setDescription(description(task));
+    event.setDescription(description(task, calendar.scenario().season()));
     if (!task.stints().isEmpty()) {
       event.setLocation(WorkWords.route(task.job(), task.stints()));
     }
@@ -118,15 +119,15 @@ final class CalendarFeed {
             : trays + " of " + Words.plural(planned, "tray"));
   }
 
-  private static String description(Task task) {
+  private static String description(Task task, Season season) {
     String crop = WorkWords.cropAndLot(task);
     String works = "about " + WorkWords.hours(task.hours()) + " of work";
     Planned planned = task.planned();
     if (planned != null) {
       return crop
           + "\nPlanned for "
-          + WorkWords.dayOfWeek(planned.due())
-          + (planned.isOnItsDay() ? "" : ": " + WorkWords.asPlanned(planned, task.latest()))
+          + Dates.dayOfWeek(planned.due(), season)
+          + (planned.isOnItsDay() ? "" : ": " + WorkWords.asPlanned(planned, task.latest(), season))
           + "; "
           + works;
     }
@@ -134,7 +135,7 @@ final class CalendarFeed {
     String trays = Words.plural(task.trays().mean(), "tray");
     return crop
         + "\n"
-        + between(task)
+        + between(task, season)
         + "\n"
         + trays
         + (trays.startsWith(range + " ") ? "; " : " on average, " + range + " in 8 springs of 10; ")
@@ -142,11 +143,11 @@ final class CalendarFeed {
         + (task.chance() < 1 ? "\nComes to it in " + Words.springs(task.chance()) : "");
   }
 
-  private static String between(Task task) {
-    String earliest = WorkWords.dayOfWeek(task.earliest());
+  private static String between(Task task, Season season) {
+    String earliest = Dates.dayOfWeek(task.earliest(), season);
     return task.earliest().equals(task.latest())
         ? "On " + earliest
-        : "Likely between " + earliest + " and " + WorkWords.dayOfWeek(task.latest());
+        : "Likely between " + earliest + " and " + Dates.dayOfWeek(task.latest(), season);
   }
 
   private static String written(ICalendar feed) {

@@ -68,7 +68,7 @@ public final class CalendarResults {
         "Work: "
             + WorkWords.hours(calendar.hours(period))
             + " on average; most on "
-            + WorkWords.dayOfWeek(days.get(0).date())
+            + Dates.dayOfWeek(days.get(0).date(), calendar.scenario().season())
             + ": "
             + WorkWords.hours(days.get(0).hours().mean())
             + ", in 1 spring of 10 more than "
@@ -76,7 +76,7 @@ public final class CalendarResults {
     return lines.endingWith(
         calendar.scenario().name()
             + ", "
-            + WorkWords.range(period.from(), period.to())
+            + Dates.range(period.from(), period.to(), calendar.scenario().season())
             + ": "
             + Words.plural(calendar.seasons(), "spring")
             + ", seed "

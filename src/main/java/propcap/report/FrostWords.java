@@ -34,7 +34,7 @@ record FrostWords(FrostTable table) {
   String day(@Nullable Integer day) {
     return day == null
         ? "not before the season ends"
-        : day <= 0 ? "all season" : Dates.shortDay(season().date(day));
+        : day <= 0 ? "all season" : Dates.shortDayOfAnyYear(season().date(day));
   }
 
   /** The limits of a day, such as {@code 2 May – 14 May}. */
@@ -48,7 +48,7 @@ record FrostWords(FrostTable table) {
   }
 
   private String limit(int day) {
-    return Dates.shortDay(season().date(Math.max(0, day)));
+    return Dates.shortDayOfAnyYear(season().date(Math.max(0, day)));
   }
 
   /** A day for other programs, such as {@code 05-09}; null where there is none. */
@@ -65,7 +65,7 @@ record FrostWords(FrostTable table) {
   }
 
   String span() {
-    return Dates.day(season().start()) + " to " + Dates.day(season().end());
+    return Dates.dayOfAnyYear(season().start()) + " to " + Dates.dayOfAnyYear(season().end());
   }
 
   /** What a threshold's frosts come to, in a sentence. */
@@ -80,7 +80,7 @@ record FrostWords(FrostTable table) {
   }
 
   private String season(String between) {
-    return Dates.day(season().start()) + between + Dates.day(season().end());
+    return Dates.dayOfAnyYear(season().start()) + between + Dates.dayOfAnyYear(season().end());
   }
 
   private String upper(FrostDate date, String share) {
@@ -90,7 +90,10 @@ record FrostWords(FrostTable table) {
     }
     return day == 0
         ? "in no more than " + share + " is there such a frost at all"
-        : "from " + Dates.day(season().date(day)) + " on it is that cold in no more than " + share;
+        : "from "
+            + Dates.dayOfAnyYear(season().date(day))
+            + " on it is that cold in no more than "
+            + share;
   }
 
   private static FrostDate date(FrostDates frosts, double chance) {
@@ -140,7 +143,7 @@ record FrostWords(FrostTable table) {
         Locale.ENGLISH,
         "%s: last frost on %s on average%s, with a standard deviation of %.1f days; %s.",
         at,
-        Dates.day(season().date((int) Math.round(fit.meanDay()))),
+        Dates.dayOfAnyYear(season().date((int) Math.round(fit.meanDay()))),
         with,
         fit.sdDays(),
         fit.isDoubtful()

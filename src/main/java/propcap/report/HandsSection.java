@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
 import propcap.farm.Labour;
+import propcap.farm.Season;
 import propcap.farm.Work;
 import propcap.study.Forecast;
 import propcap.study.HandsForecast;
@@ -38,7 +39,7 @@ public record HandsSection(
         verdict(forecast),
         sentences(forecast),
         works.stream().map(TradeWords::work).toList(),
-        hands.weeks().stream().map(w -> row(w, works)).toList(),
+        hands.weeks().stream().map(w -> row(w, works, forecast.scenario().season())).toList(),
         HandsChart.of(forecast.scenario().season(), hands.weeks(), works));
   }
 
@@ -47,9 +48,9 @@ public record HandsSection(
     return Stream.of(Work.values()).filter(w -> Plan.present(hands.hoursByWork(), w) > 0).toList();
   }
 
-  private static Row row(Week week, List<Work> works) {
+  private static Row row(Week week, List<Work> works, Season season) {
     return new Row(
-        Dates.shortDay(week.monday()).replace(' ', NO_BREAK),
+        Dates.shortDay(week.monday(), season).replace(' ', NO_BREAK),
         Words.amount(week.hours().mean()),
         Words.range(week.hours()),
         Double.isFinite(week.budget()) ? Words.amount(week.budget()) : "–",
@@ -93,7 +94,7 @@ public record HandsSection(
     List<String> sentences = new ArrayList<>();
     hands.weeks().stream()
         .max(Comparator.comparingDouble(w -> w.hours().mean()))
-        .ifPresent(w -> sentences.add(fullest(w)));
+        .ifPresent(w -> sentences.add(fullest(w, forecast.scenario().season())));
     if (hands.waitingInAll() > 0) {
       sentences.add(waiting(hands));
     }
@@ -109,9 +110,9 @@ public record HandsSection(
     return sentences;
   }
 
-  private static String fullest(Week week) {
+  private static String fullest(Week week, Season season) {
     return "The fullest week is that of "
-        + Dates.day(week.monday())
+        + Dates.day(week.monday(), season)
         + ", with "
         + Words.amount(week.hours().mean())
         + " hours"

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import propcap.farm.Loss;
+import propcap.farm.Season;
 import propcap.study.Forecast;
 import propcap.study.Forecast.Occupancy;
 import propcap.study.Forecast.SowingForecast;
@@ -43,7 +44,7 @@ public final class Headlines {
     boolean limited = forecast.scenario().labour().isLimited();
     PlantsSection.worstFirst(forecast).stream()
         .limit(limited ? FEWER_NAMED : NAMED)
-        .map(Headlines::sowing)
+        .map(s -> sowing(s, forecast.scenario().season()))
         .forEach(lines::add);
     lines.add(fullest(forecast));
     lines.add(waiting(forecast));
@@ -55,8 +56,8 @@ public final class Headlines {
     return lines.stream().map(l -> Words.shortened(l, COLUMNS)).toList();
   }
 
-  private static String sowing(SowingForecast forecast) {
-    return "  " + forecast.sowing().id() + ": " + PlantsSection.words(forecast);
+  private static String sowing(SowingForecast forecast, Season season) {
+    return "  " + forecast.sowing().id() + ": " + PlantsSection.words(forecast, season);
   }
 
   private static String fullest(Forecast forecast) {

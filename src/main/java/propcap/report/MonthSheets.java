@@ -40,7 +40,7 @@ public record MonthSheets(String scenario, String version, List<Month> months) {
     YearMonth month = YearMonth.from(first);
     Period days = new Period(first, month.atEndOfMonth());
     return new Month(
-        Dates.month(month) + " " + month.getYear(),
+        Dates.monthAndYear(month),
         "about " + WorkWords.hours(calendar.hours(days)) + " of work",
         days.weeks().stream()
             .map(

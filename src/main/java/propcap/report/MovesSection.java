@@ -41,15 +41,15 @@ public record MovesSection(List<String> charts, List<Row> rows, String released)
     Sowing sowing = forecast.sowing();
     return new Row(
         sowing.id(),
-        Dates.shortDay(sowing.sow()),
+        Dates.shortDay(sowing.sow(), season),
         Stream.of(Milestone.values())
             .filter(m -> m != Milestone.PLANTED_OUT)
             .map(m -> move(season, forecast, m))
             .toList(),
-        Dates.shortDay(sowing.bedFrom()) + " – " + Dates.shortDay(sowing.bedBy()),
-        Dates.shortDay(forecast.firstOut()),
-        Dates.shortDay(forecast.medianOut()),
-        Dates.shortDay(forecast.lastOut()));
+        Dates.shortDay(sowing.bedFrom(), season) + " – " + Dates.shortDay(sowing.bedBy(), season),
+        Dates.shortDay(forecast.firstOut(), season),
+        Dates.shortDay(forecast.medianOut(), season),
+        Dates.shortDay(forecast.lastOut(), season));
   }
 
   private static String move(Season season, SowingForecast forecast, Milestone move) {
@@ -62,7 +62,8 @@ public record MovesSection(List<String> charts, List<Row> rows, String released)
     List<String> dates = new ArrayList<>();
     for (String crop : Plan.crops(forecast)) {
       var date = forecast.release().get(crop);
-      dates.add(crop + " " + (date == null ? "never" : Dates.day(date)));
+      dates.add(
+          crop + " " + (date == null ? "never" : Dates.day(date, forecast.scenario().season())));
     }
     return "By the frost record, plants may go out from: " + String.join(", ", dates) + ".";
   }

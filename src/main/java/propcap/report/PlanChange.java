@@ -56,7 +56,7 @@ record PlanChange(Planned planned, Planned.Change change, Optional<Planned.Effec
     return planned.kept().sowings().get(change.sowing());
   }
 
-  private Season season() {
+  Season season() {
     return planned.start().season();
   }
 
@@ -199,8 +199,8 @@ record PlanChange(Planned planned, Planned.Change change, Optional<Planned.Effec
       return " in some springs";
     }
     return change.daysLater() < 0
-        ? " from " + Dates.day(season().date(first)) + " on"
-        : " until " + Dates.day(season().date(last));
+        ? " from " + Dates.day(season().date(first), season()) + " on"
+        : " until " + Dates.day(season().date(last), season());
   }
 
   private String sowPlaceName() {
@@ -234,11 +234,13 @@ record PlanChange(Planned planned, Planned.Change change, Optional<Planned.Effec
             ? "as it was it stood "
                 + Words.plural(Math.rint(tables), "day")
                 + " longer on the tables"
-                + (release == null ? "" : ", and may not go out before " + Dates.day(release))
+                + (release == null
+                    ? ""
+                    : ", and may not go out before " + Dates.day(release, season()))
             : "as it was it stood "
                 + Words.plural(Math.rint(outside), "day")
                 + " longer outdoors, for its bed is not free before "
-                + Dates.day(change.from().bedFrom()));
+                + Dates.day(change.from().bedFrom(), season()));
   }
 
   private static double between(SowingForecast forecast, Milestone first, Milestone second) {

@@ -43,7 +43,7 @@ record PlanMissed(Planned planned) {
     String endless = "with endless room" + (hasHandsLimited() ? " and hands" : "");
     String best =
         "sown on "
-            + Dates.day(alone.sowing().sow())
+            + Dates.day(alone.sowing().sow(), planned.start().season())
             + " in "
             + trays
             + ", the most that it may have";

@@ -107,7 +107,7 @@ final class PlanPage {
         change.to().id(),
         change.place() == null ? "" : change.place() + " first",
         List.of(
-            Cell.of(Dates.shortDay(change.to().sow()).replace(' ', '\u00a0')),
+            Cell.of(Dates.shortDay(change.to().sow(), planChange.season()).replace(' ', '\u00a0')),
             Cell.of(change.daysLater() == 0 ? "–" : Words.signed(change.daysLater())),
             Cell.of(Words.count(change.to().trays())).strongIf(change.traysMore() != 0),
             Cell.of(Words.count(change.from().trays())),

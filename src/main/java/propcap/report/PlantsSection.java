@@ -3,6 +3,7 @@ package propcap.report;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import propcap.farm.Season;
 import propcap.study.Forecast;
 import propcap.study.Forecast.SowingForecast;
 
@@ -32,7 +33,7 @@ public record PlantsSection(String verdict, List<String> reasons, List<Row> rows
     return new PlantsSection(
         verdict(forecast),
         reasons(forecast, worstFirst),
-        worstFirst.stream().map(PlantsSection::row).toList());
+        worstFirst.stream().map(s -> row(s, forecast.scenario().season())).toList());
   }
 
   /** The sowings, the worst chance first; equal ones in the order of the plan. */
@@ -104,12 +105,12 @@ public record PlantsSection(String verdict, List<String> reasons, List<Row> rows
     return sentences;
   }
 
-  private static Row row(SowingForecast forecast) {
+  private static Row row(SowingForecast forecast, Season season) {
     return new Row(
         forecast.sowing().id(),
         forecast.sowing().crop(),
         forecast.chanceMet() < SAFE,
-        wordsAndDate(forecast),
+        wordsAndDate(forecast, season),
         Words.chance(forecast.chanceMet()),
         Words.chances(forecast.chanceMetLow(), forecast.chanceMetHigh()),
         Words.count(forecast.sowing().plantsNeeded()),
@@ -120,16 +121,16 @@ public record PlantsSection(String verdict, List<String> reasons, List<Row> rows
   }
 
   /** The chance of one sowing, in a sentence without its full stop. */
-  static String words(SowingForecast forecast) {
+  static String words(SowingForecast forecast, Season season) {
     String needed = Words.count(forecast.sowing().plantsNeeded());
-    String bedBy = Dates.day(forecast.sowing().bedBy());
+    String bedBy = Dates.day(forecast.sowing().bedBy(), season);
     if (forecast.sowing().plantsNeeded() == 0) {
       return "no plants are asked for";
     }
     if (forecast.chanceMet() >= SAFE) {
       return forecast.readyBy() == null
           ? "in " + Words.springs(forecast.chanceMet()) + " all are in by " + bedBy
-          : "ready by " + Dates.day(forecast.readyBy()) + " in 9 springs of 10";
+          : "ready by " + Dates.day(forecast.readyBy(), season) + " in 9 springs of 10";
     }
     String springs = Words.springs(forecast.chanceMet());
     // Neither "only no spring" nor "only nearly 9 springs" is said.
@@ -137,10 +138,10 @@ public record PlantsSection(String verdict, List<String> reasons, List<Row> rows
     return "in " + only + springs + " are the " + needed + " plants in by " + bedBy;
   }
 
-  private static String wordsAndDate(SowingForecast forecast) {
-    String words = words(forecast);
+  private static String wordsAndDate(SowingForecast forecast, Season season) {
+    String words = words(forecast, season);
     return forecast.readyBy() == null || forecast.chanceMet() >= SAFE
         ? words
-        : words + "; in 9 of 10 they are by " + Dates.day(forecast.readyBy());
+        : words + "; in 9 of 10 they are by " + Dates.day(forecast.readyBy(), season);
   }
 }

@@ -105,7 +105,7 @@ public record RoomSection(List<Row> rows, List<Figure> figures, String closed) {
       return ".";
     }
     return ": at its fullest, on "
-        + Dates.day(season.date(fullest))
+        + Dates.day(season.date(fullest), season)
         + ", it holds "
         + Words.count(place.days().get(fullest).p50())
         + " of "
@@ -122,11 +122,11 @@ public record RoomSection(List<Row> rows, List<Figure> figures, String closed) {
 
   private static String inWords(Season season, Run run) {
     return run.length() == 1
-        ? "on " + Dates.day(season.date(run.first()))
+        ? "on " + Dates.day(season.date(run.first()), season)
         : "from "
-            + Dates.day(season.date(run.first()))
+            + Dates.day(season.date(run.first()), season)
             + " to "
-            + Dates.day(season.date(run.last()));
+            + Dates.day(season.date(run.last()), season);
   }
 
   /** The longest run of days on which the place is full in every second spring or more. */

@@ -39,10 +39,21 @@ final class SeasonAxis extends NumberAxis {
       if (isMarked(date)) {
         ticks.add(
             new NumberTick(
-                day, Dates.shortDay(date), TextAnchor.TOP_CENTER, TextAnchor.TOP_CENTER, 0));
+                day,
+                label(date, ticks.isEmpty()),
+                TextAnchor.TOP_CENTER,
+                TextAnchor.TOP_CENTER,
+                0));
       }
     }
     return ticks;
+  }
+
+  /** In a season of two years, the first mark and the new year's have their year. */
+  private String label(LocalDate date, boolean isFirst) {
+    boolean isOfTwoYears = season.start().getYear() < season.end().getYear();
+    String day = Dates.shortDayOfAnyYear(date);
+    return isOfTwoYears && (isFirst || date.getDayOfYear() == 1) ? day + " " + date.getYear() : day;
   }
 
   private boolean isMarked(LocalDate date) {

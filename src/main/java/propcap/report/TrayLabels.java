@@ -50,9 +50,9 @@ public record TrayLabels(
                   sow.sowing().id(),
                   WorkWords.cropAndLot(sow),
                   tray + " / " + sow.sowing().trays(),
-                  WorkWords.dayOfWeek(day),
+                  Dates.dayOfWeek(day, calendar.scenario().season()),
                   stint.to() == null ? "" : stint.to(),
-                  WorkWords.dayOfWeek(offHeat(calendar, sow, day))));
+                  Dates.dayOfWeek(offHeat(calendar, sow, day), calendar.scenario().season())));
         }
       }
     }

@@ -6,6 +6,7 @@ import org.jfree.chart.axis.CategoryAxis;
 import org.jfree.chart.plot.CategoryPlot;
 import org.jfree.chart.renderer.category.StackedBarRenderer;
 import org.jfree.data.category.DefaultCategoryDataset;
+import propcap.farm.Season;
 
 /** Tray-days of waiting month by month, one layer for each thing waited for. */
 final class WaitingChart {
@@ -15,7 +16,8 @@ final class WaitingChart {
   private WaitingChart() {}
 
   /** The queues, largest first; more than there are colours for are put together by the caller. */
-  static String of(List<Queue> queues, List<YearMonth> months) {
+  static String of(List<Queue> queues, Season season) {
+    List<YearMonth> months = Dates.monthsOf(season);
     DefaultCategoryDataset dataset = new DefaultCategoryDataset();
     StackedBarRenderer bars = new StackedBarRenderer();
     Look.flat(bars);
@@ -28,7 +30,7 @@ final class WaitingChart {
         dataset.addValue(
             trayDays > 0 ? Double.valueOf(trayDays) : null,
             queues.get(q).name(),
-            Dates.month(months.get(m)));
+            Dates.month(months.get(m), season));
       }
       bars.setSeriesPaint(q, Look.STACK.get(q % Look.STACK.size()));
     }

@@ -2,6 +2,7 @@ package propcap.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import propcap.farm.Season;
 import propcap.farm.Step;
 import propcap.study.Forecast;
 import propcap.study.Stat;
@@ -20,13 +21,14 @@ public record WaitingSection(
   static WaitingSection of(Forecast forecast) {
     Bottleneck bottleneck = Bottleneck.of(forecast);
     List<Queue> queues = Queue.of(forecast);
-    var months = Dates.monthsOf(forecast.scenario().season());
+    Season season = forecast.scenario().season();
+    var months = Dates.monthsOf(season);
     return new WaitingSection(
         bottleneck.verdict(forecast),
         sentences(forecast, bottleneck),
-        months.stream().map(Dates::month).toList(),
+        months.stream().map(m -> Dates.month(m, season)).toList(),
         rows(queues),
-        queues.isEmpty() ? "" : WaitingChart.of(Queue.atMost(Look.STACK.size(), queues), months));
+        queues.isEmpty() ? "" : WaitingChart.of(Queue.atMost(Look.STACK.size(), queues), season));
   }
 
   private static List<Row> rows(List<Queue> queues) {

@@ -1,6 +1,7 @@
 package propcap.report;
 
 import java.time.LocalDate;
+import java.time.format.TextStyle;
 import java.time.temporal.IsoFields;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -10,6 +11,7 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import propcap.farm.Job;
 import propcap.farm.Labour;
+import propcap.farm.Season;
 import propcap.study.Period;
 import propcap.study.WorkCalendar;
 import propcap.study.WorkCalendar.Planned;
@@ -74,7 +76,12 @@ public record WeekSheets(String scenario, String version, List<Week> weeks) {
       List<Row> rows = new ArrayList<>();
       calendar.tasks(job).stream()
           .sorted(Comparator.comparing(WeekSheets::firstDay))
-          .forEach(t -> row(t, week).ifPresentOrElse(rows::add, () -> mention(t, week, perhaps)));
+          .forEach(
+              t ->
+                  row(calendar, t, week)
+                      .ifPresentOrElse(
+                          rows::add,
+                          () -> mention(t, week, calendar.scenario().season(), perhaps)));
       if (!rows.isEmpty()) {
         String trays = Words.plural(calendar.trays(job, week), "tray");
         blocks.add(new Block(WorkWords.job(job), trays, rows));
@@ -82,7 +89,7 @@ public record WeekSheets(String scenario, String version, List<Week> weeks) {
     }
     return new Week(
         "Week " + monday.get(IsoFields.WEEK_OF_WEEK_BASED_YEAR),
-        WorkWords.range(monday, week.to()) + " " + week.to().getYear(),
+        Dates.rangeAndYear(monday, week.to()),
         "about " + WorkWords.hours(calendar.hours(week)) + " of work",
         week.days().stream().map(d -> head(calendar, d)).toList(),
         blocks,
@@ -94,8 +101,8 @@ public record WeekSheets(String scenario, String version, List<Week> weeks) {
   }
 
   private static Head head(WorkCalendar calendar, LocalDate date) {
-    String name = WorkWords.dayOfWeek(date).substring(0, 3);
-    String day = WorkWords.dayOfWeek(date).substring(4);
+    String name = date.getDayOfWeek().getDisplayName(TextStyle.SHORT, Locale.ENGLISH);
+    String day = Dates.shortDayOfAnyYear(date);
     return calendar.days(new Period(date, date)).stream()
         .filter(WorkCalendar.Day::isWorking)
         .findFirst()
@@ -110,7 +117,7 @@ public record WeekSheets(String scenario, String version, List<Week> weeks) {
   }
 
   /** What has no whole tray in a week has no row, unless the plan has it there. */
-  private static Optional<Row> row(Task task, Period week) {
+  private static Optional<Row> row(WorkCalendar calendar, Task task, Period week) {
     int trays = task.trays(week);
     if (trays == 0 && !task.isPlannedIn(week)) {
       return Optional.empty();
@@ -123,7 +130,7 @@ public record WeekSheets(String scenario, String version, List<Week> weeks) {
             WorkWords.route(task.job(), trays == 0 ? task.stints() : stints),
             byDay(stints).mapToObj(t -> t == 0 ? "" : Integer.toString(t)).toList(),
             Integer.toString(trays),
-            likely(task, week)));
+            likely(task, week, calendar.scenario().season())));
   }
 
   private static IntStream byDay(List<Stint> stints) {
@@ -132,17 +139,17 @@ public record WeekSheets(String scenario, String version, List<Week> weeks) {
     return IntStream.of(trays);
   }
 
-  private static String likely(Task task, Period week) {
+  private static String likely(Task task, Period week, Season season) {
     Planned planned = task.planned();
     if (planned == null) {
-      return WorkWords.likely(task);
+      return WorkWords.likely(task, season);
     }
     return week.contains(planned.due())
-        ? WorkWords.asPlanned(planned, task.latest())
-        : "planned for " + Dates.shortDay(planned.due());
+        ? WorkWords.asPlanned(planned, task.latest(), season)
+        : "planned for " + Dates.shortDay(planned.due(), season);
   }
 
-  private static void mention(Task task, Period week, List<String> perhaps) {
+  private static void mention(Task task, Period week, Season season, List<String> perhaps) {
     boolean mayCome = week.meets(task.earliest(), task.latest());
     if (mayCome && task.planned() == null && task.chance() >= 0.1) {
       perhaps.add(
@@ -150,7 +157,7 @@ public record WeekSheets(String scenario, String version, List<Week> weeks) {
               + " "
               + task.sowing().id()
               + " ("
-              + WorkWords.likely(task)
+              + WorkWords.likely(task, season)
               + ")");
     }
   }

@@ -1,16 +1,15 @@
 package propcap.report;
 
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import propcap.farm.Job;
+import propcap.farm.Season;
 import propcap.study.WorkCalendar.Planned;
 import propcap.study.WorkCalendar.Stint;
 import propcap.study.WorkCalendar.Task;
@@ -24,9 +23,6 @@ final class WorkWords {
 
   /** What is less than this share of the trays, or of the waiting, is not named. */
   private static final double WORTH_NAMING = 0.1;
-
-  private static final DateTimeFormatter DAY_OF_WEEK =
-      DateTimeFormatter.ofPattern("EEE d MMM", Locale.ENGLISH);
 
   private WorkWords() {}
 
@@ -51,23 +47,9 @@ final class WorkWords {
     };
   }
 
-  /** Such as {@code Tue 23 Mar}. */
-  static String dayOfWeek(LocalDate date) {
-    return DAY_OF_WEEK.format(date);
-  }
-
   /** When a task is likely, such as {@code 23–26 Mar} or {@code 29 Mar – 2 Apr}. */
-  static String likely(Task task) {
-    return range(task.earliest(), task.latest());
-  }
-
-  static String range(LocalDate from, LocalDate to) {
-    if (from.equals(to)) {
-      return Dates.shortDay(from);
-    }
-    return from.getMonth() == to.getMonth()
-        ? from.getDayOfMonth() + "–" + Dates.shortDay(to)
-        : Dates.shortDay(from) + " – " + Dates.shortDay(to);
+  static String likely(Task task, Season season) {
+    return Dates.range(task.earliest(), task.latest(), season);
   }
 
   /** Where the trays of some stints go, such as {@code Chamber → Glasshouse}; of none, nowhere. */
@@ -109,7 +91,7 @@ final class WorkWords {
    * What becomes of what the plan sows on a day, such as {@code as planned} or {@code 2 wait for
    * room, to 8 Mar}.
    */
-  static String asPlanned(Planned planned, LocalDate latest) {
+  static String asPlanned(Planned planned, LocalDate latest, Season season) {
     List<String> not = new ArrayList<>();
     String lacking = lacking(planned.forRoom(), planned.forHands());
     if (planned.later() > 0) {
@@ -118,7 +100,7 @@ final class WorkWords {
               + (planned.later() == 1 ? " waits" : " wait")
               + (lacking.isEmpty() ? "" : " for " + lacking)
               + ", to "
-              + Dates.shortDay(latest));
+              + Dates.shortDay(latest, season));
     }
     if (planned.never() > 0) {
       not.add(

@@ -12,6 +12,9 @@ public final class Bottlenecking {
   /** At which the intervals of one answer hold together. */
   public static final double CONFIDENCE = 0.95;
 
+  /** Ten times as wide, a tenth at a time, is some 25; nobody builds on in more. */
+  private static final int MOST_STEPS = 100;
+
   private final Scenario start;
   private final RunSettings settings;
   private final DoubleConsumer progress;
@@ -31,13 +34,13 @@ public final class Bottlenecking {
    * Tries a tenth more and a tenth less of each place, then takes the best tenth, step by step.
    *
    * @param steps the most steps of the stair
-   * @throws BadQuestionException where steps are negative, or there is but one season
+   * @throws BadQuestionException where steps are out of bounds, or there is but one season
    */
   public static Bottlenecks bottlenecks(
       Scenario scenario, RunSettings settings, int steps, DoubleConsumer progress)
       throws BadQuestionException, InterruptedException {
-    if (steps < 0) {
-      throw new BadQuestionException("steps must be 0 or more, was " + steps);
+    if (steps < 0 || steps > MOST_STEPS) {
+      throw new BadQuestionException("steps must be from 0 to " + MOST_STEPS + ", was " + steps);
     }
     settings.forDifferences();
     return new Bottlenecking(scenario, settings, steps, progress).answer(steps);

@@ -1,9 +1,9 @@
 package propcap.study;
 
+import java.time.DateTimeException;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
-import java.time.format.DateTimeParseException;
 import java.time.temporal.TemporalAdjusters;
 import java.util.List;
 import java.util.stream.Stream;
@@ -59,13 +59,13 @@ public record Period(LocalDate from, LocalDate to) {
   }
 
   private static Period week(Season season, String week) throws BadQuestionException {
-    LocalDate monday;
     try {
-      monday = LocalDate.parse(week.strip() + "-1", DateTimeFormatter.ISO_WEEK_DATE);
-    } catch (DateTimeParseException e) {
+      LocalDate monday = LocalDate.parse(week.strip() + "-1", DateTimeFormatter.ISO_WEEK_DATE);
+      return within(season, monday, monday.plusDays(6), "week " + week.strip());
+    } catch (DateTimeException e) {
+      // No such week, or one at the end of all time.
       throw new BadQuestionException("'" + week + "' is no week; a week is such as 2027-W12");
     }
-    return within(season, monday, monday.plusDays(6), "week " + week.strip());
   }
 
   private static Period within(Season season, LocalDate first, LocalDate last, String asked)

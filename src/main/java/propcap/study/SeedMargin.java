@@ -1,5 +1,6 @@
 package propcap.study;
 
+import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import org.apache.commons.math3.distribution.BetaDistribution;
 import org.apache.commons.math3.distribution.BinomialDistribution;
@@ -48,19 +49,21 @@ public final class SeedMargin {
   }
 
   /**
-   * The least number of cells with which at least so many fill with a chance.
-   *
-   * @throws IllegalArgumentException where no number of cells does
+   * The least number of cells with which at least so many fill with a chance; empty where no number
+   * does that a farm could sow.
    */
-  public int cells(int needed, double chance) {
-    int enough = Math.max(1, needed);
+  public OptionalInt cells(int needed, double chance) {
+    if (needed <= 0) {
+      return OptionalInt.of(0);
+    }
+    int enough = needed;
     while (chance(enough, needed) < chance) {
       if (enough > MOST_CELLS / 2) {
-        throw new IllegalArgumentException("no number of cells fills " + needed);
+        return OptionalInt.empty();
       }
       enough *= 2;
     }
-    int tooFew = Math.max(0, needed - 1);
+    int tooFew = needed - 1;
     while (enough - tooFew > 1) {
       int middle = (enough + tooFew) >>> 1;
       if (chance(middle, needed) >= chance) {
@@ -69,6 +72,6 @@ public final class SeedMargin {
         tooFew = middle;
       }
     }
-    return needed <= 0 ? 0 : enough;
+    return OptionalInt.of(enough);
   }
 }

@@ -1,6 +1,7 @@
 package propcap.study;
 
 import java.util.List;
+import java.util.OptionalInt;
 import java.util.function.DoubleConsumer;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
@@ -182,7 +183,9 @@ public final class Supplying {
     if (crop.germination().rate() == 0 && needed > 0) {
       return null;
     }
-    return new SeedMargin(crop.germination(), crop.seedsPerCell()).cells(needed, chance);
+    OptionalInt cells =
+        new SeedMargin(crop.germination(), crop.seedsPerCell()).cells(needed, chance);
+    return cells.isPresent() ? (Integer) cells.getAsInt() : null;
   }
 
   private @Nullable ByMoney byMoney(Sowing sowing, int s, int[] enough, double perTray, int tried) {

@@ -6,9 +6,13 @@ const MONTHS = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', '
 
 const number = (date) => (/^\d{4}-\d{2}-\d{2}$/.test(date ?? '') ? Date.parse(`${date}T00:00:00Z`) / DAY : NaN);
 
-function words(day) {
+const yearOf = (day) => new Date(day * DAY).getUTCFullYear();
+
+// A day of another year than the one in which the season ends has its year beside it.
+function words(day, end) {
   const date = new Date(day * DAY);
-  return `${date.getUTCDate()} ${MONTHS[date.getUTCMonth()]}`;
+  const year = yearOf(day) === yearOf(end) ? '' : ` ${yearOf(day)}`;
+  return `${date.getUTCDate()} ${MONTHS[date.getUTCMonth()]}${year}`;
 }
 
 export function timeline(page, rows) {
@@ -32,7 +36,9 @@ function months(start, end, share) {
   for (let m = 0; m < 14; m++) {
     const day = Date.UTC(first.getUTCFullYear(), first.getUTCMonth() + m, 1) / DAY;
     if (day >= start && day < end) {
-      const mark = el('span', {}, MONTHS[new Date(day * DAY).getUTCMonth()]);
+      const month = new Date(day * DAY).getUTCMonth();
+      const isNamed = yearOf(start) !== yearOf(end) && (month === 0 || !track.hasChildNodes());
+      const mark = el('span', {}, isNamed ? `${MONTHS[month]} ${yearOf(day)}` : MONTHS[month]);
       mark.style.left = share(day);
       track.append(mark);
     }
@@ -61,7 +67,7 @@ function line(page, sowing, row, axis) {
   if (!Number.isNaN(sow)) {
     track.append(thumb(page, sowing, row, sow, track, axis));
   }
-  const day = el('small', {class: 'day'}, Number.isNaN(sow) ? 'no date' : words(sow));
+  const day = el('small', {class: 'day'}, Number.isNaN(sow) ? 'no date' : words(sow, axis.end));
   return el('div', {class: 'line'}, el('div', {class: 'name'}, sowing.name, ' ', day), track);
 }
 
@@ -81,10 +87,10 @@ function thumb(page, sowing, row, sow, track, {start, end, share}) {
     now = Math.min(Math.max(Math.round(to), start), end);
     handle.style.left = share(now);
     handle.setAttribute('aria-valuenow', now);
-    handle.setAttribute('aria-valuetext', words(now));
+    handle.setAttribute('aria-valuetext', words(now, end));
     const shown = track.parentElement?.querySelector('.day');
     if (shown) {
-      shown.textContent = words(now);
+      shown.textContent = words(now, end);
     }
   };
   const commit = () => {

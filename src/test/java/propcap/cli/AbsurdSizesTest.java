@@ -3,6 +3,7 @@ package propcap.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.PrintWriter;
+import java.io.RandomAccessFile;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -32,6 +33,13 @@ class AbsurdSizesTest {
         "run SCENARIO --seasons 1000000000",
         "run SCENARIO --seasons 99999999999999999999",
         "compare SCENARIO scenarios/second-chamber.yaml --seasons 1000000000",
+        "bottleneck SCENARIO --seasons 2 --steps 2147483647",
+        "calendar SCENARIO --seasons 2 --week +999999999-W52",
+        "calendar SCENARIO --seasons 2 --from -999999999-01-01",
+        "frost demo-data/weather.csv --from +999999999-01-01 --to +999999999-12-31",
+        "frost demo-data/weather.csv --from 2027-02-29",
+        "fit germination demo-data/germination-counts.csv --lot nowhere",
+        "order SCENARIO --chance NaN",
         "open SCENARIO --port 65536",
         "open SCENARIO --port -1",
         "plan SCENARIO --minutes NaN",
@@ -59,6 +67,29 @@ class AbsurdSizesTest {
             "(?s)1,000,000 springs take some [\\d,]+ MB of memory, and Propcap has [\\d,]+ MB:"
                 + " [\\d,]+ fit\\. Ask for fewer, or give it more, such as PROPCAP_OPTS=-Xmx\\d+g\\s+");
     assertThat(Files.exists(folder.resolve("out"))).isFalse();
+  }
+
+  @Test
+  void madeDaysOfYearsThatNoFileMayBeOfAreRefused() {
+    assertThat(run("weather", "--normals", "demo-data/normals.csv", "--years", "250"))
+        .isEqualTo(Propcap.BAD_INPUT);
+    assertThat(err.toString()).contains("do not lie from 1700 to 2199");
+  }
+
+  /** Large in length alone, so that to read it would be the fault. */
+  @Test
+  void aHugeFileIsRefusedByItsLength() throws Exception {
+    Path huge = folder.resolve("huge.csv");
+    try (RandomAccessFile file = new RandomAccessFile(huge.toFile(), "rw")) {
+      file.setLength(1L << 40);
+    }
+    for (String[] command :
+        new String[][] {
+          {"weather", huge.toString()}, {"germination", huge.toString()}, {"run", huge.toString()}
+        }) {
+      assertThat(run(command)).isEqualTo(Propcap.BAD_INPUT);
+    }
+    assertThat(err.toString().lines().filter(l -> l.contains("larger than 64 MiB"))).hasSize(3);
   }
 
   @Test

@@ -98,7 +98,7 @@ class RecordsToForecastTest {
   }
 
   private Crop zinnia() throws Exception {
-    return Objects.requireNonNull(CropBook.read(farm("crops.yaml")).crops().get("zinnia"));
+    return Objects.requireNonNull(CropBook.read(farm("crops.yaml"), d -> {}).crops().get("zinnia"));
   }
 
   @Test

@@ -152,7 +152,7 @@ class FrostDatesTest {
     for (int i = 0; i < last.length; i++) {
       last[i] = (int) (like.season().days() * 1.2 * stream.next()) - 5;
     }
-    Map<String, Crop> crops = CropBook.read(Path.of("demo-data/crops.yaml")).crops();
+    Map<String, Crop> crops = CropBook.read(Path.of("demo-data/crops.yaml"), d -> {}).crops();
     Scenario scenario =
         new Scenario(
             "made",

@@ -30,7 +30,7 @@ class WeatherMakerTest {
   private static final double ERRORS = 4;
 
   private static Normals demo() throws Exception {
-    return NormalsFile.read(Path.of("demo-data/normals.csv"), Degrees.C);
+    return NormalsFile.read(Path.of("demo-data/normals.csv"), Degrees.C, d -> {});
   }
 
   private static List<Day> made(Normals normals) {

@@ -29,12 +29,13 @@ class CountsReaderTest {
   }
 
   private List<CountedTray> read(String text) throws FaultsException {
-    return CountsReader.read(write(text));
+    return CountsReader.read(write(text), d -> {});
   }
 
   private List<String> faults(String text) {
     Path file = write(text);
-    FaultsException e = catchThrowableOfType(FaultsException.class, () -> CountsReader.read(file));
+    FaultsException e =
+        catchThrowableOfType(FaultsException.class, () -> CountsReader.read(file, d -> {}));
     assertThat(e).as("faults").isNotNull();
     return e.faults().stream().map(f -> f.toString().replace(folder + "/", "")).toList();
   }
@@ -148,7 +149,7 @@ class CountsReaderTest {
   void aMissingFileIsAFault() {
     FaultsException e =
         catchThrowableOfType(
-            FaultsException.class, () -> CountsReader.read(folder.resolve("none.csv")));
+            FaultsException.class, () -> CountsReader.read(folder.resolve("none.csv"), d -> {}));
     assertThat(e.faults()).hasSize(1);
   }
 }

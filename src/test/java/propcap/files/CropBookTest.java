@@ -133,7 +133,7 @@ class CropBookTest {
   @Test
   void aGrowersListWithoutNotesIsReadToo() throws IOException, FaultsException {
     GrowersFolder grower = new GrowersFolder(folder);
-    CropBook book = CropBook.read(grower.path("crops.yaml"));
+    CropBook book = CropBook.read(grower.path("crops.yaml"), d -> {});
     assertThat(book.entries()).isNotEmpty();
     assertThat(book.named("tomato").orElseThrow().sources()).isEmpty();
     assertThat(book.named("tomato").orElseThrow().kind()).isEmpty();
@@ -144,14 +144,18 @@ class CropBookTest {
     Path list = folder.resolve("list.yaml");
     Files.writeString(
         list, text().replaceFirst("cells: 200", "cells: many").replaceFirst("78 %", "178 %"));
-    FaultsException e = catchThrowableOfType(FaultsException.class, () -> CropBook.read(list));
+    FaultsException e =
+        catchThrowableOfType(FaultsException.class, () -> CropBook.read(list, d -> {}));
     assertThat(e.faults()).hasSize(2).allMatch(f -> f.file().equals(list) && f.line() > 0);
     Files.writeString(list, "crops: {zinnia: 3}");
-    assertThat(catchThrowableOfType(FaultsException.class, () -> CropBook.read(list)).faults())
+    assertThat(
+            catchThrowableOfType(FaultsException.class, () -> CropBook.read(list, d -> {}))
+                .faults())
         .hasSize(1);
     assertThat(
             catchThrowableOfType(
-                    FaultsException.class, () -> CropBook.read(folder.resolve("none.yaml")))
+                    FaultsException.class,
+                    () -> CropBook.read(folder.resolve("none.yaml"), d -> {}))
                 .faults())
         .hasSize(1);
   }

@@ -88,7 +88,7 @@ class CropListWriterTest {
                         + " 7.5 days}",
                     "{base: 8.3 C, optimum: 26 C, ceiling: 38 C, at: 22 C, half-by: 6.4 days,"
                         + " most-by: 9.1 days}"));
-    Crop zinnia = Objects.requireNonNull(CropBook.read(list).crops().get("zinnia"));
+    Crop zinnia = Objects.requireNonNull(CropBook.read(list, d -> {}).crops().get("zinnia"));
     assertThat(zinnia.germination()).isEqualTo(new Crop.Germination(0.915, 200, 0.02));
     assertThat(zinnia.emergence()).isEqualTo(new Crop.Emergence(8.3, 26, 38, 22, 6.4, 9.1));
   }
@@ -105,7 +105,7 @@ class CropListWriterTest {
                 .replace("at: 16 C\n", "at: 22 C\n")
                 .replace("half-by: 9 days", "half-by: 6.4 days")
                 .replace("most-by: 12 days", "most-by: 9.1 days"));
-    Crop sweetPea = Objects.requireNonNull(CropBook.read(list).crops().get("sweet pea"));
+    Crop sweetPea = Objects.requireNonNull(CropBook.read(list, d -> {}).crops().get("sweet pea"));
     assertThat(sweetPea.germination()).isEqualTo(new Crop.Germination(0.915, 200, 0.02));
   }
 
@@ -113,7 +113,7 @@ class CropListWriterTest {
   void severalCropsChangeAtOnceWithOneCopy() throws Exception {
     Path backup = change(list, Map.of("zinnia", test("8 C"), "sweet pea", test("3 C")));
     assertThat(backup).hasFileName("crops.yaml.bak").hasContent(LIST);
-    assertThat(CropBook.read(list).crops().values())
+    assertThat(CropBook.read(list, d -> {}).crops().values())
         .allMatch(crop -> crop.germination().rate() == 0.915);
   }
 

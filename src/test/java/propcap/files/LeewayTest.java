@@ -61,6 +61,16 @@ class LeewayTest {
     assertThat(folder.faults()).singleElement().asString().contains("after the season");
   }
 
+  /** The first row is sown on a day between these two. */
+  @Test
+  void daysThatLeaveOutTheDayOfThePlanAreAFault() {
+    add("sow-from", "2027-06-30");
+    assertThat(folder.faults()).singleElement().asString().contains("sow-from on or before sow");
+    aGrowersFolder();
+    add("sow-to", "2027-01-11");
+    assertThat(folder.faults()).singleElement().asString().contains("sow-to on or after sow");
+  }
+
   @Test
   void aPlaceInWhichTheCropDoesNotGerminateIsAFault() {
     add("germinate-in", "Nowhere");

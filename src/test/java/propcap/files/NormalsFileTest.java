@@ -25,7 +25,8 @@ class NormalsFileTest {
   }
 
   private static List<String> faults(Path file) {
-    return catchThrowableOfType(FaultsException.class, () -> NormalsFile.read(file, Degrees.C))
+    return catchThrowableOfType(
+            FaultsException.class, () -> NormalsFile.read(file, Degrees.C, d -> {}))
         .faults()
         .stream()
         .map(f -> f.line() + ": " + f.found())
@@ -34,7 +35,7 @@ class NormalsFileTest {
 
   @Test
   void allThatIsGivenIsTakenAsItIs() throws Exception {
-    Normals normals = NormalsFile.read(Path.of("demo-data/normals.csv"), Degrees.C);
+    Normals normals = NormalsFile.read(Path.of("demo-data/normals.csv"), Degrees.C, d -> {});
     assertThat(normals.hasDefaults()).isFalse();
     assertThat(normals.months().get(0)).isEqualTo(new Normals.Month(-5.2, 4.4, 4.4, 0.7));
     assertThat(normals.months().get(7)).isEqualTo(new Normals.Month(13.2, 25.8, 2.7, 0.65));
@@ -43,7 +44,7 @@ class NormalsFileTest {
   /** The spread falls from the coldest month to the warmest as the temperature rises. */
   @Test
   void whatIsNotGivenIsAPlanningDefault() throws Exception {
-    Normals normals = NormalsFile.read(file("month,tmin,tmax", "M,M,30"), Degrees.C);
+    Normals normals = NormalsFile.read(file("month,tmin,tmax", "M,M,30"), Degrees.C, d -> {});
     assertThat(normals.hasDefaults()).isTrue();
     Normals.Month january = normals.months().get(0);
     assertThat(january.spreadC()).isEqualTo(Normals.DEFAULT_WINTER_SPREAD_C);
@@ -58,7 +59,7 @@ class NormalsFileTest {
   /** 41 and 59 F are 5 and 15 C; a spread of 9 F is one of 5 C. */
   @Test
   void fahrenheitIsTurnedToCelsiusAndASpreadByItsSizeAlone() throws Exception {
-    Normals normals = NormalsFile.read(file("month,tmin,tmax,sd", "M,41,59,9"), Degrees.F);
+    Normals normals = NormalsFile.read(file("month,tmin,tmax,sd", "M,41,59,9"), Degrees.F, d -> {});
     assertThat(normals.months().get(3))
         .isEqualTo(new Normals.Month(5, 15, 5, Normals.DEFAULT_PERSISTENCE));
   }

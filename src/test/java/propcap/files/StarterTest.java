@@ -69,10 +69,10 @@ class StarterTest {
     Path list = Starter.write(folder).get(1);
     Map<String, Crop> brought = CropBook.ofPropcap().crops();
 
-    assertThat(CropBook.read(list).crops())
+    assertThat(CropBook.read(list, d -> {}).crops())
         .containsOnlyKeys("snapdragon", "lettuce", "tomato", "zinnia", "cabbage")
         .allSatisfy((name, crop) -> assertThat(crop).isEqualTo(brought.get(name)));
-    assertThat(CropBook.read(list).entries())
+    assertThat(CropBook.read(list, d -> {}).entries())
         .allSatisfy(entry -> assertThat(entry.sources()).isNotEmpty());
     assertThat(Files.readString(list)).doesNotContain("# entry of", "# sources");
   }

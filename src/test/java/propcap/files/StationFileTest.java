@@ -12,6 +12,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import java.util.zip.GZIPOutputStream;
 import org.jspecify.annotations.Nullable;
@@ -330,6 +331,55 @@ class StationFileTest {
     assertThat(faults(null, folder.resolve("none.csv"))).first().asString().contains("no file");
     assertThat(faults(null, file("h.csv", "date,tmin", "2003-03-01,1")))
         .containsExactly("1: no column tmax; a header with date,tmin,tmax");
+  }
+
+  @Test
+  void aDateOfAnotherAgeIsAFault() {
+    assertThat(faults(null, file("p.csv", "date,tmin,tmax", "0203-03-01,1,9", "2303-03-01,1,9")))
+        .containsExactly(
+            "2: date is '0203-03-01'; a date such as 2027-03-28",
+            "3: date is '2303-03-01'; a date such as 2027-03-28");
+    assertThat(faults(null, file("s.dly", month("020303", "TMAX", "  128  7"))))
+        .first()
+        .isEqualTo("1: year is '0203'; a year such as 2003");
+  }
+
+  /** A mark at the start, and a sign of two bytes across the edge of what is read at once. */
+  @Test
+  void aTextIsReadPieceByPieceAsIfItWereOne() throws Exception {
+    String rows =
+        Stream.iterate(LocalDate.of(1900, 1, 1), d -> d.plusDays(1))
+            .limit(20_000)
+            .map(d -> d + ",1,9,\u00e9")
+            .collect(Collectors.joining("\n"));
+    for (String start : List.of("\uFEFF", "\uFEFF\n", "")) {
+      Path file = file("p.csv", start + "date,tmin,tmax,note", rows);
+      assertThat(StationFile.read(List.of(file), null).record().minC()).hasSize(20_000);
+    }
+  }
+
+  @Test
+  void bytesThatAreNoTextAreToldAtTheirLine() throws Exception {
+    byte[] bytes =
+        "date,tmin,tmax\n2003-03-01,1,9\n2003-03-02,1,9\n".getBytes(StandardCharsets.UTF_8);
+    for (byte wrong : new byte[] {0, (byte) 0xff}) {
+      bytes[32] = wrong;
+      assertThat(faults(null, Files.write(folder.resolve("b.csv"), bytes)))
+          .containsExactly("3: bytes that are no text; a text file in UTF-8");
+    }
+  }
+
+  @Test
+  void aFileThatIsTooLargeIsRefusedPackedOrNot() throws Exception {
+    byte[] line = (" ".repeat(1023) + "\n").getBytes(StandardCharsets.UTF_8);
+    Path packed = folder.resolve("large.csv.gz");
+    try (OutputStream out = new GZIPOutputStream(Files.newOutputStream(packed))) {
+      for (int k = 0; k <= 64 << 10; k++) {
+        out.write(line);
+      }
+    }
+    assertThat(faults(null, packed))
+        .containsExactly("0: larger than 64 MiB; a file of at most 64 MiB");
   }
 
   @Test

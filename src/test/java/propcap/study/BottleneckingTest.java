@@ -164,7 +164,7 @@ class BottleneckingTest {
   void stepsBelowNoneAreRefused() {
     assertThatExceptionOfType(BadQuestionException.class)
         .isThrownBy(() -> ask(farm(10), -1))
-        .withMessage("steps must be 0 or more, was -1");
+        .withMessage("steps must be from 0 to 100, was -1");
   }
 
   @Test

@@ -62,7 +62,7 @@ public final class FileSet implements AutoCloseable {
         FileSet set = new FileSet(folder, isNew, FolderLock.take(hidden, folder, doing));
         set.begin();
         return set;
-      } catch (IOException | RuntimeException e) {
+      } catch (IOException | RuntimeException | Error e) {
         clearAway(folder, isNew);
         throw e;
       }
@@ -76,7 +76,7 @@ public final class FileSet implements AutoCloseable {
       Disk.delete(fresh());
       finish();
       requireRoom();
-    } catch (IOException | RuntimeException e) {
+    } catch (IOException | RuntimeException | Error e) {
       lock.close();
       throw e;
     }
@@ -101,7 +101,7 @@ public final class FileSet implements AutoCloseable {
     if (Files.exists(folder)) {
       throw new CannotWriteException(folder, "this is a file", "take a folder");
     }
-    Files.createDirectories(folder);
+    Disk.make(folder);
     return true;
   }
 

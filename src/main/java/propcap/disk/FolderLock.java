@@ -22,9 +22,6 @@ import java.util.concurrent.ConcurrentHashMap;
  * a program ends, however it ends; the file that bears it says who holds it.
  */
 final class FolderLock implements AutoCloseable {
-  /** Whoever finds the folder gone more often than this is not racing others. */
-  private static final int MOST_TRIES = 100;
-
   private static final int MOST_BYTES = 1000;
 
   /**
@@ -53,7 +50,7 @@ final class FolderLock implements AutoCloseable {
    */
   static FolderLock take(Path hidden, Path folder, String doing) throws IOException {
     IOException gone = inUse(folder, "");
-    for (int tries = 0; tries < MOST_TRIES; tries++) {
+    for (int tries = 0; tries < Disk.MOST_TRIES; tries++) {
       try {
         Disk.make(hidden);
         return locked(hidden.resolve("lock"), folder, doing);

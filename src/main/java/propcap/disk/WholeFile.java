@@ -109,21 +109,9 @@ public final class WholeFile {
         }
         copy = file.resolveSibling(file.getFileName() + ".bak" + number);
       }
-      copy(file, copy);
+      Path place = copy;
+      put(place, fresh -> Disk.copy(file, fresh));
       return copy;
-    } catch (IOException e) {
-      throw CannotWriteException.of(copy, e);
-    }
-  }
-
-  /**
-   * Copies a file in one step, with its rights, in the place of an older copy if there is one.
-   *
-   * @throws CannotWriteException where it cannot be written; an older one is then as it was
-   */
-  public static void copy(Path file, Path copy) throws IOException {
-    try {
-      put(copy, fresh -> Disk.copy(file, fresh));
     } catch (IOException e) {
       throw CannotWriteException.of(copy, e);
     }

@@ -66,7 +66,7 @@ public final class ResultsFolder implements AutoCloseable {
         }
         results.requireFree();
         return results;
-      } catch (IOException | RuntimeException e) {
+      } catch (IOException | RuntimeException | Error e) {
         files.close();
         throw e;
       }

@@ -131,21 +131,33 @@ final class Folder {
   }
 
   /**
-   * Writes files, all of them or none. What was there before is kept beside each as {@code .bak}.
+   * What a saving came to, by the folder's names.
+   *
+   * @param kept copies of what was there before
+   */
+  record Saved(List<String> written, List<String> kept) {}
+
+  /**
+   * Writes files, all of them or none. Where a link leads to another file, that one is written.
+   * What was there before is kept beside it, unless the page wrote it: then a step back has it.
    *
    * @param texts by file
+   * @param own what the page wrote last, by file
    */
-  void write(Map<Path, String> texts) throws IOException {
+  Saved write(Map<Path, String> texts, Map<Path, String> own) throws IOException {
     Map<Path, String> real = new LinkedHashMap<>();
+    List<String> kept = new ArrayList<>();
     try (FileSet files = files()) {
       for (Map.Entry<Path, String> text : texts.entrySet()) {
         Path file = text.getKey();
-        if (Files.exists(file)) {
-          WholeFile.copy(file, file.resolveSibling(file.getFileName() + ".bak"));
+        if (Files.exists(file) && !read(file).equals(own.get(file))) {
+          kept.add(name(WholeFile.keep(file)));
         }
         real.put(Files.exists(file) ? file.toRealPath() : file, text.getValue());
       }
       files.write(real, List.of());
     }
+    return new Saved(
+        texts.keySet().stream().map(this::name).sorted().toList(), kept.stream().sorted().toList());
   }
 }

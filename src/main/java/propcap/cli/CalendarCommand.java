@@ -2,18 +2,15 @@ package propcap.cli;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import picocli.CommandLine.TypeConversionException;
 import propcap.farm.Scenario;
 import propcap.report.CalendarResults;
 import propcap.report.KnownResults;
@@ -42,14 +39,12 @@ final class CalendarCommand implements Callable<Integer> {
   @Option(
       names = "--from",
       paramLabel = "DATE",
-      converter = Day.class,
       description = "First day, such as 2027-03-22. Default: the season's.")
   private @Nullable LocalDate from;
 
   @Option(
       names = "--to",
       paramLabel = "DATE",
-      converter = Day.class,
       description = "Last day, such as 2027-04-04. Default: the season's.")
   private @Nullable LocalDate to;
 
@@ -102,18 +97,6 @@ final class CalendarCommand implements Callable<Integer> {
       return LabelSheet.of(label, columns, rows);
     } catch (IllegalArgumentException e) {
       throw new ParameterException(spec.commandLine(), e.getMessage(), e);
-    }
-  }
-
-  /** A day, written as 2027-03-22. */
-  static final class Day implements ITypeConverter<LocalDate> {
-    @Override
-    public LocalDate convert(String text) {
-      try {
-        return LocalDate.parse(text.strip());
-      } catch (DateTimeParseException e) {
-        throw new TypeConversionException("'" + text + "' is not a day such as 2027-03-22");
-      }
     }
   }
 }

@@ -5,8 +5,10 @@ import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.channels.ClosedByInterruptException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.time.Instant;
 import java.time.InstantSource;
+import java.time.LocalDate;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
@@ -119,6 +121,8 @@ public final class Propcap implements Callable<Integer> {
           .registerConverter(long.class, RunOptions.WholeNumber::whole)
           .registerConverter(double.class, new RunOptions.FiniteNumber())
           .registerConverter(Double.class, new RunOptions.FiniteNumber())
+          .registerConverter(LocalDate.class, new Day())
+          .registerConverter(Path.class, new FileName())
           .setExecutionExceptionHandler((e, command, parsed) -> failed(e, command))
           .execute(args);
     } catch (OutOfMemoryError e) {

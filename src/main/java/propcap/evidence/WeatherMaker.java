@@ -85,9 +85,16 @@ public final class WeatherMaker {
           Math.max(0, rangeC.on(date))
               * WeibullDist.inverseF(RANGE_SHAPE, 1, 0, stream.next())
               / RANGE_MEAN;
-      days.add(new Day(date, tenths(middle - range / 2), tenths(middle + range / 2)));
+      days.add(day(date, middle - range / 2, middle + range / 2));
     }
     return days;
+  }
+
+  /** What no air ever had, which a hot place's luck comes to once in many years, is cut. */
+  private static Day day(LocalDate date, double minC, double maxC) {
+    double low = Math.max(Day.LEAST_C, Math.min(Day.MOST_MIN_C, minC));
+    double high = Math.max(low, Math.min(Day.MOST_C, maxC));
+    return new Day(date, tenths(low), tenths(high));
   }
 
   private double normal() {

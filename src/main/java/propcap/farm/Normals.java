@@ -17,6 +17,9 @@ public record Normals(List<Month> months, boolean hasDefaults) {
   /** Spread of the warmest month, degrees C. Planning default, not measured. */
   public static final double DEFAULT_SUMMER_SPREAD_C = 2.6;
 
+  /** Far above that of the most changeable winters, some 10 C (from memory). */
+  public static final double MOST_SPREAD_C = 20;
+
   /** Planning default, not measured. */
   public static final double DEFAULT_PERSISTENCE = 0.65;
 
@@ -34,7 +37,12 @@ public record Normals(List<Month> months, boolean hasDefaults) {
       Checks.finite("tmin", minC);
       Checks.finite("tmax", maxC);
       Checks.require(minC < maxC, "tmin must be below tmax (" + maxC + " C), was " + minC);
-      Checks.notNegative("sd", spreadC);
+      Checks.require(
+          WeatherRecord.Day.canBe(minC, maxC),
+          "no month ever had a mean of " + minC + " to " + maxC + " C");
+      Checks.require(
+          spreadC >= 0 && spreadC <= MOST_SPREAD_C,
+          "sd must be from 0 to " + MOST_SPREAD_C + " C, was " + spreadC);
       Checks.require(
           persistence >= 0 && persistence < 1,
           "persistence must be from 0 to below 1, was " + persistence);

@@ -96,10 +96,10 @@ public final class FileSet implements AutoCloseable {
       return false;
     }
     if (Files.isSymbolicLink(folder)) {
-      throw new CannotWriteException(folder, "a link that leads nowhere", "take a folder");
+      throw new CannotWriteException(folder, "a link that leads nowhere", "remove it");
     }
     if (Files.exists(folder)) {
-      throw new CannotWriteException(folder, "this is a file", "take a folder");
+      throw new CannotWriteException(folder, "this is a file", "move it elsewhere");
     }
     Disk.make(folder);
     return true;

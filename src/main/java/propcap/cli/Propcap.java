@@ -6,6 +6,7 @@ import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.channels.ClosedByInterruptException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.time.LocalDate;
@@ -128,7 +129,8 @@ public final class Propcap implements Callable<Integer> {
           .registerConverter(long.class, RunOptions.WholeNumber::whole)
           .registerConverter(double.class, new RunOptions.FiniteNumber())
           .registerConverter(Double.class, new RunOptions.FiniteNumber())
-          .registerConverter(LocalDate.class, new RunOptions.Day())
+          .registerConverter(LocalDate.class, new Day())
+          .registerConverter(Path.class, new FileName())
           .setExecutionExceptionHandler((e, command, parsed) -> failed(e, command))
           .execute(args);
     } catch (OutOfMemoryError e) {

@@ -2,8 +2,6 @@ package propcap.cli;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.function.DoubleConsumer;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.ITypeConverter;
@@ -12,7 +10,6 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.TypeConversionException;
-import propcap.files.ScenarioReader;
 import propcap.report.KnownResults;
 import propcap.report.ResultsFolder;
 import propcap.study.BadQuestionException;
@@ -117,22 +114,6 @@ final class RunOptions {
         // Told below, as for any other text that is no number.
       }
       throw new TypeConversionException("'" + text + "' is not a number such as 2 or 0.5");
-    }
-  }
-
-  /** A day, written as 2027-03-22. */
-  static final class Day implements ITypeConverter<LocalDate> {
-    @Override
-    public LocalDate convert(String text) {
-      try {
-        LocalDate day = LocalDate.parse(text.strip());
-        if (ScenarioReader.canBeMeant(day)) {
-          return day;
-        }
-      } catch (DateTimeParseException e) {
-        // Told below, as for any other text that is no day.
-      }
-      throw new TypeConversionException("'" + text + "' is not a day such as 2027-03-22");
     }
   }
 

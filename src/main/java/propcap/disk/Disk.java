@@ -5,8 +5,10 @@ import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.file.DirectoryNotEmptyException;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
@@ -17,6 +19,9 @@ import java.util.stream.Stream;
 
 /** The few calls by which files are written. */
 final class Disk {
+  /** Whoever finds a folder gone more often than this is not racing others. */
+  static final int MOST_TRIES = 100;
+
   private Disk() {}
 
   /**
@@ -62,10 +67,19 @@ final class Disk {
     }
   }
 
-  /** Makes a folder and those above it, where there are none. */
+  /**
+   * Makes a folder and those above it, where there are none. Another program that ends just now may
+   * take away one that it had made: then it is made again.
+   */
   static void make(Path folder) throws IOException {
-    if (!Files.isDirectory(folder)) {
-      Files.createDirectories(folder);
+    for (int tries = 1; !Files.isDirectory(folder); tries++) {
+      try {
+        Files.createDirectories(folder);
+      } catch (FileAlreadyExistsException | NoSuchFileException e) {
+        if (tries == MOST_TRIES) {
+          throw e;
+        }
+      }
     }
   }
 

@@ -27,12 +27,6 @@ public final class FileSet implements AutoCloseable {
   /** Names of the files that go; it is the last to leave, so it tells our folder from others'. */
   private static final String OUTDATED = ".outdated";
 
-  /**
-   * With less room than this the springs are not worth simulating, in bytes: three times the
-   * largest answer of the demonstration (600 kB), since old and new lie side by side for a while.
-   */
-  private static final long LEAST_ROOM = 2 << 20;
-
   private final Path folder;
   private final Path hidden;
   private final Path unfinished;
@@ -62,7 +56,7 @@ public final class FileSet implements AutoCloseable {
         FileSet set = new FileSet(folder, isNew, FolderLock.take(hidden, folder, doing));
         set.begin();
         return set;
-      } catch (IOException | RuntimeException e) {
+      } catch (IOException | RuntimeException | Error e) {
         clearAway(folder, isNew);
         throw e;
       }
@@ -75,8 +69,7 @@ public final class FileSet implements AutoCloseable {
     try {
       Disk.delete(fresh());
       finish();
-      requireRoom();
-    } catch (IOException | RuntimeException e) {
+    } catch (IOException | RuntimeException | Error e) {
       lock.close();
       throw e;
     }
@@ -96,20 +89,26 @@ public final class FileSet implements AutoCloseable {
       return false;
     }
     if (Files.isSymbolicLink(folder)) {
-      throw new CannotWriteException(folder, "a link that leads nowhere", "take a folder");
+      throw new CannotWriteException(folder, "a link that leads nowhere", "remove it");
     }
     if (Files.exists(folder)) {
-      throw new CannotWriteException(folder, "this is a file", "take a folder");
+      throw new CannotWriteException(folder, "this is a file", "move it elsewhere");
     }
-    Files.createDirectories(folder);
+    Disk.make(folder);
     return true;
   }
 
-  private void requireRoom() throws IOException {
+  /**
+   * Refuses a folder on a disk that is nearly full, before work is done for it.
+   *
+   * @param least bytes that must be free
+   * @throws CannotWriteException where they are not
+   */
+  public void requireRoom(long least) throws IOException {
     FileStore disk = Files.getFileStore(folder);
     long bytes = disk.getUsableSpace();
     // A disk that is 0 large does not tell.
-    if (bytes < LEAST_ROOM && disk.getTotalSpace() > 0) {
+    if (bytes < least && disk.getTotalSpace() > 0) {
       throw new CannotWriteException(
           folder, "the disk is full but for " + bytes / 1024 + " KiB", "free some room");
     }

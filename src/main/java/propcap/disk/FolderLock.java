@@ -16,16 +16,12 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.concurrent.ConcurrentHashMap;
-import org.jspecify.annotations.Nullable;
 
 /**
  * One program at a time writes in a folder. The lock is the operating system's, which frees it when
  * a program ends, however it ends; the file that bears it says who holds it.
  */
 final class FolderLock implements AutoCloseable {
-  /** A file that comes and goes more often than this while it is opened is none of ours. */
-  private static final int MOST_TRIES = 100;
-
   private static final int MOST_BYTES = 1000;
 
   /**
@@ -53,54 +49,61 @@ final class FolderLock implements AutoCloseable {
    * @throws CannotWriteException where another holds it
    */
   static FolderLock take(Path hidden, Path folder, String doing) throws IOException {
+    IOException gone = inUse(folder, "");
+    for (int tries = 0; tries < Disk.MOST_TRIES; tries++) {
+      try {
+        Disk.make(hidden);
+        return locked(hidden.resolve("lock"), folder, doing);
+      } catch (NoSuchFileException e) {
+        // Another that ended just now took away what it had made.
+        gone = e;
+      }
+    }
+    throw gone;
+  }
+
+  private static FolderLock locked(Path file, Path folder, String doing) throws IOException {
     Path key = folder.toRealPath();
     String holder = HELD.putIfAbsent(key, doing);
     if (holder != null) {
       throw inUse(folder, holder);
     }
+    FolderLock lock = null;
     try {
-      return lock(hidden, folder, key, doing);
+      lock = new FolderLock(file, key, opened(file, folder));
+      write(lock.channel, doing + thisProcess());
+      return lock;
     } catch (IOException | RuntimeException | Error e) {
-      HELD.remove(key);
+      if (lock == null) {
+        HELD.remove(key);
+      } else {
+        lock.close();
+      }
       throw e;
     }
   }
 
-  private static FolderLock lock(Path hidden, Path folder, Path key, String doing)
-      throws IOException {
-    Path file = hidden.resolve("lock");
-    for (int tries = 0; tries < MOST_TRIES; tries++) {
-      Disk.make(hidden);
-      make(file);
-      Object before = identity(file);
-      FileChannel channel = opened(file);
-      if (channel == null) {
-        continue;
+  /** Opens the lock's file with the system's lock on it. */
+  private static FileChannel opened(Path file, Path folder) throws IOException {
+    make(file);
+    Object before = identity(file);
+    FileChannel channel = FileChannel.open(file, StandardOpenOption.READ, StandardOpenOption.WRITE);
+    boolean isOurs = false;
+    try {
+      if (channel.tryLock() == null) {
+        throw inUse(folder, read(channel));
       }
-      boolean isTaken = false;
-      try {
-        if (channel.tryLock() == null) {
-          throw inUse(folder, read(channel));
-        }
-        // Whoever held it may have deleted the file after it was opened here.
-        isTaken = before != null && Objects.equals(before, identity(file));
-      } finally {
-        if (!isTaken) {
-          channel.close();
-        }
+      // Whoever held it may have deleted the file after it was opened here.
+      isOurs = before.equals(identity(file));
+      if (!isOurs) {
+        throw new NoSuchFileException(file.toString());
       }
-      if (isTaken) {
-        FolderLock lock = new FolderLock(file, key, channel);
-        try {
-          write(channel, doing + thisProcess());
-          return lock;
-        } catch (IOException | RuntimeException | Error e) {
-          lock.close();
-          throw e;
-        }
+      return channel;
+    } finally {
+      if (!isOurs) {
+        channel.close();
       }
     }
-    throw inUse(folder, "");
   }
 
   private static void make(Path file) throws IOException {
@@ -111,21 +114,9 @@ final class FolderLock implements AutoCloseable {
     }
   }
 
-  private static @Nullable FileChannel opened(Path file) throws IOException {
-    try {
-      return FileChannel.open(file, StandardOpenOption.READ, StandardOpenOption.WRITE);
-    } catch (NoSuchFileException e) {
-      return null;
-    }
-  }
-
-  private static @Nullable Object identity(Path file) throws IOException {
-    try {
-      BasicFileAttributes is = Files.readAttributes(file, BasicFileAttributes.class);
-      return Objects.requireNonNullElse(is.fileKey(), "");
-    } catch (NoSuchFileException e) {
-      return null;
-    }
+  private static Object identity(Path file) throws IOException {
+    BasicFileAttributes is = Files.readAttributes(file, BasicFileAttributes.class);
+    return Objects.requireNonNullElse(is.fileKey(), "");
   }
 
   private static void write(FileChannel channel, String text) throws IOException {

@@ -109,7 +109,8 @@ public final class WholeFile {
         }
         copy = file.resolveSibling(file.getFileName() + ".bak" + number);
       }
-      put(copy, fresh -> Disk.copy(file, fresh));
+      Path place = copy;
+      put(place, fresh -> Disk.copy(file, fresh));
       return copy;
     } catch (IOException e) {
       throw CannotWriteException.of(copy, e);

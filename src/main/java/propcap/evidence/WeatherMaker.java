@@ -86,22 +86,20 @@ public final class WeatherMaker {
           Math.max(0, rangeC.on(date))
               * WeibullDist.inverseF(RANGE_SHAPE, 1, 0, stream.next())
               / RANGE_MEAN;
-      days.add(
-          new Day(
-              date,
-              tenths(within(middle - range / 2, Day.MOST_MIN_C)),
-              tenths(within(middle + range / 2, Day.MOST_C))));
+      days.add(day(date, middle - range / 2, middle + range / 2));
     }
     return days;
   }
 
-  private double normal() {
-    return NormalDist.inverseF01(stream.next());
+  /** What no air ever had, which a hot place's luck comes to once in many years, is cut. */
+  private static Day day(LocalDate date, double minC, double maxC) {
+    double low = Math.max(Day.LEAST_C, Math.min(Day.MOST_MIN_C, minC));
+    double high = Math.max(low, Math.min(Day.MOST_C, maxC));
+    return new Day(date, tenths(low), tenths(high));
   }
 
-  /** The bell of the law has tails that the air has not; only near its bounds are they met. */
-  private static double within(double tempC, double mostC) {
-    return Math.max(Day.LEAST_C, Math.min(mostC, tempC));
+  private double normal() {
+    return NormalDist.inverseF01(stream.next());
   }
 
   private static double tenths(double tempC) {

@@ -42,10 +42,10 @@ public record Normals(List<Month> months, boolean hasDefaults) {
       Checks.require(minC < maxC, "tmin must be below tmax (" + maxC + " C), was " + minC);
       Checks.require(
           WeatherRecord.Day.canBe(minC, maxC),
-          "no month ever had " + minC + " to " + maxC + " C on average");
-      Checks.notNegative("sd", spreadC);
+          "no month ever had a mean of " + minC + " to " + maxC + " C");
       Checks.require(
-          spreadC <= MOST_SPREAD_C, "sd must be at most " + MOST_SPREAD_C + " C, was " + spreadC);
+          spreadC >= 0 && spreadC <= MOST_SPREAD_C,
+          "sd must be from 0 to " + MOST_SPREAD_C + " C, was " + spreadC);
       Checks.require(
           persistence >= 0 && persistence < 1,
           "persistence must be from 0 to below 1, was " + persistence);

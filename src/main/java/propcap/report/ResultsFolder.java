@@ -23,6 +23,12 @@ import propcap.disk.WholeFile;
 public final class ResultsFolder implements AutoCloseable {
   private static final String ELSEWHERE = "take another folder with --out";
 
+  /**
+   * With less room than this the springs are not worth simulating, in bytes: three times the
+   * largest answer of the demonstration (600 kB), since old and new lie side by side for a while.
+   */
+  private static final long LEAST_ROOM = 2 << 20;
+
   private static final String NOT_OURS = "this is none of Propcap's making";
 
   private final Path folder;
@@ -65,8 +71,9 @@ public final class ResultsFolder implements AutoCloseable {
           results.requireSameSource(asker.source());
         }
         results.requireFree();
+        files.requireRoom(LEAST_ROOM);
         return results;
-      } catch (IOException | RuntimeException e) {
+      } catch (IOException | RuntimeException | Error e) {
         files.close();
         throw e;
       }

@@ -32,6 +32,10 @@ final class Desk {
   private final Deque<Draft> undo = new ArrayDeque<>();
   private final Deque<Draft> redo = new ArrayDeque<>();
   private final Map<Path, Reading> readings = new HashMap<>();
+
+  /** What was saved here last, by file. */
+  private final Map<Path, String> own = new HashMap<>();
+
   private final boolean isRestored;
   private Map<String, Long> times;
   private long version = 1;
@@ -188,16 +192,9 @@ final class Desk {
   synchronized void takeDisk() throws IOException {
     Draft theirs = draft;
     for (Path file : draft.conflicts()) {
-      theirs =
-          new Draft(theirs.drafts().without(file), theirs.whatIfs(), without(theirs.seen(), file));
+      theirs = theirs.without(file);
     }
     step(theirs);
-  }
-
-  private static Map<Path, String> without(Map<Path, String> seen, Path file) {
-    Map<Path, String> fewer = new HashMap<>(seen);
-    fewer.remove(file);
-    return fewer;
   }
 
   /**
@@ -261,10 +258,9 @@ final class Desk {
    * Writes what is changed.
    *
    * @param over what was changed on disk meanwhile too
-   * @return the names of the files written
    * @throws RefusedException with 409 where a file was changed on disk meanwhile
    */
-  synchronized List<String> save(boolean over) throws IOException, RefusedException {
+  synchronized Folder.Saved save(boolean over) throws IOException, RefusedException {
     List<Path> conflicts = draft.conflicts();
     if (!over && !conflicts.isEmpty()) {
       throw new RefusedException(
@@ -278,20 +274,21 @@ final class Desk {
       folder.inside(file);
       before.put(file, Folder.read(file));
     }
-    folder.write(texts);
+    Folder.Saved saved = folder.write(texts, own);
+    own.putAll(texts);
     List<Draft> steps = undo.stream().map(d -> d.beforeSaving(before, texts)).toList();
     undo.clear();
     undo.addAll(steps);
     redo.clear();
     become(new Draft(Drafts.NONE, draft.whatIfs(), Map.of()));
-    return texts.keySet().stream().map(folder::name).sorted().toList();
+    return saved;
   }
 
   /**
    * Writes the scenario under another name, with what is changed in its lists in copies of their
    * own, and goes on with it. The files that it came from stay as they are.
    */
-  synchronized List<String> saveAs(String name) throws IOException, RefusedException {
+  synchronized Folder.Saved saveAs(String name) throws IOException, RefusedException {
     Path file = folder.file(name, ".yaml");
     if (draft.drafts().has(file)) {
       throw RefusedException.bad("there is a file " + name + " already");
@@ -299,7 +296,8 @@ final class Desk {
     Drafts copied = new SavedAs(folder, scenario, draft.drafts()).under(file);
     Map<Path, String> texts = new LinkedHashMap<>(copied.texts());
     texts.keySet().removeAll(draft.drafts().texts().keySet());
-    folder.write(texts);
+    Folder.Saved saved = folder.write(texts, own);
+    own.putAll(texts);
     draftFile.write(Draft.NONE);
     List<Path> whatIfs = draft.whatIfs().stream().filter(Files::exists).toList();
     scenario = file;
@@ -307,6 +305,6 @@ final class Desk {
     undo.clear();
     redo.clear();
     become(new Draft(Drafts.NONE, whatIfs, Map.of()));
-    return texts.keySet().stream().map(folder::name).sorted().toList();
+    return saved;
   }
 }

@@ -48,9 +48,14 @@ record Draft(Drafts drafts, List<Path> whatIfs, Map<Path, String> seen) {
   Draft withoutWhatIf(Path file) {
     List<Path> fewer = new ArrayList<>(whatIfs);
     fewer.remove(file);
+    return new Draft(drafts, fewer, seen).without(file);
+  }
+
+  /** Without what was changed in a file. */
+  Draft without(Path file) {
     Map<Path, String> seenStill = new LinkedHashMap<>(seen);
     seenStill.remove(file);
-    return new Draft(drafts.without(file), fewer, seenStill);
+    return new Draft(drafts.without(file), whatIfs, seenStill);
   }
 
   /**

@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import propcap.disk.WholeFile;
 import propcap.files.Drafts;
 
 /**
@@ -37,7 +38,7 @@ final class DraftFile {
     json.add("texts", GSON.toJsonTree(named(draft.drafts().texts())));
     json.add("seen", GSON.toJsonTree(named(draft.seen())));
     json.add("what-ifs", GSON.toJsonTree(draft.whatIfs().stream().map(folder::name).toList()));
-    Folder.replace(file, GSON.toJson(json));
+    WholeFile.write(file, GSON.toJson(json));
   }
 
   private Map<String, String> named(Map<Path, String> texts) {

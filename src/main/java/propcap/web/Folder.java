@@ -4,16 +4,15 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.UUID;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import propcap.disk.FileSet;
+import propcap.disk.WholeFile;
 import propcap.report.KnownResults;
 import propcap.report.ResultsFolder;
 
@@ -27,6 +26,14 @@ final class Folder {
 
   Folder(Path root) throws IOException {
     this.root = root.toRealPath();
+    if (FileSet.isUnfinished(root)) {
+      // A saving that was cut short is finished, so that nothing looks changed by others.
+      files().close();
+    }
+  }
+
+  private FileSet files() throws IOException {
+    return FileSet.open(root, "the page of " + root);
   }
 
   Path root() {
@@ -124,51 +131,33 @@ final class Folder {
   }
 
   /**
-   * Writes files, each in one step. What was there before is kept beside it as {@code .bak}.
+   * What a saving came to, by the folder's names.
+   *
+   * @param kept copies of what was there before
+   */
+  record Saved(List<String> written, List<String> kept) {}
+
+  /**
+   * Writes files, all of them or none. Where a link leads to another file, that one is written.
+   * What was there before is kept beside it, unless the page wrote it: then a step back has it.
    *
    * @param texts by file
+   * @param own what the page wrote last, by file
    */
-  void write(Map<Path, String> texts) throws IOException {
-    Map<Path, Path> fresh = new LinkedHashMap<>();
-    try {
+  Saved write(Map<Path, String> texts, Map<Path, String> own) throws IOException {
+    Map<Path, String> real = new LinkedHashMap<>();
+    List<String> kept = new ArrayList<>();
+    try (FileSet files = files()) {
       for (Map.Entry<Path, String> text : texts.entrySet()) {
-        fresh.put(text.getKey(), beside(text.getKey(), text.getValue()));
-      }
-      for (Path file : texts.keySet()) {
-        if (Files.exists(file)) {
-          Path backup = file.resolveSibling(file.getFileName() + ".bak");
-          replace(copyBeside(backup, file), backup);
+        Path file = text.getKey();
+        if (Files.exists(file) && !read(file).equals(own.get(file))) {
+          kept.add(name(WholeFile.keep(file)));
         }
+        real.put(Files.exists(file) ? file.toRealPath() : file, text.getValue());
       }
-      for (Map.Entry<Path, Path> file : fresh.entrySet()) {
-        replace(file.getValue(), file.getKey());
-      }
-    } finally {
-      for (Path left : fresh.values()) {
-        Files.deleteIfExists(left);
-      }
+      files.write(real, List.of());
     }
-  }
-
-  /** Writes one file in one step, with nothing kept of what was there. */
-  static void replace(Path file, String text) throws IOException {
-    replace(beside(file, text), file);
-  }
-
-  private static Path beside(Path file, String text) throws IOException {
-    Path fresh = freshBeside(file);
-    return Files.writeString(fresh, text, StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW);
-  }
-
-  private static Path copyBeside(Path file, Path original) throws IOException {
-    return Files.copy(original, freshBeside(file), StandardCopyOption.COPY_ATTRIBUTES);
-  }
-
-  private static Path freshBeside(Path file) {
-    return file.resolveSibling("." + file.getFileName() + "." + UUID.randomUUID() + ".new");
-  }
-
-  private static void replace(Path fresh, Path file) throws IOException {
-    Files.move(fresh, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+    return new Saved(
+        texts.keySet().stream().map(this::name).sorted().toList(), kept.stream().sorted().toList());
   }
 }

@@ -183,8 +183,8 @@ final class Page implements AutoCloseable {
       case "/api/redo" -> desk.redo();
       case "/api/discard" -> desk.discard();
       case "/api/take-disk" -> desk.takeDisk();
-      case "/api/save" -> done.add("written", names(desk.save(asked.isTrue("over"))));
-      case "/api/save-as" -> done.add("written", names(desk.saveAs(asked.text("name"))));
+      case "/api/save" -> done = told(desk.save(asked.isTrue("over")));
+      case "/api/save-as" -> done = told(desk.saveAs(asked.text("name")));
       case "/api/what-if" -> done.addProperty("file", desk.addWhatIf(asked.text("title")));
       case "/api/open-beside" -> done.addProperty("file", desk.openBeside(asked.text("name")));
       case "/api/close-beside" -> desk.closeBeside(asked.text("name"));
@@ -198,6 +198,13 @@ final class Page implements AutoCloseable {
     done.addProperty("version", desk.version());
     tell("state");
     return Reply.json(done);
+  }
+
+  private static JsonObject told(Folder.Saved saved) {
+    JsonObject done = new JsonObject();
+    done.add("written", names(saved.written()));
+    done.add("kept", names(saved.kept()));
+    return done;
   }
 
   private static JsonArray names(Collection<String> names) {

@@ -3,7 +3,6 @@ package propcap.web;
 import com.google.gson.JsonArray;
 import com.google.gson.JsonObject;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Collection;
 import java.util.List;
@@ -35,13 +34,6 @@ final class State {
     json.add(
         "changed",
         names(view.draft().drafts().texts().keySet().stream().map(folder::name).sorted().toList()));
-    json.add(
-        "fresh",
-        names(
-            view.draft().drafts().texts().keySet().stream()
-                .filter(Files::notExists)
-                .map(folder::name)
-                .toList()));
     json.add("conflicts", names(view.conflicts().stream().map(folder::name).toList()));
     json.addProperty("canUndo", view.canUndo());
     json.addProperty("canRedo", view.canRedo());

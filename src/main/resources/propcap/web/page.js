@@ -151,7 +151,7 @@ function drawConflicts() {
   } else if (!old || !old.textContent.startsWith(words)) {
     old?.remove();
     const notice = say(
-      `${words} Nothing is overwritten until you say so; the other version is then kept as .bak.`,
+      `${words} Nothing is overwritten until you say so; the other version is then kept beside it as .bak.`,
       true,
       button('Keep mine', () => save(page, true)),
       button('Take the one on disk', () => run(() => post('/api/take-disk'))),

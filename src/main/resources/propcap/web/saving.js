@@ -21,10 +21,9 @@ export async function save(page, isOver = false) {
   if (document.getElementById('dialog').open || !page.state.changed.length || !(await isSure(page))) {
     return;
   }
-  const {fresh} = page.state;
   const done = await page.run(() => post('/api/save', {over: String(isOver)}));
   if (done) {
-    const kept = done.written.filter((file) => !fresh.includes(file)).map((file) => `${file}.bak`);
+    const {kept} = done;
     page.say(
       [
         `Saved: ${done.written.join(', ')}.`,

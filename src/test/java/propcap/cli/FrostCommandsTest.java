@@ -226,4 +226,19 @@ class FrostCommandsTest {
     assertThat(Run.of("weather", "--normals", "demo-data/normals.csv", "--years", "0").exitCode())
         .isEqualTo(2);
   }
+
+  /** The name of a Java exception stood in the answer. */
+  @Test
+  void aDayOrAFileThatIsNoneIsToldInPlainWords() {
+    Run day = Run.of("frost", "demo-data/weather.csv", "--from", "2027-02-30");
+    assertThat(day.exitCode()).isEqualTo(2);
+    assertThat(day.err())
+        .contains("'2027-02-30' is not a day such as 2027-03-22")
+        .doesNotContain("java");
+    assertThat(Run.of("frost", "demo-data/weather.csv", "--to", "+12027-07-01").err())
+        .contains("'+12027-07-01' is not a day such as 2027-03-22");
+    Run name = Run.of("frost", "we\0ather.csv");
+    assertThat(name.exitCode()).isEqualTo(2);
+    assertThat(name.err()).contains("is not the name of a file").doesNotContain("java");
+  }
 }

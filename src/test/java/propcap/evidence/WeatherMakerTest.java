@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import org.apache.commons.math3.stat.correlation.PearsonsCorrelation;
@@ -46,6 +47,15 @@ class WeatherMakerTest {
 
   private static double middle(Day day) {
     return (day.minC() + day.maxC()) / 2;
+  }
+
+  /** Its luck went beyond what air can have, and the command failed. */
+  @Test
+  void aHotPlaceHasNoDayThatNoAirEverHad() {
+    Normals hot = new Normals(Collections.nCopies(12, new Month(36, 51, 4, 0.7)), false);
+    List<Day> days = made(hot);
+    assertThat(days).anyMatch(day -> day.maxC() == Day.MOST_C);
+    assertThat(days).allMatch(day -> Day.canBe(day.minC(), day.maxC()));
   }
 
   /** The course of the middle, as it was given. */

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Tag;
@@ -13,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import propcap.Mutated;
 import propcap.Tried;
 import propcap.farm.Crop;
 import propcap.farm.Scenario;
@@ -20,48 +20,6 @@ import propcap.farm.Scenario;
 /** Whatever becomes of a grower's files, they read as a sound scenario or as faults. */
 class GarbageTest {
   private static final int TRIES = 150;
-
-  /** The pieces most likely to make sense in the wrong place. */
-  private static final List<String> PIECES =
-      List.of(
-          "{",
-          "}",
-          "[",
-          "]",
-          ":",
-          ": ",
-          ",",
-          "\"",
-          "'",
-          "\n",
-          "\t",
-          "- ",
-          "#",
-          "&a ",
-          "*a",
-          "!!int ",
-          "---\n",
-          "? ",
-          "|",
-          ">",
-          "%",
-          " C",
-          " F",
-          "days",
-          ".nan",
-          "-.inf",
-          "1e999",
-          "NaN",
-          "-",
-          "0",
-          "99999999999999999999",
-          "2027-02-30",
-          "\u0000",
-          "\uFEFF",
-          "\r",
-          "\\",
-          "<<: ",
-          "~");
 
   @ParameterizedTest(name = "seed {0}")
   @ValueSource(longs = {1, 2, 3, 4})
@@ -121,7 +79,9 @@ class GarbageTest {
     for (int i = 0; i < tries; i++) {
       String name = names.get(random.nextInt(names.size()));
       String text = folder.text(name);
-      folder.write(name, mutated(text, random).getBytes(StandardCharsets.ISO_8859_1));
+      folder.write(
+          name,
+          Mutated.of(text, 1 + random.nextInt(2), random).getBytes(StandardCharsets.ISO_8859_1));
       try {
         isSound(folder.read("other.yaml"));
         sound++;
@@ -135,37 +95,6 @@ class GarbageTest {
       folder.write(name, text);
     }
     return sound;
-  }
-
-  private static String mutated(String text, SplittableRandom random) {
-    StringBuilder mutated = new StringBuilder(text);
-    List<String> lines = new ArrayList<>(text.lines().toList());
-    int changes = 1 + random.nextInt(2);
-    for (int c = 0; c < changes && !mutated.isEmpty(); c++) {
-      int at = random.nextInt(mutated.length());
-      int end = Math.min(mutated.length(), at + 1 + random.nextInt(6));
-      String line = lines.get(random.nextInt(lines.size())) + "\n";
-      switch (random.nextInt(8)) {
-        case 0 -> mutated.delete(at, end);
-        case 1 -> mutated.insert(at, PIECES.get(random.nextInt(PIECES.size())));
-        case 2 -> mutated.replace(at, end, PIECES.get(random.nextInt(PIECES.size())));
-        case 3 -> mutated.setCharAt(at, (char) random.nextInt(256));
-        case 4, 5 -> replaceDigit(mutated, at, (char) ('0' + random.nextInt(10)));
-        case 6 -> mutated.insert(mutated.indexOf("\n") + 1, line);
-        default -> mutated.setLength(at);
-      }
-    }
-    return mutated.toString();
-  }
-
-  /** Other numbers in the right places are what may well be read. */
-  private static void replaceDigit(StringBuilder text, int from, char digit) {
-    for (int i = from; i < text.length(); i++) {
-      if (Character.isDigit(text.charAt(i))) {
-        text.setCharAt(i, digit);
-        return;
-      }
-    }
   }
 
   private static void isSound(Scenario scenario) {

@@ -78,6 +78,18 @@ class NormalsFileTest {
   }
 
   @Test
+  void aMonthThatNoPlaceHasIsRefused() throws IOException {
+    Path file =
+        Files.writeString(
+            folder.resolve("hot.csv"), "month,tmin,tmax,sd\n1,20,66,\n2,50,55,3\n3,1,9,25\n");
+    assertThat(faults(file))
+        .containsExactly(
+            "2: no month ever had a mean of 20.0 to 66.0 C",
+            "3: no month ever had a mean of 50.0 to 55.0 C",
+            "4: sd must be from 0 to 15.0 C, was 25.0");
+  }
+
+  @Test
   void elevenMonthsAreNotEnough() throws IOException {
     Path file = Files.writeString(folder.resolve("few.csv"), "month,tmin,tmax\n1,1,2\n");
     assertThat(faults(file)).containsExactly("0: 1 months");

@@ -42,7 +42,7 @@ class DeskTest {
     spaces(9);
     assertThat(disk()).isEqualTo(Farm.SCENARIO);
     assertThat(shownSpaces(desk)).isEqualTo("9");
-    assertThat(desk.save(false)).containsExactly("small.yaml");
+    assertThat(desk.save(false).written()).containsExactly("small.yaml");
     assertThat(disk()).isEqualTo(Farm.SCENARIO.replace("spaces: 6,", "spaces: 9,"));
     assertThat(Files.readString(folder.resolve("small.yaml.bak"))).isEqualTo(Farm.SCENARIO);
     assertThat(ScenarioReader.read(scenario).places().get(0).spaces()).isEqualTo(9);
@@ -171,7 +171,7 @@ class DeskTest {
     spaces(9);
     assertThat(desk.view(file).reading().scenario().orElseThrow().places().get(3).spaces())
         .isEqualTo(9);
-    assertThat(desk.save(false)).containsExactly("a-second-chamber.yaml", "small.yaml");
+    assertThat(desk.save(false).written()).containsExactly("a-second-chamber.yaml", "small.yaml");
     assertThat(Files.readString(folder.resolve("a-second-chamber.yaml")))
         .isEqualTo(
             "extends: small.yaml\nname: A second chamber\nplaces:\n  - {name: Chamber 2, like: Chamber}\n");
@@ -184,7 +184,8 @@ class DeskTest {
   void savedAsAnotherTheFirstStaysAsItWas() throws Exception {
     spaces(9);
     desk.change("", desk.version(), (pen, w) -> pen.setSowings(Map.of(0, Map.of("trays", "31"))));
-    assertThat(desk.saveAs("small-2.yaml")).containsExactly("small-2-sowings.csv", "small-2.yaml");
+    assertThat(desk.saveAs("small-2.yaml").written())
+        .containsExactly("small-2-sowings.csv", "small-2.yaml");
     assertThat(disk()).isEqualTo(Farm.SCENARIO);
     assertThat(Files.readString(folder.resolve("sowings.csv"))).isEqualTo(Farm.PLAN);
     var copy = ScenarioReader.read(folder.resolve("small-2.yaml"));

@@ -12,8 +12,10 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import propcap.Tried;
 
 /** Requests that are begun and never ended: the grower's own are answered all the same. */
 class HalfRequestsTest {
@@ -79,6 +81,46 @@ class HalfRequestsTest {
     for (int i = 0; i < 5; i++) {
       assertThat(browser.get("/api/state").statusCode()).isEqualTo(200);
     }
+  }
+
+  /** Whole requests, strangers' ones among them, of which no more comes than the first bytes. */
+  @Tag("attack")
+  @Test
+  void requestsThatEndAnywhereHoldUpNoGrower() throws IOException {
+    String body = "{\"over\": \"false\"}";
+    String head = "Host: 127.0.0.1:" + browser.port() + "\r\nX-Some: thing\r\n";
+    int cut = 0;
+    for (String whole :
+        List.of(
+            "GET /api/state?file=small.yaml HTTP/1.1\r\n" + head + "\r\n",
+            "GET /api/events HTTP/1.1\r\n" + head + "\r\n",
+            "POST /api/save HTTP/1.1\r\n"
+                + head
+                + "Content-Type: application/json\r\nContent-Length: "
+                + body.length()
+                + "\r\n\r\n"
+                + body,
+            "POST /api/edit HTTP/1.1\r\n"
+                + head
+                + "Transfer-Encoding: chunked\r\n\r\nffff\r\n{\r\n0\r\n\r\n")) {
+      for (int end = 1; end < whole.length(); end++) {
+        Socket socket = new Socket(InetAddress.getLoopbackAddress(), browser.port());
+        socket.getOutputStream().write(whole.substring(0, end).getBytes(StandardCharsets.US_ASCII));
+        socket.getOutputStream().flush();
+        sockets.add(socket);
+        cut++;
+        if (end % 20 == 0) {
+          assertThat(browser.get("/api/state").statusCode()).isEqualTo(200);
+        }
+      }
+    }
+    assertThat(browser.spaces("House", 7).statusCode()).isEqualTo(200);
+    assertThat(folder.resolve("small.yaml")).hasContent(Farm.SCENARIO);
+    Tried.row(
+        "attack",
+        "requests to the page that end after any of their bytes hold up no grower",
+        cut + " of them, all left open",
+        "the grower's own, one for each 20 of them, were answered; no file changed");
   }
 
   @Test

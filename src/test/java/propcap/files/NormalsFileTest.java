@@ -84,9 +84,9 @@ class NormalsFileTest {
             folder.resolve("hot.csv"), "month,tmin,tmax,sd\n1,20,66,\n2,50,55,3\n3,1,9,25\n");
     assertThat(faults(file))
         .containsExactly(
-            "2: no month ever had a mean of 20.0 to 66.0 C",
-            "3: no month ever had a mean of 50.0 to 55.0 C",
-            "4: sd must be from 0 to 15.0 C, was 25.0");
+            "2: tmin '20' and tmax '66', which no air ever had",
+            "3: tmin '50' and tmax '55', which no air ever had",
+            "4: sd is '25', wider than any climate has");
   }
 
   @Test

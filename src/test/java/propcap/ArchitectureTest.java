@@ -9,6 +9,7 @@ import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
@@ -17,9 +18,13 @@ import java.nio.file.Files;
 import java.time.Clock;
 import java.util.Arrays;
 import java.util.Date;
+import java.util.Set;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import umontreal.ssj.simevents.Accumulate;
 import umontreal.ssj.simevents.Event;
 import umontreal.ssj.simevents.Sim;
@@ -51,8 +56,9 @@ class ArchitectureTest {
     "study, plan season chance farm",
     "evidence, chance farm",
     "files, farm disk",
-    "report, study evidence farm disk",
-    "web, report study evidence files farm disk"
+    "results, disk",
+    "report, results study evidence farm disk",
+    "web, report results study evidence files farm disk"
   })
   void aRoomUsesOnlyRoomsBelowIt(String room, String below) {
     rooms(room, below == null ? "" : below).check(HOUSE);
@@ -76,6 +82,45 @@ class ArchitectureTest {
   void aRoomThatUsesOneAboveItWouldBeRefused() {
     assertThat(rooms("season", "farm").evaluate(HOUSE).hasViolation()).isTrue();
     assertThat(rooms("study", "farm season").evaluate(HOUSE).hasViolation()).isTrue();
+  }
+
+  /** What answers are told with is of no use to anyone else. */
+  @ParameterizedTest
+  @ValueSource(strings = {"kit", "chart"})
+  void whatAnswersAreToldWithIsUsedByReportAlone(String room) {
+    onlyIn("propcap.report." + room + "..", "propcap.report..").check(HOUSE);
+  }
+
+  static Stream<String> questions() {
+    return HOUSE.stream()
+        .map(JavaClass::getPackageName)
+        .filter(name -> name.startsWith("propcap.report."))
+        .map(name -> name.split("\\.", -1)[2])
+        .filter(room -> !Set.of("kit", "chart", "pages").contains(room))
+        .distinct();
+  }
+
+  /** The room of a question knows no other question's. */
+  @ParameterizedTest
+  @MethodSource("questions")
+  void aQuestionIsToldWithoutAnother(String question) {
+    classes()
+        .that()
+        .resideInAPackage("propcap.report." + question + "..")
+        .should()
+        .onlyDependOnClassesThat(
+            resideOutsideOfPackage("propcap.report..")
+                .or(
+                    resideInAnyPackage(
+                        "propcap.report." + question + "..",
+                        "propcap.report.kit..",
+                        "propcap.report.chart..")))
+        .check(HOUSE);
+  }
+
+  @Test
+  void everyQuestionHasItsRoom() {
+    assertThat(questions()).hasSizeGreaterThanOrEqualTo(11).contains("forecast", "plan", "frost");
   }
 
   /** The innermost rooms use nothing from elsewhere but what is named here. */

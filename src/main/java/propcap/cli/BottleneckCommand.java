@@ -9,9 +9,9 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import propcap.farm.Scenario;
-import propcap.report.Answers;
-import propcap.report.KnownResults;
-import propcap.report.ResultsFolder;
+import propcap.report.bottleneck.BottlenecksAnswer;
+import propcap.results.KnownResults;
+import propcap.results.ResultsFolder;
 import propcap.study.Bottlenecking;
 import propcap.study.Bottlenecks;
 import propcap.study.RunSettings;
@@ -46,10 +46,7 @@ final class BottleneckCommand implements Callable<Integer> {
               spec,
               RunSettings.DEFAULT_SEASONS,
               (run, progress) -> Bottlenecking.bottlenecks(scenario, run, steps, progress));
-      return Told.of(
-          spec,
-          Answers.headlines(bottlenecks),
-          Answers.write(bottlenecks, Propcap.Version.text(), folder));
+      return Output.of(spec, new BottlenecksAnswer(bottlenecks), folder);
     }
   }
 }

@@ -12,10 +12,10 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import propcap.farm.Scenario;
-import propcap.report.CalendarResults;
-import propcap.report.KnownResults;
-import propcap.report.LabelSheet;
-import propcap.report.ResultsFolder;
+import propcap.report.work.CalendarAnswer;
+import propcap.report.work.LabelSheet;
+import propcap.results.KnownResults;
+import propcap.results.ResultsFolder;
 import propcap.study.Period;
 import propcap.study.RunSettings;
 import propcap.study.WorkCalendar;
@@ -84,11 +84,8 @@ final class CalendarCommand implements Callable<Integer> {
               spec,
               RunSettings.DEFAULT_SEASONS,
               (run, progress) -> WorkPlanning.calendar(scenario, run, progress));
-      return Told.of(
-          spec,
-          CalendarResults.headlines(calendar, period),
-          CalendarResults.write(
-              calendar, period, labels, Propcap.now(spec), Propcap.Version.text(), folder));
+      return Output.of(
+          spec, new CalendarAnswer(calendar, period, labels, Propcap.now(spec)), folder);
     }
   }
 

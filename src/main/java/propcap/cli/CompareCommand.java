@@ -13,9 +13,9 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import propcap.farm.Scenario;
-import propcap.report.Answers;
-import propcap.report.KnownResults;
-import propcap.report.ResultsFolder;
+import propcap.report.compare.ComparisonAnswer;
+import propcap.results.KnownResults;
+import propcap.results.ResultsFolder;
 import propcap.study.BadQuestionException;
 import propcap.study.Comparing;
 import propcap.study.Comparison;
@@ -50,10 +50,7 @@ final class CompareCommand implements Callable<Integer> {
               spec,
               RunSettings.DEFAULT_SEASONS,
               (run, progress) -> Comparing.compare(scenarios, run, progress));
-      return Told.of(
-          spec,
-          Answers.headlines(comparison),
-          Answers.write(comparison, Propcap.Version.text(), folder));
+      return Output.of(spec, new ComparisonAnswer(comparison), folder);
     }
   }
 

@@ -25,10 +25,9 @@ import propcap.files.CountsReader;
 import propcap.files.CropBook;
 import propcap.files.FaultsException;
 import propcap.files.Together;
-import propcap.report.CropEntryText;
-import propcap.report.GerminationAnswers;
-import propcap.report.KnownResults;
-import propcap.report.ResultsFolder;
+import propcap.report.germination.GerminationFitAnswer;
+import propcap.results.KnownResults;
+import propcap.results.ResultsFolder;
 
 /** What does a germination test say for the crop list? */
 @Command(
@@ -82,19 +81,14 @@ final class FitGerminationCommand implements Callable<Integer> {
     WriteOption.Writing shown =
         list.isEmpty() ? () -> blocks(entries, known) : WriteOption.of(list.get(), values(entries));
     try (ResultsFolder folder = out.open(spec, file, KnownResults.GERMINATION_FIT)) {
-      List<Path> written =
-          GerminationAnswers.write(fit, entries, name, Propcap.Version.text(), folder);
-      List<String> lines = new ArrayList<>(GerminationAnswers.headlines(fit, entries, name));
-      lines.add("");
-      lines.addAll(shown.lines());
-      return Told.of(spec, lines, written);
+      return Output.of(spec, new GerminationFitAnswer(fit, entries, name), shown.lines(), folder);
     }
   }
 
   /** The entries as a crop list has them. */
   private static List<String> blocks(List<CropEntry> entries, Map<String, Crop> known) {
     return entries.stream()
-        .flatMap(e -> new CropEntryText(e).block(known.get(e.crop())).stream())
+        .flatMap(e -> GerminationFitAnswer.block(e, known.get(e.crop())).stream())
         .toList();
   }
 
@@ -108,7 +102,7 @@ final class FitGerminationCommand implements Callable<Integer> {
     Map<String, Map<String, Map<String, String>>> values = new LinkedHashMap<>();
     for (CropEntry entry : entries) {
       if ((lot == null || lot.equals(entry.lot()))
-          && values.put(entry.crop(), new CropEntryText(entry).values()) != null) {
+          && values.put(entry.crop(), GerminationFitAnswer.values(entry)) != null) {
         throw new ParameterException(
             spec.commandLine(),
             "There are several lots of " + entry.crop() + ": say which to write with --lot.");

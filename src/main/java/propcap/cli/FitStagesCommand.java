@@ -1,8 +1,6 @@
 package propcap.cli;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -14,9 +12,9 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import propcap.evidence.Stages;
 import propcap.files.TrayLogReader;
-import propcap.report.KnownResults;
-import propcap.report.ResultsFolder;
-import propcap.report.StagesAnswer;
+import propcap.report.stages.StagesAnswer;
+import propcap.results.KnownResults;
+import propcap.results.ResultsFolder;
 
 /** What does the log of trays say of growing on, potting and hardening off? */
 @Command(
@@ -58,17 +56,12 @@ final class FitStagesCommand implements Callable<Integer> {
     TrayLogReader.TrayLog read = TrayLogReader.read(log, scenario);
     read.warnings().forEach(Scenarios.doubted(spec));
     Stages stages = Stages.fit(read.scenario(), read.trays(), listedTrays);
+    StagesAnswer answer = new StagesAnswer(stages);
     Optional<Path> list = write.list();
     WriteOption.Writing shown =
-        list.isEmpty()
-            ? () -> StagesAnswer.entry(stages)
-            : WriteOption.of(list.get(), StagesAnswer.values(stages));
+        list.isEmpty() ? answer::entry : WriteOption.of(list.get(), answer.values());
     try (ResultsFolder folder = out.open(spec, log, KnownResults.STAGES)) {
-      List<Path> written = StagesAnswer.write(stages, Propcap.Version.text(), folder);
-      List<String> lines = new ArrayList<>(StagesAnswer.headlines(stages));
-      lines.add("");
-      lines.addAll(shown.lines());
-      return Told.of(spec, lines, written);
+      return Output.of(spec, answer, shown.lines(), folder);
     }
   }
 }

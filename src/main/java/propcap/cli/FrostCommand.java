@@ -22,9 +22,9 @@ import propcap.files.CropBook;
 import propcap.files.FaultsException;
 import propcap.files.Together;
 import propcap.files.WeatherFile;
-import propcap.report.FrostReport;
-import propcap.report.KnownResults;
-import propcap.report.ResultsFolder;
+import propcap.report.frost.FrostAnswer;
+import propcap.results.KnownResults;
+import propcap.results.ResultsFolder;
 
 /** From when is it safe to go out? */
 @Command(
@@ -93,10 +93,7 @@ final class FrostCommand implements Callable<Integer> {
     String record = OutFolder.stem(file);
     String cropList = crops == null ? "that Propcap brings" : String.valueOf(crops.getFileName());
     try (ResultsFolder folder = out.open(spec, file, KnownResults.FROST)) {
-      return Told.of(
-          spec,
-          FrostReport.headlines(table, record),
-          FrostReport.write(table, record, cropList, Propcap.Version.text(), folder));
+      return Output.of(spec, new FrostAnswer(table, record, cropList), folder);
     }
   }
 

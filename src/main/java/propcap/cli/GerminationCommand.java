@@ -9,9 +9,9 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import propcap.evidence.GerminationReport;
 import propcap.files.CountsReader;
-import propcap.report.GerminationAnswers;
-import propcap.report.KnownResults;
-import propcap.report.ResultsFolder;
+import propcap.report.germination.GerminationReportAnswer;
+import propcap.results.KnownResults;
+import propcap.results.ResultsFolder;
 
 /** How would a seed laboratory report the test? */
 @Command(
@@ -34,10 +34,7 @@ final class GerminationCommand implements Callable<Integer> {
         GerminationReport.of(CountsReader.read(file, Scenarios.doubted(spec)));
     try (ResultsFolder folder = out.open(spec, file, KnownResults.GERMINATION)) {
       String name = OutFolder.stem(file);
-      return Told.of(
-          spec,
-          GerminationAnswers.headlines(report, name),
-          GerminationAnswers.write(report, name, Propcap.Version.text(), folder));
+      return Output.of(spec, new GerminationReportAnswer(report, name), folder);
     }
   }
 }

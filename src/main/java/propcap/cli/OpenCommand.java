@@ -18,7 +18,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import propcap.report.ResultsFolder;
+import propcap.results.ResultsFolder;
 import propcap.web.Server;
 
 /** A page on which to play with a scenario. */

@@ -9,9 +9,9 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import propcap.farm.Scenario;
-import propcap.report.KnownResults;
-import propcap.report.OrderResults;
-import propcap.report.ResultsFolder;
+import propcap.report.order.SuppliesAnswer;
+import propcap.results.KnownResults;
+import propcap.results.ResultsFolder;
 import propcap.study.RunSettings;
 import propcap.study.Supplies;
 import propcap.study.Supplying;
@@ -47,10 +47,7 @@ final class OrderCommand implements Callable<Integer> {
               spec,
               RunSettings.DEFAULT_SEASONS,
               (run, progress) -> Supplying.supplies(scenario, chance, run, progress));
-      return Told.of(
-          spec,
-          OrderResults.headlines(supplies),
-          OrderResults.write(supplies, Propcap.Version.text(), folder));
+      return Output.of(spec, new SuppliesAnswer(supplies), folder);
     }
   }
 }

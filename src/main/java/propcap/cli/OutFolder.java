@@ -5,8 +5,8 @@ import java.nio.file.Path;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import propcap.report.KnownResults;
-import propcap.report.ResultsFolder;
+import propcap.results.KnownResults;
+import propcap.results.ResultsFolder;
 
 /** Where a command puts its results. */
 final class OutFolder {

@@ -12,9 +12,9 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import propcap.farm.Scenario;
-import propcap.report.Answers;
-import propcap.report.KnownResults;
-import propcap.report.ResultsFolder;
+import propcap.report.plan.PlannedAnswer;
+import propcap.results.KnownResults;
+import propcap.results.ResultsFolder;
 import propcap.study.Budget;
 import propcap.study.Planned;
 import propcap.study.Planning;
@@ -107,11 +107,7 @@ final class PlanCommand implements Callable<Integer> {
               spec,
               RunSettings.DEFAULT_SEASONS,
               (run, progress) -> Planning.plan(scenario, question, run, budget, progress));
-      int done =
-          Told.of(
-              spec,
-              Answers.headlines(planned),
-              Answers.write(planned, Propcap.Version.text(), folder));
+      int done = Output.of(spec, new PlannedAnswer(planned), folder);
       return planned.missed().isEmpty() ? done : Propcap.NO;
     }
   }

@@ -10,10 +10,9 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import propcap.farm.Scenario;
-import propcap.report.Headlines;
-import propcap.report.KnownResults;
-import propcap.report.Results;
-import propcap.report.ResultsFolder;
+import propcap.report.forecast.ForecastAnswer;
+import propcap.results.KnownResults;
+import propcap.results.ResultsFolder;
 import propcap.study.Forecast;
 import propcap.study.Forecasting;
 import propcap.study.RunSettings;
@@ -54,11 +53,7 @@ final class RunCommand implements Callable<Integer> {
               most,
               precision,
               (settings, progress) -> Forecasting.forecast(scenario, settings, progress));
-      int told =
-          Told.of(
-              spec,
-              Headlines.of(forecast),
-              Results.write(forecast, Propcap.Version.text(), folder));
+      int told = Output.of(spec, new ForecastAnswer(forecast), folder);
       return isMissed(forecast) ? Propcap.NO : told;
     }
   }

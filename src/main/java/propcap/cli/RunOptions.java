@@ -10,8 +10,8 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.TypeConversionException;
-import propcap.report.KnownResults;
-import propcap.report.ResultsFolder;
+import propcap.results.KnownResults;
+import propcap.results.ResultsFolder;
 import propcap.study.BadQuestionException;
 import propcap.study.RunSettings;
 

@@ -11,9 +11,9 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import propcap.farm.Scenario;
-import propcap.report.Answers;
-import propcap.report.KnownResults;
-import propcap.report.ResultsFolder;
+import propcap.report.shift.ShiftsAnswer;
+import propcap.results.KnownResults;
+import propcap.results.ResultsFolder;
 import propcap.study.BadQuestionException;
 import propcap.study.RunSettings;
 import propcap.study.Shifting;
@@ -73,8 +73,7 @@ final class ShiftCommand implements Callable<Integer> {
               RunSettings.DEFAULT_SEASONS,
               (run, progress) ->
                   Shifting.shift(scenario, matches, earliest, latest, step, run, progress));
-      return Told.of(
-          spec, Answers.headlines(shifts), Answers.write(shifts, Propcap.Version.text(), folder));
+      return Output.of(spec, new ShiftsAnswer(shifts), folder);
     }
   }
 

@@ -12,9 +12,9 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import propcap.farm.Scenario;
-import propcap.report.Answers;
-import propcap.report.KnownResults;
-import propcap.report.ResultsFolder;
+import propcap.report.size.SizingAnswer;
+import propcap.results.KnownResults;
+import propcap.results.ResultsFolder;
 import propcap.study.BadQuestionException;
 import propcap.study.Goal;
 import propcap.study.OrderList;
@@ -115,11 +115,7 @@ final class SizeCommand implements Callable<Integer> {
           options.ask(
               spec, SEASONS, (run, progress) -> SizingRun.size(scenario, question, run, progress));
       OrderList order = ordering.of(sizing);
-      int done =
-          Told.of(
-              spec,
-              Answers.headlines(sizing, order),
-              Answers.write(sizing, order, Propcap.Version.text(), folder));
+      int done = Output.of(spec, new SizingAnswer(sizing, order), folder);
       return sizing.found().isPresent() ? done : Propcap.NO;
     }
   }

@@ -20,7 +20,7 @@ import propcap.files.Fault;
 import propcap.files.NewFile;
 import propcap.files.NormalsFile;
 import propcap.files.StationFile;
-import propcap.report.StationLines;
+import propcap.report.frost.StationLines;
 import propcap.study.RunSettings;
 
 /** A weather record for the simulator, from a station's files or from monthly means. */
@@ -145,9 +145,9 @@ final class WeatherCommand implements Callable<Integer> {
       List<String> all = new ArrayList<>(lines);
       all.add("");
       all.add("Nothing is written; add --to FILE to write the record.");
-      return Told.of(spec, all, List.of());
+      return Output.of(spec, all, List.of());
     }
-    return Told.of(spec, lines, NewFile.writeWeather(days, to, replace));
+    return Output.of(spec, lines, NewFile.writeWeather(days, to, replace));
   }
 
   private void require(boolean holds, String otherwise) {

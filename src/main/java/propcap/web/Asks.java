@@ -11,7 +11,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import propcap.farm.Scenario;
-import propcap.report.ResultsFolder;
+import propcap.results.Answer;
+import propcap.results.ResultsFolder;
 
 /**
  * The questions that were asked, and their answers, until they are saved or others push them out.
@@ -103,8 +104,8 @@ final class Asks {
   /** Writes an answer into the results beside the scenario. */
   List<Path> save(long id, String version) throws IOException, RefusedException {
     Kept kept = kept(id);
-    try (ResultsFolder results = desk.folder().open(kept.scenario(), kept.answer().known())) {
-      return kept.answer().saving().into(results, version);
+    try (ResultsFolder results = desk.folder().open(kept.scenario(), kept.answer().kind())) {
+      return results.write(kept.answer().files(version));
     }
   }
 }

@@ -13,8 +13,8 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import propcap.disk.FileSet;
 import propcap.disk.WholeFile;
-import propcap.report.KnownResults;
-import propcap.report.ResultsFolder;
+import propcap.results.KnownResults;
+import propcap.results.ResultsFolder;
 
 /** The scenario's folder: the page writes nothing outside of it. */
 final class Folder {

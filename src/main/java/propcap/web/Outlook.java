@@ -10,11 +10,10 @@ import java.util.Optional;
 import java.util.function.DoubleConsumer;
 import org.jspecify.annotations.Nullable;
 import propcap.farm.Scenario;
-import propcap.report.Fragments;
-import propcap.report.Headlines;
-import propcap.report.KnownResults;
-import propcap.report.Results;
-import propcap.report.ResultsFolder;
+import propcap.report.compare.ComparisonAnswer;
+import propcap.report.forecast.ForecastAnswer;
+import propcap.results.KnownResults;
+import propcap.results.ResultsFolder;
 import propcap.study.BadQuestionException;
 import propcap.study.Comparing;
 import propcap.study.Comparison;
@@ -141,22 +140,23 @@ final class Outlook {
   JsonObject summary() throws RefusedException {
     Seen shown = seen();
     Forecast forecast = shown.forecast();
+    ForecastAnswer answer = new ForecastAnswer(forecast);
     JsonObject json = new JsonObject();
     json.addProperty("version", shown.version());
     json.addProperty("file", desk.folder().name(shown.file()));
     json.addProperty("seasons", forecast.seasons());
     json.addProperty("isWhole", forecast.seasons() >= ALL_SEASONS);
-    json.addProperty("onTime", Fragments.onTime(forecast));
+    json.addProperty("onTime", answer.onTime());
     json.addProperty("mean", forecast.onTime().mean());
     MeanLimits limits = forecast.onTime().limits();
     json.addProperty("low", limits == null ? forecast.onTime().mean() : limits.low());
     json.addProperty("high", limits == null ? forecast.onTime().mean() : limits.high());
-    json.addProperty("safe", Fragments.safe(forecast));
+    json.addProperty("safe", answer.safe());
     JsonArray lines = new JsonArray();
-    Headlines.of(forecast).forEach(lines::add);
+    answer.headlines().forEach(lines::add);
     json.add("headlines", lines);
     JsonArray sections = new JsonArray();
-    for (Fragments.Section section : Fragments.Section.values()) {
+    for (ForecastAnswer.Section section : ForecastAnswer.Section.values()) {
       JsonObject each = new JsonObject();
       each.addProperty("id", section.word());
       each.addProperty("title", section.title());
@@ -165,7 +165,8 @@ final class Outlook {
     json.add("sections", sections);
     json.add("verdicts", verdicts(shown));
     Comparison comparison = shown.comparison();
-    json.addProperty("sideBySide", comparison == null ? "" : Fragments.sideBySide(comparison));
+    json.addProperty(
+        "sideBySide", comparison == null ? "" : new ComparisonAnswer(comparison).sideBySide());
     return json;
   }
 
@@ -173,7 +174,7 @@ final class Outlook {
     JsonArray rows = new JsonArray();
     Comparison comparison = shown.comparison();
     if (comparison != null) {
-      Fragments.verdicts(comparison).forEach(rows::add);
+      new ComparisonAnswer(comparison).verdicts().forEach(rows::add);
     }
     return rows;
   }
@@ -183,11 +184,11 @@ final class Outlook {
     Seen shown = seen();
     if (word.equals("side-by-side")) {
       Comparison comparison = shown.comparison();
-      return comparison == null ? "" : Fragments.of(comparison);
+      return comparison == null ? "" : new ComparisonAnswer(comparison).html();
     }
-    for (Fragments.Section section : Fragments.Section.values()) {
+    for (ForecastAnswer.Section section : ForecastAnswer.Section.values()) {
       if (section.word().equals(word)) {
-        return Fragments.of(shown.forecast(), section);
+        return new ForecastAnswer(shown.forecast()).html(section);
       }
     }
     throw new RefusedException(404, "the report has no such section");
@@ -200,7 +201,7 @@ final class Outlook {
       throw RefusedException.bad("wait for the whole forecast first");
     }
     try (ResultsFolder results = desk.folder().open(shown.file(), KnownResults.FORECAST)) {
-      return Results.write(shown.forecast(), version, results);
+      return results.write(new ForecastAnswer(shown.forecast()).files(version));
     }
   }
 }

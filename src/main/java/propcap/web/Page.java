@@ -17,7 +17,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 import org.jspecify.annotations.Nullable;
-import propcap.report.Fragments;
+import propcap.report.Style;
 
 /** What the page asks of the server, each request by its path. */
 final class Page implements AutoCloseable {
@@ -104,7 +104,7 @@ final class Page implements AutoCloseable {
       return own(file);
     }
     return switch (path) {
-      case "/report.css" -> Reply.of(200, "text/css; charset=utf-8", Fragments.style());
+      case "/report.css" -> Reply.of(200, "text/css; charset=utf-8", Style.css());
       case "/api/state" -> state(value(query, "file"));
       case "/api/forecast" -> Reply.json(outlook.summary());
       case "/api/section" -> Reply.html(outlook.section(value(query, "id")));

@@ -6,9 +6,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.DoubleConsumer;
 import propcap.farm.Scenario;
-import propcap.report.Answers;
-import propcap.report.Fragments;
-import propcap.report.KnownResults;
+import propcap.report.bottleneck.BottlenecksAnswer;
+import propcap.report.compare.ComparisonAnswer;
+import propcap.report.plan.PlannedAnswer;
+import propcap.report.shift.ShiftsAnswer;
+import propcap.report.size.SizingAnswer;
+import propcap.results.Answer;
 import propcap.study.BadQuestionException;
 import propcap.study.Bottlenecking;
 import propcap.study.Budget;
@@ -76,11 +79,7 @@ final class Questions {
     }
     return progress -> {
       var answer = Comparing.compare(scenarios, settings(), progress);
-      return new Answer(
-          Answers.headlines(answer),
-          Fragments.of(answer),
-          KnownResults.COMPARISON,
-          (folder, version) -> Answers.write(answer, version, folder));
+      return new ComparisonAnswer(answer);
     };
   }
 
@@ -88,11 +87,7 @@ final class Questions {
     int steps = asked.number("steps", 0, 20);
     return progress -> {
       var answer = Bottlenecking.bottlenecks(scenario, settings(), steps, progress);
-      return new Answer(
-          Answers.headlines(answer),
-          Fragments.of(answer),
-          KnownResults.BOTTLENECK,
-          (folder, version) -> Answers.write(answer, version, folder));
+      return new BottlenecksAnswer(answer);
     };
   }
 
@@ -112,11 +107,7 @@ final class Questions {
       var question = new SizingQuestion(List.of(range), Goal.parse(goal), match, null);
       var answer = SizingRun.size(scenario, question, Outlook.settings(seasons), progress);
       var order = new Ordering(AISLES).of(answer);
-      return new Answer(
-          Answers.headlines(answer, order),
-          Fragments.of(answer, order),
-          KnownResults.SIZE,
-          (folder, version) -> Answers.write(answer, order, version, folder));
+      return new SizingAnswer(answer, order);
     };
   }
 
@@ -131,11 +122,7 @@ final class Questions {
             .toList();
     return progress -> {
       var answer = Shifting.shift(scenario, matches, from, to, step, settings(), progress);
-      return new Answer(
-          Answers.headlines(answer),
-          Fragments.of(answer),
-          KnownResults.SHIFT,
-          (folder, version) -> Answers.write(answer, version, folder));
+      return new ShiftsAnswer(answer);
     };
   }
 
@@ -155,11 +142,7 @@ final class Questions {
     return progress -> {
       Budget budget = Budget.ofSeconds(seconds, System::nanoTime);
       var answer = Planning.plan(scenario, question, settings(), budget, progress);
-      return new Answer(
-          Answers.headlines(answer),
-          Fragments.of(answer),
-          KnownResults.PLAN,
-          (folder, version) -> Answers.write(answer, version, folder));
+      return new PlannedAnswer(answer);
     };
   }
 

@@ -10,29 +10,32 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import propcap.report.bottleneck.BottlenecksAnswer;
+import propcap.report.compare.ComparisonAnswer;
+import propcap.report.shift.ShiftsAnswer;
+import propcap.report.size.SizingAnswer;
+import propcap.results.Answer;
 
 /** The answers' pages, as a browser is given them. */
 class AnswerPagesTest {
   private static final Pattern ID = Pattern.compile("\\sid=\"([^\"]*)\"");
   private static final Pattern REFERENCE = Pattern.compile("url\\(#([^)]*)\\)");
 
-  private static final String COMPARISON = html(ComparisonPage.of(Questions.comparison(), "0.1.0"));
-  private static final String BOTTLENECK =
-      html(BottlenecksPage.of(Questions.bottlenecks(), "0.1.0"));
-  private static final String SIZE =
-      html(SizePage.of(Questions.sizing(), Questions.order(), "0.1.0"));
-  private static final String SHIFT = html(ShiftPage.of(Questions.shifts(true), "0.1.0"));
+  private static final String COMPARISON = html(new ComparisonAnswer(Questions.comparison()));
+  private static final String BOTTLENECK = html(new BottlenecksAnswer(Questions.bottlenecks()));
+  private static final String SIZE = html(new SizingAnswer(Questions.sizing(), Questions.order()));
+  private static final String SHIFT = html(new ShiftsAnswer(Questions.shifts(true)));
 
   /** Pages with as little on them as there can be. */
   private static final List<String> BARE =
       List.of(
-          html(ComparisonPage.of(Questions.plain("a", "b", Questions.d(0, 0)), "0.1.0")),
-          html(BottlenecksPage.of(Questions.noBottleneck(), "0.1.0")),
-          html(SizePage.of(Questions.pairs(), Questions.NO_ORDER, "0.1.0")),
-          html(ShiftPage.of(Questions.unshifted(), "0.1.0")));
+          html(new ComparisonAnswer(Questions.plain("a", "b", Questions.d(0, 0)))),
+          html(new BottlenecksAnswer(Questions.noBottleneck())),
+          html(new SizingAnswer(Questions.pairs(), Questions.NO_ORDER)),
+          html(new ShiftsAnswer(Questions.unshifted())));
 
-  private static String html(AnswerPage page) {
-    return page.html().replace('\u00a0', ' ');
+  private static String html(Answer answer) {
+    return answer.files("0.1.0").values().iterator().next().replace('\u00a0', ' ');
   }
 
   private static List<String> pages() {
@@ -157,19 +160,16 @@ class AnswerPagesTest {
 
   @Test
   void aDifferenceThatRoundsToNothingIsNothing() {
-    String page =
-        html(ComparisonPage.of(Questions.plain("a", "b", Questions.d(0.0004, 0.004)), "0.1.0"));
+    String page = html(new ComparisonAnswer(Questions.plain("a", "b", Questions.d(0.0004, 0.004))));
     assertThat(page).doesNotContain("ahead 87 %");
-    String more =
-        html(ComparisonPage.of(Questions.plain("a", "b", Questions.d(0.04, 0.004)), "0.1.0"));
+    String more = html(new ComparisonAnswer(Questions.plain("a", "b", Questions.d(0.04, 0.004))));
     assertThat(more).contains("+0.04 ± 0.00", "ahead 87 %");
   }
 
   @ParameterizedTest
   @ValueSource(strings = {"<b>beet</b>", "beet & \"chard\"", "a</title><i>"})
   void namesAreShownAsTheyAreWritten(String name) {
-    String html =
-        html(ComparisonPage.of(Questions.plain(name, name + "2", Questions.d(9, 2)), "0.1.0"));
+    String html = html(new ComparisonAnswer(Questions.plain(name, name + "2", Questions.d(9, 2))));
     assertThat(html).doesNotContain("<b>", "<i>", "& \"", "&amp;amp;", "&amp;lt;");
     String escaped = name.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
     assertThat(html).contains("<h1>" + escaped + "</h1>");

@@ -17,6 +17,11 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import propcap.report.bottleneck.BottlenecksAnswer;
+import propcap.report.compare.ComparisonAnswer;
+import propcap.report.forecast.ForecastAnswer;
+import propcap.report.shift.ShiftsAnswer;
+import propcap.report.size.SizingAnswer;
 
 /** What is written of an answer, and where. */
 class AnswersTest {
@@ -29,20 +34,10 @@ class AnswersTest {
 
   private static List<Path> writeAll(Path folder) throws IOException {
     return Stream.of(
-            Put.in(
-                folder,
-                KnownResults.COMPARISON,
-                f -> Answers.write(Questions.comparison(), "0.1.0", f)),
-            Put.in(
-                folder,
-                KnownResults.BOTTLENECK,
-                f -> Answers.write(Questions.bottlenecks(), "0.1.0", f)),
-            Put.in(
-                folder,
-                KnownResults.SIZE,
-                f -> Answers.write(Questions.sizing(), Questions.order(), "0.1.0", f)),
-            Put.in(
-                folder, KnownResults.SHIFT, f -> Answers.write(Questions.shifts(true), "0.1.0", f)))
+            Put.in(folder, new ComparisonAnswer(Questions.comparison())),
+            Put.in(folder, new BottlenecksAnswer(Questions.bottlenecks())),
+            Put.in(folder, new SizingAnswer(Questions.sizing(), Questions.order())),
+            Put.in(folder, new ShiftsAnswer(Questions.shifts(true))))
         .flatMap(List::stream)
         .toList();
   }
@@ -92,20 +87,16 @@ class AnswersTest {
 
   @Test
   void aForecastAndAnAnswerMayShareAFolder() throws IOException {
-    Put.in(folder, KnownResults.FORECAST, f -> Results.write(Forecasts.spring(), "0.1.0", f));
-    Put.in(
-        folder, KnownResults.BOTTLENECK, f -> Answers.write(Questions.noBottleneck(), "0.1.0", f));
-    Put.in(folder, KnownResults.FORECAST, f -> Results.write(Forecasts.bare(), "0.1.0", f));
+    Put.in(folder, new ForecastAnswer(Forecasts.spring()));
+    Put.in(folder, new BottlenecksAnswer(Questions.noBottleneck()));
+    Put.in(folder, new ForecastAnswer(Forecasts.bare()));
     assertThat(Put.contents(folder)).containsKeys("report.html", "bottleneck.html");
   }
 
   @Test
   void anAnswerOfAnotherKindMakesAFolderOurs() throws IOException {
-    Put.in(folder, KnownResults.SHIFT, f -> Answers.write(Questions.unshifted(), "0.1.0", f));
-    Put.in(
-        folder,
-        KnownResults.SIZE,
-        f -> Answers.write(Questions.pairs(), Questions.NO_ORDER, "0.1.0", f));
+    Put.in(folder, new ShiftsAnswer(Questions.unshifted()));
+    Put.in(folder, new SizingAnswer(Questions.pairs(), Questions.NO_ORDER));
     assertThat(Put.contents(folder)).containsKeys("shift.json", "size.json");
   }
 
@@ -114,22 +105,14 @@ class AnswersTest {
     Files.createDirectories(folder);
     Files.writeString(folder.resolve("size.json"), "{\"size\": 3}");
     assertThatIOException()
-        .isThrownBy(
-            () ->
-                Put.in(
-                    folder,
-                    KnownResults.SIZE,
-                    f -> Answers.write(Questions.sizing(), Questions.order(), "0.1.0", f)))
+        .isThrownBy(() -> Put.in(folder, new SizingAnswer(Questions.sizing(), Questions.order())))
         .withMessageContaining("size.json: this is none of Propcap's making; move it elsewhere");
     assertThat(Put.contents(folder)).containsOnlyKeys("size.json");
   }
 
   @Test
   void aNumberThatIsNotFiniteIsRefusedAndTheOldAnswerKept() throws IOException {
-    Put.in(
-        folder,
-        KnownResults.COMPARISON,
-        f -> Answers.write(Questions.plain("a", "b", Questions.d(5, 2)), "0.1.0", f));
+    Put.in(folder, new ComparisonAnswer(Questions.plain("a", "b", Questions.d(5, 2))));
     Map<String, String> old = Put.contents(folder);
     for (double bad : new double[] {Double.NaN, Double.POSITIVE_INFINITY}) {
       assertThatIllegalArgumentException()
@@ -137,17 +120,14 @@ class AnswersTest {
               () ->
                   Put.in(
                       folder,
-                      KnownResults.COMPARISON,
-                      f ->
-                          Answers.write(
-                              Questions.plain("a", "b", Questions.d(5, bad)), "0.1.0", f)));
+                      new ComparisonAnswer(Questions.plain("a", "b", Questions.d(5, bad)))));
     }
     assertThat(Put.contents(folder)).isEqualTo(old);
   }
 
   @Test
   void theComparisonHasEveryOutcomeAndInvestment() throws IOException {
-    Put.in(folder, KnownResults.COMPARISON, f -> Answers.write(Questions.comparison(), "0.1.0", f));
+    Put.in(folder, new ComparisonAnswer(Questions.comparison()));
     JsonObject json = json("comparison.json");
     assertThat(json.get("version").getAsString()).isEqualTo("0.1.0");
     assertThat(json.get("currency").getAsString()).isEqualTo("EUR");
@@ -191,7 +171,7 @@ class AnswersTest {
 
   @Test
   void whereNothingIsBoughtTheTableOfMoneyIsAsEmptyAsThePage() throws IOException {
-    Put.in(folder, KnownResults.COMPARISON, f -> Answers.write(Questions.comparison(), "0.1.0", f));
+    Put.in(folder, new ComparisonAnswer(Questions.comparison()));
     NamedCsvRecord none = csv("comparison-money.csv").get(2);
     assertThat(none.getField("gain")).isEqualTo("-1100");
     for (String field :
@@ -211,10 +191,7 @@ class AnswersTest {
 
   @Test
   void sizesOfPlacesWithoutACostHaveNone() throws IOException {
-    Put.in(
-        folder,
-        KnownResults.SIZE,
-        f -> Answers.write(Questions.pairs(), Questions.NO_ORDER, "0.1.0", f));
+    Put.in(folder, new SizingAnswer(Questions.pairs(), Questions.NO_ORDER));
     assertThat(csv("size.csv")).allSatisfy(r -> assertThat(r.getField("yearly-cost")).isEmpty());
     assertThat(csv("size.csv").get(0).getField("spaces-in-all")).isEqualTo("40");
     assertThat(
@@ -225,17 +202,13 @@ class AnswersTest {
                 .get("yearlyCost")
                 .isJsonNull())
         .isTrue();
-    Put.in(
-        folder,
-        KnownResults.SIZE,
-        f -> Answers.write(Questions.sizing(), Questions.NO_ORDER, "0.1.0", f));
+    Put.in(folder, new SizingAnswer(Questions.sizing(), Questions.NO_ORDER));
     assertThat(csv("size.csv").get(1).getField("yearly-cost")).isEqualTo("658");
   }
 
   @Test
   void theBottleneckHasEveryPlaceAndStep() throws IOException {
-    Put.in(
-        folder, KnownResults.BOTTLENECK, f -> Answers.write(Questions.bottlenecks(), "0.1.0", f));
+    Put.in(folder, new BottlenecksAnswer(Questions.bottlenecks()));
     JsonObject json = json("bottleneck.json");
     assertThat(json.getAsJsonArray("worths")).hasSize(5);
     JsonObject house = json.getAsJsonArray("worths").get(0).getAsJsonObject();
@@ -257,8 +230,7 @@ class AnswersTest {
 
   @Test
   void withoutMoneyNothingStandsInItsPlace() throws IOException {
-    Put.in(
-        folder, KnownResults.BOTTLENECK, f -> Answers.write(Questions.noBottleneck(), "0.1.0", f));
+    Put.in(folder, new BottlenecksAnswer(Questions.noBottleneck()));
     JsonObject place = json("bottleneck.json").getAsJsonArray("worths").get(0).getAsJsonObject();
     assertThat(place.getAsJsonObject("more").get("margin").isJsonNull()).isTrue();
     assertThat(csv("bottleneck.csv").get(0).getField("more-margin")).isEmpty();
@@ -266,16 +238,13 @@ class AnswersTest {
         .filteredOn(r -> r.getField("place").equals("Mats"))
         .singleElement()
         .satisfies(r -> assertThat(r.getField("fewer-on-time")).isEmpty());
-    Put.in(folder, KnownResults.SHIFT, f -> Answers.write(Questions.shifts(false), "0.1.0", f));
+    Put.in(folder, new ShiftsAnswer(Questions.shifts(false)));
     assertThat(csv("shift.csv").get(0).getField("margin")).isEmpty();
   }
 
   @Test
   void theSizeHasEveryCandidateAndTheOrder() throws IOException {
-    Put.in(
-        folder,
-        KnownResults.SIZE,
-        f -> Answers.write(Questions.sizing(), Questions.order(), "0.1.0", f));
+    Put.in(folder, new SizingAnswer(Questions.sizing(), Questions.order()));
     JsonObject json = json("size.json");
     assertThat(json.getAsJsonObject("goal").get("measure").getAsString()).isEqualTo("met");
     assertThat(json.getAsJsonArray("candidates")).hasSize(21);
@@ -300,7 +269,7 @@ class AnswersTest {
 
   @Test
   void theShiftHasEveryGroupAndDay() throws IOException {
-    Put.in(folder, KnownResults.SHIFT, f -> Answers.write(Questions.shifts(true), "0.1.0", f));
+    Put.in(folder, new ShiftsAnswer(Questions.shifts(true)));
     JsonObject tomato = json("shift.json").getAsJsonArray("groups").get(0).getAsJsonObject();
     assertThat(tomato.get("best").getAsInt()).isEqualTo(-7);
     assertThat(tomato.getAsJsonArray("points")).hasSize(5);
@@ -310,7 +279,7 @@ class AnswersTest {
 
   @Test
   void aTerminalNamesAPlaceOnceAndThenALineForEachThing() {
-    List<String> lines = Answers.headlines(Questions.sizing(), Questions.order());
+    List<String> lines = new SizingAnswer(Questions.sizing(), Questions.order()).headlines();
     assertThat(lines.subList(lines.size() - 6, lines.size()))
         .containsExactly(
             "Order for House 2:",
@@ -326,14 +295,15 @@ class AnswersTest {
     String endless = "a name that goes on and on ".repeat(12).strip();
     List<List<String>> all =
         List.of(
-            Answers.headlines(Questions.comparison()),
-            Answers.headlines(Questions.plain(endless, endless, Questions.d(-40, 210))),
-            Answers.headlines(Questions.bottlenecks()),
-            Answers.headlines(Questions.noBottleneck()),
-            Answers.headlines(Questions.sizing(), Questions.NO_ORDER),
-            Answers.headlines(Questions.pairs(), Questions.NO_ORDER),
-            Answers.headlines(Questions.shifts(true)),
-            Answers.headlines(Questions.unshifted()));
+            new ComparisonAnswer(Questions.comparison()).headlines(),
+            new ComparisonAnswer(Questions.plain(endless, endless, Questions.d(-40, 210)))
+                .headlines(),
+            new BottlenecksAnswer(Questions.bottlenecks()).headlines(),
+            new BottlenecksAnswer(Questions.noBottleneck()).headlines(),
+            new SizingAnswer(Questions.sizing(), Questions.NO_ORDER).headlines(),
+            new SizingAnswer(Questions.pairs(), Questions.NO_ORDER).headlines(),
+            new ShiftsAnswer(Questions.shifts(true)).headlines(),
+            new ShiftsAnswer(Questions.unshifted()).headlines());
     for (List<String> lines : all) {
       assertThat(lines).hasSizeBetween(2, 10);
       assertThat(lines)

@@ -25,7 +25,7 @@ import propcap.study.Stat;
 import propcap.study.Stats;
 
 /** Forecasts made up by formula, in the shape of real ones, to see what is written of them. */
-final class Forecasts {
+public final class Forecasts {
   private static final int SEASONS = 50;
 
   private static final List<String> CROPS =
@@ -64,12 +64,12 @@ final class Forecasts {
   private Forecasts() {}
 
   /** 14 crops, 42 sowings and 6 places, two of them tables, one closed, over 175 days. */
-  static Forecast spring() {
+  public static Forecast spring() {
     return spring("Base spring", CROPS);
   }
 
   /** The same with a name and crops of one's own, 3 sowings each. */
-  static Forecast spring(String name, List<String> crops) {
+  public static Forecast spring(String name, List<String> crops) {
     Scenario scenario = Scenarios.spring(name, crops);
     List<SowingForecast> sowings =
         scenario.sowings().stream()
@@ -106,7 +106,7 @@ final class Forecasts {
   }
 
   /** One sowing, one spring of ten days, and nothing that waits, is lost or ever comes out. */
-  static Forecast bare() {
+  public static Forecast bare() {
     Season season = new Season(LocalDate.of(2027, 3, 1), LocalDate.of(2027, 3, 10));
     Scenario scenario = Scenarios.bare(season);
     Stat none = Stats.always(0, 1);
@@ -159,7 +159,7 @@ final class Forecasts {
   }
 
   /** The spring with eight hours a day, which run out on 20 days. */
-  static Forecast shortOfHands() {
+  public static Forecast shortOfHands() {
     Forecast f = spring();
     Scenario limited = f.scenario().withLabour(new Labour(8, Labour.Minutes.DEFAULT, List.of()));
     HandsForecast hands = hands(limited, 1);
@@ -195,7 +195,7 @@ final class Forecasts {
   }
 
   /** The same forecast with another mean of plants on time. */
-  static Forecast withOnTime(Forecast f, double mean) {
+  public static Forecast withOnTime(Forecast f, double mean) {
     return new Forecast(
         f.scenario(),
         f.settings(),
@@ -305,7 +305,7 @@ final class Forecasts {
     return rows;
   }
 
-  static Stat stat(double mean) {
+  public static Stat stat(double mean) {
     return Stats.of(mean, 0.012 * mean, 0.88 * mean, 1.01 * mean, 1.09 * mean);
   }
 }

@@ -7,29 +7,32 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import propcap.results.Answer;
+import propcap.results.KnownResults;
+import propcap.results.ResultsFolder;
 
 /** Answers put into a folder as commands put them there, and what then lies in it. */
-final class Put {
+public final class Put {
   private Put() {}
 
-  @FunctionalInterface
-  interface Writing {
-    List<Path> into(ResultsFolder folder) throws IOException;
-  }
-
-  static ResultsFolder.Asker asker(Path source, boolean isNamed) {
+  public static ResultsFolder.Asker asker(Path source, boolean isNamed) {
     return new ResultsFolder.Asker(source, "propcap run " + source.getFileName(), isNamed);
   }
 
-  static List<Path> in(Path folder, KnownResults answer, Writing writing) throws IOException {
+  public static List<Path> in(Path folder, Answer answer) throws IOException {
     try (ResultsFolder results =
-        ResultsFolder.open(folder, answer, asker(Path.of("spring.yaml"), true))) {
-      return writing.into(results);
+        ResultsFolder.open(folder, answer.kind(), asker(Path.of("spring.yaml"), true))) {
+      return results.write(answer.files("0.1.0"));
     }
   }
 
+  /** Opens a folder for a kind of answer and writes nothing. */
+  public static void nothingIn(Path folder, KnownResults kind) throws IOException {
+    ResultsFolder.open(folder, kind, asker(Path.of("spring.yaml"), true)).close();
+  }
+
   /** The texts of all files in sight, by name. */
-  static Map<String, String> contents(Path folder) throws IOException {
+  public static Map<String, String> contents(Path folder) throws IOException {
     Map<String, String> contents = new TreeMap<>();
     try (Stream<Path> files = Files.list(folder)) {
       for (Path file : files.filter(f -> !f.getFileName().toString().startsWith(".")).toList()) {

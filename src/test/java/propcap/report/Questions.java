@@ -34,9 +34,9 @@ import propcap.study.Stat;
 import propcap.study.Stats;
 
 /** Answers made up by hand, in the shape of real ones, to see what is written of them. */
-final class Questions {
-  static final RunSettings SETTINGS = new RunSettings(7, 400, null, 2);
-  static final List<String> CROPS = List.of("tomato", "pepper", "kale", "zinnia");
+public final class Questions {
+  public static final RunSettings SETTINGS = new RunSettings(7, 400, null, 2);
+  public static final List<String> CROPS = List.of("tomato", "pepper", "kale", "zinnia");
 
   private static final Prices PRICES =
       new Prices(
@@ -51,11 +51,11 @@ final class Questions {
 
   private Questions() {}
 
-  static Scenario scenario(String name) {
+  public static Scenario scenario(String name) {
     return Scenarios.spring(name, CROPS);
   }
 
-  static Scenario withMoney(Scenario s) {
+  public static Scenario withMoney(Scenario s) {
     return new Scenario(
         s.name(),
         s.season(),
@@ -78,7 +78,7 @@ final class Questions {
         new Place.Cost(new BigDecimal("5200"), 12, new BigDecimal("150"), new BigDecimal("3.60")));
   }
 
-  static Difference d(double mean, double halfWidth) {
+  public static Difference d(double mean, double halfWidth) {
     return new Difference(
         mean,
         halfWidth,
@@ -88,7 +88,7 @@ final class Questions {
         mean == 0 && halfWidth == 0 ? 0 : 300);
   }
 
-  static Stat stat(double mean) {
+  public static Stat stat(double mean) {
     return Stats.of(mean, 0.004 * mean, 0.88 * mean, 1.01 * mean, 1.09 * mean);
   }
 
@@ -103,7 +103,7 @@ final class Questions {
   }
 
   /** A second chamber that adds nothing, a third house that does, and one house less. */
-  static Comparison comparison() {
+  public static Comparison comparison() {
     List<Outcome> outcomes = new ArrayList<>();
     outcomes.add(outcome(Kind.ON_TIME, "", true, 26_400, d(-40, 210), d(1240, 90), d(-3120, 260)));
     outcomes.add(
@@ -164,11 +164,11 @@ final class Questions {
         worth(buy, value, halfWidth, payback, pays));
   }
 
-  static Comparison.Price price(double buy, double keep) {
+  public static Comparison.Price price(double buy, double keep) {
     return new Comparison.Price(BigDecimal.valueOf(buy), false, 12, BigDecimal.valueOf(keep));
   }
 
-  static Comparison.Worth worth(
+  public static Comparison.Worth worth(
       double buy, double value, double halfWidth, @Nullable Double payback, double pays) {
     return new Comparison.Worth(
         BigDecimal.valueOf(buy),
@@ -182,7 +182,7 @@ final class Questions {
   }
 
   /** One alternative, no money, and these plants on time; nothing waits and nothing is lost. */
-  static Comparison plain(String first, String second, Difference onTime) {
+  public static Comparison plain(String first, String second, Difference onTime) {
     return new Comparison(
         List.of(scenario(first), scenario(second)),
         SETTINGS,
@@ -229,7 +229,7 @@ final class Questions {
   }
 
   /** House 1 helps most and pays, House 2 helps and does not; less of the chamber helps. */
-  static Bottlenecks bottlenecks() {
+  public static Bottlenecks bottlenecks() {
     Scenario s = withMoney(scenario("Base spring"));
     Place house1 = place(s, "House 1");
     Place house2 = place(s, "House 2");
@@ -263,7 +263,7 @@ final class Questions {
   }
 
   /** No place helps, no money is asked, and the mats have but one space. */
-  static Bottlenecks noBottleneck() {
+  public static Bottlenecks noBottleneck() {
     Scenario s = scenario("Roomy");
     return new Bottlenecks(
         s,
@@ -286,7 +286,7 @@ final class Questions {
   }
 
   /** A table of which one space was tried, a step that helps, and nothing known of its cost. */
-  static Bottlenecks oneSpace(boolean money) {
+  public static Bottlenecks oneSpace(boolean money) {
     Scenario s = money ? withMoney(scenario("Base spring")) : scenario("Base spring");
     Place house = place(s, "House 1");
     Trial trial = new Trial(1, d(30, 2), money ? d(9, 3) : null, null, Pays.NOT_KNOWN);
@@ -303,7 +303,7 @@ final class Questions {
   }
 
   /** 21 sizes of House 2, of which 120 is the smallest with 90 % or more. */
-  static Sizing sizing() {
+  public static Sizing sizing() {
     List<Candidate> candidates = new ArrayList<>();
     for (int size = 0; size <= 400; size += 20) {
       double met = 1 / (1 + Math.exp(-(size - 70) / 22.0));
@@ -342,7 +342,7 @@ final class Questions {
   }
 
   /** The same with other candidates and goal, of places without a cost. */
-  static Sizing sizing(
+  public static Sizing sizing(
       List<String> places, Goal goal, List<Candidate> candidates, @Nullable Candidate answer) {
     return new Sizing(
         scenario("Base spring"),
@@ -360,7 +360,7 @@ final class Questions {
         2000);
   }
 
-  static Sizing pairs() {
+  public static Sizing pairs() {
     List<Candidate> candidates = new ArrayList<>();
     for (int chamber = 40; chamber <= 80; chamber += 10) {
       for (int house = 0; house <= 200; house += 40) {
@@ -386,7 +386,7 @@ final class Questions {
         List.of("Chamber", "House 2"), new Goal(Goal.Measure.MET, 0.9), candidates, cheapest);
   }
 
-  static OrderList order() {
+  public static OrderList order() {
     return new OrderList(
         List.of(
             new OrderList.Line("House 2", "table area", 24.1, "m2", "24.1 m2 (260 ft2)"),
@@ -398,7 +398,7 @@ final class Questions {
             "With 25 % of the floor for aisles that is 24.1 m2."));
   }
 
-  static final OrderList NO_ORDER = new OrderList(List.of(), List.of());
+  public static final OrderList NO_ORDER = new OrderList(List.of(), List.of());
 
   private static Point point(int days, double plants, double halfWidth, boolean money) {
     double onTime = 9000 + plants;
@@ -432,7 +432,7 @@ final class Questions {
         match, List.of(match.replace("*", "-1"), match.replace("*", "-2")), points, best, asGood);
   }
 
-  static Shifts shifts(boolean money) {
+  public static Shifts shifts(boolean money) {
     Scenario s = scenario("Base spring");
     return new Shifts(
         money ? withMoney(s) : s,
@@ -446,7 +446,7 @@ final class Questions {
   }
 
   /** One group of which only the plan's own day was tried. */
-  static Shifts unshifted() {
+  public static Shifts unshifted() {
     return new Shifts(
         scenario("Base spring"),
         SETTINGS,

@@ -16,14 +16,15 @@ import propcap.farm.Sowing;
 import propcap.farm.WeatherYear;
 
 /** Farms and plans made up by formula, for the forecasts of {@link Forecasts}. */
-final class Scenarios {
-  static final Season SEASON = new Season(LocalDate.of(2027, 1, 11), LocalDate.of(2027, 7, 4));
-  static final int CELLS = 100;
+public final class Scenarios {
+  public static final Season SEASON =
+      new Season(LocalDate.of(2027, 1, 11), LocalDate.of(2027, 7, 4));
+  public static final int CELLS = 100;
 
   private Scenarios() {}
 
   /** 6 places, two of them open tables and one closed, and 3 sowings of each crop. */
-  static Scenario spring(String name, List<String> crops) {
+  public static Scenario spring(String name, List<String> crops) {
     List<Place> places =
         List.of(
             new Place("Chamber", PlaceKind.CHAMBER, 60, new Climate.Constant(22), 0.08),
@@ -36,7 +37,7 @@ final class Scenarios {
   }
 
   /** A table, a yard and one sowing. */
-  static Scenario bare(Season season) {
+  public static Scenario bare(Season season) {
     List<Place> places =
         List.of(
             new Place("Table", PlaceKind.TABLE, 10, new Climate.Constant(20), 0),

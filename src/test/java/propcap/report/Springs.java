@@ -18,10 +18,10 @@ import propcap.study.Forecast.Wait;
 import propcap.study.Stats;
 
 /** What happens in a made-up spring to a sowing, in a place and in a queue. */
-final class Springs {
+public final class Springs {
   private Springs() {}
 
-  static SowingForecast sowing(Sowing sowing, int n) {
+  public static SowingForecast sowing(Sowing sowing, int n) {
     double sown = sowing.trays() * Scenarios.CELLS;
     double chance = n % 9 == 4 ? 0.3 + 0.01 * n : n % 7 == 3 ? 0.88 : 1 - 0.003 * (n % 25);
     double wait = (n % 5) * 1.3;
@@ -60,7 +60,7 @@ final class Springs {
   }
 
   /** A hill of use around a day, cut off at the room. */
-  static Occupancy place(
+  public static Occupancy place(
       String name, PlaceKind kind, int spaces, int peakDay, double height, double demand) {
     List<DayUse> days = new ArrayList<>();
     double fullDays = 0;
@@ -97,7 +97,7 @@ final class Springs {
         days);
   }
 
-  static List<Wait> waits() {
+  public static List<Wait> waits() {
     List<Wait> waits = new ArrayList<>();
     double[] months = {0.02, 0.18, 0.5, 0.25, 0.05, 0};
     for (int m = 0; m < 6; m++) {

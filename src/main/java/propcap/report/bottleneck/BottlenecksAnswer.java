@@ -1,0 +1,43 @@
+package propcap.report.bottleneck;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import propcap.report.kit.Lines;
+import propcap.report.kit.Words;
+import propcap.results.Answer;
+import propcap.results.KnownResults;
+import propcap.study.Bottlenecks;
+
+/** What a little more or less of each place brings. */
+public record BottlenecksAnswer(Bottlenecks bottlenecks) implements Answer {
+  @Override
+  public KnownResults kind() {
+    return KnownResults.BOTTLENECK;
+  }
+
+  @Override
+  public List<String> headlines() {
+    BottlenecksWords words = new BottlenecksWords(bottlenecks);
+    Lines lines = new Lines().add(words.verdict()).add(new StairWords(bottlenecks).plan());
+    words.findings().forEach(lines::add);
+    return lines.endingWith(
+        bottlenecks.scenario().name()
+            + Words.run(bottlenecks.seasons(), " of each trial", bottlenecks.settings().seed()));
+  }
+
+  @Override
+  public Map<String, String> files(String version) {
+    Map<String, String> files = new LinkedHashMap<>();
+    files.put("bottleneck.html", BottlenecksPage.of(bottlenecks, version).html());
+    files.put(kind().file(), BottlenecksFiles.json(bottlenecks, version));
+    files.put("bottleneck.csv", BottlenecksFiles.csv(bottlenecks));
+    files.put("bottleneck-steps.csv", BottlenecksFiles.stepsCsv(bottlenecks));
+    return files;
+  }
+
+  @Override
+  public String html() {
+    return BottlenecksPage.of(bottlenecks, "").partsHtml();
+  }
+}

@@ -1,0 +1,63 @@
+package propcap.report.compare;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import propcap.report.kit.Lines;
+import propcap.report.kit.Sheet;
+import propcap.report.kit.Templates;
+import propcap.report.kit.Words;
+import propcap.results.Answer;
+import propcap.results.KnownResults;
+import propcap.study.Comparison;
+
+/** What alternatives would change. */
+public record ComparisonAnswer(Comparison comparison) implements Answer {
+  @Override
+  public KnownResults kind() {
+    return KnownResults.COMPARISON;
+  }
+
+  @Override
+  public List<String> headlines() {
+    Lines lines = new Lines();
+    List<ComparisonWords> alternatives = ComparisonWords.of(comparison);
+    boolean isShort = alternatives.size() > 1;
+    alternatives.forEach(w -> lines.add(isShort ? w.shortVerdict() : w.verdict()));
+    for (ComparisonWords words : alternatives) {
+      InvestmentWords.of(comparison, words.alternative())
+          .ifPresent(i -> lines.add(isShort ? i.shortVerdict() : i.verdict()));
+    }
+    return lines.endingWith(
+        comparison.scenarios().get(0).name()
+            + " against "
+            + Words.plural(alternatives.size(), "alternative")
+            + Words.run(comparison.seasons(), "", comparison.settings().seed()));
+  }
+
+  @Override
+  public Map<String, String> files(String version) {
+    Map<String, String> files = new LinkedHashMap<>();
+    files.put("comparison.html", ComparisonPage.of(comparison, version).html());
+    files.put(kind().file(), ComparisonFiles.json(comparison, version));
+    files.put("comparison.csv", ComparisonFiles.csv(comparison));
+    files.put("comparison-money.csv", ComparisonFiles.moneyCsv(comparison));
+    return files;
+  }
+
+  @Override
+  public String html() {
+    return ComparisonPage.of(comparison, "").partsHtml();
+  }
+
+  /** Scenarios side by side in a small table, the first and what differs from it. */
+  public String sideBySide() {
+    Sheet sheet = new SideBySide(comparison).sheet();
+    return Templates.withoutLooseErrors(Templates.fill("sheet.jte", sheet));
+  }
+
+  /** What changed in each outcome, in a sentence for each alternative. */
+  public List<String> verdicts() {
+    return ComparisonWords.of(comparison).stream().map(ComparisonWords::verdict).toList();
+  }
+}

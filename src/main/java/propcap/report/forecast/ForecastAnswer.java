@@ -1,0 +1,96 @@
+package propcap.report.forecast;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import propcap.report.kit.Templates;
+import propcap.report.kit.Words;
+import propcap.results.Answer;
+import propcap.results.KnownResults;
+import propcap.study.Forecast;
+
+/** What comes of a plan: the report, and its numbers as tables. */
+public record ForecastAnswer(Forecast forecast) implements Answer {
+  /** A part of the report, by the name that it is asked for. */
+  public enum Section {
+    PLANTS("plants", "Will we have the plants?"),
+    ROOM("room", "What is full, and when"),
+    WAITING("waiting", "What waits for what"),
+    LOSSES("losses", "Where plants are lost"),
+    MOVES("moves", "When each sowing moves"),
+    HANDS("hands", "What the work takes");
+
+    private final String word;
+    private final String title;
+
+    Section(String word, String title) {
+      this.word = word;
+      this.title = title;
+    }
+
+    public String word() {
+      return word;
+    }
+
+    public String title() {
+      return title;
+    }
+  }
+
+  @Override
+  public KnownResults kind() {
+    return KnownResults.FORECAST;
+  }
+
+  @Override
+  public List<String> headlines() {
+    return Headlines.of(forecast);
+  }
+
+  @Override
+  public Map<String, String> files(String version) {
+    Map<String, String> files = new LinkedHashMap<>();
+    files.put("report.html", ReportPage.html(forecast, version));
+    files.put(kind().file(), SummaryJson.of(forecast, version));
+    files.put("sowings.csv", Tables.sowings(forecast));
+    files.put("places.csv", Tables.places(forecast));
+    files.put("losses.csv", Tables.losses(forecast));
+    files.put("hands.csv", Tables.hands(forecast));
+    files.put("seasons.csv", Tables.seasons(forecast));
+    return files;
+  }
+
+  @Override
+  public String html() {
+    return Stream.of(Section.values()).map(this::html).collect(Collectors.joining());
+  }
+
+  /** One section of the report. */
+  public String html(Section section) {
+    Object content =
+        switch (section) {
+          case PLANTS -> PlantsSection.of(forecast);
+          case ROOM -> RoomSection.of(forecast);
+          case WAITING -> WaitingSection.of(forecast);
+          case LOSSES -> LossSection.of(forecast);
+          case MOVES -> MovesSection.of(forecast);
+          case HANDS -> HandsSection.of(forecast);
+        };
+    return Templates.fill(section.word + ".jte", content);
+  }
+
+  /** All plants on time, with their error, as the report says it. */
+  public String onTime() {
+    return Words.count(forecast.onTime().mean())
+        + " plants on time ("
+        + Words.interval(forecast.onTime())
+        + ")";
+  }
+
+  /** In how many sowings the plants needed are on time in 9 springs of 10, as the report counts. */
+  public String safe() {
+    return PlantsSection.safe(forecast) + " of " + forecast.sowings().size();
+  }
+}

@@ -1,0 +1,130 @@
+package propcap.report.forecast;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
+import propcap.farm.Labour;
+import propcap.farm.Season;
+import propcap.farm.Work;
+import propcap.report.kit.Bottleneck;
+import propcap.report.kit.Dates;
+import propcap.report.kit.Plan;
+import propcap.report.kit.TradeWords;
+import propcap.report.kit.Words;
+import propcap.study.Forecast;
+import propcap.study.HandsForecast;
+import propcap.study.HandsForecast.Week;
+import propcap.study.Stat;
+
+/** What work the spring takes, week by week, and what waits for hands. */
+public record HandsSection(
+    String verdict, List<String> sentences, List<String> works, List<Row> rows, String svg) {
+
+  /** Keeps a date on one line. */
+  private static final char NO_BREAK = '\u00a0';
+
+  /** A week in text. */
+  public record Row(
+      String week,
+      String hours,
+      String range,
+      String budget,
+      String daysShort,
+      List<String> works) {}
+
+  /** The section; without rows where there is no work. */
+  static HandsSection of(Forecast forecast) {
+    HandsForecast hands = forecast.hands();
+    List<Work> works = works(hands);
+    if (works.isEmpty()) {
+      return new HandsSection("", List.of(), List.of(), List.of(), "");
+    }
+    return new HandsSection(
+        verdict(forecast),
+        sentences(forecast),
+        works.stream().map(TradeWords::work).toList(),
+        hands.weeks().stream().map(w -> row(w, works, forecast.scenario().season())).toList(),
+        HandsChart.of(forecast.scenario().season(), hands.weeks(), works));
+  }
+
+  /** What takes any time, in the round's order. */
+  private static List<Work> works(HandsForecast hands) {
+    return Stream.of(Work.values()).filter(w -> Plan.present(hands.hoursByWork(), w) > 0).toList();
+  }
+
+  private static Row row(Week week, List<Work> works, Season season) {
+    return new Row(
+        Dates.shortDay(week.monday(), season).replace(' ', NO_BREAK),
+        Words.amount(week.hours().mean()),
+        Words.range(week.hours()),
+        Double.isFinite(week.budget()) ? Words.amount(week.budget()) : "–",
+        week.daysShort() > 0 ? Words.amount(week.daysShort()) : "–",
+        works.stream().map(w -> Plan.present(week.byWork(), w)).map(HandsSection::hours).toList());
+  }
+
+  private static String hours(double hours) {
+    return hours > 0 ? Words.amount(hours) : "–";
+  }
+
+  private static String verdict(Forecast forecast) {
+    HandsForecast hands = forecast.hands();
+    String takes =
+        "The work takes "
+            + Words.count(hands.hours().mean())
+            + " hours a spring ("
+            + Words.usual(hands.hours())
+            + "), "
+            + Words.amount(hands.hoursPerWorkingDay())
+            + " a working day";
+    return forecast.scenario().labour().isLimited()
+        ? takes + " in the mean; hours run out on " + Bottleneck.daysShort(hands) + "."
+        : takes + " in the mean.";
+  }
+
+  private static List<String> sentences(Forecast forecast) {
+    HandsForecast hands = forecast.hands();
+    List<String> sentences = new ArrayList<>();
+    hands.weeks().stream()
+        .max(Comparator.comparingDouble(w -> w.hours().mean()))
+        .ifPresent(w -> sentences.add(fullest(w, forecast.scenario().season())));
+    if (hands.waitingInAll() > 0) {
+      sentences.add(waiting(hands));
+    }
+    Labour labour = forecast.scenario().labour();
+    if (!labour.isLimited()) {
+      sentences.add(
+          "The scenario says nothing of how many hours there are, so nothing waits for hands"
+              + (labour.minutes().equals(Labour.Minutes.DEFAULT)
+                  ? "; what a tray or a plant takes is from published rates and planning defaults,"
+                      + " not from this farm."
+                  : "."));
+    }
+    return sentences;
+  }
+
+  private static String fullest(Week week, Season season) {
+    return "The fullest week is that of "
+        + Dates.day(week.monday(), season)
+        + ", with "
+        + Words.amount(week.hours().mean())
+        + " hours"
+        + (Double.isFinite(week.budget())
+            ? " of the " + Words.amount(week.budget()) + " that there are."
+            : ".");
+  }
+
+  private static String waiting(HandsForecast hands) {
+    List<String> parts = new ArrayList<>();
+    for (Work work : Work.values()) {
+      Stat waiting = Plan.present(hands.waiting(), work);
+      if (waiting.mean() > 0) {
+        parts.add(TradeWords.work(work) + " " + Words.mean(waiting));
+      }
+    }
+    return Words.amount(hands.waitingInAll())
+        + " tray-days a spring had room and waited for hands: "
+        + Words.list(parts)
+        + ". They are not among those that wait for room.";
+  }
+}

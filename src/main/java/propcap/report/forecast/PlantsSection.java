@@ -1,0 +1,149 @@
+package propcap.report.forecast;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import propcap.farm.Season;
+import propcap.report.kit.Dates;
+import propcap.report.kit.Words;
+import propcap.study.Forecast;
+import propcap.study.Forecast.SowingForecast;
+
+/** Will we have the plants? */
+public record PlantsSection(String verdict, List<String> reasons, List<Row> rows) {
+  /** A need is met safely when it is met in so many springs, as a share. */
+  static final double SAFE = 0.9;
+
+  private static final int WORST_NAMED = 5;
+
+  /** One sowing, in text. */
+  public record Row(
+      String id,
+      String crop,
+      boolean isShort,
+      String words,
+      String chance,
+      String interval,
+      String needed,
+      String onTime,
+      String onTimeRange,
+      String late,
+      String lateSpread) {}
+
+  static PlantsSection of(Forecast forecast) {
+    List<SowingForecast> worstFirst = worstFirst(forecast);
+    return new PlantsSection(
+        verdict(forecast),
+        reasons(forecast, worstFirst),
+        worstFirst.stream().map(s -> row(s, forecast.scenario().season())).toList());
+  }
+
+  /** The sowings, the worst chance first; equal ones in the order of the plan. */
+  static List<SowingForecast> worstFirst(Forecast forecast) {
+    return forecast.sowings().stream()
+        .sorted(Comparator.comparingDouble(SowingForecast::chanceMet))
+        .toList();
+  }
+
+  static long safe(Forecast forecast) {
+    return forecast.sowings().stream().filter(s -> s.chanceMet() >= SAFE).count();
+  }
+
+  private static String verdict(Forecast forecast) {
+    int all = forecast.sowings().size();
+    long safe = safe(forecast);
+    String goal = " the plants needed in the ground on time in at least 9 springs of 10.";
+    if (all == 0) {
+      return "Nothing is sown.";
+    }
+    if (safe == all) {
+      return (all == 1 ? "Yes: the only sowing has" : "Yes: all " + all + " sowings have") + goal;
+    }
+    if (all == 1) {
+      return "No: the only sowing has not" + goal;
+    }
+    return safe == 0
+        ? "No: none of the " + all + " sowings has" + goal
+        : "Not all: " + safe + " of " + all + (safe == 1 ? " sowings has" : " sowings have") + goal;
+  }
+
+  private static List<String> reasons(Forecast forecast, List<SowingForecast> worstFirst) {
+    List<String> sentences = new ArrayList<>();
+    sentences.add(
+        "Together "
+            + Words.count(forecast.onTime().mean())
+            + " plants are out on time in a mean spring ("
+            + Words.interval(forecast.onTime())
+            + "); in 8 springs of 10 it is "
+            + Words.range(forecast.onTime())
+            + ". Another "
+            + Words.mean(forecast.late())
+            + " come late.");
+    List<String> worst =
+        worstFirst.stream()
+            .filter(s -> s.chanceMet() < SAFE)
+            .limit(WORST_NAMED)
+            .map(s -> s.sowing().id() + " (" + Words.springs(s.chanceMet()) + ")")
+            .toList();
+    if (!worst.isEmpty()) {
+      sentences.add(
+          (worst.size() == 1 ? "The one at risk is " : "Most at risk are ")
+              + Words.list(worst)
+              + ".");
+    }
+    int unsure =
+        (int)
+            forecast.sowings().stream()
+                .filter(s -> s.chanceMetLow() < SAFE && s.chanceMetHigh() >= SAFE)
+                .count();
+    if (unsure > 0) {
+      sentences.add(
+          "For "
+              + Words.plural(unsure, "sowing")
+              + " the interval of the chance spans 90 %: only more springs would tell on which side"
+              + " of it "
+              + (unsure == 1 ? "it lies." : "they lie."));
+    }
+    return sentences;
+  }
+
+  private static Row row(SowingForecast forecast, Season season) {
+    return new Row(
+        forecast.sowing().id(),
+        forecast.sowing().crop(),
+        forecast.chanceMet() < SAFE,
+        wordsAndDate(forecast, season),
+        Words.chance(forecast.chanceMet()),
+        Words.chances(forecast.chanceMetLow(), forecast.chanceMetHigh()),
+        Words.count(forecast.sowing().plantsNeeded()),
+        Words.count(forecast.onTime().mean()),
+        Words.range(forecast.onTime()),
+        Words.amount(forecast.late().mean()),
+        Words.spread(forecast.late()));
+  }
+
+  /** The chance of one sowing, in a sentence without its full stop. */
+  static String words(SowingForecast forecast, Season season) {
+    String needed = Words.count(forecast.sowing().plantsNeeded());
+    String bedBy = Dates.day(forecast.sowing().bedBy(), season);
+    if (forecast.sowing().plantsNeeded() == 0) {
+      return "no plants are asked for";
+    }
+    if (forecast.chanceMet() >= SAFE) {
+      return forecast.readyBy() == null
+          ? "in " + Words.springs(forecast.chanceMet()) + " all are in by " + bedBy
+          : "ready by " + Dates.day(forecast.readyBy(), season) + " in 9 springs of 10";
+    }
+    String springs = Words.springs(forecast.chanceMet());
+    // Neither "only no spring" nor "only nearly 9 springs" is said.
+    String only = springs.startsWith("n") ? "" : "only ";
+    return "in " + only + springs + " are the " + needed + " plants in by " + bedBy;
+  }
+
+  private static String wordsAndDate(SowingForecast forecast, Season season) {
+    String words = words(forecast, season);
+    return forecast.readyBy() == null || forecast.chanceMet() >= SAFE
+        ? words
+        : words + "; in 9 of 10 they are by " + Dates.day(forecast.readyBy(), season);
+  }
+}

@@ -1,0 +1,88 @@
+package propcap.report.forecast;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import propcap.farm.Milestone;
+import propcap.farm.Season;
+import propcap.study.Forecast.SowingForecast;
+import propcap.study.Forecast.Span;
+
+/** Where a sowing's trays stand, in the order of their life. */
+enum Stage {
+  /** Due to be sown, and waiting for room. */
+  UNSOWN("waiting to be sown"),
+  HEAT("in the heat"),
+  TABLE("on the table"),
+  POTS("in pots"),
+  HARDENING("hardening off");
+
+  /** A wait shorter than this, days, is not drawn: it is the hours up to the morning's round. */
+  private static final double SHORT_WAIT_DAYS = 0.5;
+
+  private final String words;
+
+  Stage(String words) {
+    this.words = words;
+  }
+
+  String words() {
+    return words;
+  }
+
+  /** A stay in one stage, mean over trays and seasons, in day numbers of the season. */
+  record Stay(Stage stage, double from, double to) {}
+
+  /**
+   * The stays of a sowing one after the other. Where fewer than half of the trays that leave the
+   * heat are potted on, the pots are not shown: the means of the few would stand for all.
+   */
+  static List<Stay> staysOf(Season season, SowingForecast sowing) {
+    Span sown = sowing.milestones().get(Milestone.SOWN);
+    if (sown == null) {
+      return List.of();
+    }
+    List<Stay> stays = new ArrayList<>();
+    double due = season.dayOf(sowing.sowing().sow());
+    if (sown.mean() - due > 1 + SHORT_WAIT_DAYS) {
+      stays.add(new Stay(UNSOWN, due, sown.mean()));
+    }
+    Stage stage = HEAT;
+    double from = sown.mean();
+    for (Milestone move : Milestone.values()) {
+      Span span = sowing.milestones().get(move);
+      if (move == Milestone.SOWN || span == null || isRarelyPotted(sowing, move)) {
+        continue;
+      }
+      // Means over different trays may cross by a little; a stay is never negative.
+      double to = Math.max(from, span.mean());
+      stays.add(new Stay(stage, from, to));
+      from = to;
+      stage = after(move);
+    }
+    return stays;
+  }
+
+  private static boolean isRarelyPotted(SowingForecast sowing, Milestone move) {
+    Span potted = sowing.milestones().get(Milestone.POTTED_ON);
+    Span offHeat = sowing.milestones().get(Milestone.OFF_HEAT);
+    return move == Milestone.POTTED_ON
+        && potted != null
+        && offHeat != null
+        && potted.trays() < offHeat.trays() / 2;
+  }
+
+  private static Stage after(Milestone move) {
+    return switch (move) {
+      case SOWN -> HEAT;
+      case OFF_HEAT -> TABLE;
+      case POTTED_ON -> POTS;
+      case MOVED_OUT, PLANTED_OUT -> HARDENING;
+    };
+  }
+
+  /** Mean day of planting out; empty where nothing is planted out. */
+  static Optional<Double> plantedOut(SowingForecast sowing) {
+    return Optional.ofNullable(sowing.milestones().get(Milestone.PLANTED_OUT)).map(Span::mean);
+  }
+}

@@ -1,0 +1,130 @@
+package propcap.report.forecast;
+
+import java.util.ArrayList;
+import java.util.List;
+import propcap.farm.Season;
+import propcap.farm.Step;
+import propcap.report.chart.Look;
+import propcap.report.kit.Bottleneck;
+import propcap.report.kit.Dates;
+import propcap.report.kit.Plan;
+import propcap.report.kit.Words;
+import propcap.study.Forecast;
+import propcap.study.Stat;
+
+/** What waits for what, and which place holds up the others. */
+public record WaitingSection(
+    String verdict, List<String> sentences, List<String> months, List<Row> rows, String svg) {
+  private static final int SHADES = 5;
+
+  /** A queue in text; how often it was seen only where that is seldom. */
+  public record Row(String name, List<Cell> cells, String total, String seen) {}
+
+  /** Tray-days in a month, and how dark they are shaded, 0 to 5. */
+  public record Cell(String text, int shade) {}
+
+  static WaitingSection of(Forecast forecast) {
+    Bottleneck bottleneck = Bottleneck.of(forecast);
+    List<Queue> queues = Queue.of(forecast);
+    Season season = forecast.scenario().season();
+    var months = Dates.monthsOf(season);
+    return new WaitingSection(
+        bottleneck.verdict(forecast),
+        sentences(forecast, bottleneck),
+        months.stream().map(m -> Dates.month(m, season)).toList(),
+        rows(queues),
+        queues.isEmpty() ? "" : WaitingChart.of(Queue.atMost(Look.STACK.size(), queues), season));
+  }
+
+  private static List<Row> rows(List<Queue> queues) {
+    double most =
+        queues.stream()
+            .flatMap(q -> q.byMonth().stream())
+            .mapToDouble(Double::doubleValue)
+            .max()
+            .orElse(0);
+    return queues.stream()
+        .map(
+            q ->
+                new Row(
+                    q.name(),
+                    q.byMonth().stream().map(v -> cell(v, most)).toList(),
+                    Words.amount(q.total()),
+                    q.seen()))
+        .toList();
+  }
+
+  private static Cell cell(double trayDays, double most) {
+    return trayDays == 0
+        ? new Cell("–", 0)
+        : new Cell(Words.amount(trayDays), (int) Math.ceil(SHADES * trayDays / most));
+  }
+
+  private static List<String> sentences(Forecast forecast, Bottleneck bottleneck) {
+    List<String> sentences = new ArrayList<>();
+    if (bottleneck.toBeSown() >= Bottleneck.NOTHING) {
+      sentences.add(sowing(forecast, bottleneck));
+    }
+    if (bottleneck.forTables() >= Bottleneck.NOTHING) {
+      sentences.add(tables(forecast, bottleneck));
+    }
+    if (bottleneck.toHarden() >= Bottleneck.NOTHING) {
+      Stat harden = Plan.present(forecast.waiting(), Step.HARDEN);
+      sentences.add(
+          trayDays(harden)
+              + " wait for room to harden off, each space that the plants need counted.");
+    }
+    return sentences;
+  }
+
+  private static String sowing(Forecast forecast, Bottleneck bottleneck) {
+    String waiting = trayDays(Plan.present(forecast.waiting(), Step.SOW)) + " wait to be sown; ";
+    if (bottleneck.sowBehindOverdue() < Bottleneck.NOTHING) {
+      return waiting
+          + "no tray that should have left stood in the way: it is the heat itself that is too"
+          + " small.";
+    }
+    return waiting
+        + "for "
+        + Words.count(bottleneck.sowBehindOverdue())
+        + " of them a tray that should have left stood in the way, because the tables were full: "
+        + (bottleneck.tablesHoldUpHeat()
+            ? "it is the tables that hold up the heat."
+            : "for the rest, the larger part, the heat itself is too small.");
+  }
+
+  private static String tables(Forecast forecast, Bottleneck bottleneck) {
+    Stat leave = Plan.present(forecast.waiting(), Step.LEAVE);
+    Stat pot = Plan.present(forecast.waiting(), Step.POT);
+    String waiting =
+        Words.count(bottleneck.forTables())
+            + " tray-days a spring wait for a table, "
+            + Words.count(leave.mean())
+            + " of them to leave the heat and "
+            + Words.count(pot.mean())
+            + " to be potted on; ";
+    if (bottleneck.tablesBehindReady() < Bottleneck.NOTHING) {
+      return waiting
+          + "no plants that were ready to harden off stood there: it is the tables themselves that"
+          + " are too small.";
+    }
+    return waiting
+        + "for "
+        + Words.count(bottleneck.tablesBehindReady())
+        + " of them plants that were ready to harden off stood on the tables: "
+        + wayOut(bottleneck);
+  }
+
+  private static String wayOut(Bottleneck bottleneck) {
+    if (!bottleneck.readyPlantsHoldUpTables()) {
+      return "for the rest, the larger part, the tables themselves are too small.";
+    }
+    return bottleneck.hardeningIsShort()
+        ? "it is the hardening area that holds up the tables."
+        : "the hardening area had room, so it is the date of release that holds up the tables.";
+  }
+
+  private static String trayDays(Stat stat) {
+    return Words.count(stat.mean()) + " tray-days a spring (" + Words.usual(stat) + ")";
+  }
+}

@@ -1,0 +1,49 @@
+package propcap.report.frost;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import propcap.evidence.FrostTable;
+import propcap.report.kit.Lines;
+import propcap.results.Answer;
+import propcap.results.KnownResults;
+
+/**
+ * When frost becomes unlikely, as a page, tables, and the lines that a terminal shows.
+ *
+ * @param record the weather record's name
+ * @param cropList the crop list's name
+ */
+public record FrostAnswer(FrostTable table, String record, String cropList) implements Answer {
+
+  @Override
+  public KnownResults kind() {
+    return KnownResults.FROST;
+  }
+
+  @Override
+  public List<String> headlines() {
+    FrostWords words = new FrostWords(table);
+    Lines lines = new Lines();
+    table.thresholds().forEach(t -> lines.add(words.verdict(t)));
+    words.warnings().forEach(lines::add);
+    return lines.endingWith(record + ": " + words.years() + ", " + words.span());
+  }
+
+  @Override
+  public Map<String, String> files(String version) {
+    FrostFiles texts = new FrostFiles(table);
+    Map<String, String> files = new LinkedHashMap<>();
+    files.put("frost.html", FrostPage.of(table, record, cropList, version).html());
+    files.put(kind().file(), texts.json(record, cropList, version));
+    files.put("frost.csv", texts.datesCsv());
+    files.put("frost-days.csv", texts.dailyCsv());
+    files.put("frost-releases.csv", texts.releasesCsv());
+    return files;
+  }
+
+  @Override
+  public String html() {
+    return FrostPage.of(table, record, cropList, "").partsHtml();
+  }
+}

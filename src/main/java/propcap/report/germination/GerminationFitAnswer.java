@@ -1,0 +1,75 @@
+package propcap.report.germination;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import propcap.evidence.CropEntry;
+import propcap.evidence.GerminationFit;
+import propcap.farm.Crop;
+import propcap.report.kit.Lines;
+import propcap.report.kit.Words;
+import propcap.results.Answer;
+import propcap.results.KnownResults;
+
+/**
+ * What a germination test says for the crop list.
+ *
+ * @param entries of the lots, in their order
+ * @param counts what the counts are called
+ */
+public record GerminationFitAnswer(GerminationFit fit, List<CropEntry> entries, String counts)
+    implements Answer {
+  public GerminationFitAnswer {
+    entries = List.copyOf(entries);
+  }
+
+  @Override
+  public KnownResults kind() {
+    return KnownResults.GERMINATION_FIT;
+  }
+
+  @Override
+  public List<String> headlines() {
+    Lines lines = new Lines();
+    for (int i = 0; i < entries.size(); i++) {
+      GerminationWords words = new GerminationWords(fit.lots().get(i), entries.get(i));
+      lines.add(words.verdict()).add(words.base());
+    }
+    for (int i = 0; i < entries.size(); i++) {
+      GerminationWords words = new GerminationWords(fit.lots().get(i), entries.get(i));
+      lines.add(words.name() + ": " + words.trays());
+      words.remarks().forEach(lines::add);
+    }
+    return lines.endingWith(
+        counts
+            + ": "
+            + Words.plural(fit.lots().size(), "lot")
+            + ", "
+            + Words.plural(fit.lots().stream().mapToInt(GerminationFit.Lot::seeds).sum(), "seed"));
+  }
+
+  @Override
+  public Map<String, String> files(String version) {
+    Map<String, String> files = new LinkedHashMap<>();
+    files.put("germination-fit.html", GerminationFitPage.of(fit, entries, counts, version).html());
+    files.put(kind().file(), GerminationFitFiles.json(fit, entries, counts, version));
+    files.put("germination-fit.csv", GerminationFitFiles.csv(fit));
+    return files;
+  }
+
+  @Override
+  public String html() {
+    return GerminationFitPage.of(fit, entries, counts, "").partsHtml();
+  }
+
+  /** A lot's entry as a crop list has it, with the rest of the crop's where that is known. */
+  public static List<String> block(CropEntry entry, @Nullable Crop known) {
+    return new CropEntryText(entry).block(known);
+  }
+
+  /** What a lot's test tells, by key of the crop list, then by key within it. */
+  public static Map<String, Map<String, String>> values(CropEntry entry) {
+    return new CropEntryText(entry).values();
+  }
+}

@@ -1,0 +1,243 @@
+package propcap.report.germination;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import propcap.evidence.CropEntry;
+import propcap.evidence.CurveFit;
+import propcap.evidence.Estimate;
+import propcap.evidence.FitTest;
+import propcap.evidence.GerminationFit;
+import propcap.evidence.GerminationFit.AtTemperature;
+import propcap.evidence.GerminationFit.Lot;
+import propcap.evidence.GerminationFit.Tried;
+import propcap.evidence.ThermalFit;
+import propcap.report.kit.AnswerPage;
+import propcap.report.kit.Csv;
+import propcap.report.kit.Fact;
+import propcap.report.kit.Limits;
+import propcap.report.kit.Part;
+import propcap.report.kit.Part.Figure;
+import propcap.report.kit.Sheet;
+import propcap.report.kit.Sheet.Cell;
+import propcap.report.kit.Sheet.Column;
+import propcap.report.kit.Sheet.Row;
+import propcap.report.kit.Words;
+
+/** The page of what a germination test tells for the crop list. */
+final class GerminationFitPage {
+  private GerminationFitPage() {}
+
+  /** The page; entries are those of the lots, in their order. */
+  static AnswerPage of(GerminationFit fit, List<CropEntry> entries, String counts, String version) {
+    List<Part> parts = new ArrayList<>();
+    for (int i = 0; i < fit.lots().size(); i++) {
+      parts.add(part(fit.lots().get(i), entries.get(i), "lot" + (i + 1)));
+    }
+    return new AnswerPage(
+        counts,
+        "What the germination test tells",
+        List.of(
+            new Fact("Lots", Integer.toString(fit.lots().size())),
+            new Fact("Seeds", Words.count(fit.lots().stream().mapToInt(Lot::seeds).sum()))),
+        version,
+        parts,
+        reading());
+  }
+
+  private static Part part(Lot lot, CropEntry entry, String id) {
+    GerminationWords words = new GerminationWords(lot, entry);
+    List<String> sentences = new ArrayList<>();
+    sentences.add(words.base());
+    sentences.add(words.trays());
+    sentences.addAll(words.remarks());
+    List<Figure> figures = new ArrayList<>();
+    for (int t = 0; t < lot.temperatures().size(); t++) {
+      AtTemperature at = lot.temperatures().get(t);
+      figures.add(
+          new Figure(
+              "At " + Limits.temperature(at.tempC()) + ".",
+              Words.plural(at.seeds(), "seed")
+                  + " in "
+                  + Words.plural(at.trays().size(), "tray")
+                  + ", "
+                  + Words.count(at.emerged())
+                  + " up by day "
+                  + Limits.days(at.lastDays())
+                  + ".",
+              GerminationChart.of(at, words.name(), id + "at" + (t + 1))));
+    }
+    return new Part(
+        id,
+        words.name(),
+        List.of(words.verdict()),
+        sentences,
+        figures,
+        List.of(estimates(lot), shapes(lot), together(lot.thermal()), block(entry)));
+  }
+
+  private static Sheet estimates(Lot lot) {
+    return new Sheet(
+        "By temperature.",
+        "By the lognormal curve, which the simulator takes. Below each number its 95 % limits.",
+        List.of(
+            Column.words("At"),
+            Column.number("Seeds", "trays"),
+            Column.number("Come up", "of the seeds"),
+            Column.number("Half by", "days"),
+            Column.number("Nine in ten by", "days"),
+            Column.number("Spread", "of the log of time")),
+        lot.temperatures().stream().map(GerminationFitPage::estimates).toList());
+  }
+
+  private static Row estimates(AtTemperature at) {
+    List<Cell> cells = new ArrayList<>();
+    Estimate share = at.germinating().share();
+    cells.add(Cell.of(Words.count(at.seeds()), Words.count(at.trays().size())));
+    cells.add(Cell.of(Words.percent(share.value()), Limits.percentLimits(share)));
+    CurveFit curve = at.lognormal();
+    if (curve == null) {
+      cells.addAll(List.of(Cell.of("–"), Cell.of("–"), Cell.of("–")));
+    } else {
+      cells.add(
+          Cell.of(
+              Limits.days(curve.halfByDays().value()),
+              Limits.limits(curve.halfByDays(), Limits::days)));
+      cells.add(
+          Cell.of(
+              Limits.days(curve.mostByDays().value()),
+              Limits.limits(curve.mostByDays(), Limits::days)));
+      cells.add(
+          Cell.of(
+              Limits.fine(curve.spread().value()), Limits.limits(curve.spread(), Limits::fine)));
+    }
+    return new Row(rowName(at), cells);
+  }
+
+  private static Sheet shapes(Lot lot) {
+    return new Sheet(
+        "Shapes of the curve.",
+        "Akaike's criterion: the least is best, and less than 2 more is nearly as good. Beside it the"
+            + " chance of a worse fit of the best and of the lognormal curve (Pearson's chi-square on"
+            + " the times of the seedlings, intervals put together until 5 are expected in each).",
+        List.of(
+            Column.words("At"),
+            Column.number("Lognormal", ""),
+            Column.number("Log-logistic", ""),
+            Column.number("Weibull", ""),
+            Column.words("Best"),
+            Column.number("Fit of the best", "chance of a worse"),
+            Column.number("Fit of the lognormal", "chance of a worse")),
+        lot.temperatures().stream()
+            .filter(at -> at.best() != null)
+            .map(GerminationFitPage::shapes)
+            .toList());
+  }
+
+  private static Row shapes(AtTemperature at) {
+    List<Cell> cells = new ArrayList<>();
+    CurveFit best = at.best();
+    for (Tried tried : at.tried()) {
+      boolean isBest = best != null && best.family() == tried.family();
+      cells.add(Cell.of(Csv.number(Math.round(10 * tried.akaike()) / 10.0)).strongIf(isBest));
+    }
+    cells.add(Cell.of(best == null ? "–" : best.family().word()));
+    cells.add(Cell.of(fit(best)));
+    cells.add(Cell.of(fit(at.lognormal())));
+    return new Row(rowName(at), cells);
+  }
+
+  /** On one line however narrow the column. */
+  private static String rowName(AtTemperature at) {
+    return Limits.temperature(at.tempC()).replace(' ', '\u00A0');
+  }
+
+  private static String fit(@Nullable CurveFit curve) {
+    FitTest test = curve == null ? null : curve.test();
+    return test == null ? "too few counts" : Words.chance(test.chance());
+  }
+
+  private static Sheet together(@Nullable ThermalFit thermal) {
+    List<Row> rows = new ArrayList<>();
+    if (thermal != null) {
+      rows.add(new Row("Base", List.of(Cell.of(Limits.temperature(thermal.base())))));
+      rows.add(
+          new Row(
+              "Thermal time to half",
+              List.of(Cell.of(Limits.whole(thermal.theta()) + " degree days above the base"))));
+      rows.add(
+          new Row("Spread of the log of time", List.of(Cell.of(Limits.fine(thermal.spread())))));
+      rows.add(
+          new Row(
+              "Drawn through",
+              List.of(
+                  Cell.of(
+                      Words.list(
+                          thermal.temperaturesC().stream().map(Limits::temperature).toList())))));
+      rows.add(
+          new Row(
+              "Chance of a worse fit",
+              List.of(
+                  Cell.of(
+                      Words.chance(thermal.test().chance())
+                          + " (likelihood ratio against a curve of its own at each)"))));
+    }
+    return new Sheet(
+        "All temperatures together.",
+        "Days = degree days / (temperature - base), after Garcia-Huidobro, Monteith and Squire (1982),"
+            + " J. Exp. Bot. 33; up to the optimum only: the warmest is left out as"
+            + " long as half of its seedlings came later than the line through the others has it by"
+            + " more than chance (likelihood ratio, one side, 5 %).",
+        List.of(Column.words(""), Column.words("With 95 % limits")),
+        rows);
+  }
+
+  private static Sheet block(CropEntry entry) {
+    List<Row> rows = new ArrayList<>();
+    for (Map.Entry<String, Map<String, String>> key :
+        new CropEntryText(entry).values().entrySet()) {
+      rows.add(
+          new Row(
+              key.getKey(),
+              List.of(
+                  Cell.of(
+                      key.getValue().entrySet().stream()
+                          .map(e -> e.getKey() + ": " + e.getValue())
+                          .collect(Collectors.joining(", "))))));
+    }
+    return new Sheet(
+        "For the crop list.",
+        "What is not here stays as it is in your list.",
+        List.of(Column.words("Key"), Column.words("Values")),
+        rows);
+  }
+
+  private static List<AnswerPage.Term> reading() {
+    return List.of(
+        new AnswerPage.Term(
+            "95 % limits",
+            "enclose the truth of the lot in 95 of 100 such tests. They are wide where few seeds were"
+                + " tested, and know nothing of what differs between your test and your trays."),
+        new AnswerPage.Term(
+            "The steps",
+            "are the counts: between two inspections nobody knows when a seedling came, and the curve"
+                + " takes no more from them than that. Seeds that never came may be dead, or late; a"
+                + " test that ends early leaves it open. The curve then drawn is the one of the share that is"
+                + " written."),
+        new AnswerPage.Term(
+            "The band", "is where the curve may lie, day by day, with 95 % confidence."),
+        new AnswerPage.Term(
+            "Spread",
+            "is how unevenly they come: the standard deviation of the logarithm of time. At 0.2 nine in"
+                + " ten are up at about 1.3 times the days of half."),
+        new AnswerPage.Term(
+            "Tested seeds",
+            "stands in the crop list for how well the rate is known: the simulator draws it as widely as"
+                + " the limits lie. It is lower than the seeds that were sown where trays differ by more"
+                + " than chance, and where the test ended early; then the rate is the middle of what it"
+                + " may be. Where all came up, or none, it is one more, for no count of seeds makes it"
+                + " certain."));
+  }
+}

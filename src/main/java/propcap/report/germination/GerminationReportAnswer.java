@@ -1,0 +1,48 @@
+package propcap.report.germination;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import propcap.evidence.GerminationReport;
+import propcap.report.kit.Lines;
+import propcap.report.kit.Words;
+import propcap.results.Answer;
+import propcap.results.KnownResults;
+
+/**
+ * A germination test as a seed laboratory reports it.
+ *
+ * @param counts what the counts are called
+ */
+public record GerminationReportAnswer(GerminationReport report, String counts) implements Answer {
+
+  @Override
+  public KnownResults kind() {
+    return KnownResults.GERMINATION;
+  }
+
+  @Override
+  public List<String> headlines() {
+    Lines lines = new Lines();
+    report.groups().forEach(group -> lines.add(GerminationReportPage.verdict(group)));
+    return lines.endingWith(
+        counts
+            + ": "
+            + Words.plural(
+                report.groups().stream().mapToInt(group -> group.trays().size()).sum(), "tray"));
+  }
+
+  @Override
+  public Map<String, String> files(String version) {
+    Map<String, String> files = new LinkedHashMap<>();
+    files.put("germination.html", GerminationReportPage.of(report, counts, version).html());
+    files.put(kind().file(), GerminationReportFiles.json(report, counts, version));
+    files.put("germination.csv", GerminationReportFiles.csv(report));
+    return files;
+  }
+
+  @Override
+  public String html() {
+    return GerminationReportPage.of(report, counts, "").partsHtml();
+  }
+}

@@ -1,0 +1,221 @@
+package propcap.report.germination;
+
+import java.util.ArrayList;
+import java.util.DoubleSummaryStatistics;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import propcap.evidence.GerminationReport;
+import propcap.evidence.GerminationReport.Group;
+import propcap.evidence.ReplicateTolerance;
+import propcap.report.kit.AnswerPage;
+import propcap.report.kit.Fact;
+import propcap.report.kit.Limits;
+import propcap.report.kit.Part;
+import propcap.report.kit.Sheet;
+import propcap.report.kit.Sheet.Cell;
+import propcap.report.kit.Sheet.Column;
+import propcap.report.kit.Sheet.Row;
+import propcap.report.kit.Words;
+
+/** The page of a germination test as a seed laboratory reports it. */
+final class GerminationReportPage {
+  /** As rare as the published tolerances have it (Miles 1963, by the range at 97.5 %). */
+  private static final double RARE = 0.025;
+
+  private GerminationReportPage() {}
+
+  static AnswerPage of(GerminationReport report, String counts, String version) {
+    List<Part> parts = new ArrayList<>();
+    for (int i = 0; i < report.groups().size(); i++) {
+      parts.add(part(report.groups().get(i), "test" + (i + 1)));
+    }
+    parts.add(
+        new Part("formulas", "Formulas and sources", List.of(), List.of(), List.of(), formulas()));
+    return new AnswerPage(
+        counts,
+        "The germination test, as seed laboratories report it",
+        List.of(
+            new Fact("Tests", Integer.toString(report.groups().size())),
+            new Fact(
+                "Trays",
+                Words.count(report.groups().stream().mapToInt(g -> g.trays().size()).sum()))),
+        version,
+        parts,
+        List.of(
+            new AnswerPage.Term("A dash", "stands where too few seedlings leave an index open."),
+            new AnswerPage.Term(
+                "The rule of 7 CFR 201.55",
+                "is for 4 or 2 replicates of 100 seeds: a test whose best and worst lie further apart"
+                    + " than its table allows at their average is made again. Of trays of"
+                    + " other numbers it is told how often trays that are alike, all with the pooled"
+                    + " share, lie as far apart; less than 2.5 % of the time is more than chance."),
+            new AnswerPage.Term(
+                "Of all seeds, mean of the trays",
+                "are two numbers where trays differ in size: the first counts each seed alike, the"
+                    + " second each tray. The fit takes the first, the federal rule the second."),
+            new AnswerPage.Term(
+                "The indices",
+                "count a seedling at the inspection that found it, so that they grow with the days"
+                    + " between inspections; the curves of the fit do not.")));
+  }
+
+  static String name(Group group) {
+    String lot = group.lot().equals(group.crop()) ? "" : ", lot " + group.lot();
+    return group.crop() + lot + ", at " + Limits.temperature(group.tempC());
+  }
+
+  /** Final germination, mean time, and whether the replicates agree. */
+  static String verdict(Group group) {
+    DoubleSummaryStatistics mean = values(group, LaboratoryIndex.MEAN_TIME);
+    return name(group)
+        + ": "
+        + number(group.pooledPercent())
+        + " % of all seeds germinated ("
+        + Words.count(group.emerged())
+        + " of "
+        + Words.count(group.seeds())
+        + meanOfTrays(group)
+        + ")"
+        + (mean.getCount() == 0
+            ? ". "
+            : ", after " + Limits.days(mean.getAverage()) + " days in the mean. ")
+        + tolerance(group.tolerance());
+  }
+
+  /** Said where it is another number, as trays of different sizes make it. */
+  private static String meanOfTrays(Group group) {
+    String mean = number(group.meanPercent());
+    return mean.equals(number(group.pooledPercent())) ? "" : "; mean of the trays " + mean + " %";
+  }
+
+  private static String tolerance(ReplicateTolerance t) {
+    String range =
+        Words.plural(t.replicates(), "replicate") + " lie " + number(t.range()) + " points apart";
+    return switch (t.verdict()) {
+      case WITHIN -> range + ", within the " + t.allowed() + " that 7 CFR 201.55 allows.";
+      case BEYOND ->
+          range + ", more than the " + t.allowed() + " that 7 CFR 201.55 allows: test again.";
+      case TABLE_ENDS ->
+          range
+              + "; the table of 7 CFR 201.55 as it could be read ends at 71 %, where "
+              + t.allowed()
+              + " are allowed: look it up.";
+      case NO_RULE -> unruled(t);
+    };
+  }
+
+  private static String unruled(ReplicateTolerance t) {
+    Double chance = t.chanceOfRange();
+    if (chance == null) {
+      return t.replicates() == 1 ? "One tray cannot be compared." : "All trays are alike.";
+    }
+    return Words.plural(t.replicates(), "tray")
+        + " lie "
+        + number(t.range())
+        + " points apart, "
+        + (chance < RARE ? "more than chance has it" : "no more than chance has it")
+        + " (as far or further in "
+        + Words.chance(chance)
+        + " of tests).";
+  }
+
+  private static Part part(Group group, String id) {
+    return new Part(
+        id,
+        name(group),
+        List.of(verdict(group)),
+        List.of(),
+        List.of(),
+        List.of(indices(group), trays(group)));
+  }
+
+  private static Sheet indices(Group group) {
+    List<Row> rows = new ArrayList<>();
+    for (LaboratoryIndex index : LaboratoryIndex.values()) {
+      DoubleSummaryStatistics values = values(group, index);
+      boolean isOpen = values.getCount() == 0;
+      rows.add(
+          new Row(
+              index.title(),
+              index.unit(),
+              List.of(
+                  Cell.of(isOpen ? "–" : number(values.getAverage())),
+                  Cell.of(isOpen ? "–" : number(values.getMin())),
+                  Cell.of(isOpen ? "–" : number(values.getMax())))));
+    }
+    return new Sheet(
+        "Indices.",
+        "Of each tray by itself; formulas below.",
+        List.of(
+            Column.words("Index"),
+            Column.number("Mean of the trays", ""),
+            Column.number("Lowest", ""),
+            Column.number("Highest", "")),
+        rows);
+  }
+
+  private static Sheet trays(Group group) {
+    List<LaboratoryIndex> chief =
+        List.of(
+            LaboratoryIndex.PERCENT,
+            LaboratoryIndex.MEAN_TIME,
+            LaboratoryIndex.T50_COOLBEAR,
+            LaboratoryIndex.SPEED);
+    List<Column> columns = new ArrayList<>();
+    columns.add(Column.words("Tray"));
+    columns.add(Column.number("Seeds", ""));
+    chief.forEach(index -> columns.add(Column.number(index.title(), index.unit())));
+    List<Row> rows = new ArrayList<>();
+    for (GerminationReport.Tray tray : group.trays()) {
+      List<Cell> cells = new ArrayList<>();
+      cells.add(Cell.of(Words.count(tray.counts().seeds())));
+      for (LaboratoryIndex index : chief) {
+        Double value = index.of(tray.indices());
+        cells.add(Cell.of(value == null ? "–" : number(value)));
+      }
+      rows.add(new Row(tray.counts().tray(), cells));
+    }
+    return new Sheet("Trays.", "All indices of each are in the CSV file.", columns, rows);
+  }
+
+  private static List<Sheet> formulas() {
+    List<Row> rows =
+        Stream.of(LaboratoryIndex.values())
+            .map(
+                index ->
+                    new Row(
+                        index.title(), List.of(Cell.of(index.formula()), Cell.of(index.source()))))
+            .toList();
+    return List.of(
+        new Sheet(
+            "Indices.",
+            "N: new seedlings at an inspection at day T; C: seedlings found by then; C' and T': those"
+                + " of the next inspection; n: all seedlings; S: seeds. Formulas as the manual of the"
+                + " R package germinationmetrics (ICAR-NBPGR) gives them, which names these sources.",
+            List.of(Column.words("Index"), Column.words("Formula"), Column.words("Source")),
+            rows));
+  }
+
+  private static DoubleSummaryStatistics values(Group group, LaboratoryIndex index) {
+    DoubleSummaryStatistics values = new DoubleSummaryStatistics();
+    for (GerminationReport.Tray tray : group.trays()) {
+      add(values, index.of(tray.indices()));
+    }
+    return values;
+  }
+
+  private static void add(DoubleSummaryStatistics values, @Nullable Double value) {
+    if (value != null) {
+      values.accept(value);
+    }
+  }
+
+  /** Four figures, which is more than a count of seedlings is worth. */
+  private static String number(double number) {
+    double size = Math.abs(Words.finite(number));
+    String pattern = size >= 100 ? "%.0f" : size >= 10 ? "%.1f" : size >= 1 ? "%.2f" : "%.3f";
+    return String.format(Locale.ENGLISH, pattern, number).replaceFirst("\\.0+$", "");
+  }
+}

@@ -1,0 +1,80 @@
+package propcap.report.kit;
+
+import java.util.Locale;
+import java.util.function.DoubleFunction;
+import propcap.evidence.Estimate;
+
+/** Estimates as a grower reads them: the number, and its 95 % limits as far as there are any. */
+public final class Limits {
+  private Limits() {}
+
+  /** Such as {@code 88 % (82 to 92)}. */
+  public static String percent(Estimate share) {
+    return Words.percent(share.value()) + " (" + percentLimits(share) + ")";
+  }
+
+  /** Such as {@code 82 to 92 %}. */
+  public static String percentLimits(Estimate share) {
+    return bare(share.low()) + " to " + bare(share.high()) + " %";
+  }
+
+  private static String bare(double share) {
+    return Words.percent(share).replace(" %", "");
+  }
+
+  /** Such as {@code 5.1 (4.9 to 5.3)}. */
+  public static String days(Estimate days) {
+    return with(days, Limits::days);
+  }
+
+  /** Such as {@code 8.3 C (6.9 to 9.4)}. */
+  public static String temperature(Estimate tempC) {
+    return temperature(tempC.value()) + " (" + limits(tempC, Limits::tenths) + ")";
+  }
+
+  /** Such as {@code 0.21 (0.18 to 0.25)}. */
+  public static String fine(Estimate estimate) {
+    return with(estimate, Limits::fine);
+  }
+
+  public static String whole(Estimate estimate) {
+    return with(estimate, Words::amount);
+  }
+
+  private static String with(Estimate estimate, DoubleFunction<String> number) {
+    return number.apply(estimate.value()) + " (" + limits(estimate, number) + ")";
+  }
+
+  /** The limits alone. */
+  public static String limits(Estimate estimate, DoubleFunction<String> number) {
+    if (!estimate.hasLow()) {
+      return estimate.hasHigh() ? "at most " + number.apply(estimate.high()) : "no limits";
+    }
+    return estimate.hasHigh()
+        ? number.apply(estimate.low()) + " to " + number.apply(estimate.high())
+        : "at least " + number.apply(estimate.low());
+  }
+
+  /** Days: to a tenth, or a hundredth where there are few. */
+  public static String days(double days) {
+    return format(days < 3 ? "%.2f" : "%.1f", days);
+  }
+
+  public static String fine(double number) {
+    return format("%.2f", number);
+  }
+
+  private static String tenths(double number) {
+    return format("%.1f", number);
+  }
+
+  /** Such as {@code 22 C} or {@code 21.1 C}. */
+  public static String temperature(double tempC) {
+    return tenths(tempC).replaceFirst("\\.0$", "") + " C";
+  }
+
+  private static String format(String pattern, double number) {
+    String text = String.format(Locale.ENGLISH, pattern, Words.finite(number));
+    return text.matches("-0(\\.0*)?") ? text.substring(1) : text;
+  }
+}

@@ -1,0 +1,43 @@
+package propcap.report.kit;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Sentences as lines of a terminal: a long one goes on, set in, on the next line. */
+public final class Lines {
+  /** As wide as a terminal of old, and a little more. */
+  public static final int COLUMNS = 100;
+
+  public static final int MOST = 10;
+  private static final String SET_IN = "  ";
+
+  /** A ± stays with the numbers on both sides of it. */
+  private static final String BETWEEN_WORDS = "(?<!±) (?!±)";
+
+  private final List<String> lines = new ArrayList<>();
+
+  public Lines add(String sentence) {
+    StringBuilder line = new StringBuilder();
+    for (String word : sentence.split(BETWEEN_WORDS, -1)) {
+      if (!line.isEmpty() && line.length() + 1 + word.length() > COLUMNS) {
+        lines.add(line.toString());
+        line = new StringBuilder(SET_IN + word);
+      } else {
+        line.append(line.isEmpty() ? "" : " ").append(word);
+      }
+    }
+    lines.add(line.toString());
+    return this;
+  }
+
+  /** The first ones, so many as a terminal's headlines may have, and last of all one more. */
+  public List<String> endingWith(String last) {
+    List<String> most = new ArrayList<>(lines);
+    if (most.size() >= MOST) {
+      most = new ArrayList<>(most.subList(0, MOST - 2));
+      most.add("… more is in the report");
+    }
+    most.add(last);
+    return most.stream().map(l -> Words.shortened(l, COLUMNS)).toList();
+  }
+}

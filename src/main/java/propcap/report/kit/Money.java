@@ -1,0 +1,76 @@
+package propcap.report.kit;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.Optional;
+import propcap.farm.Scenario;
+import propcap.study.Difference;
+import propcap.study.MeanLimits;
+import propcap.study.Stat;
+
+/** Amounts of a currency, shown rounded half up to whole units. */
+public record Money(String currency) {
+
+  /** The scenario's currency; empty where no money is asked. */
+  public static Optional<Money> of(Scenario scenario) {
+    return Optional.ofNullable(scenario.prices()).map(p -> new Money(p.currency()));
+  }
+
+  /** Such as {@code 5,200 EUR}. */
+  public String amount(BigDecimal amount) {
+    return whole(amount) + " " + currency;
+  }
+
+  public String amount(double amount) {
+    return amount(BigDecimal.valueOf(Words.finite(amount)));
+  }
+
+  /** Such as {@code +1,240 ± 90 EUR}; bare where all seasons differ by the same. */
+  public String difference(Difference difference) {
+    return bare(difference) + " " + currency;
+  }
+
+  public String difference(double mean, double halfWidth) {
+    return bare(mean, halfWidth) + " " + currency;
+  }
+
+  /** The same without its currency; where too few springs differ, with their number. */
+  public static String bare(Difference difference) {
+    if (difference.narrowing() == null) {
+      return signed(difference.mean());
+    }
+    return difference.isTold()
+        ? bare(difference.mean(), difference.halfWidth())
+        : signed(difference.mean()) + Words.inFew(difference);
+  }
+
+  /** The same of a mean and half its interval. */
+  public static String bare(double mean, double halfWidth) {
+    return signed(mean) + " ± " + whole(BigDecimal.valueOf(Words.finite(halfWidth)));
+  }
+
+  private static String signed(double mean) {
+    String amount = whole(BigDecimal.valueOf(Words.finite(mean)));
+    return (amount.startsWith("-") || amount.equals("0") ? "" : "+") + amount;
+  }
+
+  /** A level and the larger half of its 95 % interval, without its currency. */
+  public static String level(Stat stat) {
+    MeanLimits limits = stat.limits();
+    return level(
+        stat.mean(),
+        limits == null ? 0 : Math.max(stat.mean() - limits.low(), limits.high() - stat.mean()));
+  }
+
+  /** A level and half its 95 % interval, without its currency. */
+  public static String level(double mean, double halfWidth) {
+    String amount = whole(BigDecimal.valueOf(Words.finite(mean)));
+    return halfWidth == 0
+        ? amount
+        : amount + " ± " + whole(BigDecimal.valueOf(Words.finite(halfWidth)));
+  }
+
+  private static String whole(BigDecimal amount) {
+    return Words.count(amount.setScale(0, RoundingMode.HALF_UP).doubleValue());
+  }
+}

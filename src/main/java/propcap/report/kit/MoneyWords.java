@@ -1,0 +1,63 @@
+package propcap.report.kit;
+
+import java.util.List;
+import java.util.Optional;
+import propcap.study.Bottlenecks;
+import propcap.study.Bottlenecks.Step;
+import propcap.study.Bottlenecks.Trial;
+import propcap.study.Comparison;
+import propcap.study.Comparison.Pays;
+import propcap.study.Difference;
+
+/** What more of a place brings in money, in words. */
+public record MoneyWords(Money money) {
+  public static MoneyWords of(Bottlenecks answer) {
+    return new MoneyWords(Money.of(answer.scenario()).orElse(new Money("")));
+  }
+
+  /** Such as {@code +30 ± 23 EUR of margin a season}. */
+  public String margin(Difference margin) {
+    return money.difference(margin) + " of margin a season";
+  }
+
+  /** What it is worth, bought or only taken on. */
+  public String worth(Trial trial) {
+    Comparison.Worth worth = trial.worth();
+    if (worth != null) {
+      return "net present value "
+          + money.difference(worth.netPresentValue(), worth.netPresentValueHalfWidth());
+    }
+    return Optional.ofNullable(trial.margin()).map(this::margin).orElse("");
+  }
+
+  /** Why it does not pay. */
+  public String against(Trial trial) {
+    Difference margin = trial.margin();
+    return margin != null && margin.isLess()
+        ? "even before buying the margin falls (" + money.difference(margin) + " a season)"
+        : (trial.spaces() == 1 ? "costs" : "cost")
+            + " more than that is worth ("
+            + worth(trial)
+            + ")";
+  }
+
+  /** What the steps bring before they are paid for; nothing where one of them may bring none. */
+  public String beforeBuying(List<Step> steps) {
+    if (steps.stream().anyMatch(s -> s.trial().pays() != Pays.NOT_KNOWN)) {
+      return "";
+    }
+    List<String> margins =
+        steps.stream()
+            .map(s -> s.trial().margin())
+            .flatMap(m -> Optional.ofNullable(m).map(Money::bare).stream())
+            .toList();
+    return margins.isEmpty()
+        ? ""
+        : " Before buying "
+            + (steps.size() == 1 ? "it brings " : "they bring ")
+            + Words.list(margins)
+            + " "
+            + money.currency()
+            + " of margin a season.";
+  }
+}

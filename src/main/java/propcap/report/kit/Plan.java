@@ -1,0 +1,39 @@
+package propcap.report.kit;
+
+import java.util.List;
+import java.util.Map;
+import propcap.study.Forecast;
+import propcap.study.Forecast.Occupancy;
+import propcap.study.Forecast.SowingForecast;
+
+/** A forecast in the order in which the grower wrote the plan. */
+public final class Plan {
+  private Plan() {}
+
+  /** The crops that are sown, in the order of their first sowing, whatever order a map has. */
+  public static List<String> crops(Forecast forecast) {
+    return forecast.sowings().stream().map(s -> s.sowing().crop()).distinct().toList();
+  }
+
+  /** Mean cells sown of a crop, trays sown again included. */
+  public static double cellsSown(Forecast forecast, String crop) {
+    return sowingsOf(forecast, crop).stream().mapToDouble(s -> s.cellsSown().mean()).sum();
+  }
+
+  public static List<SowingForecast> sowingsOf(Forecast forecast, String crop) {
+    return forecast.sowings().stream().filter(s -> s.sowing().crop().equals(crop)).toList();
+  }
+
+  public static List<Occupancy> openPlaces(Forecast forecast) {
+    return forecast.places().stream().filter(p -> p.spaces() > 0).toList();
+  }
+
+  /** What a map of the forecast holds for a key that it must hold. */
+  public static <K, V> V present(Map<K, V> map, K key) {
+    V value = map.get(key);
+    if (value == null) {
+      throw new IllegalArgumentException("the forecast says nothing of " + key);
+    }
+    return value;
+  }
+}

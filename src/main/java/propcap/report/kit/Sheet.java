@@ -1,0 +1,76 @@
+package propcap.report.kit;
+
+import java.util.List;
+
+/** A table of a page, in text. */
+public record Sheet(String title, String caption, List<Column> columns, List<Row> rows) {
+  private static final int MANY_COLUMNS = 6;
+  private static final int LONG = 28;
+
+  public Sheet {
+    columns = List.copyOf(columns);
+    rows = List.copyOf(rows);
+  }
+
+  /** What a column holds, and below it the unit. */
+  public record Column(String head, String unit, boolean isNumber) {
+    public static Column words(String head) {
+      return new Column(head, "", false);
+    }
+
+    public static Column number(String head, String unit) {
+      return new Column(head, unit, true);
+    }
+  }
+
+  /** A row: its name, and a cell for each further column. */
+  public record Row(String name, String below, List<Cell> cells) {
+    public Row {
+      cells = List.copyOf(cells);
+    }
+
+    public Row(String name, List<Cell> cells) {
+      this(name, "", cells);
+    }
+  }
+
+  /** A cell, with what stands small below it. */
+  public record Cell(String text, String below, boolean isStrong, int shade) {
+    public static Cell of(String text) {
+      return new Cell(text, "", false, 0);
+    }
+
+    public static Cell of(String text, String below) {
+      return new Cell(text, below, false, 0);
+    }
+
+    /** The same, standing out where something is so. */
+    public Cell strongIf(boolean stands) {
+      return new Cell(text, below, stands, shade);
+    }
+
+    /** The same on a ground from white, 0, to dark, 5. */
+    public Cell shaded(int newShade) {
+      return new Cell(text, below, isStrong, newShade);
+    }
+  }
+
+  /** How the table looks as a whole: type is smaller where there are many columns. */
+  public String look() {
+    boolean isShaded = rows.stream().flatMap(r -> r.cells().stream()).anyMatch(c -> c.shade() > 0);
+    return "sheet"
+        + (columns.size() <= 3 ? " fit" : columns.size() > MANY_COLUMNS ? " small" : "")
+        + (isShaded ? " grid" : "");
+  }
+
+  private boolean isLong(int cell) {
+    return rows.stream().anyMatch(r -> r.cells().get(cell).text().length() > LONG);
+  }
+
+  /** How a cell looks. */
+  public String look(Row row, int cell) {
+    int shade = row.cells().get(cell).shade();
+    return (columns.get(cell + 1).isNumber() ? "n" : isLong(cell) ? "words" : "")
+        + (shade > 0 ? " shade" + shade : "");
+  }
+}

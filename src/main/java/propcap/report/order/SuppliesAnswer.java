@@ -1,0 +1,60 @@
+package propcap.report.order;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import propcap.report.kit.Lines;
+import propcap.report.kit.Words;
+import propcap.results.Answer;
+import propcap.results.KnownResults;
+import propcap.study.Supplies;
+import propcap.study.Supplies.Kind;
+
+/** The order list as a page, a table and a file for other programs. */
+public record SuppliesAnswer(Supplies supplies) implements Answer {
+
+  @Override
+  public KnownResults kind() {
+    return KnownResults.ORDER;
+  }
+
+  @Override
+  public List<String> headlines() {
+    Lines lines = new Lines().add(OrderWords.verdict(supplies));
+    OrderWords.beyond(supplies).ifPresent(lines::add);
+    lines.add(OrderWords.changes(supplies));
+    lines.add(
+        "Order: "
+            + OrderWords.total(supplies, Kind.SEED)
+            + " of "
+            + Words.plural(supplies.lots().size(), "lot")
+            + ", "
+            + OrderWords.total(supplies, Kind.TRAYS)
+            + ", "
+            + OrderWords.total(supplies, Kind.POTS)
+            + ", "
+            + OrderWords.total(supplies, Kind.MIX)
+            + ", "
+            + OrderWords.total(supplies, Kind.LABELS));
+    return lines.endingWith(
+        supplies.scenario().name()
+            + ": "
+            + Words.plural(supplies.seasons(), "spring")
+            + ", seed "
+            + supplies.settings().seed());
+  }
+
+  @Override
+  public Map<String, String> files(String version) {
+    Map<String, String> files = new LinkedHashMap<>();
+    files.put("order.html", OrderPage.of(supplies, version).html());
+    files.put("order.csv", OrderFiles.csv(supplies));
+    files.put(kind().file(), OrderFiles.json(supplies, version));
+    return files;
+  }
+
+  @Override
+  public String html() {
+    return OrderPage.of(supplies, "").partsHtml();
+  }
+}

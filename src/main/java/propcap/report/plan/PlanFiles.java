@@ -1,0 +1,142 @@
+package propcap.report.plan;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import propcap.farm.Sowing;
+import propcap.report.kit.Csv;
+import propcap.report.kit.Json;
+import propcap.report.kit.Money;
+import propcap.report.kit.Words;
+import propcap.study.Forecast.SowingForecast;
+import propcap.study.Planned;
+
+/** A better plan as a sowing plan that a scenario reads, and for other programs. */
+final class PlanFiles {
+  private PlanFiles() {}
+
+  /** The sowing plan to sow by, in the columns of the one it came from. */
+  static String sowings(Planned planned) {
+    List<Sowing> sowings = planned.kept().scenario().sowings();
+    boolean hasPlaces = sowings.stream().anyMatch(s -> s.germinateIn() != null);
+    boolean hasLeeway = sowings.stream().anyMatch(s -> !s.leeway().equals(Sowing.Leeway.NOT_SAID));
+    Csv table = new Csv();
+    table.row(
+        List.of("id", "crop", "lot", "sow", "trays", "plants-needed", "bed-from", "bed-by"),
+        List.of("bed-until", "resow-until"),
+        only(hasPlaces, "germinate-in"),
+        only(hasLeeway, "sow-from", "sow-to", "goal"));
+    for (Sowing s : sowings) {
+      Double goal = s.leeway().goal();
+      table.row(
+          List.of(s.id(), s.crop(), s.lot(), Csv.date(s.sow())),
+          List.of(Csv.whole(s.trays()), Csv.whole(s.plantsNeeded())),
+          List.of(Csv.date(s.bedFrom()), Csv.date(s.bedBy())),
+          List.of(Csv.date(s.bedUntil()), Csv.date(s.resowUntil())),
+          only(hasPlaces, Objects.requireNonNullElse(s.germinateIn(), "")),
+          only(
+              hasLeeway,
+              Csv.date(s.leeway().from()),
+              Csv.date(s.leeway().to()),
+              goal == null ? "" : Words.given(goal)));
+    }
+    return table.text();
+  }
+
+  private static List<String> only(boolean wanted, String... cells) {
+    return wanted ? List.of(cells) : List.of();
+  }
+
+  /** A row for each sowing: what it was and is, and its chance before and now. */
+  static String changes(Planned planned) {
+    Csv table = new Csv();
+    table.row(
+        List.of("id", "sow-before", "sow", "days-later", "trays-before", "trays"),
+        List.of("germinate-in", "goal", "chance-before", "chance", "chance-low", "chance-high"),
+        List.of("why"));
+    for (int s = 0; s < planned.goals().size(); s++) {
+      SowingForecast was = planned.before().sowings().get(s);
+      SowingForecast is = planned.kept().sowings().get(s);
+      table.row(
+          List.of(was.sowing().id(), Csv.date(was.sowing().sow()), Csv.date(is.sowing().sow())),
+          Csv.wholes(
+              is.sowing().sow().toEpochDay() - was.sowing().sow().toEpochDay(),
+              was.sowing().trays(),
+              is.sowing().trays()),
+          List.of(Objects.requireNonNullElse(is.sowing().germinateIn(), "")),
+          Csv.numbers(planned.goals().get(s), was.chanceMet()),
+          Csv.numbers(is.chanceMet(), is.chanceMetLow(), is.chanceMetHigh()),
+          List.of(why(planned, s)));
+    }
+    return table.text();
+  }
+
+  private static String why(Planned planned, int sowing) {
+    return changes(planned, sowing).map(PlanChange::why).findFirst().orElse("");
+  }
+
+  private static Stream<PlanChange> changes(Planned planned, int sowing) {
+    return PlanChange.of(planned).stream().filter(c -> c.change().sowing() == sowing);
+  }
+
+  static String json(Planned planned, String version) {
+    PlanWords words = PlanWords.of(planned);
+    Json json =
+        new Json()
+            .put("scenario", planned.start().name())
+            .put("version", version)
+            .put("verdict", words.verdict())
+            .put("isConfirmed", planned.isConfirmed())
+            .put("seed", planned.settings().seed())
+            .put("freshSeed", planned.freshSeed())
+            .put("freshSeasons", planned.before().seasons());
+    Money.of(planned.start()).ifPresent(m -> json.put("currency", m.currency()));
+    return json.put(
+            "search",
+            new Json()
+                .put("springs", planned.search().springs())
+                .put("tries", planned.search().tries())
+                .put("startedFrom", planned.search().startedFrom().name())
+                .put("isStopped", planned.search().isStopped()))
+        .put("gain", planned.gain())
+        .put("met", planned.met())
+        .put(
+            "givenUp",
+            Json.texts(
+                planned.givenUp().stream()
+                    .map(g -> planned.start().sowings().get(g.sowing()).id())
+                    .toList()))
+        .put("toBest", planned.bound().toBest())
+        .put("missed", Json.texts(new PlanMissed(planned).all()))
+        .put("changes", Json.each(PlanChange.of(planned), PlanFiles::change))
+        .put(
+            "sowings",
+            Json.each(
+                IntStream.range(0, planned.goals().size()).boxed().toList(),
+                s -> chances(planned, s)))
+        .text();
+  }
+
+  private static Json change(PlanChange change) {
+    @Nullable String place = change.change().place();
+    Json json =
+        new Json()
+            .put("id", change.change().to().id())
+            .put("sow", change.change().to().sow())
+            .put("daysLater", change.change().daysLater())
+            .put("trays", change.change().to().trays())
+            .put("traysMore", change.change().traysMore());
+    return (place == null ? json : json.put("germinateIn", place)).put("why", change.why());
+  }
+
+  private static Json chances(Planned planned, int s) {
+    return new Json()
+        .put("id", planned.start().sowings().get(s).id())
+        .put("goal", planned.goals().get(s))
+        .put("before", planned.before().sowings().get(s).chanceMet())
+        .put("now", planned.kept().sowings().get(s).chanceMet())
+        .put("alone", planned.alone().get(s).chance());
+  }
+}

@@ -1,0 +1,114 @@
+package propcap.report.plan;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import propcap.farm.Step;
+import propcap.report.kit.Bottleneck;
+import propcap.report.kit.Dates;
+import propcap.report.kit.TradeWords;
+import propcap.report.kit.Words;
+import propcap.study.Forecast.SowingForecast;
+import propcap.study.Planned;
+
+/**
+ * The sowings that miss their goal under the plan to sow by, and what was seen to keep each from
+ * it.
+ */
+record PlanMissed(Planned planned) {
+  /** Each sowing that misses its goal, and what it lacks. */
+  List<String> all() {
+    return planned.missed().stream()
+        .map(s -> planned.kept().sowings().get(s).sowing().id() + ": " + lacks(s))
+        .toList();
+  }
+
+  private String lacks(int s) {
+    SowingForecast forecast = planned.kept().sowings().get(s);
+    return "in " + Words.springs(forecast.chanceMet()) + "; " + why(s, forecast);
+  }
+
+  /** What was seen to keep it from its goal. */
+  private String why(int s, SowingForecast forecast) {
+    String goal = Words.chance(planned.goals().get(s));
+    Planned.Alone alone = planned.alone().get(s);
+    String trays = Words.plural((double) alone.sowing().trays(), "tray");
+    if (planned.bound().chances().get(s) < planned.goals().get(s)) {
+      return "it needs more trays: the most that it may have, "
+          + trays
+          + ", can hold its "
+          + Words.count(forecast.sowing().plantsNeeded())
+          + " plants in "
+          + Words.springs(planned.bound().chances().get(s))
+          + ", whatever is done with them";
+    }
+    String endless = "with endless room" + (hasHandsLimited() ? " and hands" : "");
+    String best =
+        "sown on "
+            + Dates.day(alone.sowing().sow(), planned.start().season())
+            + " in "
+            + trays
+            + ", the most that it may have";
+    if (alone.isOutOfReach() && alone.chance() < planned.goals().get(s)) {
+      return "not even alone "
+          + endless
+          + " would it reach "
+          + goal
+          + ", on none of the days that were tried: at best "
+          + Words.chance(alone.chance())
+          + ", "
+          + best;
+    }
+    return Stream.of(
+            lackOfRoom(forecast),
+            lackOfHands(),
+            Optional.of(
+                "alone "
+                    + endless
+                    + " it comes to "
+                    + Words.chance(alone.chance())
+                    + " at best, "
+                    + best))
+        .flatMap(Optional::stream)
+        .collect(Collectors.joining("; "));
+  }
+
+  private Optional<String> lackOfRoom(SowingForecast forecast) {
+    return Stream.of(Step.values())
+        .filter(step -> waits(forecast, step) >= 1)
+        .max(Comparator.comparingDouble(step -> waits(forecast, step)))
+        .map(
+            step ->
+                "it lacks room "
+                    + place(step, forecast)
+                    + ": "
+                    + Words.plural(waits(forecast, step), "tray-day")
+                    + " of waiting "
+                    + TradeWords.step(step));
+  }
+
+  private Optional<String> lackOfHands() {
+    return hasHandsLimited() && planned.kept().hands().daysShort().mean() >= 1
+        ? Optional.of("hands: hours run out on " + Bottleneck.daysShort(planned.kept().hands()))
+        : Optional.empty();
+  }
+
+  private static double waits(SowingForecast forecast, Step step) {
+    return forecast.waiting().getOrDefault(step, 0.0);
+  }
+
+  private String place(Step step, SowingForecast forecast) {
+    return switch (step) {
+      case SOW ->
+          "in the " + String.join(" or ", planned.start().cropOf(forecast.sowing()).germinateIn());
+      case LEAVE, POT -> "on the tables";
+      case HARDEN -> "in the hardening area";
+    };
+  }
+
+  private boolean hasHandsLimited() {
+    return planned.start().labour().isLimited();
+  }
+}

@@ -1,0 +1,66 @@
+package propcap.report.plan;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import propcap.report.kit.Lines;
+import propcap.report.kit.Words;
+import propcap.results.Answer;
+import propcap.results.KnownResults;
+import propcap.study.Planned;
+
+/** A better plan: the sowing plan itself, and what changes and why. */
+public record PlannedAnswer(Planned planned) implements Answer {
+  @Override
+  public KnownResults kind() {
+    return KnownResults.PLAN;
+  }
+
+  @Override
+  public List<String> headlines() {
+    PlanWords words = PlanWords.of(planned);
+    Lines lines = new Lines();
+    words.givenUp().ifPresent(lines::add);
+    lines.add(words.verdict()).add(words.goals());
+    List<String> missed = new PlanMissed(planned).all();
+    if (!missed.isEmpty()) {
+      lines.add("Below its goal is " + missed.get(0) + (missed.size() == 1 ? "." : ";"));
+      if (missed.size() > 1) {
+        lines.add(
+            "  so are "
+                + Words.list(
+                    planned.missed().stream()
+                        .skip(1)
+                        .map(s -> planned.kept().sowings().get(s).sowing().id())
+                        .toList())
+                + ".");
+      }
+    }
+    words.bound().ifPresent(lines::add);
+    words.foremost().forEach(lines::add);
+    return lines.endingWith(
+        planned.start().name()
+            + ": "
+            + Words.plural((double) planned.search().tries(), "plan")
+            + " tried on "
+            + planned.search().springs()
+            + " springs, seed "
+            + planned.settings().seed()
+            + (planned.search().isStopped() ? "; stopped by hand" : ""));
+  }
+
+  @Override
+  public Map<String, String> files(String version) {
+    Map<String, String> files = new LinkedHashMap<>();
+    files.put("plan.html", PlanPage.of(planned, version).html());
+    files.put("sowings.csv", PlanFiles.sowings(planned));
+    files.put(kind().file(), PlanFiles.json(planned, version));
+    files.put("plan-changes.csv", PlanFiles.changes(planned));
+    return files;
+  }
+
+  @Override
+  public String html() {
+    return PlanPage.of(planned, "").partsHtml();
+  }
+}

@@ -1,0 +1,103 @@
+package propcap.report.shift;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import propcap.report.kit.Money;
+import propcap.report.kit.Words;
+import propcap.study.Difference;
+import propcap.study.Shifts;
+import propcap.study.Shifts.Group;
+import propcap.study.Shifts.Point;
+
+/** When to sow a group, in words. */
+record ShiftWords(Group group, Optional<Money> money) {
+
+  static List<ShiftWords> of(Shifts shifts) {
+    Optional<Money> money = Money.of(shifts.scenario());
+    return shifts.groups().stream().map(g -> new ShiftWords(g, money)).toList();
+  }
+
+  Point best() {
+    return group.points().stream()
+        .filter(p -> p.days() == group.best())
+        .findFirst()
+        .orElseThrow(() -> new IllegalArgumentException("the best shift was not tried"));
+  }
+
+  /** Whether the best differs clearly from sowing on the day of the plan. */
+  boolean isClear() {
+    return group.best() != 0 && !group.asGood().contains(0) && decisive(best()).isClear();
+  }
+
+  /** What the best was chosen by: the margin where money is asked. */
+  private static Difference decisive(Point point) {
+    Difference margin = point.marginToUnshifted();
+    return margin == null ? point.allToUnshifted() : margin;
+  }
+
+  private List<Integer> others() {
+    return group.asGood().stream().filter(d -> d != group.best()).toList();
+  }
+
+  /** The answer in a sentence or two. */
+  String verdict() {
+    if (group.points().size() == 1) {
+      return group.match() + " was tried only " + Words.shift(group.best()) + ".";
+    }
+    if (group.best() == 0) {
+      return "Leave " + group.match() + " as it is: no shift tried does better." + notTold();
+    }
+    if (!isClear()) {
+      return "Leave "
+          + group.match()
+          + " as it is: "
+          + Words.shift(group.best())
+          + " came out best, but the springs do not tell it from no shift ("
+          + differences(best())
+          + ")."
+          + notTold();
+    }
+    return "Sow "
+        + group.match()
+        + " "
+        + Words.shift(group.best())
+        + ": "
+        + differences(best())
+        + "."
+        + notTold();
+  }
+
+  private String notTold() {
+    List<String> days = new ArrayList<>();
+    others().stream().filter(d -> isClear() || d != 0).forEach(d -> days.add(Words.signed(d)));
+    return days.isEmpty()
+        ? ""
+        : " "
+            + Words.list(days)
+            + (days.equals(List.of("+1")) || days.equals(List.of("-1")) ? " day" : " days")
+            + (days.size() == 1 ? " is" : " are")
+            + " not told apart from it.";
+  }
+
+  private String differences(Point point) {
+    String plants = Words.difference(point.toUnshifted());
+    Difference margin = point.marginToUnshifted();
+    String all =
+        point.allToUnshifted().equals(point.toUnshifted())
+            ? " plants on time"
+            : " of these plants on time; "
+                + Words.difference(point.allToUnshifted())
+                + " counting all crops";
+    return margin == null || money.isEmpty()
+        ? plants + all
+        : plants + all + "; margin " + money.get().difference(margin) + " a season";
+  }
+
+  /** Shifts as good as the best, itself left out, such as {@code 0, -14}. */
+  String asGood() {
+    return others().isEmpty()
+        ? "none"
+        : String.join(", ", others().stream().map(d -> Words.signed(d)).toList());
+  }
+}

@@ -1,0 +1,41 @@
+package propcap.report.shift;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import propcap.report.kit.Lines;
+import propcap.report.kit.Words;
+import propcap.results.Answer;
+import propcap.results.KnownResults;
+import propcap.study.Shifts;
+
+/** What comes of sowing earlier or later. */
+public record ShiftsAnswer(Shifts shifts) implements Answer {
+  @Override
+  public KnownResults kind() {
+    return KnownResults.SHIFT;
+  }
+
+  @Override
+  public List<String> headlines() {
+    Lines lines = new Lines();
+    ShiftWords.of(shifts).forEach(w -> lines.add(w.verdict()));
+    return lines.endingWith(
+        shifts.scenario().name()
+            + Words.run(shifts.seasons(), " of each shift", shifts.settings().seed()));
+  }
+
+  @Override
+  public Map<String, String> files(String version) {
+    Map<String, String> files = new LinkedHashMap<>();
+    files.put("shift.html", ShiftPage.of(shifts, version).html());
+    files.put(kind().file(), ShiftFiles.json(shifts, version));
+    files.put("shift.csv", ShiftFiles.csv(shifts));
+    return files;
+  }
+
+  @Override
+  public String html() {
+    return ShiftPage.of(shifts, "").partsHtml();
+  }
+}

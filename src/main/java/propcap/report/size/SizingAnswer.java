@@ -1,0 +1,68 @@
+package propcap.report.size;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import propcap.report.kit.Lines;
+import propcap.report.kit.Words;
+import propcap.results.Answer;
+import propcap.results.KnownResults;
+import propcap.study.OrderList;
+import propcap.study.Sizing;
+
+/**
+ * How large a place must be, and what to order for it: that stands below the ten headlines, a line
+ * for each thing.
+ */
+public record SizingAnswer(Sizing sizing, OrderList order) implements Answer {
+  @Override
+  public KnownResults kind() {
+    return KnownResults.SIZE;
+  }
+
+  @Override
+  public List<String> headlines() {
+    Lines lines = new Lines().add(SizeVerdict.of(sizing));
+    SizeNotes.of(sizing).all().forEach(lines::add);
+    List<String> all =
+        new ArrayList<>(
+            lines.endingWith(
+                sizing.scenario().name()
+                    + ": "
+                    + Words.plural((double) sizing.seasonsRun(), "spring")
+                    + " of all sizes together, seed "
+                    + sizing.settings().seed()));
+    all.addAll(orders(order));
+    return List.copyOf(all);
+  }
+
+  @Override
+  public Map<String, String> files(String version) {
+    Map<String, String> files = new LinkedHashMap<>();
+    files.put("size.html", SizePage.of(sizing, order, version).html());
+    files.put(kind().file(), SizeFiles.json(sizing, order, version));
+    files.put("size.csv", SizeFiles.csv(sizing));
+    files.put("size-order.csv", SizeFiles.orderCsv(order));
+    return files;
+  }
+
+  @Override
+  public String html() {
+    return SizePage.of(sizing, order, "").partsHtml();
+  }
+
+  /** What to order, below the name of its place. */
+  private static List<String> orders(OrderList order) {
+    List<String> lines = new ArrayList<>();
+    String place = "";
+    for (OrderList.Line line : order.lines()) {
+      if (!line.place().equals(place)) {
+        place = line.place();
+        lines.add("Order for " + place + ":");
+      }
+      lines.add("  " + line.what() + ": " + line.shown());
+    }
+    return lines.stream().map(l -> Words.shortened(l, Lines.COLUMNS)).toList();
+  }
+}

@@ -1,0 +1,5 @@
+/** The weeks’ work. */
+@NullMarked
+package propcap.report.work;
+
+import org.jspecify.annotations.NullMarked;

@@ -226,14 +226,19 @@ class WrongSizesTest {
             .mapToObj(i -> Farms.sowing("s" + i, 7 * i, 1, 0, 21 + 7 * i))
             .toList();
     Range range = new Range("House", 1, 4, 1);
+    Money money = new Money();
+    money.worth = Money.amount("9.50");
+    money.late = Money.amount("4");
+    money.lacking = Money.amount("12");
     Scenario free =
-        Money.withCost(new Money().in(farm.make()), "House", 10, Money.cost("0", 1, "0", "0"));
+        Money.withCost(money.in(farm.make()), "House", 10, Money.cost("0", 1, "0", "0"));
     double[] gains = truths(free, range, (s, o) -> Measures.margin(s).applyAsDouble(o), 100_000);
-    double indifference = 1;
+    double third = gains[2] - gains[1];
+    double indifference = 0.8 * third;
     Tally tally = new Tally();
     for (long seed = 1; seed <= SEEDS; seed++) {
       // A space costs so much that the third is worth it, or is not, by just more.
-      double cost = gains[2] - gains[1] + (seed % 2 == 0 ? 1 : -1) * JUST_MORE * indifference;
+      double cost = third + (seed % 2 == 0 ? 1 : -1) * JUST_MORE * indifference;
       Scenario priced =
           Money.withCost(
               free,
@@ -258,7 +263,11 @@ class WrongSizesTest {
       tally.wrongOfDecided += isWrong && sizing.isDecided() ? 1 : 0;
     }
     tally.row(
-        "four trays, four sizes, largest margin, 1 EUR, the third space 1.05 EUR off; 200 seeds");
+        String.format(
+            Locale.ROOT,
+            "four trays, four sizes, largest margin, %.2f EUR, the third space 1.05 times that off;"
+                + " 200 seeds",
+            indifference));
     assertThat(tally.wrong).isLessThanOrEqualTo(MOST_WRONG);
   }
 }

@@ -18,10 +18,22 @@ import propcap.study.Planned;
  * it.
  */
 record PlanMissed(Planned planned) {
+  /**
+   * A sowing that misses its goal.
+   *
+   * @param sowing its name
+   * @param lacks in how many springs its plants are in time, and what keeps it from more
+   */
+  record Missed(String sowing, String lacks) {
+    String told() {
+      return sowing + ": " + lacks;
+    }
+  }
+
   /** Each sowing that misses its goal, and what it lacks. */
-  List<String> all() {
+  List<Missed> all() {
     return planned.missed().stream()
-        .map(s -> planned.kept().sowings().get(s).sowing().id() + ": " + lacks(s))
+        .map(s -> new Missed(planned.kept().sowings().get(s).sowing().id(), lacks(s)))
         .toList();
   }
 

@@ -73,10 +73,7 @@ final class PlanPage {
   private Sheet missed() {
     List<Row> rows =
         new PlanMissed(planned)
-            .all().stream()
-                .map(m -> m.split(": ", 2))
-                .map(m -> new Row(m[0], List.of(Cell.of(m[1]))))
-                .toList();
+            .all().stream().map(m -> new Row(m.sowing(), List.of(Cell.of(m.lacks())))).toList();
     return new Sheet(
         "Sowings that miss their goal.",
         "What they lack, under the plan to sow by.",

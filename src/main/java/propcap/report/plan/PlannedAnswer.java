@@ -22,19 +22,15 @@ public record PlannedAnswer(Planned planned) implements Answer {
     Lines lines = new Lines();
     words.givenUp().ifPresent(lines::add);
     lines.add(words.verdict()).add(words.goals());
-    List<String> missed = new PlanMissed(planned).all();
+    List<PlanMissed.Missed> missed = new PlanMissed(planned).all();
     if (!missed.isEmpty()) {
-      lines.add("Below its goal is " + missed.get(0) + (missed.size() == 1 ? "." : ";"));
-      if (missed.size() > 1) {
-        lines.add(
-            "  so are "
-                + Words.list(
-                    planned.missed().stream()
-                        .skip(1)
-                        .map(s -> planned.kept().sowings().get(s).sowing().id())
-                        .toList())
-                + ".");
-      }
+      lines.add("Below its goal is " + missed.get(0).told() + (missed.size() == 1 ? "." : ";"));
+    }
+    if (missed.size() > 1) {
+      lines.add(
+          "  so are "
+              + Words.list(missed.stream().skip(1).map(PlanMissed.Missed::sowing).toList())
+              + ".");
     }
     words.bound().ifPresent(lines::add);
     words.foremost().forEach(lines::add);

@@ -100,7 +100,7 @@ record SizeVerdict(SizeWords words) {
   }
 
   private String capital(String none) {
-    return tried() == 1 ? "No: " + none : "None" + none.substring("none".length());
+    return tried() == 1 ? "No: " + none : Words.capital(none);
   }
 
   /** That none is enough, up to what the best of them comes to. */

@@ -109,7 +109,10 @@ final class PlanFiles {
                     .map(g -> planned.start().sowings().get(g.sowing()).id())
                     .toList()))
         .put("toBest", planned.bound().toBest())
-        .put("missed", Json.texts(new PlanMissed(planned).all()))
+        .put(
+            "missed",
+            Json.texts(
+                new PlanMissed(planned).all().stream().map(PlanMissed.Missed::told).toList()))
         .put("changes", Json.each(PlanChange.of(planned), PlanFiles::change))
         .put(
             "sowings",

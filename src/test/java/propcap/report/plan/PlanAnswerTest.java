@@ -68,7 +68,7 @@ class PlanAnswerTest {
     Labour littleTime = new Labour(0.02, Labour.Minutes.DEFAULT, List.of());
     Planned late = plan(TinyFarm.make().withLabour(littleTime));
     assertThat(late.missed()).isNotEmpty();
-    assertThat(new PlanMissed(late).all().get(0))
+    assertThat(new PlanMissed(late).all().get(0).lacks())
         .contains("hands: hours run out on")
         .contains("alone with endless room and hands it comes to 100 %");
   }

@@ -229,7 +229,7 @@ class GerminationCommandsTest {
         .contains("rate: 90 %");
   }
 
-  /** Where single trays fail and most come up whole, limits hold in as few as 79 of 100 tests. */
+  /** Where single trays fail and most come up whole, limits hold in as few as 74 of 100 tests. */
   @Test
   void nearlyAllUpMayHideABadTray() throws IOException {
     String rows = "";

@@ -28,7 +28,7 @@ final class GerminationWords {
           + " limits of the share are too narrow.";
 
   /**
-   * Above this share, and from this correlation, limits of the share held in 79 to 93 of 100 made
+   * Above this share, and from this correlation, limits of the share held in 74 to 93 of 100 made
    * tests of 4 to 12 trays; below, in 92 or more.
    */
   private static final double NEARLY_ALL = 0.93;

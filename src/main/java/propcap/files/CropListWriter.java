@@ -83,7 +83,8 @@ public final class CropListWriter {
                         f.line(),
                         f.column(),
                         "with the new values " + f.found(),
-                        f.right()))
+                        f.right(),
+                        f.about()))
             .toList());
   }
 }

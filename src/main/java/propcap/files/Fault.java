@@ -9,8 +9,26 @@ import java.nio.file.Path;
  * @param column counted from 1; 0 where it does not apply, as in CSV
  * @param found what was found
  * @param right what would be right, or is more likely meant
+ * @param about the value that it is about
  */
-public record Fault(Path file, int line, int column, String found, String right) {
+public record Fault(Path file, int line, int column, String found, String right, About about) {
+
+  /**
+   * Which value a fault is about, for whoever shows it beside the value.
+   *
+   * @param owner whose value, such as {@code tomato-1}; empty for a scenario's own, or where that
+   *     is not known
+   * @param key such as {@code bed-by}; empty where the fault is of no single value
+   * @param isMissing whether the key is not written at all
+   */
+  public record About(String owner, String key, boolean isMissing) {
+    static final About NO_VALUE = new About("", "", false);
+  }
+
+  /** A fault of no single value. */
+  public Fault(Path file, int line, int column, String found, String right) {
+    this(file, line, column, found, right, About.NO_VALUE);
+  }
 
   /** One line, as it is shown to the grower: {@code crops.yaml:4:12: found; right}. */
   @Override

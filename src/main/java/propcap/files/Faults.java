@@ -26,8 +26,12 @@ final class Faults {
   private final Map<Path, Integer> inFile = new HashMap<>();
 
   void add(Spot spot, String what, String right) {
+    add(spot, what, right, Fault.About.NO_VALUE);
+  }
+
+  void add(Spot spot, String what, String right, Fault.About about) {
     Path file = spot.file();
-    if (isFull(file) || !found.add(spot.fault(what, right))) {
+    if (isFull(file) || !found.add(spot.fault(what, right, about))) {
       return;
     }
     inFile.merge(file, 1, Integer::sum);
@@ -42,8 +46,12 @@ final class Faults {
 
   /** Something that can be meant but seldom is; nothing stops for it. */
   void warn(Spot spot, String what, String meant) {
+    warn(spot, what, meant, Fault.About.NO_VALUE);
+  }
+
+  void warn(Spot spot, String what, String meant, Fault.About about) {
     if (warnings.size() < MOST_WARNINGS) {
-      warnings.add(spot.fault(what, meant));
+      warnings.add(spot.fault(what, meant, about));
     }
   }
 

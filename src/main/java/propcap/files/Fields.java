@@ -72,8 +72,16 @@ final class Fields {
   }
 
   void fault(Spot spot, String found, String right) {
+    fault(spot, found, right, Fault.About.NO_VALUE);
+  }
+
+  private void fault(Spot spot, String found, String right, Fault.About about) {
     sound = false;
-    faults.add(spot, found, right);
+    faults.add(spot, found, right, about);
+  }
+
+  private Fault.About about(String key) {
+    return new Fault.About(owner, key, false);
   }
 
   /** A key's value is wrong in itself. */
@@ -81,13 +89,13 @@ final class Fields {
     if (value instanceof Node.Unread) {
       sound = false;
     } else {
-      fault(value.spot(), of(key) + " is " + value.kind(), right);
+      fault(value.spot(), of(key) + " is " + value.kind(), right, about(key));
     }
   }
 
   /** A key's value does not fit what is written elsewhere. */
   void wrong(String key, String why, String right) {
-    fault(spot(key), of(key) + " is " + written(key) + ", " + why, right);
+    fault(spot(key), of(key) + " is " + written(key) + ", " + why, right, about(key));
   }
 
   /**
@@ -111,12 +119,13 @@ final class Fields {
             + second
             + " "
             + written(second),
-        right);
+        right,
+        about(first));
   }
 
   /** A value that can be meant but seldom is. */
   void doubt(String key, String why, String meant) {
-    faults.warn(spot(key), of(key) + " is " + written(key) + ", " + why, meant);
+    faults.warn(spot(key), of(key) + " is " + written(key) + ", " + why, meant, about(key));
   }
 
   Optional<Node> value(String key) {
@@ -124,7 +133,8 @@ final class Fields {
     if (value.isEmpty()) {
       sound = false;
       if (!map.open()) {
-        faults.add(at, of(key) + " is missing", "the key " + key);
+        faults.add(
+            at, of(key) + " is missing", "the key " + key, new Fault.About(owner, key, true));
       }
     }
     return value;

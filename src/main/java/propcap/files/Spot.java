@@ -15,6 +15,10 @@ record Spot(Path file, int line, int column) {
   }
 
   Fault fault(String found, String right) {
-    return new Fault(file, line, column, found, right);
+    return fault(found, right, Fault.About.NO_VALUE);
+  }
+
+  Fault fault(String found, String right, Fault.About about) {
+    return new Fault(file, line, column, found, right, about);
   }
 }

@@ -51,19 +51,20 @@ public record Written(Entry head, List<Entry> places, List<Entry> crops, List<En
           || cells.values().stream().anyMatch(c -> c.holds(fault));
     }
 
-    /** Whether the fault's words name it: one change may be written for many sowings at once. */
-    private boolean isNamedBy(Fault fault) {
-      return !name.isEmpty() && fault.found().contains(" of " + name + " is ");
+    /** Whether a value of its is at fault: one change may be written for many sowings at once. */
+    private boolean isOwnerOf(Fault fault) {
+      return !name.isEmpty() && fault.about().owner().equals(name);
     }
 
-    /** The key whose value is wrong, as the fault's first words or its place tell. */
+    /** The key whose value is wrong, as the fault or its place tells; empty where neither does. */
     private String keyOf(Fault fault) {
-      String word = fault.found().split(" ", 2)[0];
-      if (fault.found().endsWith(" is missing")) {
+      String word = fault.about().key();
+      if (fault.about().isMissing()) {
         // It stands nowhere, so the fault lies with the row's name.
         return word;
       }
-      Predicate<String> isMeant = key -> key.equals(word) || key.endsWith("." + word);
+      Predicate<String> isMeant =
+          key -> !word.isEmpty() && (key.equals(word) || key.endsWith("." + word));
       List<String> there =
           cells.entrySet().stream()
               .filter(e -> e.getValue().column() > 0 && e.getValue().holds(fault))
@@ -165,7 +166,7 @@ public record Written(Entry head, List<Entry> places, List<Entry> crops, List<En
     lists.put("places", places);
     lists.put("crops", crops);
     lists.put("sowings", sowings);
-    return held(fault, lists, e -> e.isNamedBy(fault))
+    return held(fault, lists, e -> e.isOwnerOf(fault))
         .or(() -> held(fault, lists, e -> true))
         .orElseGet(
             () -> head.holds(fault) ? new Field("", -1, head.keyOf(fault)) : around(fault, lists));

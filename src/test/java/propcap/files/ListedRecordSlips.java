@@ -72,8 +72,7 @@ final class ListedRecordSlips {
 
   List<Kind> all() {
     return List.of(
-        new Kind(
-            "log rows of another century", "date is .\\d+-\\d\\d-\\d\\d.", this::century),
+        new Kind("log rows of another century", "date is .\\d+-\\d\\d-\\d\\d.", this::century),
         new Kind(
             "more plants in a tray than cells",
             "more than the \\d+ cells|plants is '\\d+'",

@@ -86,10 +86,10 @@ final class ListedRecordSlips {
             "which no air ever had",
             () -> inFahrenheit(NORMALS)),
         new Kind(
-            "a germination test at 46 to 300 C",
+            "a germination test at 49 to 300 C",
             "temperature is '\\d+ C'",
             () -> {
-              int tempC = random.nextInt(46, 301);
+              int tempC = random.nextInt(49, 301);
               folder.write(COUNTS, folder.text(COUNTS) + "Z-27,zinnia," + tempC + " C,99,50,8,0\n");
               return tempC + " C";
             }));

@@ -70,7 +70,7 @@ final class ListedSlips {
             "a change of 30 degrees C or more from one day",
             () -> night(-35 - random.nextInt(9))),
         new Kind(
-            "a summer 48 to 79 degrees warmer than its winter",
+            "a summer 47 to 78 degrees warmer than its winter",
             "the warmest month is \\d+ degrees C warmer",
             this::wideYear),
         new Kind("a record of the same days", "all days have the same", this::sameDays),

@@ -27,7 +27,11 @@ public final class CannotWriteException extends IOException {
    * @param right what to do, such as {@code free some room}
    */
   public CannotWriteException(Path file, String found, String right) {
-    super(file + ": " + found + "; " + right);
+    this(file, found, right, "");
+  }
+
+  private CannotWriteException(Path file, String found, String right, String otherwise) {
+    super(file + ": " + found + "; " + right + otherwise);
     this.file = file;
     this.found = found;
     this.right = right;
@@ -45,9 +49,12 @@ public final class CannotWriteException extends IOException {
     return right;
   }
 
-  /** The same, with another thing to do beside what is to be done. */
+  /**
+   * The same, with another thing to do beside what is to be done; {@link #right} is as it was, for
+   * those who cannot do the other.
+   */
   public CannotWriteException or(String otherwise) {
-    return new CannotWriteException(file, found, right + ", or " + otherwise);
+    return new CannotWriteException(file, found, right, ", or " + otherwise);
   }
 
   /**

@@ -1,5 +1,7 @@
 package propcap.web;
 
+import propcap.disk.CannotWriteException;
+
 /** A request that is not carried out; nothing was changed. The message says why. */
 final class RefusedException extends Exception {
   private static final long serialVersionUID = 1;
@@ -18,6 +20,13 @@ final class RefusedException extends Exception {
 
   static RefusedException bad(String message) {
     return new RefusedException(400, message);
+  }
+
+  /** What cannot be written, and what to do for one who has a page and no options of a command. */
+  static RefusedException of(CannotWriteException e) {
+    String right = e.right().contains("--") ? "move it elsewhere" : e.right();
+    return new RefusedException(
+        500, "this could not be written: " + e.file() + ": " + e.found() + "; " + right);
   }
 
   int status() {

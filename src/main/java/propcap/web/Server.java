@@ -13,6 +13,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.SynchronousQueue;
 import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
+import propcap.disk.CannotWriteException;
 
 /**
  * The page's server, on this machine's loopback address alone. It answers one scenario's page and
@@ -108,12 +109,18 @@ public final class Server implements AutoCloseable {
           ? page.post(path, Asked.of(body(request)))
           : page.get(path, request.getRequestURI().getRawQuery());
     } catch (RefusedException e) {
-      return Reply.refusal(e.status(), String.valueOf(e.getMessage()));
+      return refusal(e);
+    } catch (CannotWriteException e) {
+      return refusal(RefusedException.of(e));
     } catch (IOException e) {
       return Reply.refusal(500, "this could not be read or written: " + e.getMessage());
     } catch (RuntimeException e) {
       return Reply.refusal(500, "Propcap has failed, and it is not your files' fault: " + e);
     }
+  }
+
+  private static Reply refusal(RefusedException e) {
+    return Reply.refusal(e.status(), String.valueOf(e.getMessage()));
   }
 
   /** A request's text, of which not a byte too many is read. */

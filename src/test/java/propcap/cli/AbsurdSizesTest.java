@@ -95,18 +95,10 @@ class AbsurdSizesTest {
   @Test
   void aPrecisionThatIsMissedIsToldAndTheForecastIsWritten() {
     int code =
-        run(
-            "run",
-            SCENARIO,
-            "--seasons",
-            "200",
-            "--precision",
-            "0.0001%",
-            "--out",
-            folder + "/out");
+        run("run", SCENARIO, "--seasons", "20", "--precision", "0.0001%", "--out", folder + "/out");
 
     assertThat(code).isEqualTo(Propcap.NO);
-    assertThat(err.toString()).contains("The precision asked for was not reached with 200 springs");
+    assertThat(err.toString()).contains("The precision asked for was not reached with 20 springs");
     assertThat(Files.exists(folder.resolve("out/report.html"))).isTrue();
   }
 }

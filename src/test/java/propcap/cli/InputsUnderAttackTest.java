@@ -28,7 +28,7 @@ import propcap.Tried;
  * fails, never hangs, and never leaves a file half-written.
  */
 class InputsUnderAttackTest {
-  private static final int SHORT = 3;
+  private static final int SHORT = 2;
   private static final int LONG = 10_000;
   private static final int MOST_SLIPS = 4;
   private static final int MOST_SHOWN = 20;

@@ -48,7 +48,7 @@ class NamesInTablesTest {
       List<String> command = new ArrayList<>(question);
       command.addAll(List.of("--seasons", "20", "--out", out.toString()));
       Run run = Run.of(command.toArray(String[]::new));
-      assertThat(run.err()).isEmpty();
+      assertThat(run.exitCode()).as(run.err()).isIn(Propcap.DONE, Propcap.NO);
       cells += cellsWithoutAFormula(out);
     }
     Files.copy(folder.resolve("plan").resolve("sowings.csv"), farm.resolve("better.csv"));

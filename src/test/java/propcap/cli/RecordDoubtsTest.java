@@ -5,33 +5,34 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import propcap.files.FaultsException;
+import propcap.files.TrayLogReader;
 
 /**
  * A log of trays and a table of counts, with one thing in it that cannot or will hardly be meant.
  */
 class RecordDoubtsTest {
+  private static final Path HOUSE_LOG = Path.of("demo-data/house-log.csv");
+  private static final Path SCENARIO = Path.of("scenarios/spring.yaml");
+
   @TempDir Path folder;
 
-  private Run log(String text) throws IOException {
+  private Run log(String text, Path scenario) throws IOException {
     Path log = Files.writeString(folder.resolve("log.csv"), text);
     return Run.of(
         "fit",
         "stages",
         log.toString(),
         "--scenario",
-        "scenarios/spring.yaml",
+        scenario.toString(),
         "--out",
         folder.resolve("out").toString());
-  }
-
-  private Run changedLog(String from, String to) throws IOException {
-    String text = Files.readString(Path.of("demo-data/house-log.csv"));
-    assertThat(text).contains(from);
-    return log(text.replace(from, to));
   }
 
   @ParameterizedTest
@@ -46,54 +47,56 @@ class RecordDoubtsTest {
             + " of tray T1 of tomato-1, but 64 before that",
       })
   void aRowThatCannotBeMeantIsRefused(String from, String to, String fault) throws IOException {
-    Run run = changedLog(from, to);
+    String text = Files.readString(HOUSE_LOG);
+    assertThat(text).contains(from);
+
+    Run run = log(text.replace(from, to), SCENARIO);
 
     assertThat(run.exitCode()).isEqualTo(Propcap.BAD_INPUT);
     assertThat(run.err()).contains(fault);
   }
 
-  @ParameterizedTest
-  @CsvSource(
-      delimiter = '|',
-      value = {
-        "tomato-1,T1,sown,2025-03-17,72 | tomato-1,T1,sown,2025-03-17,200 | log.csv:2: plants is"
-            + " '200', more than the 72 cells of a tray of tomato",
-        "tomato-1,T1, | tomato-1,T1, | ",
-      })
-  void morePlantsThanATrayHasCellsAreDoubted(String from, String to, String doubt)
-      throws IOException {
-    Run run = changedLog(from, to);
-
-    assertThat(run.exitCode()).isZero();
-    if (doubt == null) {
-      assertThat(run.err()).isEmpty();
-    } else {
-      assertThat(run.err()).startsWith("Worth another look: ").contains(doubt);
-    }
-  }
-
-  @ParameterizedTest
-  @CsvSource(
-      delimiter = '|',
-      value = {
-        "2035 | a date after the season, 2035-03-17, in 4 rows, this the first; a log tells what"
-            + " has been",
-        "2011 | a date 14 years from most of the log, 2011-03-17, in 4 rows, this the first",
-      })
-  void aTrayOfOtherYearsIsDoubted(String year, String doubt) throws IOException {
-    String text = Files.readString(Path.of("demo-data/house-log.csv"));
+  /** A whole fit takes its time: what can be doubted at once is doubted in one. */
+  @Test
+  void whatIsUnlikelyInALogOrItsScenarioIsToldAndTheLogIsFitted() throws IOException {
+    Path hot =
+        Files.writeString(
+            folder.resolve("hot.yaml"),
+            "extends: "
+                + SCENARIO.toAbsolutePath()
+                + "\nplaces:\n  - {name: Chamber, climate: {constant: 45 C}}\n");
+    String log = Files.readString(HOUSE_LOG);
 
     Run run =
         log(
-            text
-                + text.lines()
-                    .filter(l -> l.startsWith("tomato-1,T1,"))
-                    .limit(4)
-                    .map(l -> l.replace(",T1,", ",T99,").replace("2025", year) + "\n")
-                    .reduce("", String::concat));
+            log.replace("tomato-1,T1,sown,2025-03-17,72", "tomato-1,T1,sown,2025-03-17,200")
+                + tray(log, "T98", "2011")
+                + tray(log, "T99", "2035"),
+            hot);
 
-    assertThat(run.exitCode()).isZero();
-    assertThat(run.err()).contains("Worth another look: ").contains(doubt);
+    assertThat(run.exitCode()).as(run.err()).isZero();
+    assertThat(run.err().lines()).hasSize(4).allMatch(l -> l.startsWith("Worth another look: "));
+    assertThat(run.err())
+        .contains(
+            "log.csv:2: plants is '200', more than the 72 cells of a tray of tomato",
+            "a date 14 years from most of the log, 2011-03-17, in 4 rows, this the first",
+            "a date after the season, 2035-03-17, in 4 rows, this the first; a log tells what has"
+                + " been",
+            "hotter than seedlings bear");
+  }
+
+  /** The log's first tray once more, in another year. */
+  private static String tray(String log, String name, String year) {
+    return log.lines()
+        .filter(l -> l.startsWith("tomato-1,T1,"))
+        .limit(4)
+        .map(l -> l.replace(",T1,", "," + name + ",").replace("2025", year) + "\n")
+        .collect(Collectors.joining());
+  }
+
+  @Test
+  void aPlainLogIsNotDoubted() throws FaultsException {
+    assertThat(TrayLogReader.read(HOUSE_LOG, SCENARIO).warnings()).isEmpty();
   }
 
   @Test
@@ -103,21 +106,13 @@ class RecordDoubtsTest {
             folder.resolve("crops.yaml"),
             Files.readString(Path.of("demo-data/crops.yaml"))
                 .replaceFirst("ceiling: 35 C", "ceiling: 50 C"));
-    String[][] commands = {
-      {"crops", "--crops", list.toString()},
-      {"frost", "demo-data/weather.csv", "--crops", list.toString()},
-      {"fit", "germination", "demo-data/germination-counts.csv", "--crops", list.toString()},
-    };
-
-    for (String[] command : commands) {
-      String[] args = command;
-      if (!command[0].equals("crops")) {
-        args = java.util.Arrays.copyOf(command, command.length + 2);
-        args[command.length] = "--out";
-        args[command.length + 1] = folder.resolve("out").toString();
-      }
-
-      Run run = Run.of(args);
+    String out = " --out " + folder.resolve("out");
+    for (String command :
+        List.of(
+            "crops",
+            "frost demo-data/weather.csv" + out,
+            "fit germination demo-data/germination-counts.csv" + out)) {
+      Run run = Run.of((command + " --crops " + list).split(" ", -1));
 
       assertThat(run.exitCode()).as(run.err()).isZero();
       assertThat(run.err())
@@ -127,60 +122,22 @@ class RecordDoubtsTest {
   }
 
   @Test
-  void whatIsUnlikelyInTheScenarioIsToldBesideTheLog() throws IOException {
-    Path hot =
-        Files.writeString(
-            folder.resolve("hot.yaml"),
-            "extends: "
-                + Path.of("scenarios/spring.yaml").toAbsolutePath()
-                + "\nplaces:\n  - {name: Chamber, climate: {constant: 45 C}}\n");
-
-    Run run =
-        Run.of(
-            "fit",
-            "stages",
-            "demo-data/house-log.csv",
-            "--scenario",
-            hot.toString(),
-            "--out",
-            folder.resolve("out").toString());
-
-    assertThat(run.exitCode()).isZero();
-    assertThat(run.err()).contains("Worth another look: ", "hotter than seedlings bear");
-  }
-
-  @ParameterizedTest
-  @CsvSource(
-      delimiter = '|',
-      value = {
-        "15 C,1,50,192,0 | time is '192', longer than a germination test; hours belong under"
-            + " time-hours",
-        "50 C,1,50,8,0 | temperature is '50 C', where no plant is raised; 50 F is 10.0 C",
-      })
-  void countsThatAreHardlyMeantAreDoubtedByBothCommands(String row, String doubt)
-      throws IOException {
+  void countsThatAreHardlyMeantAreDoubtedByBothCommands() throws IOException {
     Path counts =
         Files.writeString(
             folder.resolve("counts.csv"),
             Files.readString(Path.of("demo-data/germination-counts.csv"))
-                + "Z-27,zinnia,"
-                + row.replace(",1,", ",99,")
-                + "\n");
+                + "Z-27,zinnia,15 C,98,50,192,0\nZ-27,zinnia,50 C,99,50,8,0\n");
 
-    for (String[] command : new String[][] {{"germination"}, {"fit", "germination"}}) {
-      String[] args = java.util.Arrays.copyOf(command, command.length + 3);
-      args[command.length] = counts.toString();
-      args[command.length + 1] = "--out";
-      args[command.length + 2] = folder.resolve("out").toString();
-
-      Run run = Run.of(args);
+    for (String command : List.of("germination", "fit germination")) {
+      Run run = Run.of((command + " " + counts + " --out " + folder.resolve("out")).split(" ", -1));
 
       assertThat(run.exitCode()).as(run.err()).isZero();
-      assertThat(run.err().lines())
-          .singleElement()
-          .asString()
-          .startsWith("Worth another look: ")
-          .contains(doubt);
+      assertThat(run.err().lines()).hasSize(2).allMatch(l -> l.startsWith("Worth another look: "));
+      assertThat(run.err())
+          .contains(
+              "time is '192', longer than a germination test; hours belong under time-hours",
+              "temperature is '50 C', where no plant is raised; 50 F is 10.0 C");
     }
   }
 }

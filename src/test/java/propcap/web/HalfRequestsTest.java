@@ -123,6 +123,8 @@ class HalfRequestsTest {
         "the grower's own, one for each 20 of them, were answered; no file changed");
   }
 
+  /** The seconds pass in truth: not in each build. */
+  @Tag("attack")
   @Test
   void whatIsHalfSentIsGivenUpAfterSeconds() throws IOException {
     send("GET /api/state HTTP/1.1\r\nHost: 127.0.0.1\r\nX-Half: ");

@@ -20,6 +20,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import propcap.disk.FileSet;
 
 /** What the page gets from the server: the state, forecasts, answers, and news of them. */
 class PageTest {
@@ -122,6 +123,26 @@ class PageTest {
       assertThat(report).as(id).contains(section);
     }
     assertThat(report).contains(browser.get("/report.css").body().strip());
+  }
+
+  /** Whoever sits at the page has no options to give. */
+  @Test
+  void resultsThatCannotBeSavedAreRefusedInThePagesWords() throws Exception {
+    forecast();
+    Path results = folder.resolve("results/small");
+    Files.createDirectories(results);
+    Path notes = Files.writeString(results.resolve("report.html"), "my own notes");
+    assertThat(browser.post("/api/forecast/save", Map.of()).body())
+        .contains("this is none of Propcap's making; move it elsewhere")
+        .doesNotContain("--");
+    Files.delete(notes);
+
+    browser.post("/api/forecast/save", Map.of());
+    Path kept = FileSet.outOfSight(results, "forecast");
+    Files.writeString(kept, Files.readString(kept).replace("small.yaml", "north/small.yaml"));
+    assertThat(browser.post("/api/forecast/save", Map.of()).body())
+        .contains("this holds the results of ", "north/small.yaml, not of ", "; move it elsewhere")
+        .doesNotContain("--");
   }
 
   @Test

@@ -19,6 +19,7 @@ public final class CannotWriteException extends IOException {
   private final transient Path file;
   private final String found;
   private final String right;
+  private final String otherwise;
 
   /**
    * Says so.
@@ -35,6 +36,7 @@ public final class CannotWriteException extends IOException {
     this.file = file;
     this.found = found;
     this.right = right;
+    this.otherwise = otherwise;
   }
 
   public Path file() {
@@ -53,8 +55,8 @@ public final class CannotWriteException extends IOException {
    * The same, with another thing to do beside what is to be done; {@link #right} is as it was, for
    * those who cannot do the other.
    */
-  public CannotWriteException or(String otherwise) {
-    return new CannotWriteException(file, found, right, ", or " + otherwise);
+  public CannotWriteException or(String another) {
+    return new CannotWriteException(file, found, right, otherwise + ", or " + another);
   }
 
   /**

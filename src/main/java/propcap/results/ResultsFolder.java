@@ -117,12 +117,13 @@ public final class ResultsFolder implements AutoCloseable {
             .filter(r -> r.names().stream().anyMatch(n -> Files.exists(folder.resolve(n))));
     if (old.isPresent()) {
       throw new CannotWriteException(
-          folder,
-          "this holds the results of "
-              + folder.resolve(old.get().source()).normalize()
-              + ", not of "
-              + asking,
-          "name this folder with --out to replace them");
+              folder,
+              "this holds the results of "
+                  + folder.resolve(old.get().source()).normalize()
+                  + ", not of "
+                  + asking,
+              "move it elsewhere")
+          .or("name this folder with --out to replace them");
     }
   }
 

@@ -24,9 +24,8 @@ final class RefusedException extends Exception {
 
   /** What cannot be written, and what to do for one who has a page and no options of a command. */
   static RefusedException of(CannotWriteException e) {
-    String right = e.right().contains("--") ? "move it elsewhere" : e.right();
     return new RefusedException(
-        500, "this could not be written: " + e.file() + ": " + e.found() + "; " + right);
+        500, "this could not be written: " + e.file() + ": " + e.found() + "; " + e.right());
   }
 
   int status() {

@@ -63,8 +63,8 @@ class ResultsFolderTest {
                 + north
                 + ", not of "
                 + south
-                + "; name this folder with --out to replace them, or take another folder with"
-                + " --out");
+                + "; move it elsewhere, or name this folder with --out to replace them, or take"
+                + " another folder with --out");
     assertThat(Put.contents(folder)).isEqualTo(texts(ORDER, "north again"));
     put(folder, ORDER, south, true, "south");
     assertThat(Put.contents(folder)).isEqualTo(texts(ORDER, "south"));

@@ -134,10 +134,12 @@ public record PlantsSection(String verdict, List<String> reasons, List<Row> rows
           ? "in " + Words.springs(forecast.chanceMet()) + " all are in by " + bedBy
           : "ready by " + Dates.day(forecast.readyBy(), season) + " in 9 springs of 10";
     }
-    String springs = Words.springs(forecast.chanceMet());
-    // Neither "only no spring" nor "only nearly 9 springs" is said.
-    String only = springs.startsWith("n") ? "" : "only ";
-    return "in " + only + springs + " are the " + needed + " plants in by " + bedBy;
+    return "in "
+        + Words.onlySprings(forecast.chanceMet())
+        + " are the "
+        + needed
+        + " plants in by "
+        + bedBy;
   }
 
   private static String wordsAndDate(SowingForecast forecast, Season season) {

@@ -98,10 +98,20 @@ public final class Words {
     }
     double tenths = chance * 10 + NEARLY;
     int whole = (int) tenths;
-    if (tenths - whole >= 0.75) {
+    if (isRoundedUp(chance)) {
       return whole == 9 ? "nearly every spring" : "nearly " + springsOfTen(whole + 1);
     }
     return whole == 0 ? "fewer than 1 spring of 10" : springsOfTen(whole);
+  }
+
+  /** The same, as too few of them: neither "only no spring" nor "only nearly 9 springs" is said. */
+  public static String onlySprings(double chance) {
+    return isRoundedUp(chance) || chance <= 0 ? springs(chance) : "only " + springs(chance);
+  }
+
+  private static boolean isRoundedUp(double chance) {
+    double tenths = chance * 10 + NEARLY;
+    return tenths - (int) tenths >= 0.75;
   }
 
   private static String springsOfTen(int springs) {

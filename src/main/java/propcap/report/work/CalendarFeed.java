@@ -140,7 +140,9 @@ final class CalendarFeed {
         + between(task, season)
         + "\n"
         + trays
-        + (trays.startsWith(range + " ") ? "; " : " on average, " + range + " in 8 springs of 10; ")
+        + (Words.amount(task.trays().mean()).equals(range)
+            ? "; "
+            : " on average, " + range + " in 8 springs of 10; ")
         + works
         + (task.chance() < 1 ? "\nComes to it in " + Words.springs(task.chance()) : "");
   }

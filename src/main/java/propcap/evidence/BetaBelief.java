@@ -1,11 +1,10 @@
 package propcap.evidence;
 
 import umontreal.ssj.probdist.BetaDist;
-import umontreal.ssj.util.Num;
 
 /**
  * What is believed of a chance: a beta distribution, as if so many had been lost and so many kept.
- * Counts that follow add to it, so that it weighs as many plants (or trays) as it has seen.
+ * It weighs as many plants (or trays) as these.
  *
  * @param lost above 0
  * @param kept above 0
@@ -29,10 +28,6 @@ public record BetaBelief(double lost, double kept) {
     return new BetaBelief(held * weight, (1 - held) * weight);
   }
 
-  public BetaBelief after(double moreLost, double moreKept) {
-    return new BetaBelief(lost + moreLost, kept + moreKept);
-  }
-
   public double mean() {
     return lost / (lost + kept);
   }
@@ -50,18 +45,5 @@ public record BetaBelief(double lost, double kept) {
   Estimate around(double listed) {
     Estimate all = estimate();
     return Estimate.within(listed, all.low(), all.high());
-  }
-
-  /** Logarithm of the density. */
-  double logDensity(double chance) {
-    return (lost - 1) * Math.log(chance)
-        + (kept - 1) * Math.log1p(-chance)
-        - Num.lnGamma(lost)
-        - Num.lnGamma(kept)
-        + Num.lnGamma(lost + kept);
-  }
-
-  static double lnChoose(int of, int taken) {
-    return Num.lnGamma(of + 1.0) - Num.lnGamma(taken + 1.0) - Num.lnGamma(of - taken + 1.0);
   }
 }

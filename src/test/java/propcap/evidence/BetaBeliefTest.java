@@ -11,7 +11,7 @@ class BetaBeliefTest {
   /** The worked value: 88 of 100 after Beta(1, 1). */
   @Test
   void eightyEightOfAHundredIsTheWorkedBeta() {
-    BetaBelief after = new BetaBelief(1, 1).after(88, 12);
+    BetaBelief after = new BetaBelief(1 + 88, 1 + 12);
     assertThat(after.quantile(0.025)).isCloseTo(0.80165, within(5e-6));
     assertThat(after.quantile(0.5)).isCloseTo(0.87499, within(5e-6));
     assertThat(after.quantile(0.975)).isCloseTo(0.92965, within(5e-6));

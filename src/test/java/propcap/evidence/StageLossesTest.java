@@ -81,12 +81,12 @@ class StageLossesTest {
     TrayCourse potted =
         new TrayCourse(List.of(leg(100, 12, 0, 0, Loss.POTTING)), false, 0, 0, null, 1, 17, NEVER);
     StageLosses fit = fit(List.of(hardened, potted), 10);
-    BetaBelief hardening = BetaBelief.of(0.02, 720).after(22, 194);
+    BetaBelief hardening = after(BetaBelief.of(0.02, 720), 22, 194);
     Estimate found = fit.hardening().learned();
     assertThat(found.value()).isCloseTo(hardening.mean(), within(0.0004));
     assertThat(found.low()).isCloseTo(hardening.quantile(0.025), within(0.001));
     assertThat(found.high()).isCloseTo(hardening.quantile(0.975), within(0.001));
-    BetaBelief potting = BetaBelief.of(0.02, 720).after(12, 88);
+    BetaBelief potting = after(BetaBelief.of(0.02, 720), 12, 88);
     assertThat(fit.potting().learned().value()).isCloseTo(potting.mean(), within(0.0004));
     // By itself, the exact binomial interval of 12 of 100.
     assertThat(alone(fit.potting()).value()).isEqualTo(0.12);
@@ -284,5 +284,10 @@ class StageLossesTest {
         assertThat(fit.overheld().learned().value()).isBetween(0.0, 1.0);
       }
     }
+  }
+
+  /** Counts that follow add to what was believed. */
+  private static BetaBelief after(BetaBelief before, int lost, int kept) {
+    return new BetaBelief(before.lost() + lost, before.kept() + kept);
   }
 }

@@ -58,6 +58,6 @@ public record AnswerPage(
   /** A page as one HTML file that needs no other. */
   public String html() {
     // A ± at a line's end would part a number from its error.
-    return Templates.fill("answer.jte", this).replace(" ± ", "\u00a0±\u00a0");
+    return Templates.withoutLooseErrors(Templates.fill("answer.jte", this));
   }
 }

@@ -56,7 +56,7 @@ public final class Luck {
   /** Draws seasons, one after the other, for one thread. */
   public final class Reader {
     private final List<Sowing> sowings = scenario.sowings();
-    private final Stream weather = new Stream(seed, "weather");
+    private final WeatherYears years = new WeatherYears(seed, scenario.weather().size());
     private final Map<String, Stream> lots = new HashMap<>();
     private final Stream[] trays = new Stream[sowings.size()];
 
@@ -72,9 +72,7 @@ public final class Luck {
 
     /** The luck of a season, by its number from 0. */
     public SeasonLuck season(int number) {
-      weather.toSeason(number);
-      int years = scenario.weather().size();
-      int year = Math.min(years - 1, (int) (weather.next() * years));
+      int year = years.of(number);
       Map<String, Double> lotUniforms = new HashMap<>();
       lots.forEach(
           (lot, stream) -> {

@@ -44,6 +44,7 @@ final class BottleneckCommand implements Callable<Integer> {
       Bottlenecks bottlenecks =
           options.ask(
               spec,
+              scenario,
               RunSettings.DEFAULT_SEASONS,
               (run, progress) -> Bottlenecking.bottlenecks(scenario, run, steps, progress));
       return Output.of(spec, new BottlenecksAnswer(bottlenecks), folder);

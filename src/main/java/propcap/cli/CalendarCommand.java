@@ -82,6 +82,7 @@ final class CalendarCommand implements Callable<Integer> {
       WorkCalendar calendar =
           options.ask(
               spec,
+              scenario,
               RunSettings.DEFAULT_SEASONS,
               (run, progress) -> WorkPlanning.calendar(scenario, run, progress));
       return Output.of(

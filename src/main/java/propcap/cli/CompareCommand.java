@@ -48,6 +48,7 @@ final class CompareCommand implements Callable<Integer> {
       Comparison comparison =
           options.ask(
               spec,
+              scenarios.get(0),
               RunSettings.DEFAULT_SEASONS,
               (run, progress) -> Comparing.compare(scenarios, run, progress));
       return Output.of(spec, new ComparisonAnswer(comparison), folder);

@@ -45,6 +45,7 @@ final class OrderCommand implements Callable<Integer> {
       Supplies supplies =
           options.ask(
               spec,
+              scenario,
               RunSettings.DEFAULT_SEASONS,
               (run, progress) -> Supplying.supplies(scenario, chance, run, progress));
       return Output.of(spec, new SuppliesAnswer(supplies), folder);

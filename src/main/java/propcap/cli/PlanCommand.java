@@ -105,6 +105,7 @@ final class PlanCommand implements Callable<Integer> {
       Planned planned =
           options.ask(
               spec,
+              scenario,
               RunSettings.DEFAULT_SEASONS,
               (run, progress) -> Planning.plan(scenario, question, run, budget, progress));
       int done = Output.of(spec, new PlannedAnswer(planned), folder);

@@ -50,6 +50,7 @@ final class RunCommand implements Callable<Integer> {
       Forecast forecast =
           options.ask(
               spec,
+              scenario,
               most,
               precision,
               (settings, progress) -> Forecasting.forecast(scenario, settings, progress));

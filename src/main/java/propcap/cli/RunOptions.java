@@ -10,6 +10,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.TypeConversionException;
+import propcap.farm.Scenario;
 import propcap.results.KnownResults;
 import propcap.results.ResultsFolder;
 import propcap.study.BadQuestionException;
@@ -22,6 +23,13 @@ final class RunOptions {
       paramLabel = "N",
       description = "How many springs to simulate; where a command stops by itself, the most.")
   private @Nullable Integer seasons;
+
+  @Option(
+      names = "--exactly",
+      description =
+          "Simulate exactly so many springs. Otherwise they are rounded up until each weather year"
+              + " comes equally often.")
+  private boolean exactly;
 
   @Option(
       names = "--seed",
@@ -46,17 +54,23 @@ final class RunOptions {
   }
 
   /** Asks, with a bar on the terminal. */
-  <T> T ask(CommandSpec spec, int defaultSeasons, @Nullable Double precision, Question<T> question)
+  <T> T ask(
+      CommandSpec spec,
+      Scenario scenario,
+      int defaultSeasons,
+      @Nullable Double precision,
+      Question<T> question)
       throws BadQuestionException, InterruptedException {
-    RunSettings settings = settings(spec, defaultSeasons, precision);
+    RunSettings asked = settings(spec, defaultSeasons, precision);
+    RunSettings settings = exactly ? asked : asked.inWholeBlocks(scenario);
     try (Progress progress = Progress.onTerminal(spec.commandLine().getErr())) {
       return question.answer(settings, progress::show);
     }
   }
 
-  <T> T ask(CommandSpec spec, int defaultSeasons, Question<T> question)
+  <T> T ask(CommandSpec spec, Scenario scenario, int defaultSeasons, Question<T> question)
       throws BadQuestionException, InterruptedException {
-    return ask(spec, defaultSeasons, null, question);
+    return ask(spec, scenario, defaultSeasons, null, question);
   }
 
   private RunSettings settings(CommandSpec spec, int defaultSeasons, @Nullable Double precision) {

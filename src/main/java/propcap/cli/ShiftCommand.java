@@ -70,6 +70,7 @@ final class ShiftCommand implements Callable<Integer> {
       Shifts shifts =
           options.ask(
               spec,
+              scenario,
               RunSettings.DEFAULT_SEASONS,
               (run, progress) ->
                   Shifting.shift(scenario, matches, earliest, latest, step, run, progress));

@@ -113,7 +113,10 @@ final class SizeCommand implements Callable<Integer> {
     try (ResultsFolder folder = options.open(spec, file, KnownResults.SIZE)) {
       Sizing sizing =
           options.ask(
-              spec, SEASONS, (run, progress) -> SizingRun.size(scenario, question, run, progress));
+              spec,
+              scenario,
+              SEASONS,
+              (run, progress) -> SizingRun.size(scenario, question, run, progress));
       OrderList order = ordering.of(sizing);
       int done = Output.of(spec, new SizingAnswer(sizing, order), folder);
       return sizing.found().isPresent() ? done : Propcap.NO;

@@ -34,27 +34,35 @@ public final class Comparing {
       int n = settings.seasons();
       List<List<double[]>> numbers =
           seasons.run(all, 0, n, measures::of, done -> progress.accept(done / (double) n));
+      List<Strata> own = scenarios.stream().map(s -> Strata.of(s, settings.seed(), n)).toList();
+      Strata strata = Strata.of(scenarios, settings.seed(), n);
       return new Comparison(
           scenarios,
           settings,
           n,
           CONFIDENCE,
           IntStream.range(0, measures.all().size())
-              .mapToObj(m -> outcome(measures.all().get(m), m, numbers))
+              .mapToObj(m -> outcome(measures.all().get(m), m, numbers, own, strata))
               .toList(),
-          investments(scenarios, measures, numbers, settings.seed()));
+          investments(scenarios, measures, numbers, strata, settings.seed()));
     }
   }
 
   private static Comparison.Outcome outcome(
-      Measures.Measure measure, int m, List<List<double[]>> numbers) {
+      Measures.Measure measure,
+      int m,
+      List<List<double[]>> numbers,
+      List<Strata> own,
+      Strata strata) {
     double[] first = Measures.column(numbers.get(0), m);
     int alternatives = numbers.size() - 1;
     return new Comparison.Outcome(
         measure.kind(),
         measure.subject(),
         measure.moreIsBetter(),
-        numbers.stream().map(n -> Samples.of(Measures.column(n, m)).stat()).toList(),
+        IntStream.range(0, numbers.size())
+            .mapToObj(i -> Samples.of(Measures.column(numbers.get(i), m), own.get(i)).stat())
+            .toList(),
         numbers.stream()
             .skip(1)
             .map(
@@ -62,6 +70,7 @@ public final class Comparing {
                     Paired.difference(
                         first,
                         Measures.column(n, m),
+                        strata,
                         measure.moreIsBetter(),
                         CONFIDENCE,
                         alternatives))
@@ -69,7 +78,11 @@ public final class Comparing {
   }
 
   private static List<Comparison.Investment> investments(
-      List<Scenario> scenarios, Measures measures, List<List<double[]>> numbers, long seed) {
+      List<Scenario> scenarios,
+      Measures measures,
+      List<List<double[]>> numbers,
+      Strata strata,
+      long seed) {
     int margin = measures.indexOf(Comparison.Kind.MARGIN, "");
     Scenario first = scenarios.get(0);
     Prices prices = first.prices();
@@ -83,7 +96,8 @@ public final class Comparing {
         .mapToObj(
             a -> {
               double[] others = Measures.column(numbers.get(a), margin);
-              Difference gain = Paired.difference(margins, others, true, CONFIDENCE, alternatives);
+              Difference gain =
+                  Paired.difference(margins, others, strata, true, CONFIDENCE, alternatives);
               List<Comparison.Change> changes = PlaceChanges.between(first, scenarios.get(a));
               return new Comparison.Investment(
                   changes, gain, investing.worth(changes, margins, others, gain));

@@ -125,9 +125,15 @@ final class Confirming {
     return Paired.difference(
         outcomes.get(first).stream().mapToDouble(ofFirst).toArray(),
         outcomes.get(second).stream().mapToDouble(ofSecond).toArray(),
+        strata(fresh.seasons()),
         true,
         CONFIDENCE,
         1);
+  }
+
+  /** Of the first so many fresh springs. */
+  private Strata strata(int springs) {
+    return Strata.of(scenarios.get(BEFORE), fresh.seed(), springs);
   }
 
   /** Margin of a season of a plan; without money, its trays as a cost. */
@@ -192,7 +198,7 @@ final class Confirming {
 
   /** Where others push it onto a table that suits it better, it may do better than alone. */
   private Planned.Alone alone(int s, int kept, boolean isOutOfReach) {
-    double alone = Samples.of(outcomes.get(ALONE), o -> isMet(o, s) ? 1 : 0).mean();
+    double alone = Samples.mean(outcomes.get(ALONE), o -> isMet(o, s) ? 1 : 0);
     double inPlan = forecasts.get(kept).sowings().get(s).chanceMet();
     return new Planned.Alone(
         scenarios.get(ALONE).sowings().get(s), Math.max(alone, inPlan), isOutOfReach);
@@ -216,7 +222,7 @@ final class Confirming {
     double[] now = outcomes.get(kept).stream().limit(n).mapToDouble(worth(kept)).toArray();
     double[] most = bounding.most(springs);
     return new Planned.Bound(
-        Paired.difference(now, most, true, CONFIDENCE, 1),
+        Paired.difference(now, most, strata(n), true, CONFIDENCE, 1),
         Arrays.stream(most).average().orElseThrow(),
         chances);
   }
@@ -237,6 +243,8 @@ final class Confirming {
     double[] more = new double[springs.size()];
     Arrays.fill(more, now - fewest);
     return new Planned.Bound(
-        Paired.difference(new double[more.length], more, true, CONFIDENCE, 1), now, chances);
+        Paired.difference(new double[more.length], more, strata(more.length), true, CONFIDENCE, 1),
+        now,
+        chances);
   }
 }

@@ -20,10 +20,11 @@ record Contest(int leader, List<Integer> beaten, double behind) {
    * Compares all with the one that leads.
    *
    * @param numbers of each, season by season
+   * @param strata of the seasons
    * @param confidence of each difference's limits
    */
-  static Contest of(List<double[]> numbers, double confidence) {
-    double[] means = numbers.stream().mapToDouble(n -> Samples.of(n).mean()).toArray();
+  static Contest of(List<double[]> numbers, Strata strata, double confidence) {
+    double[] means = numbers.stream().mapToDouble(Samples::mean).toArray();
     int leader = 0;
     for (int i = 1; i < means.length; i++) {
       leader = means[i] > means[leader] ? i : leader;
@@ -34,7 +35,7 @@ record Contest(int leader, List<Integer> beaten, double behind) {
     double behind = 0;
     for (int i = 0; i < means.length; i++) {
       double ahead =
-          i == leader ? 0 : ahead(numbers.get(leader), numbers.get(i), reach, confidence);
+          i == leader ? 0 : ahead(numbers.get(leader), numbers.get(i), strata, reach, confidence);
       behind = Math.max(behind, -ahead);
       if (ahead > 0) {
         beaten.add(i);
@@ -49,9 +50,10 @@ record Contest(int leader, List<Integer> beaten, double behind) {
   }
 
   /** By how much the one is ahead of the other, at least. */
-  private static double ahead(double[] one, double[] other, double reach, double confidence) {
+  private static double ahead(
+      double[] one, double[] other, Strata strata, double reach, double confidence) {
     double[] differences =
         IntStream.range(0, one.length).mapToDouble(s -> one[s] - other[s]).toArray();
-    return MeanLimits.within(differences, -reach, reach, confidence).low();
+    return MeanLimits.within(differences, strata, -reach, reach, confidence).low();
   }
 }

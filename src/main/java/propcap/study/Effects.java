@@ -35,11 +35,17 @@ final class Effects {
   }
 
   private Difference worth(Trial without) {
-    return Paired.difference(without.worths(), plan.worths(), true, Confirming.CONFIDENCE, 1);
+    return Paired.difference(
+        without.worths(), plan.worths(), trials.strata(), true, Confirming.CONFIDENCE, 1);
   }
 
   private Difference rise(Trial without, int sowing, int comparisons) {
     return Paired.difference(
-        without.mets(sowing), plan.mets(sowing), true, Confirming.CONFIDENCE, comparisons);
+        without.mets(sowing),
+        plan.mets(sowing),
+        trials.strata(),
+        true,
+        Confirming.CONFIDENCE,
+        comparisons);
   }
 }

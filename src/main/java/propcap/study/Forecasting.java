@@ -27,7 +27,8 @@ public final class Forecasting {
   public static Forecast forecast(Scenario scenario, RunSettings settings, DoubleConsumer progress)
       throws InterruptedException {
     List<SeasonOutcome> seasons = seasons(scenario, settings, progress);
-    int forDemand = Math.min(DEMAND_SEASONS, seasons.size());
+    int forDemand =
+        Math.min(RunSettings.whole(DEMAND_SEASONS, scenario.weather().size()), seasons.size());
     try (Seasons endless =
         new Seasons(List.of(scenario.withEndlessRoom()), settings.seed(), settings.threads())) {
       List<SeasonOutcome> unhindered = outcomes(endless, 0, forDemand, done -> {});
@@ -41,9 +42,10 @@ public final class Forecasting {
     Double precision = settings.precision();
     List<SeasonOutcome> all = new ArrayList<>();
     try (Seasons runs = new Seasons(List.of(scenario), settings.seed(), settings.threads())) {
-      int step = precision == null ? settings.seasons() : BATCH;
+      int block = scenario.weather().size();
+      int step = precision == null ? settings.seasons() : RunSettings.whole(BATCH, block);
       int most = settings.seasons();
-      while (all.size() < most && !(precision != null && isPrecise(all, precision))) {
+      while (all.size() < most && !(precision != null && isPrecise(scenario, all, precision))) {
         int from = all.size();
         int to = Math.min(most, from + step);
         all.addAll(
@@ -69,19 +71,23 @@ public final class Forecasting {
    * Whether Student's 95 % half-width of total on-time plants is below a share of their mean.
    * Looked at after each batch, which makes the interval cover slightly less than it says.
    */
-  private static boolean isPrecise(List<SeasonOutcome> seasons, double precision) {
+  private static boolean isPrecise(
+      Scenario scenario, List<SeasonOutcome> seasons, double precision) {
     if (seasons.size() < BATCH) {
       return false;
     }
-    Samples onTime = Samples.of(seasons, Forecasting::onTime);
+    Samples onTime = Samples.of(seasons, Strata.of(scenario, seasons), Forecasting::onTime);
     return onTime.halfWidth() <= precision * onTime.mean();
   }
 
   /** Whether a forecast is as precise as was asked for, by the same measure. */
   public static boolean isPrecise(Forecast forecast, double precision) {
-    Stat onTime = forecast.onTime();
-    return forecast.seasons() > 1
-        && Samples.halfWidth(onTime.se(), forecast.seasons()) <= precision * onTime.mean();
+    Samples onTime =
+        Samples.of(
+            forecast.rows(),
+            Strata.of(forecast.scenario(), forecast.settings().seed(), forecast.seasons()),
+            Forecast.SeasonRow::onTime);
+    return onTime.halfWidth() <= precision * onTime.mean();
   }
 
   static long onTime(SeasonOutcome season) {

@@ -16,23 +16,25 @@ import propcap.season.SeasonOutcome;
 final class HandsSummary {
   private final Scenario scenario;
   private final List<SeasonOutcome> seasons;
+  private final Strata strata;
 
-  HandsSummary(Scenario scenario, List<SeasonOutcome> seasons) {
+  HandsSummary(Scenario scenario, List<SeasonOutcome> seasons, Strata strata) {
     this.scenario = scenario;
     this.seasons = seasons;
+    this.strata = strata;
   }
 
   HandsForecast forecast() {
     int days = scenario.season().days();
     Map<Work, Stat> waiting = new EnumMap<>(Work.class);
     for (Work work : Work.values()) {
-      waiting.put(work, Samples.of(seasons, o -> waited(o, work)).stat());
+      waiting.put(work, Samples.of(seasons, strata, o -> waited(o, work)).stat());
     }
     return new HandsForecast(
-        Samples.of(seasons, SeasonOutcome::hours).stat(),
+        Samples.of(seasons, strata, SeasonOutcome::hours).stat(),
         byWork(0, days),
         (int) IntStream.range(0, days).filter(this::isWorkingDay).count(),
-        Samples.of(seasons, SeasonOutcome::daysShortOfHands).stat(),
+        Samples.of(seasons, strata, SeasonOutcome::daysShortOfHands).stat(),
         waiting,
         IntStream.range(0, days).mapToObj(this::day).toList(),
         weeks());
@@ -47,7 +49,7 @@ final class HandsSummary {
   }
 
   private HandsForecast.Day day(int day) {
-    Samples hours = Samples.of(seasons, o -> o.hours(day));
+    Samples hours = Samples.of(seasons, strata, o -> o.hours(day));
     Stat stat = hours.stat();
     return new HandsForecast.Day(
         scenario.season().date(day),
@@ -56,7 +58,7 @@ final class HandsSummary {
         stat.p10(),
         stat.p50(),
         stat.p90(),
-        Samples.of(seasons, o -> o.isShortOfHands(day) ? 1 : 0).mean(),
+        Samples.mean(seasons, o -> o.isShortOfHands(day) ? 1 : 0),
         byWork(day, day + 1));
   }
 
@@ -78,10 +80,10 @@ final class HandsSummary {
     return new HandsForecast.Week(
         monday,
         IntStream.range(from, to).mapToDouble(this::budget).sum(),
-        Samples.of(seasons, o -> IntStream.range(from, to).mapToDouble(o::hours).sum()).stat(),
+        Samples.of(seasons, strata, o -> IntStream.range(from, to).mapToDouble(o::hours).sum())
+            .stat(),
         byWork(from, to),
-        Samples.of(seasons, o -> IntStream.range(from, to).filter(o::isShortOfHands).count())
-            .mean());
+        Samples.mean(seasons, o -> IntStream.range(from, to).filter(o::isShortOfHands).count()));
   }
 
   /** Mean hours of days from one to before another. */
@@ -90,9 +92,8 @@ final class HandsSummary {
     for (Work work : Work.values()) {
       hours.put(
           work,
-          Samples.of(
-                  seasons, o -> IntStream.range(from, to).mapToDouble(d -> o.hours(work, d)).sum())
-              .mean());
+          Samples.mean(
+              seasons, o -> IntStream.range(from, to).mapToDouble(d -> o.hours(work, d)).sum()));
     }
     return hours;
   }

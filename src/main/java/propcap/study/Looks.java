@@ -15,13 +15,23 @@ record Looks(List<Integer> after) {
   /** Fewer seasons tell nothing worth a look; planning default. */
   private static final int FEWEST = 40;
 
-  static Looks upTo(int most) {
+  /**
+   * Looks after whole blocks, but for the last.
+   *
+   * @param most seasons that there may be
+   * @param block seasons that hold every weather year once
+   */
+  static Looks upTo(int most, int block) {
     Deque<Integer> after = new ArrayDeque<>();
     after.push(most);
-    for (int n = (most + 1) / 2; n >= FEWEST; n = (n + 1) / 2) {
+    for (int n = half(most, block); n >= FEWEST && n < after.peek(); n = half(n, block)) {
       after.push(n);
     }
     return new Looks(List.copyOf(after));
+  }
+
+  private static int half(int seasons, int block) {
+    return RunSettings.whole((seasons + 1) / 2, block);
   }
 
   /**

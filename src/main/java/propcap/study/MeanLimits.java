@@ -2,9 +2,12 @@ package propcap.study;
 
 import java.util.Arrays;
 import java.util.Optional;
+import org.apache.commons.math3.analysis.UnivariateFunction;
+import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import org.apache.commons.math3.distribution.BetaDistribution;
 import org.apache.commons.math3.distribution.TDistribution;
-import org.apache.commons.math3.stat.descriptive.moment.Skewness;
+import org.apache.commons.math3.special.Beta;
+import org.apache.commons.math3.stat.descriptive.moment.Mean;
 
 /**
  * Limits between which a mean lies with a stated confidence, told from one number a season. They
@@ -26,10 +29,10 @@ public record MeanLimits(double low, double high) {
   /**
    * Limits of the mean; none where the numbers are all alike but for fewer than {@link #FEWEST}.
    */
-  static Optional<MeanLimits> of(double[] numbers, double confidence) {
+  static Optional<MeanLimits> of(double[] numbers, Strata strata, double confidence) {
     return isTooAlike(numbers.length, Commonest.of(numbers).others())
         ? Optional.empty()
-        : Optional.of(ofUnlike(numbers, confidence));
+        : Optional.of(ofUnlike(numbers, strata, confidence));
   }
 
   private static boolean isTooAlike(int seasons, int others) {
@@ -37,15 +40,15 @@ public record MeanLimits(double low, double high) {
   }
 
   /** Limits of the mean of numbers that are not all alike, however few of them are others. */
-  static MeanLimits ofUnlike(double[] numbers, double confidence) {
-    int n = numbers.length;
-    Samples samples = Samples.of(numbers);
-    double t = new TDistribution(null, n - 1).inverseCumulativeProbability((1 + confidence) / 2);
-    double skew = n < 3 ? 0 : new Skewness().evaluate(numbers) / Math.sqrt(n);
-    double se = samples.standardError();
+  static MeanLimits ofUnlike(double[] numbers, Strata strata, double confidence) {
+    double mean = new Mean().evaluate(numbers);
+    Strata.MeanError error = strata.error(numbers);
+    double t =
+        new TDistribution(null, error.freedom()).inverseCumulativeProbability((1 + confidence) / 2);
+    double skew = error.skewness() / Math.sqrt(numbers.length);
     return new MeanLimits(
-        samples.mean() - se * Math.max(t, untransformed(t, skew)),
-        samples.mean() - se * Math.min(-t, untransformed(-t, skew)));
+        mean - error.se() * Math.max(t, untransformed(t, skew)),
+        mean - error.se() * Math.min(-t, untransformed(-t, skew)));
   }
 
   /**
@@ -64,11 +67,12 @@ public record MeanLimits(double low, double high) {
    * other limits, those of the chance of another number than the commonest, at one end or the
    * other, take their place.
    */
-  static MeanLimits within(double[] numbers, double least, double most, double confidence) {
+  static MeanLimits within(
+      double[] numbers, Strata strata, double least, double most, double confidence) {
     Commonest usual = Commonest.of(numbers);
     int n = numbers.length;
     if (!isTooAlike(n, usual.others())) {
-      MeanLimits limits = ofUnlike(numbers, confidence);
+      MeanLimits limits = ofUnlike(numbers, strata, confidence);
       return new MeanLimits(Math.max(least, limits.low), Math.min(most, limits.high));
     }
     double other = ofChance(usual.others(), n, confidence).high;
@@ -80,13 +84,44 @@ public record MeanLimits(double low, double high) {
 
   /**
    * Limits of a chance (Clopper and Pearson 1934, "The use of confidence or fiducial limits
-   * illustrated in the case of the binomial", Biometrika 26).
+   * illustrated in the case of the binomial", Biometrika 26). They hold for years dealt evenly too:
+   * a count whose chances differ leaves them no oftener (Hoeffding 1956, "On the distribution of
+   * the number of successes in independent trials", Annals of Mathematical Statistics 27; quoted
+   * from memory).
    */
   static MeanLimits ofChance(int seen, int of, double confidence) {
     double error = (1 - confidence) / 2;
     return new MeanLimits(
         seen == 0 ? 0 : beta(seen, of - seen + 1.0).inverseCumulativeProbability(error),
         seen == of ? 1 : beta(seen + 1.0, of - seen).inverseCumulativeProbability(1 - error));
+  }
+
+  /**
+   * Limits of a chance from whether it came true, season by season: those of Clopper and Pearson
+   * with half of the probability of what was seen (mid-P: Lancaster 1961, "Significance tests in
+   * discrete distributions", Journal of the American Statistical Association 56), for as many
+   * seasons as these are worth (Korn and Graubard 1998, "Confidence intervals for proportions with
+   * small expected number of positive counts estimated from survey data", Survey Methodology 24;
+   * both quoted from memory, and their coverage measured, see {@code ChanceCoverageTest}).
+   *
+   * @param met 0 or 1 each
+   */
+  static MeanLimits ofChance(double[] met, Strata strata, double confidence) {
+    double of = strata.worth(met);
+    double seen = Samples.mean(met) * of;
+    double error = (1 - confidence) / 2;
+    return new MeanLimits(
+        seen == 0 ? 0 : chance(p -> (more(seen, of, p) + more(seen + 1, of, p)) / 2 - error),
+        seen == of ? 1 : chance(p -> 1 - (more(seen, of, p) + more(seen + 1, of, p)) / 2 - error));
+  }
+
+  /** The probability of so many or more. */
+  private static double more(double seen, double of, double chance) {
+    return seen <= 0 ? 1 : seen > of ? 0 : Beta.regularizedBeta(chance, seen, of - seen + 1);
+  }
+
+  private static double chance(UnivariateFunction root) {
+    return new BrentSolver(1e-9).solve(200, root, 0, 1);
   }
 
   private static BetaDistribution beta(double alpha, double beta) {

@@ -12,11 +12,17 @@ import propcap.season.SeasonOutcome;
 final class OccupancySummary {
   private final Scenario scenario;
   private final List<SeasonOutcome> seasons;
+  private final Strata strata;
   private final List<SeasonOutcome> unhindered;
 
-  OccupancySummary(Scenario scenario, List<SeasonOutcome> seasons, List<SeasonOutcome> unhindered) {
+  OccupancySummary(
+      Scenario scenario,
+      List<SeasonOutcome> seasons,
+      Strata strata,
+      List<SeasonOutcome> unhindered) {
     this.scenario = scenario;
     this.seasons = seasons;
+    this.strata = strata;
     this.unhindered = unhindered;
   }
 
@@ -76,9 +82,9 @@ final class OccupancySummary {
         peak[n] = Math.max(peak[n], use[n]);
         fullDays[n] += isFull(use[n], spaces) ? 1 : 0;
       }
-      Stat stat = Samples.of(use).stat();
+      Stat stat = Samples.of(use, strata).stat();
       sumOfMeans += stat.mean();
-      double full = Samples.of(use).share(u -> isFull(u, spaces));
+      double full = Samples.of(use, strata).share(u -> isFull(u, spaces));
       byDay.add(
           new Forecast.DayUse(
               stat.mean(),
@@ -93,8 +99,8 @@ final class OccupancySummary {
         kind,
         spaces,
         sumOfMeans / days,
-        Samples.of(peak).stat(),
-        Samples.of(fullDays).stat(),
+        Samples.of(peak, strata).stat(),
+        Samples.of(fullDays, strata).stat(),
         List.copyOf(byDay));
   }
 
@@ -104,7 +110,7 @@ final class OccupancySummary {
   }
 
   private double demand(List<Integer> places, int day) {
-    return Samples.of(unhindered, o -> use(o, places, day)).mean();
+    return Samples.mean(unhindered, o -> use(o, places, day));
   }
 
   private static int use(SeasonOutcome season, List<Integer> places, int day) {

@@ -4,10 +4,7 @@ import java.util.Arrays;
 import java.util.stream.IntStream;
 import org.apache.commons.math3.distribution.NormalDistribution;
 import org.apache.commons.math3.distribution.TDistribution;
-import org.apache.commons.math3.stat.descriptive.moment.Kurtosis;
 import org.apache.commons.math3.stat.descriptive.moment.Mean;
-import org.apache.commons.math3.stat.descriptive.moment.Skewness;
-import org.apache.commons.math3.stat.descriptive.moment.Variance;
 
 /**
  * The paired-t interval of the difference between two scenarios run on the same seasons (Law,
@@ -22,38 +19,43 @@ final class Paired {
    *
    * @param first one number a season
    * @param second as many
+   * @param strata of the seasons
    * @param moreIsBetter whether the second is ahead where its number is the higher
    * @param confidence of all of so many comparisons together, by Bonferroni
    * @param comparisons how many intervals are to hold together
    * @throws IllegalArgumentException for fewer than two seasons, of which no error can be told
    */
   static Difference difference(
-      double[] first, double[] second, boolean moreIsBetter, double confidence, int comparisons) {
+      double[] first,
+      double[] second,
+      Strata strata,
+      boolean moreIsBetter,
+      double confidence,
+      int comparisons) {
     int n = first.length;
     if (n < 2) {
       throw new IllegalArgumentException("a difference takes two seasons or more, not " + n);
     }
     double[] differences = IntStream.range(0, n).mapToDouble(i -> second[i] - first[i]).toArray();
     double mean = new Mean().evaluate(differences);
-    double variance = new Variance().evaluate(differences);
-    double apart = new Variance().evaluate(first) + new Variance().evaluate(second);
-    double se = Math.sqrt(variance / n);
+    Strata.MeanError error = strata.error(differences);
+    double apart = strata.error(first).variance() + strata.error(second).variance();
     double level = 1 - (1 - confidence) / (2.0 * comparisons);
-    double reach = new TDistribution(null, n - 1).inverseCumulativeProbability(level);
-    if (n >= Difference.TOLD_FROM && variance > 0) {
+    double reach = new TDistribution(null, error.freedom()).inverseCumulativeProbability(level);
+    if (n >= Difference.TOLD_FROM && error.variance() > 0) {
       reach +=
           forShape(
-              new Skewness().evaluate(differences),
-              new Kurtosis().evaluate(differences),
+              error.skewness(),
+              error.kurtosis(),
               new NormalDistribution(null, 0, 1).inverseCumulativeProbability(level),
               n);
     }
     return new Difference(
         mean,
-        reach * se,
-        se,
+        reach * error.se(),
+        error.se(),
         ahead(differences, moreIsBetter),
-        variance == 0 ? null : Math.sqrt(apart / variance),
+        error.variance() == 0 ? null : Math.sqrt(apart / error.variance()),
         (int) Arrays.stream(differences).filter(d -> d != 0).count());
   }
 

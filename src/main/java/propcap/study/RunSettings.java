@@ -1,6 +1,7 @@
 package propcap.study;
 
 import org.jspecify.annotations.Nullable;
+import propcap.farm.Scenario;
 
 /**
  * How a scenario is run, as apart from what it is.
@@ -34,6 +35,17 @@ public record RunSettings(long seed, int seasons, @Nullable Double precision, in
       throw new IllegalArgumentException(
           "precision must be a share between 0 and 1, was " + precision);
     }
+  }
+
+  /** The same with as many seasons more as make every weather year come equally often. */
+  public RunSettings inWholeBlocks(Scenario scenario) {
+    return new RunSettings(seed, whole(seasons, scenario.weather().size()), precision, threads);
+  }
+
+  /** So many seasons, rounded up to whole blocks. */
+  static int whole(int seasons, int block) {
+    int whole = (seasons + block - 1) / block * block;
+    return whole > MOST_SEASONS ? seasons : whole;
   }
 
   /**

@@ -33,7 +33,7 @@ final class Rung {
   }
 
   double mean() {
-    return Samples.of(numbers()).mean();
+    return Samples.mean(numbers());
   }
 
   Candidate candidate() {

@@ -6,7 +6,6 @@ import java.util.function.DoublePredicate;
 import java.util.function.ToDoubleFunction;
 import org.apache.commons.math3.distribution.TDistribution;
 import org.apache.commons.math3.stat.descriptive.moment.Mean;
-import org.apache.commons.math3.stat.descriptive.moment.StandardDeviation;
 import org.apache.commons.math3.stat.descriptive.rank.Percentile;
 import org.apache.commons.math3.stat.descriptive.rank.Percentile.EstimationType;
 
@@ -15,17 +14,27 @@ final class Samples {
   private static final double CONFIDENCE = 0.95;
 
   private final double[] values;
+  private final Strata strata;
 
-  private Samples(double[] values) {
+  private Samples(double[] values, Strata strata) {
     this.values = values;
+    this.strata = strata;
   }
 
-  static <T> Samples of(List<T> seasons, ToDoubleFunction<T> number) {
-    return new Samples(seasons.stream().mapToDouble(number).toArray());
+  static <T> Samples of(List<T> seasons, Strata strata, ToDoubleFunction<T> number) {
+    return new Samples(seasons.stream().mapToDouble(number).toArray(), strata);
   }
 
-  static Samples of(double[] values) {
-    return new Samples(values.clone());
+  static Samples of(double[] values, Strata strata) {
+    return new Samples(values.clone(), strata);
+  }
+
+  static <T> double mean(List<T> seasons, ToDoubleFunction<T> number) {
+    return mean(seasons.stream().mapToDouble(number).toArray());
+  }
+
+  static double mean(double[] values) {
+    return new Mean().evaluate(values);
   }
 
   double mean() {
@@ -34,19 +43,17 @@ final class Samples {
 
   /** Standard error of the mean; 0 for fewer than two seasons. */
   double standardError() {
-    return values.length < 2
-        ? 0
-        : new StandardDeviation().evaluate(values) / Math.sqrt(values.length);
+    return values.length < 2 ? 0 : strata.error(values).se();
   }
 
   /** Half the width of Student's 95 % interval of the mean; infinite for fewer than two seasons. */
   double halfWidth() {
-    return values.length < 2 ? Double.POSITIVE_INFINITY : halfWidth(standardError(), values.length);
-  }
-
-  /** The same of a mean over so many values, at least two, by its standard error. */
-  static double halfWidth(double standardError, int values) {
-    return standardError * new TDistribution(null, values - 1).inverseCumulativeProbability(0.975);
+    if (values.length < 2) {
+      return Double.POSITIVE_INFINITY;
+    }
+    Strata.MeanError error = strata.error(values);
+    return error.se()
+        * new TDistribution(null, error.freedom()).inverseCumulativeProbability(0.975);
   }
 
   double share(DoublePredicate holds) {
@@ -67,7 +74,7 @@ final class Samples {
     return new Stat(
         mean(),
         standardError(),
-        MeanLimits.of(values, CONFIDENCE).map(this::possible).orElse(null),
+        MeanLimits.of(values, strata, CONFIDENCE).map(this::possible).orElse(null),
         values.length,
         Commonest.of(values).others(),
         percentile.evaluate(10),

@@ -108,7 +108,9 @@ public final class Shifting {
               n,
               reading(scenario, moved),
               done -> progress.accept(done / (double) n));
-      return new Response(scenario, match, moved, days, numbers).group();
+      return new Response(
+              scenario, match, moved, days, numbers, Strata.of(scenario, settings.seed(), n))
+          .group();
     }
   }
 
@@ -151,14 +153,15 @@ public final class Shifting {
       String match,
       List<Integer> moved,
       List<Integer> days,
-      List<List<double[]>> numbers) {
+      List<List<double[]>> numbers,
+      Strata strata) {
 
     Shifts.Group group() {
       int best =
           IntStream.range(0, days.size())
               .boxed()
               .max(
-                  Comparator.<Integer>comparingDouble(d -> Samples.of(column(d, judged())).mean())
+                  Comparator.<Integer>comparingDouble(d -> Samples.mean(column(d, judged())))
                       .thenComparing(d -> -Math.abs(days.get(d))))
               .orElseThrow();
       return new Shifts.Group(
@@ -195,12 +198,17 @@ public final class Shifting {
     }
 
     private Stat stat(int d, int number) {
-      return Samples.of(column(d, number)).stat();
+      return Samples.of(column(d, number), strata).stat();
     }
 
     private Difference difference(int from, int to, int number) {
       return Paired.difference(
-          column(from, number), column(to, number), true, CONFIDENCE, Math.max(1, days.size() - 1));
+          column(from, number),
+          column(to, number),
+          strata,
+          true,
+          CONFIDENCE,
+          Math.max(1, days.size() - 1));
     }
 
     private double[] column(int d, int number) {

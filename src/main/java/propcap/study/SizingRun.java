@@ -53,7 +53,7 @@ public final class SizingRun {
     margin = goal.measure() == Measure.MARGIN ? Measures.margin(scenario) : o -> 0;
     costs = SizeCosts.of(scenario, question);
     rungs = rungs();
-    looks = Looks.upTo(settings.seasons());
+    looks = Looks.upTo(settings.seasons(), scenario.weather().size());
   }
 
   /**
@@ -159,13 +159,17 @@ public final class SizingRun {
       case MET ->
           MeanLimits.ofChance(
               (int) Arrays.stream(seen).filter(met -> met > 0).count(), seen.length, confidence);
-      case ON_TIME_SHARE -> MeanLimits.within(seen, 0, 1, confidence);
-      case ON_TIME -> MeanLimits.within(seen, 0, cells(), confidence);
+      case ON_TIME_SHARE -> MeanLimits.within(seen, strata(seen), 0, 1, confidence);
+      case ON_TIME -> MeanLimits.within(seen, strata(seen), 0, cells(), confidence);
       case MARGIN -> {
         var any = Contest.any(rungs.stream().map(Rung::numbers).toList());
-        yield MeanLimits.within(seen, any.getMin(), any.getMax(), confidence);
+        yield MeanLimits.within(seen, strata(seen), any.getMin(), any.getMax(), confidence);
       }
     };
+  }
+
+  private Strata strata(double[] seen) {
+    return Strata.of(scenario, settings.seed(), seen.length);
   }
 
   private double cells() {
@@ -190,7 +194,8 @@ public final class SizingRun {
         if (from == 0) {
           indifference = question.indifference(rungs.get(rungs.size() - 1).mean());
         }
-        Contest contest = Contest.of(in.stream().map(Rung::numbers).toList(), confidence);
+        List<double[]> numbers = in.stream().map(Rung::numbers).toList();
+        Contest contest = Contest.of(numbers, strata(numbers.get(0)), confidence);
         leader = in.get(contest.leader());
         behind = contest.behind();
         for (int beaten : contest.beaten()) {

@@ -13,8 +13,6 @@ import java.util.TreeMap;
 import java.util.function.IntPredicate;
 import java.util.function.ToIntFunction;
 import java.util.stream.IntStream;
-import org.apache.commons.math3.stat.interval.ConfidenceInterval;
-import org.apache.commons.math3.stat.interval.WilsonScoreInterval;
 import org.jspecify.annotations.Nullable;
 import propcap.farm.Crop;
 import propcap.farm.Loss;
@@ -31,6 +29,7 @@ final class Summary {
   private final Scenario scenario;
   private final RunSettings settings;
   private final List<SeasonOutcome> seasons;
+  private final Strata strata;
   private final OccupancySummary occupancy;
 
   Summary(
@@ -41,7 +40,8 @@ final class Summary {
     this.scenario = scenario;
     this.settings = settings;
     this.seasons = seasons;
-    occupancy = new OccupancySummary(scenario, seasons, unhindered);
+    strata = Strata.of(scenario, seasons);
+    occupancy = new OccupancySummary(scenario, seasons, strata, unhindered);
   }
 
   Forecast forecast() {
@@ -60,9 +60,9 @@ final class Summary {
         occupancy.kinds(),
         waiting(),
         waits(),
-        Samples.of(seasons, SeasonOutcome::sowBehindOverdue).mean(),
-        Samples.of(seasons, SeasonOutcome::tablesBehindReady).mean(),
-        new HandsSummary(scenario, seasons).forecast(),
+        Samples.mean(seasons, SeasonOutcome::sowBehindOverdue),
+        Samples.mean(seasons, SeasonOutcome::tablesBehindReady),
+        new HandsSummary(scenario, seasons, strata).forecast(),
         IntStream.range(0, seasons.size()).mapToObj(this::row).toList());
   }
 
@@ -86,7 +86,7 @@ final class Summary {
   }
 
   private Samples total(Count count, IntPredicate sowings) {
-    return Samples.of(seasons, season -> sum(season, count, sowings));
+    return Samples.of(seasons, strata, season -> sum(season, count, sowings));
   }
 
   private static long sum(SeasonOutcome season, Count count, IntPredicate sowings) {
@@ -100,17 +100,17 @@ final class Summary {
 
   private Forecast.SowingForecast sowing(int s) {
     Sowing sowing = scenario.sowings().get(s);
-    long met = seasons.stream().filter(o -> o.onTime(s) >= sowing.plantsNeeded()).count();
-    ConfidenceInterval interval =
-        new WilsonScoreInterval().createInterval(seasons.size(), (int) met, 0.95);
+    double[] met =
+        seasons.stream().mapToDouble(o -> o.onTime(s) >= sowing.plantsNeeded() ? 1 : 0).toArray();
+    MeanLimits chance = MeanLimits.ofChance(met, strata, 0.95);
     return new Forecast.SowingForecast(
         sowing,
-        Samples.of(seasons, o -> o.cellsSown(s)).stat(),
-        Samples.of(seasons, o -> o.onTime(s)).stat(),
-        Samples.of(seasons, o -> o.late(s)).stat(),
-        met / (double) seasons.size(),
-        Math.max(0, interval.getLowerBound()),
-        Math.min(1, interval.getUpperBound()),
+        Samples.of(seasons, strata, o -> o.cellsSown(s)).stat(),
+        Samples.of(seasons, strata, o -> o.onTime(s)).stat(),
+        Samples.of(seasons, strata, o -> o.late(s)).stat(),
+        Samples.mean(met),
+        chance.low(),
+        chance.high(),
         medianDate(o -> o.firstDay(s, Milestone.PLANTED_OUT)),
         medianDate(o -> o.medianOutDay(s)),
         medianDate(o -> o.lastDay(s, Milestone.PLANTED_OUT)),
@@ -137,13 +137,13 @@ final class Summary {
     for (Milestone move : Milestone.values()) {
       List<SeasonOutcome> made = seasons.stream().filter(o -> o.trays(s, move) > 0).toList();
       if (!made.isEmpty()) {
-        double trays = Samples.of(made, o -> o.trays(s, move)).mean();
+        double trays = Samples.mean(made, o -> o.trays(s, move));
         spans.put(
             move,
             new Forecast.Span(
-                Samples.of(made, o -> o.firstDay(s, move)).mean(),
-                Samples.of(made, o -> o.daySum(s, move)).mean() / trays,
-                Samples.of(made, o -> o.lastDay(s, move)).mean(),
+                Samples.mean(made, o -> o.firstDay(s, move)),
+                Samples.mean(made, o -> o.daySum(s, move)) / trays,
+                Samples.mean(made, o -> o.lastDay(s, move)),
                 trays * made.size() / seasons.size()));
       }
     }
@@ -153,7 +153,7 @@ final class Summary {
   private Map<Step, Double> sowingWaits(int s) {
     Map<Step, Double> waits = new EnumMap<>(Step.class);
     for (Step step : Step.values()) {
-      waits.put(step, Samples.of(seasons, o -> waited(o, step, s)).mean());
+      waits.put(step, Samples.mean(seasons, o -> waited(o, step, s)));
     }
     return waits;
   }
@@ -216,7 +216,7 @@ final class Summary {
   }
 
   private double meanWait(Step step, int sowing, int month) {
-    return Samples.of(seasons, o -> o.waited(step, sowing, month)).mean();
+    return Samples.mean(seasons, o -> o.waited(step, sowing, month));
   }
 
   private String waitedFor(Step step, int sowing) {

@@ -80,8 +80,9 @@ final class TaskTally {
     return seasons.stream().filter(s -> s[1] >= 0).count() / (double) seasons.size();
   }
 
-  Samples trays() {
-    return Samples.of(seasons, s -> s[0]);
+  /** Trays of each season. */
+  double[] trays() {
+    return seasons.stream().mapToDouble(s -> s[0]).toArray();
   }
 
   /** The day of the first tray, before which it is in one season of ten that come to it. */

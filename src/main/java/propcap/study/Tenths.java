@@ -25,6 +25,7 @@ final class Tenths {
   private final List<Capacity> open;
   private final int asThingsWere;
   private final Measures measures;
+  private final Strata strata;
   private List<List<double[]>> numbers = List.of();
 
   /** In order: as it is, more of each open place; then fewer of each, or as things were. */
@@ -44,6 +45,7 @@ final class Tenths {
       scenarios.add(start);
     }
     measures = new Measures(scenarios);
+    strata = Strata.of(current, settings.seed(), settings.seasons());
   }
 
   void run(DoubleConsumer progress) throws InterruptedException {
@@ -59,7 +61,7 @@ final class Tenths {
   }
 
   Stat onTime() {
-    return Samples.of(column(0, Comparison.Kind.ON_TIME, "")).stat();
+    return Samples.of(column(0, Comparison.Kind.ON_TIME, ""), strata).stat();
   }
 
   List<Bottlenecks.Worth> worths() {
@@ -169,6 +171,7 @@ final class Tenths {
     return Paired.difference(
         column(from, kind, subject),
         column(to, kind, subject),
+        strata,
         measure.moreIsBetter(),
         Bottlenecking.CONFIDENCE,
         intervals);

@@ -33,6 +33,8 @@ final class TrialSprings implements AutoCloseable {
 
   private final List<Luck.Reader> readers;
   private final @Nullable SeasonLuck[] drawn;
+  private final Scenario widest;
+  private final long seed;
   private final ExecutorService pool;
 
   /**
@@ -42,6 +44,8 @@ final class TrialSprings implements AutoCloseable {
    * @param wanted how many springs; fewer where their luck would not fit in memory
    */
   TrialSprings(Scenario widest, long seed, int threads, int wanted) {
+    this.widest = widest;
+    this.seed = seed;
     Luck luck = new Luck(widest, seed);
     readers = IntStream.range(0, threads).mapToObj(t -> luck.reader()).toList();
     drawn = new SeasonLuck[Math.min(wanted, Math.max(FEWEST, MOST_TRAYS / widest.trays()))];
@@ -50,6 +54,11 @@ final class TrialSprings implements AutoCloseable {
 
   int count() {
     return drawn.length;
+  }
+
+  /** The weather years of all the springs. */
+  Strata strata() {
+    return Strata.of(widest, seed, count());
   }
 
   /** What is kept of some springs of a plan, in their order. */

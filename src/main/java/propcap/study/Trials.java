@@ -27,6 +27,11 @@ final class Trials {
     this.like = new SeasonPlan(scenario);
   }
 
+  /** The weather years of the springs. */
+  Strata strata() {
+    return springs.strata();
+  }
+
   Trial of(Draft draft) throws InterruptedException {
     return of(draft, springs.count());
   }

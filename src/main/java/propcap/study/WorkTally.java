@@ -25,6 +25,9 @@ final class WorkTally {
   /** By sowing and job. */
   private final TaskTally[] tasks;
 
+  /** The weather year of each season. */
+  private final List<Integer> years = new ArrayList<>();
+
   /** Hours of each day, one array a season. */
   private final List<double[]> hours = new ArrayList<>();
 
@@ -56,6 +59,7 @@ final class WorkTally {
 
   /** Adds a season, which has a diary. */
   void add(SeasonOutcome outcome) {
+    years.add(outcome.weatherYear());
     Diary diary = outcome.diary();
     for (int note = 0; note < diary.size(); note++) {
       taskOf(diary, note).add(diary, note);
@@ -80,7 +84,8 @@ final class WorkTally {
     Map<Integer, Task> told = new TreeMap<>();
     for (Job job : Job.values()) {
       List<TaskTally> ofJob = Arrays.stream(tasks).filter(t -> t.job == job).toList();
-      int[] whole = WholeTrays.of(ofJob.stream().mapToDouble(t -> t.trays().mean()).toArray());
+      int[] whole =
+          WholeTrays.of(ofJob.stream().mapToDouble(t -> Samples.mean(t.trays())).toArray());
       for (int i = 0; i < whole.length; i++) {
         TaskTally task = ofJob.get(i);
         if (job == Job.SOW || !task.isNever()) {
@@ -100,7 +105,7 @@ final class WorkTally {
         task.job,
         task.job == Job.SOW ? planned(task, due, stints) : null,
         task.chance(),
-        task.trays().stat(),
+        Samples.of(task.trays(), strata()).stat(),
         task.isNever() ? due : date(task.earliest()),
         task.isNever() ? due : date(task.latest()),
         stints);
@@ -118,15 +123,20 @@ final class WorkTally {
         waitedForHands[task.sowing] / n);
   }
 
+  private Strata strata() {
+    return Strata.of(years.stream().mapToInt(y -> y).toArray(), scenario.weather().size());
+  }
+
   /** Every day of the season, with its hours. */
   List<WorkCalendar.Day> days() {
+    Strata strata = strata();
     return IntStream.range(0, days)
         .mapToObj(
             day ->
                 new WorkCalendar.Day(
                     date(day),
                     scenario.rounds().isWorkingDay(date(day)),
-                    Samples.of(hours, h -> h[day]).stat()))
+                    Samples.of(hours, strata, h -> h[day]).stat()))
         .toList();
   }
 

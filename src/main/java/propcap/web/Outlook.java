@@ -81,14 +81,14 @@ final class Outlook {
       Forecast forecast =
           Forecasting.forecast(
               scenario.get(),
-              settings(seasons),
+              settings(scenario.get(), seasons),
               part -> progress.accept(start + part * share / trials));
       show(new Seen(version, file, forecast, shownComparison(version)));
       if (isSideBySide) {
         Comparison comparison =
             Comparing.compare(
                 all,
-                settings(seasons),
+                settings(all.get(0), seasons),
                 part -> progress.accept(start + share * (1 + part * (trials - 1)) / trials));
         show(new Seen(version, file, forecast, comparison));
       }
@@ -123,9 +123,10 @@ final class Outlook {
     told.run();
   }
 
-  static RunSettings settings(int seasons) {
-    return new RunSettings(
-        RunSettings.DEFAULT_SEED, seasons, null, Runtime.getRuntime().availableProcessors());
+  static RunSettings settings(Scenario scenario, int seasons) {
+    int threads = Runtime.getRuntime().availableProcessors();
+    return new RunSettings(RunSettings.DEFAULT_SEED, seasons, null, threads)
+        .inWholeBlocks(scenario);
   }
 
   private synchronized Seen seen() throws RefusedException {

@@ -69,8 +69,8 @@ final class Questions {
     return question.of(scenarios, asked);
   }
 
-  private static RunSettings settings() {
-    return Outlook.settings(RunSettings.DEFAULT_SEASONS);
+  private static RunSettings settings(Scenario scenario) {
+    return Outlook.settings(scenario, RunSettings.DEFAULT_SEASONS);
   }
 
   private static Asking compare(List<Scenario> scenarios) throws RefusedException {
@@ -78,7 +78,7 @@ final class Questions {
       throw RefusedException.bad("put a what-if beside the plan first, to compare it with");
     }
     return progress -> {
-      var answer = Comparing.compare(scenarios, settings(), progress);
+      var answer = Comparing.compare(scenarios, settings(scenarios.get(0)), progress);
       return new ComparisonAnswer(answer);
     };
   }
@@ -86,7 +86,7 @@ final class Questions {
   private static Asking bottleneck(Scenario scenario, Asked asked) throws RefusedException {
     int steps = asked.number("steps", 0, 20);
     return progress -> {
-      var answer = Bottlenecking.bottlenecks(scenario, settings(), steps, progress);
+      var answer = Bottlenecking.bottlenecks(scenario, settings(scenario), steps, progress);
       return new BottlenecksAnswer(answer);
     };
   }
@@ -105,7 +105,8 @@ final class Questions {
     return progress -> {
       var range = new SizingQuestion.Range(place, from, to, step);
       var question = new SizingQuestion(List.of(range), Goal.parse(goal), match, null);
-      var answer = SizingRun.size(scenario, question, Outlook.settings(seasons), progress);
+      var answer =
+          SizingRun.size(scenario, question, Outlook.settings(scenario, seasons), progress);
       var order = new Ordering(AISLES).of(answer);
       return new SizingAnswer(answer, order);
     };
@@ -121,7 +122,7 @@ final class Questions {
             .distinct()
             .toList();
     return progress -> {
-      var answer = Shifting.shift(scenario, matches, from, to, step, settings(), progress);
+      var answer = Shifting.shift(scenario, matches, from, to, step, settings(scenario), progress);
       return new ShiftsAnswer(answer);
     };
   }
@@ -141,7 +142,7 @@ final class Questions {
                 .toList());
     return progress -> {
       Budget budget = Budget.ofSeconds(seconds, System::nanoTime);
-      var answer = Planning.plan(scenario, question, settings(), budget, progress);
+      var answer = Planning.plan(scenario, question, settings(scenario), budget, progress);
       return new PlannedAnswer(answer);
     };
   }

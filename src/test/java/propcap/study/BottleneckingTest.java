@@ -309,6 +309,7 @@ class BottleneckingTest {
         Paired.difference(
             onTime(Forecasting.forecast(example, tenTimes, share -> {})),
             onTime(Forecasting.forecast(example.withPlaces(larger), tenTimes, share -> {})),
+            Strata.of(example, tenTimes.seed(), tenTimes.seasons()),
             true,
             .95,
             1);

@@ -26,20 +26,22 @@ class ContestTest {
   @Test
   void theLargestMeanLeadsAndOfTwoAlikeTheFirst() {
     List<double[]> numbers = List.of(always(1, 50), always(3, 50), always(3, 50));
-    assertThat(Contest.of(numbers, .95).leader()).isEqualTo(1);
+    assertThat(Contest.of(numbers, Strata.one(50), .95).leader()).isEqualTo(1);
   }
 
   @Test
   void commonSeasonsAreTakenOff() {
     // Each swings by 20, but their difference by 2 alone: 2 -+ 2.01 * 1.01 / sqrt(50).
-    Contest contest = Contest.of(List.of(swinging(50, 0, 0), swinging(50, 1, 3)), .95);
+    Contest contest =
+        Contest.of(List.of(swinging(50, 0, 0), swinging(50, 1, 3)), Strata.one(50), .95);
     assertThat(contest.beaten()).containsExactly(0);
     assertThat(contest.behind()).isZero();
   }
 
   @Test
   void whatIsNotBeatenMayBeBetterBySoMuch() {
-    Contest contest = Contest.of(List.of(swinging(50, -1, 1.2), swinging(50, 0, 0)), .95);
+    Contest contest =
+        Contest.of(List.of(swinging(50, -1, 1.2), swinging(50, 0, 0)), Strata.one(50), .95);
     assertThat(contest.leader()).isZero();
     assertThat(contest.beaten()).isEmpty();
     // A mean of .1 ahead, with a half-width of 2.01 * 1.111 / sqrt(50) = .316.
@@ -52,10 +54,11 @@ class ContestTest {
    */
   @Test
   void whatNeverDifferedMayStillDifferInSomeSeasons() {
-    Contest contest = Contest.of(List.of(always(1, 50), always(3, 50)), .95);
+    Contest contest = Contest.of(List.of(always(1, 50), always(3, 50)), Strata.one(50), .95);
     assertThat(contest.leader()).isEqualTo(1);
     assertThat(contest.beaten()).containsExactly(0);
-    Contest near = Contest.of(List.of(swinging(50, 0, 0), swinging(50, .1, .1)), .95);
+    Contest near =
+        Contest.of(List.of(swinging(50, 0, 0), swinging(50, .1, .1)), Strata.one(50), .95);
     assertThat(near.beaten()).isEmpty();
     assertThat(near.behind()).isCloseTo(.0711 * (.1 + 20.1) - .1, within(.005));
   }

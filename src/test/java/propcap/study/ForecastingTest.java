@@ -36,7 +36,11 @@ class ForecastingTest {
 
   /** Half-width of the mean on-time plants of the first seasons, as a share of that mean. */
   private static double precision(Forecast forecast, int seasons) {
-    Samples onTime = Samples.of(forecast.rows().subList(0, seasons), Forecast.SeasonRow::onTime);
+    Samples onTime =
+        Samples.of(
+            forecast.rows().subList(0, seasons),
+            Strata.of(forecast.scenario(), SEED, seasons),
+            Forecast.SeasonRow::onTime);
     return onTime.halfWidth() / onTime.mean();
   }
 

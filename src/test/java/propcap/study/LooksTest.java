@@ -8,19 +8,20 @@ import org.junit.jupiter.api.Test;
 class LooksTest {
   @Test
   void eachLookIsAfterTwiceAsManySeasonsUpToTheMost() {
-    assertThat(Looks.upTo(5000).after()).containsExactly(40, 79, 157, 313, 625, 1250, 2500, 5000);
-    assertThat(Looks.upTo(100).after()).containsExactly(50, 100);
+    assertThat(Looks.upTo(5000, 1).after())
+        .containsExactly(40, 79, 157, 313, 625, 1250, 2500, 5000);
+    assertThat(Looks.upTo(100, 1).after()).containsExactly(50, 100);
   }
 
   @Test
   void fewSeasonsAreLookedAtOnce() {
-    assertThat(Looks.upTo(60).after()).containsExactly(60);
-    assertThat(Looks.upTo(2).after()).containsExactly(2);
+    assertThat(Looks.upTo(60, 1).after()).containsExactly(60);
+    assertThat(Looks.upTo(2, 1).after()).containsExactly(2);
   }
 
   /** The error of 5 % is shared among nine sizes and two looks. */
   @Test
   void theErrorIsSharedOut() {
-    assertThat(Looks.upTo(100).ofEach(.95, 9)).isCloseTo(1 - .05 / 18, within(1e-12));
+    assertThat(Looks.upTo(100, 1).ofEach(.95, 9)).isCloseTo(1 - .05 / 18, within(1e-12));
   }
 }

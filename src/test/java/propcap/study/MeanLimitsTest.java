@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -16,11 +17,19 @@ class MeanLimitsTest {
     return IntStream.range(0, of).mapToDouble(i -> i < ones ? 1 : 0).toArray();
   }
 
+  private static Optional<MeanLimits> of(double[] numbers, double confidence) {
+    return MeanLimits.of(numbers, Strata.one(numbers.length), confidence);
+  }
+
+  private static MeanLimits within01(double[] numbers, double confidence) {
+    return MeanLimits.within(numbers, Strata.one(numbers.length), 0, 1, confidence);
+  }
+
   /** Numbers as far above their mean as below have no skewness; t of 9 is 2.262 in any table. */
   @Test
   void evenNumbersHaveStudentsLimits() {
     double[] even = IntStream.rangeClosed(1, 10).asDoubleStream().toArray();
-    MeanLimits limits = MeanLimits.of(even, .95).orElseThrow();
+    MeanLimits limits = of(even, .95).orElseThrow();
     double se = Math.sqrt(82.5 / 9 / 10);
     assertThat(limits.low()).isCloseTo(5.5 - 2.262 * se, within(.001));
     assertThat(limits.high()).isCloseTo(5.5 + 2.262 * se, within(.001));
@@ -28,13 +37,13 @@ class MeanLimitsTest {
 
   @Test
   void ofSkewedNumbersTheLimitOnTheSideOfTheTailIsFartherThanStudents() {
-    MeanLimits limits = MeanLimits.of(ones(8, 100), .95).orElseThrow();
+    MeanLimits limits = of(ones(8, 100), .95).orElseThrow();
     double student = 1.984 * Math.sqrt(.08 * .92 / 99);
     assertThat(limits.high()).isGreaterThan(.08 + 1.2 * student);
     assertThat(limits.low()).isCloseTo(.08 - student, within(1e-4));
     // Turned round, so are the limits.
     double[] turned = Arrays.stream(ones(8, 100)).map(x -> -x).toArray();
-    MeanLimits back = MeanLimits.of(turned, .95).orElseThrow();
+    MeanLimits back = of(turned, .95).orElseThrow();
     assertThat(back.low()).isCloseTo(-limits.high(), within(1e-12));
     assertThat(back.high()).isCloseTo(-limits.low(), within(1e-12));
   }
@@ -42,8 +51,8 @@ class MeanLimitsTest {
   @Test
   void higherConfidenceIsFartherOut() {
     double[] numbers = ones(8, 100);
-    assertThat(MeanLimits.of(numbers, .999).orElseThrow().high())
-        .isGreaterThan(MeanLimits.of(numbers, .95).orElseThrow().high());
+    assertThat(of(numbers, .999).orElseThrow().high())
+        .isGreaterThan(of(numbers, .95).orElseThrow().high());
   }
 
   /** T + a T^2 / 3 + a^2 T^3 / 27 + a / 6 is normal: the way back must give the same. */
@@ -62,21 +71,21 @@ class MeanLimitsTest {
   @ParameterizedTest
   @ValueSource(ints = {0, 1, 4, 96, 99, 100})
   void ofWhatIsNearlyAlwaysTheSameNothingIsTold(int ones) {
-    assertThat(MeanLimits.of(ones(ones, 100), .95)).isEmpty();
+    assertThat(of(ones(ones, 100), .95)).isEmpty();
   }
 
   @ParameterizedTest
   @ValueSource(ints = {5, 50, 95})
   void ofWhatIsSeenOftenerLimitsAreTold(int ones) {
-    assertThat(MeanLimits.of(ones(ones, 100), .95)).isPresent();
+    assertThat(of(ones(ones, 100), .95)).isPresent();
   }
 
   /** Of three numbers all are others than the first; that is not seldom. */
   @Test
   void aFewNumbersThatAllDifferHaveLimits() {
-    assertThat(MeanLimits.of(new double[] {1, 2, 4}, .95)).isPresent();
-    assertThat(MeanLimits.of(new double[] {1, 2}, .95)).isPresent();
-    assertThat(MeanLimits.of(new double[] {7}, .95)).isEmpty();
+    assertThat(of(new double[] {1, 2, 4}, .95)).isPresent();
+    assertThat(of(new double[] {1, 2}, .95)).isPresent();
+    assertThat(of(new double[] {7}, .95)).isEmpty();
   }
 
   /**
@@ -85,12 +94,12 @@ class MeanLimitsTest {
    */
   @Test
   void whatCannotLeaveItsEndsHasLimitsHoweverAlikeItIs() {
-    MeanLimits few = MeanLimits.within(ones(3, 100), 0, 1, .95);
+    MeanLimits few = within01(ones(3, 100), .95);
     assertThat(few.low()).isZero();
     assertThat(few.high()).isCloseTo(.0852, within(.0001));
     double[] always = new double[100];
     Arrays.fill(always, .9);
-    MeanLimits alike = MeanLimits.within(always, 0, 1, .95);
+    MeanLimits alike = within01(always, .95);
     double other = 1 - Math.pow(.025, .01);
     assertThat(alike.low()).isCloseTo(.9 - .9 * other, within(1e-9));
     assertThat(alike.high()).isCloseTo(.9 + .1 * other, within(1e-9));
@@ -98,7 +107,7 @@ class MeanLimitsTest {
 
   @Test
   void limitsNeverLeaveTheEnds() {
-    assertThat(MeanLimits.within(ones(6, 100), 0, 1, .9999).low()).isZero();
+    assertThat(within01(ones(6, 100), .9999).low()).isZero();
   }
 
   /**

@@ -21,9 +21,11 @@ class PairedTest {
 
   private static final double[] POLICY_2 = {118.21, 120.22, 122.45, 122.68, 119.40};
 
+  private static final Strata FIVE = Strata.one(5);
+
   @Test
   void theTwoPoliciesHaveTheIntervalOfTheTextbook() {
-    Difference d = Paired.difference(POLICY_2, POLICY_1, true, .90, 1);
+    Difference d = Paired.difference(POLICY_2, POLICY_1, FIVE, true, .90, 1);
     assertThat(d.mean()).isCloseTo(4.98, within(.005));
     assertThat(d.low()).isCloseTo(1.65, within(.005));
     assertThat(d.high()).isCloseTo(8.31, within(.005));
@@ -36,7 +38,7 @@ class PairedTest {
   /** The textbook's Welch interval of the same data, [2.66, 7.30], forgets the pairs. */
   @Test
   void theIntervalIsNotTheOneOfTwoSeparateRuns() {
-    Difference d = Paired.difference(POLICY_2, POLICY_1, true, .90, 1);
+    Difference d = Paired.difference(POLICY_2, POLICY_1, FIVE, true, .90, 1);
     assertThat(d.low()).isNotCloseTo(2.66, within(.5));
     assertThat(d.high()).isNotCloseTo(7.30, within(.5));
   }
@@ -44,8 +46,8 @@ class PairedTest {
   /** Five at 95 % together are each at 99 %, where Student's t of 4 is 4.604 in any table. */
   @Test
   void manyIntervalsTogetherAreWiderByBonferroni() {
-    Difference one = Paired.difference(POLICY_2, POLICY_1, true, .99, 1);
-    Difference ofFive = Paired.difference(POLICY_2, POLICY_1, true, .95, 5);
+    Difference one = Paired.difference(POLICY_2, POLICY_1, FIVE, true, .99, 1);
+    Difference ofFive = Paired.difference(POLICY_2, POLICY_1, FIVE, true, .95, 5);
     assertThat(ofFive.halfWidth()).isCloseTo(one.halfWidth(), within(1e-9));
     assertThat(ofFive.halfWidth() / ofFive.se()).isCloseTo(4.604, within(.0005));
     assertThat(ofFive.low()).isNegative();
@@ -53,8 +55,8 @@ class PairedTest {
 
   @Test
   void theOtherWayRoundTheDifferenceIsTheSameWithTheOtherSign() {
-    Difference there = Paired.difference(POLICY_1, POLICY_2, true, .95, 2);
-    Difference back = Paired.difference(POLICY_2, POLICY_1, true, .95, 2);
+    Difference there = Paired.difference(POLICY_1, POLICY_2, FIVE, true, .95, 2);
+    Difference back = Paired.difference(POLICY_2, POLICY_1, FIVE, true, .95, 2);
     assertThat(there.mean()).isEqualTo(-back.mean());
     assertThat(there.halfWidth()).isEqualTo(back.halfWidth());
     assertThat(there.narrowing()).isEqualTo(back.narrowing());
@@ -64,8 +66,12 @@ class PairedTest {
   void aSeasonIsAheadWhereItIsBetterAndATieIsNot() {
     double[] first = {5, 5, 5, 5, 5};
     double[] second = {6, 7, 5, 4, 8};
-    assertThat(Paired.difference(first, second, true, .95, 1).shareAhead()).isEqualTo(.6);
-    assertThat(Paired.difference(first, second, false, .95, 1).shareAhead()).isEqualTo(.2);
+    assertThat(
+            Paired.difference(first, second, Strata.one(first.length), true, .95, 1).shareAhead())
+        .isEqualTo(.6);
+    assertThat(
+            Paired.difference(first, second, Strata.one(first.length), false, .95, 1).shareAhead())
+        .isEqualTo(.2);
   }
 
   /**
@@ -75,7 +81,8 @@ class PairedTest {
   @Test
   void pairingNarrowsByTheRootOfTheVariances() {
     Difference d =
-        Paired.difference(new double[] {1, 2, 3, 4}, new double[] {2, 2, 4, 4}, true, .95, 1);
+        Paired.difference(
+            new double[] {1, 2, 3, 4}, new double[] {2, 2, 4, 4}, Strata.one(4), true, .95, 1);
     assertThat(d.mean()).isEqualTo(.5);
     assertThat(d.se()).isCloseTo(Math.sqrt(1 / 12.0), within(1e-12));
     assertThat(d.narrowing()).isCloseTo(3, within(1e-12));
@@ -84,27 +91,32 @@ class PairedTest {
   @Test
   void seasonsThatGoAgainstEachOtherMakePairingWiden() {
     // Variances 2 and 2, of the differences 8.
-    Difference d = Paired.difference(new double[] {1, 3}, new double[] {3, 1}, true, .95, 1);
+    Difference d =
+        Paired.difference(new double[] {1, 3}, new double[] {3, 1}, Strata.one(2), true, .95, 1);
     assertThat(d.narrowing()).isCloseTo(Math.sqrt(.5), within(1e-12));
   }
 
   @Test
   void identicalSeriesDifferByExactlyNothing() {
-    assertThat(Paired.difference(POLICY_1, POLICY_1.clone(), true, .95, 3))
+    assertThat(Paired.difference(POLICY_1, POLICY_1.clone(), FIVE, true, .95, 3))
         .isEqualTo(Difference.NONE);
-    assertThat(Paired.difference(POLICY_1, POLICY_1.clone(), true, .95, 3).isClear()).isFalse();
+    assertThat(Paired.difference(POLICY_1, POLICY_1.clone(), FIVE, true, .95, 3).isClear())
+        .isFalse();
   }
 
   @Test
   void aDifferenceThatIsAlwaysTheSameHasNoIntervalToBeNarrowed() {
-    Difference d = Paired.difference(new double[] {1, 5}, new double[] {3, 7}, true, .95, 1);
+    Difference d =
+        Paired.difference(new double[] {1, 5}, new double[] {3, 7}, Strata.one(2), true, .95, 1);
     assertThat(d).isEqualTo(new Difference(2, 0, 0, 1, null, 2));
   }
 
   @Test
   void ofOneSeasonNoDifferenceIsTold() {
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> Paired.difference(new double[] {1}, new double[] {2}, true, .95, 1))
+        .isThrownBy(
+            () ->
+                Paired.difference(new double[] {1}, new double[] {2}, Strata.one(1), true, .95, 1))
         .withMessage("a difference takes two seasons or more, not 1");
   }
 
@@ -139,7 +151,7 @@ class PairedTest {
       for (int s = 0; s < gains.length; s++) {
         gains[s] = random.nextDouble() < .2 ? -Math.log(1 - random.nextDouble()) : 0;
       }
-      Difference d = Paired.difference(nothing, gains, true, .95, 20);
+      Difference d = Paired.difference(nothing, gains, Strata.one(nothing.length), true, .95, 20);
       missed += d.low() > .2 || d.high() < .2 ? 1 : 0;
       missedByStudent += Math.abs(d.mean() - .2) > t * d.se() ? 1 : 0;
     }
@@ -154,12 +166,13 @@ class PairedTest {
     for (int s = 0; s < Difference.TOLD_FROM - 1; s++) {
       second[50 * s] = 3;
     }
-    Difference few = Paired.difference(first, second, true, .95, 1);
+    Difference few = Paired.difference(first, second, Strata.one(first.length), true, .95, 1);
     assertThat(few.low()).isPositive();
     assertThat(few.differing()).isEqualTo(Difference.TOLD_FROM - 1);
     assertThat(few.isTold()).isFalse();
     assertThat(few.isMore()).isFalse();
     second[999] = 3;
-    assertThat(Paired.difference(first, second, true, .95, 1).isMore()).isTrue();
+    assertThat(Paired.difference(first, second, Strata.one(first.length), true, .95, 1).isMore())
+        .isTrue();
   }
 }

@@ -172,7 +172,7 @@ class PlanGuaranteesTest {
   }
 
   private static double chance(List<SeasonOutcome> seasons, int s, int needed) {
-    return Samples.of(seasons, o -> o.onTime(s) >= needed ? 1 : 0).mean();
+    return Samples.mean(seasons, o -> o.onTime(s) >= needed ? 1 : 0);
   }
 
   private static Difference difference(
@@ -189,7 +189,7 @@ class PlanGuaranteesTest {
                                     : Math.min(1, o.onTime(s) / (double) needed))
                         .toArray())
             .toArray(double[][]::new);
-    return Paired.difference(each[0], each[1], true, 0.95, 1);
+    return Paired.difference(each[0], each[1], Strata.one(each[0].length), true, 0.95, 1);
   }
 
   /** Each day and place of each sowing, in all its trays, with endless room, by force. */

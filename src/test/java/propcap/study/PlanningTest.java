@@ -91,10 +91,15 @@ class PlanningTest {
       int sowing = s;
       // Four standard errors: one false alarm in 30,000 for each sowing.
       Difference met =
-          Paired.difference(met(both, outcomes, 0, s), met(both, outcomes, 1, s), true, 0.99994, 1);
+          Paired.difference(
+              met(both, outcomes, 0, s),
+              met(both, outcomes, 1, s),
+              Strata.of(scenario, outcomes.get(0)),
+              true,
+              0.99994,
+              1);
       double goal = planned.goals().get(s);
-      double now =
-          Samples.of(outcomes.get(1), o -> Measures.isMet(scenario, o, sowing) ? 1 : 0).mean();
+      double now = Samples.mean(outcomes.get(1), o -> Measures.isMet(scenario, o, sowing) ? 1 : 0);
       double error = 4 * Math.sqrt(goal * (1 - goal) / 400);
       assertThat(met.high() >= -Aims.MATTERS || now + error >= goal).isTrue();
     }

@@ -46,7 +46,7 @@ class RareOutcomesCoverageTest {
                     (s, o) -> (double) o.lost(0, Loss.GROWING_ON),
                     done -> {})
                 .get(0);
-        STATS.add(Samples.of(lost, Double::doubleValue).stat());
+        STATS.add(Samples.of(lost, Strata.of(scenario, seed, SEASONS), Double::doubleValue).stat());
       }
     }
   }

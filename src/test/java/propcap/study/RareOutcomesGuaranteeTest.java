@@ -126,18 +126,19 @@ class RareOutcomesGuaranteeTest {
     int[] byTwo = new int[forced.size()];
     for (long seed = 1; seed <= SEEDS; seed++) {
       List<double[]> seen = columns(run(scenario, seed, SEASONS), differences);
+      Strata strata = Strata.of(scenario, seed, SEASONS);
       for (int m = 0; m < forced.size(); m++) {
-        double truth = Samples.of(forced.get(m)).mean();
+        double truth = Samples.mean(forced.get(m));
         double[] nothing = new double[SEASONS];
         if (differences) {
-          Difference d = Paired.difference(nothing, seen.get(m), true, .95, 1);
+          Difference d = Paired.difference(nothing, seen.get(m), strata, true, .95, 1);
           if (d.narrowing() != null) {
             told[m]++;
             held[m] += holds(d.low(), d.high(), truth) ? 1 : 0;
             byTwo[m] += holds(d.mean() - 1.96 * d.se(), d.mean() + 1.96 * d.se(), truth) ? 1 : 0;
           }
         } else {
-          Stat stat = Samples.of(seen.get(m)).stat();
+          Stat stat = Samples.of(seen.get(m), strata).stat();
           MeanLimits limits = stat.limits();
           if (limits != null) {
             told[m]++;

@@ -12,7 +12,9 @@ class SamplesTest {
    * mean is 2.03, their variance 0.31 and the 90 % interval 2.03 +/- 0.32.
    */
   private static final Samples DELAYS =
-      Samples.of(new double[] {1.53, 1.66, 1.24, 2.34, 2.00, 1.69, 2.69, 2.86, 1.70, 2.60});
+      Samples.of(
+          new double[] {1.53, 1.66, 1.24, 2.34, 2.00, 1.69, 2.69, 2.86, 1.70, 2.60},
+          Strata.one(10));
 
   @Test
   void theBanksDelaysHaveTheMeanAndErrorOfTheTextbook() {
@@ -31,7 +33,7 @@ class SamplesTest {
 
   @Test
   void aSingleSeasonHasNoErrorAndAnEndlessHalfWidth() {
-    Samples one = Samples.of(new double[] {7});
+    Samples one = Samples.of(new double[] {7}, Strata.one(1));
     assertThat(one.standardError()).isZero();
     assertThat(one.halfWidth()).isInfinite();
     assertThat(one.stat()).isEqualTo(Stats.always(7, 1));
@@ -44,7 +46,7 @@ class SamplesTest {
   @Test
   void quantilesAreOfTypeSevenWhateverTheOrder() {
     double[] shuffled = {7, 1, 10, 3, 9, 2, 8, 4, 6, 5};
-    Stat stat = Samples.of(shuffled).stat();
+    Stat stat = Samples.of(shuffled, Strata.one(10)).stat();
     assertThat(stat.p10()).isCloseTo(1.9, within(1e-12));
     assertThat(stat.p50()).isCloseTo(5.5, within(1e-12));
     assertThat(stat.p90()).isCloseTo(9.1, within(1e-12));
@@ -52,14 +54,14 @@ class SamplesTest {
 
   @Test
   void aShareIsOfAllSeasons() {
-    Samples tens = Samples.of(IntStream.range(0, 10).boxed().toList(), n -> 10 * n);
+    Samples tens = Samples.of(IntStream.range(0, 10).boxed().toList(), Strata.one(10), n -> 10 * n);
     assertThat(tens.share(x -> x >= 70)).isEqualTo(0.3);
   }
 
   @Test
   void theGivenArrayMayChangeAfterwards() {
     double[] given = {1, 2, 3};
-    Samples samples = Samples.of(given);
+    Samples samples = Samples.of(given, Strata.one(3));
     given[0] = 100;
     assertThat(samples.mean()).isEqualTo(2);
   }

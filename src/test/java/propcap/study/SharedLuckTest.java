@@ -179,7 +179,7 @@ class SharedLuckTest {
       assertThat(together.total(Comparison.Kind.LATE).levels().get(i)).isEqualTo(alone.late());
       double[] met = alone.rows().stream().mapToDouble(Forecast.SeasonRow::sowingsMet).toArray();
       assertThat(together.total(Comparison.Kind.SOWINGS_MET).levels().get(i))
-          .isEqualTo(Samples.of(met).stat());
+          .isEqualTo(Samples.of(met, Strata.of(scenarios.get(i), 5, SEASONS)).stat());
     }
   }
 }

@@ -82,7 +82,7 @@ class SizingGuaranteeTest {
 
   private static double[] means(List<double[]> seasons) {
     return new double[] {
-      Samples.of(Measures.column(seasons, 0)).mean(), Samples.of(Measures.column(seasons, 1)).mean()
+      Samples.mean(Measures.column(seasons, 0)), Samples.mean(Measures.column(seasons, 1))
     };
   }
 

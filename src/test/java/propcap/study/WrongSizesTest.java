@@ -52,7 +52,7 @@ class WrongSizesTest {
       return runs
           .run(all, 0, seasons, (size, season) -> reading.of(sizes.get(size), season), done -> {})
           .stream()
-          .mapToDouble(numbers -> Samples.of(numbers, Double::doubleValue).mean())
+          .mapToDouble(numbers -> Samples.mean(numbers, Double::doubleValue))
           .toArray();
     }
   }

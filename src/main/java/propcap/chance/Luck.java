@@ -13,16 +13,29 @@ import propcap.farm.Sowing;
  * a place grows, another sowing moves or joins, or a thread runs first.
  */
 public final class Luck {
-  private final Scenario scenario;
+  private final List<Sowing> sowings;
+  private final int weatherYears;
   private final long seed;
-  private final Map<String, CropLuck> crops = new HashMap<>();
+
+  /** By sowing. */
+  private final CropLuck[] crops;
+
+  /** The lots that are sown, and by sowing which of them it is of. */
+  private final List<String> lots;
+
+  private final int[] lotOf;
 
   public Luck(Scenario scenario, long seed) {
-    this.scenario = scenario;
     this.seed = seed;
-    for (Sowing sowing : scenario.sowings()) {
-      crops.computeIfAbsent(sowing.crop(), c -> new CropLuck(scenario.cropOf(sowing)));
-    }
+    sowings = scenario.sowings();
+    weatherYears = scenario.weather().size();
+    Map<String, CropLuck> byCrop = new HashMap<>();
+    crops =
+        sowings.stream()
+            .map(s -> byCrop.computeIfAbsent(s.crop(), c -> new CropLuck(scenario.cropOf(s))))
+            .toArray(CropLuck[]::new);
+    lots = sowings.stream().map(Luck::lotKey).distinct().toList();
+    lotOf = sowings.stream().mapToInt(s -> lots.indexOf(lotKey(s))).toArray();
   }
 
   /** Streams of its own for a thread, which should ask for seasons in rising order. */
@@ -45,54 +58,38 @@ public final class Luck {
         && CropLaw.of(one.cropOf(sowing)).equals(CropLaw.of(other.cropOf(otherSowing)));
   }
 
-  private CropLuck cropOf(Sowing sowing) {
-    CropLuck crop = crops.get(sowing.crop());
-    if (crop == null) {
-      throw new IllegalArgumentException("no such crop: " + sowing.crop());
-    }
-    return crop;
-  }
-
   /** Draws seasons, one after the other, for one thread. */
   public final class Reader {
-    private final List<Sowing> sowings = scenario.sowings();
-    private final WeatherYears years = new WeatherYears(seed, scenario.weather().size());
-    private final Map<String, Stream> lots = new HashMap<>();
-    private final Stream[] trays = new Stream[sowings.size()];
+    private final WeatherYears years = new WeatherYears(seed, weatherYears);
+    private final Stream[] ofLots =
+        lots.stream().map(lot -> new Stream(seed, "lot", lot)).toArray(Stream[]::new);
+    private final Stream[] trays =
+        IntStream.range(0, sowings.size()).mapToObj(s -> trayStream(s, 0)).toArray(Stream[]::new);
 
     /** Streams of trays sown again, made when first needed. */
     private final Map<String, Stream> again = new HashMap<>();
 
-    private Reader() {
-      for (int s = 0; s < trays.length; s++) {
-        lots.computeIfAbsent(lotKey(sowings.get(s)), k -> new Stream(seed, "lot", k));
-        trays[s] = trayStream(s, 0);
-      }
-    }
-
     /** The luck of a season, by its number from 0. */
     public SeasonLuck season(int number) {
-      int year = years.of(number);
-      Map<String, Double> lotUniforms = new HashMap<>();
-      lots.forEach(
-          (lot, stream) -> {
-            stream.toSeason(number);
-            lotUniforms.put(lot, stream.next());
-          });
+      double[] lotUniforms = new double[ofLots.length];
+      for (int lot = 0; lot < lotUniforms.length; lot++) {
+        ofLots[lot].toSeason(number);
+        lotUniforms[lot] = ofLots[lot].next();
+      }
       double[] lotRates = new double[trays.length];
       TrayLuck[][] luck = new TrayLuck[trays.length][];
       for (int s = 0; s < trays.length; s++) {
-        Sowing sowing = sowings.get(s);
-        CropLuck crop = cropOf(sowing);
-        lotRates[s] = crop.lotRate(lotUniforms.getOrDefault(lotKey(sowing), 0.5));
-        luck[s] = new TrayLuck[sowing.trays()];
+        lotRates[s] = crops[s].lotRate(lotUniforms[lotOf[s]]);
+        luck[s] = new TrayLuck[sowings.get(s).trays()];
         trays[s].toSeason(number);
         for (int i = 0; i < luck[s].length; i++) {
-          luck[s][i] = crop.tray(lotRates[s], trays[s].nextBlock());
+          luck[s][i] = crops[s].tray(lotRates[s], trays[s].nextBlock());
         }
       }
       return new SeasonLuck(
-          year, luck, (s, tray, attempt) -> again(number, s, tray, attempt, lotRates[s]));
+          years.of(number),
+          luck,
+          (s, tray, attempt) -> again(number, s, tray, attempt, lotRates[s]));
     }
 
     private TrayLuck again(int number, int sowing, int tray, int attempt, double lotRate) {
@@ -103,7 +100,7 @@ public final class Luck {
       for (int i = 0; i < tray; i++) {
         block = stream.nextBlock();
       }
-      return cropOf(sowings.get(sowing)).tray(lotRate, block);
+      return crops[sowing].tray(lotRate, block);
     }
 
     private Stream trayStream(int sowing, int attempt) {

@@ -27,6 +27,7 @@ public final class House {
   private final Tray[] trays;
 
   private final DueLists due;
+  private final DueDays dueDays;
   private final Jams jams;
 
   private int today;
@@ -43,6 +44,7 @@ public final class House {
     hands = new Hands(plan.workRates(), notes.timesheet());
     trays = new Tray[plan.ranks()];
     due = new DueLists(trays.length);
+    dueDays = new DueDays(plan.days());
     jams = new Jams(due, trays, plan.places());
   }
 
@@ -73,9 +75,7 @@ public final class House {
     }
 
     void toNextWorkingDay() {
-      do {
-        day++;
-      } while (day < plan.days() && !plan.isWorkingDay(day));
+      day = plan.workingDay(day + 1);
       if (day < plan.days()) {
         schedule(plan.roundAt(day) - sim.time());
       }
@@ -114,6 +114,7 @@ public final class House {
     rooms.noteUse(notes, today);
     hands.begin(today);
     due.beginRound();
+    dueDays.fallDue(today, trays, due);
     throwOut();
     plantOut();
     moveOut();
@@ -308,7 +309,7 @@ public final class House {
 
   /** Puts a tray on the list of what is due to be sown. */
   private void setOut(SeasonPlan.Line line, int number, int attempt) {
-    Tray tray = new Tray(sim, this, line, number, attempt, luck.tray(line.sowing, number, attempt));
+    Tray tray = new Tray(this, line, number, attempt, luck.tray(line.sowing, number, attempt));
     trays[tray.rank()] = tray;
     due.of(Due.SOWING).set(tray.rank());
   }
@@ -334,9 +335,13 @@ public final class House {
     return true;
   }
 
-  /** Called by a tray when it falls due, at any time of the day. */
-  void fallsDue(Tray tray, Due step) {
-    due.of(step).set(tray.rank());
+  /** Called by a tray that falls due at a time to come: the day on whose round it is found so. */
+  int fallsDue(Tray tray, Due step, double at) {
+    int day = plan.roundBy(at, today);
+    if (day < plan.days()) {
+      dueDays.put(day, tray.rank(), step);
+    }
+    return day;
   }
 
   double endsAt() {

@@ -23,8 +23,11 @@ final class Jams {
       unsown.stream().forEach(rank -> noteBehind(notes, trays[rank].line.germinateIn, overdueIn));
     }
     int forTables = overdue.cardinality() + due.waitingForRoom(Due.POTTING_ON).cardinality();
-    int ready = due.waitingForRoom(Due.MOVING_OUT).stream().map(rank -> trays[rank].spaces()).sum();
-    notes.tablesBehindReady += Math.min(forTables, ready);
+    if (forTables > 0) {
+      BitSet ready = due.waitingForRoom(Due.MOVING_OUT);
+      int spaces = ready.stream().map(rank -> trays[rank].spaces()).sum();
+      notes.tablesBehindReady += Math.min(forTables, spaces);
+    }
   }
 
   private static void noteBehind(Notebook notes, int[] places, int[] overdueIn) {

@@ -2,8 +2,6 @@ package propcap.season;
 
 /** What comes first of things that happen at the same time. */
 enum Moment {
-  /** A seedling that shows at the hour of the round is found on it. */
-  BIOLOGY,
   /** The people's round. */
   ROUND,
   /** The season ends after everything that happens on its last instant. */

@@ -21,6 +21,12 @@ public final class SeasonPlan {
   /** Later than any day that a season can have. */
   static final int NEVER = Integer.MAX_VALUE;
 
+  /**
+   * What falls due this many days (some 0.1 ms) after a round is found on it: 21 days after 08:00
+   * is 08:00, whatever the rounding.
+   */
+  static final double ROUNDING = 1e-9;
+
   private final Scenario scenario;
   private final List<Crop> crops;
   private final Line[] lines;
@@ -30,6 +36,11 @@ public final class SeasonPlan {
   private final int[] byBedUntil;
   private final int ranks;
   private final int[] monthOf;
+  private final double roundAt;
+
+  /** By day, the first working day from it on. */
+  private final int[] workingDays;
+
   private final WorkRates workRates;
   private final Conditions conditions;
 
@@ -43,7 +54,9 @@ public final class SeasonPlan {
     crops = scenario.sowings().stream().map(scenario::cropOf).distinct().toList();
     lines = lines();
     ranks = IntStream.range(0, lines.length).map(s -> 2 * lines[s].trays).sum();
+    workingDays = workingDays();
     monthOf = IntStream.range(0, days()).map(this::monthNumber).toArray();
+    roundAt = scenario.rounds().shareOfDay();
     workRates = new WorkRates(scenario);
     tables = places(PlaceKind.TABLE);
     hardeningAreas = places(PlaceKind.HARDENING);
@@ -122,6 +135,16 @@ public final class SeasonPlan {
     return IntStream.range(0, lines.length).boxed().sorted(by).mapToInt(s -> s).toArray();
   }
 
+  private int[] workingDays() {
+    int[] from = new int[scenario.season().days()];
+    int next = NEVER;
+    for (int day = from.length - 1; day >= 0; day--) {
+      next = scenario.rounds().isWorkingDay(scenario.season().date(day)) ? day : next;
+      from[day] = next;
+    }
+    return from;
+  }
+
   private int placeNamed(String name) {
     return IntStream.range(0, scenario.places().size())
         .filter(p -> scenario.places().get(p).name().equals(name))
@@ -144,7 +167,7 @@ public final class SeasonPlan {
   }
 
   int days() {
-    return scenario.season().days();
+    return workingDays.length;
   }
 
   /** The months that the season touches. */
@@ -163,13 +186,23 @@ public final class SeasonPlan {
     return 12 * (date.getYear() - start.getYear()) + date.getMonthValue() - start.getMonthValue();
   }
 
-  boolean isWorkingDay(int day) {
-    return scenario.rounds().isWorkingDay(scenario.season().date(day));
+  /** The first working day from a day on; {@link #NEVER} where the season has none. */
+  int workingDay(int from) {
+    return from < workingDays.length ? workingDays[from] : NEVER;
+  }
+
+  /**
+   * The day on whose round it is found that something fell due at a time: one after today, or
+   * {@link #NEVER}.
+   */
+  int roundBy(double time, int today) {
+    double found = Math.ceil(time - ROUNDING - roundAt);
+    return workingDay(Math.max(today + 1, (int) Math.min(found, days())));
   }
 
   /** Time of a day's round. */
   double roundAt(int day) {
-    return day + scenario.rounds().shareOfDay();
+    return day + roundAt;
   }
 
   Line line(int sowing) {

@@ -6,15 +6,12 @@ import propcap.chance.ThermalClock;
 import propcap.chance.TrayLuck;
 import propcap.farm.Crop;
 import propcap.farm.Loss;
-import umontreal.ssj.simevents.Event;
-import umontreal.ssj.simevents.Simulator;
 
 /**
  * A tray, or the pots that it became: its biology, which runs by itself, and its losses. Where it
- * goes is for the {@link House} to say. As an event it is the moment at which it falls due for
- * something.
+ * goes is for the {@link House} to say.
  */
-final class Tray extends Event {
+final class Tray {
   /** Where a tray is in its life. */
   enum Stage {
     TO_SOW,
@@ -27,12 +24,6 @@ final class Tray extends Event {
     HARDENING,
     GONE
   }
-
-  /**
-   * What falls due this many days (some 0.1 ms) after a round is found on it: 21 days after 08:00
-   * is 08:00, whatever the rounding.
-   */
-  static final double ROUNDING = 1e-9;
 
   final SeasonPlan.Line line;
   final int number;
@@ -64,14 +55,14 @@ final class Tray extends Event {
   private boolean inPots;
   private int movedOutOn;
 
-  private boolean pending;
+  /** What it falls due for, on the round of which day. */
   private @Nullable Due due;
-  private @Nullable Due dueNext;
-  private double dueNextAt;
 
-  Tray(Simulator sim, House house, SeasonPlan.Line line, int number, int attempt, TrayLuck luck) {
-    super(sim);
-    setPriority(Moment.BIOLOGY.priority());
+  private int dueOn;
+  private @Nullable Due dueNext;
+  private int dueNextOn;
+
+  Tray(House house, SeasonPlan.Line line, int number, int attempt, TrayLuck luck) {
     this.house = house;
     this.line = line;
     this.number = number;
@@ -115,7 +106,7 @@ final class Tray extends Event {
 
   /** Whether, pulled before enough of it showed, it is too thin to keep. */
   boolean hasFailed(double now) {
-    return showsAt > now + ROUNDING
+    return showsAt > now + SeasonPlan.ROUNDING
         && luck.showingBy(warmthSinceSown(now)) < line.crop.cellsNotToFail();
   }
 
@@ -254,44 +245,20 @@ final class Tray extends Event {
 
   /** Sets what it falls due for and when, and perhaps for what after that; forgets all before. */
   private void fallsDue(Due first, double at, @Nullable Due second, double secondAt) {
-    forget();
     due = first;
+    dueOn = house.fallsDue(this, first, at);
     dueNext = second;
-    dueNextAt = secondAt;
-    scheduleAt(at);
+    dueNextOn = second == null ? SeasonPlan.NEVER : house.fallsDue(this, second, secondAt);
   }
 
-  private void scheduleAt(double at) {
-    if (at < house.endsAt()) {
-      pending = true;
-      schedule(Math.max(0, at - ROUNDING - simulator().time()));
-    }
-  }
-
-  @Override
-  public void actions() {
-    pending = false;
-    Due now = due;
-    if (now != null) {
-      due = dueNext;
-      dueNext = null;
-      if (due != null) {
-        scheduleAt(dueNextAt);
-      }
-      house.fallsDue(this, now);
-    }
-  }
-
-  /** Takes back what it would yet fall due for. */
-  private void forget() {
-    if (pending) {
-      cancel();
-      pending = false;
-    }
+  /** Whether it falls due for a step on the round of a day. */
+  boolean fallsDue(Due step, int day) {
+    return (step == due && day == dueOn) || (step == dueNext && day == dueNextOn);
   }
 
   void leave() {
-    forget();
+    due = null;
+    dueNext = null;
     stage = Stage.GONE;
   }
 }

@@ -60,7 +60,7 @@ public record Forecast(
    *
    * @param cellsSown trays sown again included
    * @param chanceMet share of seasons in which on-time plants reach what is needed, with the ends
-   *     of its 95 % Wilson interval
+   *     of its 95 % interval (see {@link MeanLimits})
    * @param firstOut median over the seasons of the date of the first planting out; null: never
    * @param medianOut the same of the date by which half of a season's plants are out
    * @param lastOut the same of the last planting out

@@ -5,6 +5,7 @@ import static java.util.stream.Collectors.joining;
 import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -108,7 +109,7 @@ final class Summary {
         Samples.of(seasons, strata, o -> o.cellsSown(s)).stat(),
         Samples.of(seasons, strata, o -> o.onTime(s)).stat(),
         Samples.of(seasons, strata, o -> o.late(s)).stat(),
-        Samples.mean(met),
+        Arrays.stream(met).sum() / met.length,
         chance.low(),
         chance.high(),
         medianDate(o -> o.firstDay(s, Milestone.PLANTED_OUT)),

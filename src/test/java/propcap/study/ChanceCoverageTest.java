@@ -66,7 +66,8 @@ class ChanceCoverageTest {
     Strata strata = strata(n);
     int held = 0;
     for (int i = 0; i < 1600; i++) {
-      double level = (i / 4 + .5) / 800;
+      int step = i / 4;
+      double level = (step + .5) / 800;
       MeanLimits limits = MeanLimits.ofChance(met(law, level, n, random), strata, .95);
       held += holds(limits.low(), limits.high(), truth(law, level)) ? 1 : 0;
     }

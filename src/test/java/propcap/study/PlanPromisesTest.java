@@ -182,14 +182,15 @@ class PlanPromisesTest {
   void whatBringsNextToNothingIsTakenBack() throws Exception {
     Planned planned = plan(roomyButForOne(), new PlanningQuestion(0.9, 7, 7, 1), 150, 100);
     assertThat(planned.isConfirmed()).isTrue();
-    // All but the late one bring 24.5 EUR together with it; with half of the changes it is 23.3.
-    assertThat(planned.search().changed()).isGreaterThanOrEqualTo(6);
-    assertThat(planned.changes()).hasSizeLessThanOrEqualTo(4);
+    // Under eight seeds 8 or 9 are changed and 4 or 5 kept, which bring 23.4 to 24.4 EUR together.
+    assertThat(planned.search().changed()).isGreaterThanOrEqualTo(7);
+    assertThat(planned.changes()).hasSizeLessThanOrEqualTo(5);
     assertThat(planned.gain().mean()).isGreaterThan(22);
     Planned.Change late = planned.changes().get(planned.changes().size() - 1);
     assertThat(late.to().id()).isEqualTo("late");
     // And what each does by itself was measured.
     assertThat(planned.effects()).hasSameSizeAs(planned.changes());
+    assertThat(planned.effects()).allMatch(e -> e.worth().isMore());
     assertThat(planned.effects().get(planned.effects().size() - 1).own().low()).isGreaterThan(0.5);
   }
 }

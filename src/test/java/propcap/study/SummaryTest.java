@@ -114,21 +114,21 @@ class SummaryTest {
   }
 
   /**
-   * Wilson (1927), J. Am. Stat. Assoc. 22. The values, with 1.96 for the normal quantile, are those
-   * posted as cases of question 105389, Code Golf Stack Exchange.
+   * The binomial limits with half of the probability of what was seen, computed apart from this
+   * code by bisection of exact tails.
    */
   @ParameterizedTest
   @CsvSource({
-    "0, 1, 0.0, 0.7934567085261071",
-    "1, 0, 0.20654329147389294, 1.0",
-    "1, 1, 0.09452865480086611, 0.905471345199134",
-    "1, 10, 0.016231752262825982, 0.3773646254862038",
-    "10, 1, 0.6226353745137962, 0.9837682477371741",
-    "10, 90, 0.05522854161313612, 0.1743673043676654",
-    "25, 75, 0.17545094003724265, 0.3430464637007583",
-    "0, 100, 0.0, 0.03699480747600191"
+    "0, 1, 0.00000000, 0.95000000",
+    "1, 0, 0.05000000, 1.00000000",
+    "1, 1, 0.02500000, 0.97500000",
+    "1, 10, 0.00454684, 0.37342375",
+    "10, 1, 0.62657625, 0.99545316",
+    "10, 90, 0.05192290, 0.17099295",
+    "25, 75, 0.17256505, 0.34172853",
+    "0, 100, 0.00000000, 0.02951305"
   })
-  void theChanceToMeetTheNeedHasWilsonsInterval(int met, int missed, double low, double high) {
+  void theChanceToMeetTheNeedHasItsLimits(int met, int missed, double low, double high) {
     int[] days = new int[met + missed];
     Arrays.fill(days, met, days.length, 50);
     Forecast.SowingForecast sowing = onlySowing(days);

@@ -184,19 +184,34 @@ public final class SeasonOutcome {
     return shortOfHands.cardinality();
   }
 
+  /** What a piece of work took on a day, in which sums are exact. */
+  public int thousandthsOfMinutes(Work work, int day) {
+    return worked[day * WorkRates.WORKS + work.ordinal()];
+  }
+
+  /** What all work took on a day; what is above 35,000 hours is left out. */
+  public int thousandthsOfMinutes(int day) {
+    return (int) Math.min(Integer.MAX_VALUE, sum(day * WorkRates.WORKS, WorkRates.WORKS));
+  }
+
+  /** So many thousandths of minutes in hours. */
+  public static double inHours(long thousandthsOfMinutes) {
+    return WorkRates.hours(thousandthsOfMinutes);
+  }
+
   /** Hours that a piece of work took on a day. */
   public double hours(Work work, int day) {
-    return WorkRates.hours(worked[day * WorkRates.WORKS + work.ordinal()]);
+    return inHours(thousandthsOfMinutes(work, day));
   }
 
   /** Hours worked on a day. */
   public double hours(int day) {
-    return WorkRates.hours(sum(day * WorkRates.WORKS, WorkRates.WORKS));
+    return inHours(sum(day * WorkRates.WORKS, WorkRates.WORKS));
   }
 
   /** Hours worked in the season. What was begun on its last day and not finished is not in them. */
   public double hours() {
-    return WorkRates.hours(sum(0, worked.length));
+    return inHours(sum(0, worked.length));
   }
 
   private long sum(int from, int count) {

@@ -21,6 +21,9 @@ final class Confirming {
   /** What a bound keeps of so many trays at most, some 40 MB. */
   private static final int BOUND_TRAYS = 4_000_000;
 
+  /** Springs whose outcomes are kept at a time. */
+  private static final int BATCH = 100;
+
   private static final int BEFORE = 0;
   private static final int FOUND = 1;
   private static final int ALONE = 2;
@@ -31,7 +34,10 @@ final class Confirming {
   private final List<Scenario> scenarios;
 
   /** By scenario, the fresh springs. */
-  private final List<List<SeasonOutcome>> outcomes;
+  private final List<Summary> summaries;
+
+  /** By plan and spring. */
+  private final double[][] worths;
 
   private final List<Forecast> forecasts;
 
@@ -41,11 +47,31 @@ final class Confirming {
     this.choices = choices;
     this.found = found;
     this.scenarios = scenarios;
-    try (Seasons seasons = new Seasons(scenarios, fresh.seed(), fresh.threads())) {
-      outcomes =
-          seasons.run(List.of(BEFORE, FOUND, ALONE), 0, fresh.seasons(), (s, o) -> o, done -> {});
-    }
+    summaries = scenarios.stream().map(s -> new Summary(s, fresh)).toList();
+    worths = new double[ALONE][fresh.seasons()];
+    run();
     forecasts = forecasts();
+  }
+
+  private void run() throws InterruptedException {
+    List<ToDoubleFunction<SeasonOutcome>> worth = List.of(worth(BEFORE), worth(FOUND));
+    try (Seasons seasons = new Seasons(scenarios, fresh.seed(), fresh.threads())) {
+      for (int from = 0; from < fresh.seasons(); from += BATCH) {
+        int to = Math.min(fresh.seasons(), from + BATCH);
+        List<List<SeasonOutcome>> outcomes =
+            seasons.run(List.of(BEFORE, FOUND, ALONE), from, to, (s, o) -> o, done -> {});
+        for (int s = 0; s < outcomes.size(); s++) {
+          outcomes.get(s).forEach(summaries.get(s)::add);
+        }
+        for (int p = 0; p < worths.length; p++) {
+          for (int n = from; n < to; n++) {
+            worths[p][n] = worth.get(p).applyAsDouble(outcomes.get(p).get(n - from));
+          }
+        }
+        long each = summaries.stream().mapToLong(Summary::bytes).sum() / to;
+        TooLargeException.check(fresh.seasons(), each + 2 * Double.BYTES);
+      }
+    }
   }
 
   /** Runs the plans on the fresh springs. */
@@ -73,7 +99,7 @@ final class Confirming {
       Planned.Search search,
       List<Boolean> isOutOfReach)
       throws InterruptedException {
-    Difference gain = difference(BEFORE, FOUND, worth(BEFORE), worth(FOUND));
+    Difference gain = difference(worths[BEFORE], worths[FOUND]);
     Difference met = met();
     List<Planned.GivenUp> givenUp = givenUp();
     boolean isConfirmed =
@@ -109,7 +135,8 @@ final class Confirming {
           seasons.run(List.of(BEFORE, FOUND), 0, n, (s, o) -> o, done -> {});
       List<Forecast> made = new ArrayList<>();
       for (int p = 0; p < plans.size(); p++) {
-        made.add(new Summary(plans.get(p), fresh, outcomes.get(p), unhindered.get(p)).forecast());
+        unhindered.get(p).forEach(summaries.get(p)::addUnhindered);
+        made.add(summaries.get(p).forecast());
       }
       return made;
     }
@@ -117,18 +144,8 @@ final class Confirming {
 
   // What differs.
 
-  private Difference difference(
-      int first,
-      int second,
-      ToDoubleFunction<SeasonOutcome> ofFirst,
-      ToDoubleFunction<SeasonOutcome> ofSecond) {
-    return Paired.difference(
-        outcomes.get(first).stream().mapToDouble(ofFirst).toArray(),
-        outcomes.get(second).stream().mapToDouble(ofSecond).toArray(),
-        strata(fresh.seasons()),
-        true,
-        CONFIDENCE,
-        1);
+  private Difference difference(double[] before, double[] found) {
+    return Paired.difference(before, found, strata(before.length), true, CONFIDENCE, 1);
   }
 
   /** Of the first so many fresh springs. */
@@ -155,13 +172,26 @@ final class Confirming {
                         .anyMatch(f -> f.sowings().get(s).chanceMetHigh() < choices.get(s).goal()))
             .boxed()
             .toList();
-    ToDoubleFunction<SeasonOutcome> met = o -> missing.stream().filter(s -> isMet(o, s)).count();
-    return difference(BEFORE, FOUND, met, met);
+    return difference(met(BEFORE, missing), met(FOUND, missing));
   }
 
-  /** Whether it has the plants needed, which are the same under every plan. */
-  private boolean isMet(SeasonOutcome season, int sowing) {
-    return Measures.isMet(scenarios.get(BEFORE), season, sowing);
+  /** How many of some sowings have the plants needed, spring by spring. */
+  private double[] met(int plan, List<Integer> sowings) {
+    double[] met = new double[fresh.seasons()];
+    for (int s : sowings) {
+      int needed = choices.get(s).sowing().plantsNeeded();
+      double[] onTime = summaries.get(plan).onTime(s);
+      Arrays.setAll(met, n -> met[n] + (onTime[n] >= needed ? 1 : 0));
+    }
+    return met;
+  }
+
+  /** The share of its need that a sowing has, at most 1, spring by spring. */
+  private double[] supplied(int plan, int sowing) {
+    double needed = Math.max(1, choices.get(sowing).sowing().plantsNeeded());
+    return Arrays.stream(summaries.get(plan).onTime(sowing))
+        .map(plants -> Math.min(1, plants / needed))
+        .toArray();
   }
 
   private List<Planned.GivenUp> givenUp() {
@@ -175,13 +205,10 @@ final class Confirming {
     if (forecasts.get(FOUND).sowings().get(s).chanceMetHigh() >= choices.get(s).goal()) {
       return false;
     }
-    ToDoubleFunction<SeasonOutcome> met = o -> isMet(o, s) ? 1 : 0;
-    Difference chance = difference(BEFORE, FOUND, met, met);
-    double needed = Math.max(1, choices.get(s).sowing().plantsNeeded());
-    ToDoubleFunction<SeasonOutcome> supplied = o -> Math.min(1, o.onTime(s) / needed);
+    Difference chance = difference(met(BEFORE, List.of(s)), met(FOUND, List.of(s)));
     return chance.high() < -Aims.MATTERS
         || (chance.low() <= 0
-            && difference(BEFORE, FOUND, supplied, supplied).high() < -Aims.MATTERS);
+            && difference(supplied(BEFORE, s), supplied(FOUND, s)).high() < -Aims.MATTERS);
   }
 
   private List<Planned.Effect> effects() throws InterruptedException {
@@ -198,7 +225,7 @@ final class Confirming {
 
   /** Where others push it onto a table that suits it better, it may do better than alone. */
   private Planned.Alone alone(int s, int kept, boolean isOutOfReach) {
-    double alone = Samples.mean(outcomes.get(ALONE), o -> isMet(o, s) ? 1 : 0);
+    double alone = Samples.mean(met(ALONE, List.of(s)));
     double inPlan = forecasts.get(kept).sowings().get(s).chanceMet();
     return new Planned.Alone(
         scenarios.get(ALONE).sowings().get(s), Math.max(alone, inPlan), isOutOfReach);
@@ -219,7 +246,7 @@ final class Confirming {
     if (before.prices() == null) {
       return traysToSave(bounding, springs, kept, chances);
     }
-    double[] now = outcomes.get(kept).stream().limit(n).mapToDouble(worth(kept)).toArray();
+    double[] now = Arrays.copyOf(worths[kept], n);
     double[] most = bounding.most(springs);
     return new Planned.Bound(
         Paired.difference(now, most, strata(n), true, CONFIDENCE, 1),

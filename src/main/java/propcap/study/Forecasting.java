@@ -1,6 +1,5 @@
 package propcap.study;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleConsumer;
 import java.util.function.IntConsumer;
@@ -26,40 +25,42 @@ public final class Forecasting {
    */
   public static Forecast forecast(Scenario scenario, RunSettings settings, DoubleConsumer progress)
       throws InterruptedException {
-    List<SeasonOutcome> seasons = seasons(scenario, settings, progress);
-    int forDemand =
-        Math.min(RunSettings.whole(DEMAND_SEASONS, scenario.weather().size()), seasons.size());
+    Summary summary = new Summary(scenario, settings);
+    run(summary, scenario, settings, progress);
+    int block = scenario.weather().size();
+    int forDemand = Math.min(RunSettings.whole(DEMAND_SEASONS, block), summary.seasons());
     try (Seasons endless =
         new Seasons(List.of(scenario.withEndlessRoom()), settings.seed(), settings.threads())) {
-      List<SeasonOutcome> unhindered = outcomes(endless, 0, forDemand, done -> {});
-      return new Summary(scenario, settings, seasons, unhindered).forecast();
+      outcomes(endless, 0, forDemand, done -> {}).forEach(summary::addUnhindered);
     }
+    return summary.forecast();
   }
 
-  private static List<SeasonOutcome> seasons(
-      Scenario scenario, RunSettings settings, DoubleConsumer progress)
+  /** Runs seasons a batch at a time, so that no more outcomes are kept than those of one. */
+  private static void run(
+      Summary summary, Scenario scenario, RunSettings settings, DoubleConsumer progress)
       throws InterruptedException {
     Double precision = settings.precision();
-    List<SeasonOutcome> all = new ArrayList<>();
+    int batch = RunSettings.whole(BATCH, scenario.weather().size());
+    int most = settings.seasons();
     try (Seasons runs = new Seasons(List.of(scenario), settings.seed(), settings.threads())) {
-      int block = scenario.weather().size();
-      int step = precision == null ? settings.seasons() : RunSettings.whole(BATCH, block);
-      int most = settings.seasons();
-      while (all.size() < most && !(precision != null && isPrecise(scenario, all, precision))) {
-        int from = all.size();
-        int to = Math.min(most, from + step);
-        all.addAll(
-            outcomes(
+      while (summary.seasons() < most
+          && !(precision != null && isPrecise(summary.onTime(), precision))) {
+        int from = summary.seasons();
+        outcomes(
                 runs,
                 from,
-                to,
-                done -> progress.accept((from + done) / (double) settings.seasons())));
+                Math.min(most, from + batch),
+                done -> progress.accept((from + done) / (double) settings.seasons()))
+            .forEach(summary::add);
+        long each = summary.bytes() / summary.seasons();
         if (precision != null) {
-          most = (int) Math.min(most, TooLargeException.fitting(all.get(0).bytes()));
+          most = (int) Math.min(most, TooLargeException.fitting(each));
+        } else {
+          TooLargeException.check(most, each);
         }
       }
     }
-    return all;
   }
 
   private static List<SeasonOutcome> outcomes(Seasons runs, int from, int to, IntConsumer done)
@@ -71,23 +72,14 @@ public final class Forecasting {
    * Whether Student's 95 % half-width of total on-time plants is below a share of their mean.
    * Looked at after each batch, which makes the interval cover slightly less than it says.
    */
-  private static boolean isPrecise(
-      Scenario scenario, List<SeasonOutcome> seasons, double precision) {
-    if (seasons.size() < BATCH) {
-      return false;
-    }
-    Samples onTime = Samples.of(seasons, Strata.of(scenario, seasons), Forecasting::onTime);
-    return onTime.halfWidth() <= precision * onTime.mean();
+  private static boolean isPrecise(Samples onTime, double precision) {
+    return onTime.size() > 0 && onTime.halfWidth() <= precision * onTime.mean();
   }
 
   /** Whether a forecast is as precise as was asked for, by the same measure. */
   public static boolean isPrecise(Forecast forecast, double precision) {
-    Samples onTime =
-        Samples.of(
-            forecast.rows(),
-            Strata.of(forecast.scenario(), forecast.settings().seed(), forecast.seasons()),
-            Forecast.SeasonRow::onTime);
-    return onTime.halfWidth() <= precision * onTime.mean();
+    Strata strata = Strata.of(forecast.scenario(), forecast.settings().seed(), forecast.seasons());
+    return isPrecise(Samples.of(forecast.rows(), strata, Forecast.SeasonRow::onTime), precision);
   }
 
   static long onTime(SeasonOutcome season) {

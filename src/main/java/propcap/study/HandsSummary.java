@@ -4,40 +4,92 @@ import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.temporal.TemporalAdjusters;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import propcap.farm.Scenario;
 import propcap.farm.Work;
 import propcap.season.SeasonOutcome;
 
-/** What people's hours went into, over many seasons. */
+/** What people's hours went into, over many seasons, counted as they come in. */
 final class HandsSummary {
   private final Scenario scenario;
-  private final List<SeasonOutcome> seasons;
-  private final Strata strata;
 
-  HandsSummary(Scenario scenario, List<SeasonOutcome> seasons, Strata strata) {
+  /** By day, thousandths of a minute. */
+  private final Column[] worked;
+
+  /** The same by day and work, sums of all seasons. */
+  private final long[][] byWork;
+
+  /** Seasons in which the hours of a day ran out, by day. */
+  private final int[] shortOn;
+
+  private final Column daysShort = new Column();
+  private final Map<Work, Column> waited = new EnumMap<>(Work.class);
+
+  HandsSummary(Scenario scenario) {
     this.scenario = scenario;
-    this.seasons = seasons;
-    this.strata = strata;
+    int days = scenario.season().days();
+    worked = new Column[days];
+    Arrays.setAll(worked, day -> new Column());
+    byWork = new long[days][Work.values().length];
+    shortOn = new int[days];
+    for (Work work : Work.values()) {
+      waited.put(work, new Column());
+    }
   }
 
-  HandsForecast forecast() {
-    int days = scenario.season().days();
-    Map<Work, Stat> waiting = new EnumMap<>(Work.class);
-    for (Work work : Work.values()) {
-      waiting.put(work, Samples.of(seasons, strata, o -> waited(o, work)).stat());
+  void add(SeasonOutcome season) {
+    for (int day = 0; day < worked.length; day++) {
+      for (Work work : Work.values()) {
+        byWork[day][work.ordinal()] += season.thousandthsOfMinutes(work, day);
+      }
+      worked[day].add(season.thousandthsOfMinutes(day));
+      shortOn[day] += season.isShortOfHands(day) ? 1 : 0;
     }
+    daysShort.add(season.daysShortOfHands());
+    waited.forEach((work, column) -> column.add(waited(season, work)));
+  }
+
+  /** What is kept of each season by itself. */
+  Stream<Column> columns() {
+    return Stream.of(Stream.of(worked), Stream.of(daysShort), waited.values().stream())
+        .flatMap(c -> c);
+  }
+
+  HandsForecast forecast(Strata strata) {
+    int days = worked.length;
+    Map<Work, Stat> waiting = new EnumMap<>(Work.class);
+    waited.forEach(
+        (work, column) -> waiting.put(work, Samples.of(column.numbers(), strata).stat()));
     return new HandsForecast(
-        Samples.of(seasons, strata, SeasonOutcome::hours).stat(),
+        Samples.of(hours(0, days), strata).stat(),
         byWork(0, days),
         (int) IntStream.range(0, days).filter(this::isWorkingDay).count(),
-        Samples.of(seasons, strata, SeasonOutcome::daysShortOfHands).stat(),
+        Samples.of(daysShort.numbers(), strata).stat(),
         waiting,
-        IntStream.range(0, days).mapToObj(this::day).toList(),
-        weeks());
+        IntStream.range(0, days).mapToObj(day -> day(day, strata)).toList(),
+        weeks(strata));
+  }
+
+  /** Hours of each season on days from one to before another. */
+  private double[] hours(int from, int to) {
+    double[] hours = new double[daysShort.size()];
+    for (int season = 0; season < hours.length; season++) {
+      long sum = 0;
+      for (int day = from; day < to; day++) {
+        sum += worked[day].get(season);
+      }
+      hours[season] = SeasonOutcome.inHours(sum);
+    }
+    return hours;
+  }
+
+  private double seasons(long sum) {
+    return sum / (double) daysShort.size();
   }
 
   private boolean isWorkingDay(int day) {
@@ -48,9 +100,8 @@ final class HandsSummary {
     return isWorkingDay(day) ? scenario.labour().hoursOn(scenario.season().date(day)) : 0;
   }
 
-  private HandsForecast.Day day(int day) {
-    Samples hours = Samples.of(seasons, strata, o -> o.hours(day));
-    Stat stat = hours.stat();
+  private HandsForecast.Day day(int day, Strata strata) {
+    Stat stat = Samples.of(hours(day, day + 1), strata).stat();
     return new HandsForecast.Day(
         scenario.season().date(day),
         budget(day),
@@ -58,11 +109,11 @@ final class HandsSummary {
         stat.p10(),
         stat.p50(),
         stat.p90(),
-        Samples.mean(seasons, o -> o.isShortOfHands(day) ? 1 : 0),
+        seasons(shortOn[day]),
         byWork(day, day + 1));
   }
 
-  private List<HandsForecast.Week> weeks() {
+  private List<HandsForecast.Week> weeks(Strata strata) {
     List<HandsForecast.Week> weeks = new ArrayList<>();
     LocalDate start = scenario.season().start();
     LocalDate monday = start.with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY));
@@ -70,36 +121,36 @@ final class HandsSummary {
       int from = Math.max(0, scenario.season().dayOf(monday));
       monday = monday.plusWeeks(1);
       int to = Math.min(scenario.season().days(), scenario.season().dayOf(monday));
-      weeks.add(week(monday.minusWeeks(1), from, to));
+      weeks.add(week(monday.minusWeeks(1), from, to, strata));
     }
     return weeks;
   }
 
   /** Days from one to before another. */
-  private HandsForecast.Week week(LocalDate monday, int from, int to) {
+  private HandsForecast.Week week(LocalDate monday, int from, int to, Strata strata) {
     return new HandsForecast.Week(
         monday,
         IntStream.range(from, to).mapToDouble(this::budget).sum(),
-        Samples.of(seasons, strata, o -> IntStream.range(from, to).mapToDouble(o::hours).sum())
-            .stat(),
+        Samples.of(hours(from, to), strata).stat(),
         byWork(from, to),
-        Samples.mean(seasons, o -> IntStream.range(from, to).filter(o::isShortOfHands).count()));
+        seasons(IntStream.range(from, to).mapToLong(day -> shortOn[day]).sum()));
   }
 
   /** Mean hours of days from one to before another. */
   private Map<Work, Double> byWork(int from, int to) {
     Map<Work, Double> hours = new EnumMap<>(Work.class);
     for (Work work : Work.values()) {
-      hours.put(
-          work,
-          Samples.mean(
-              seasons, o -> IntStream.range(from, to).mapToDouble(d -> o.hours(work, d)).sum()));
+      long sum = 0;
+      for (int day = from; day < to; day++) {
+        sum += byWork[day][work.ordinal()];
+      }
+      hours.put(work, SeasonOutcome.inHours(sum) / daysShort.size());
     }
     return hours;
   }
 
-  private static long waited(SeasonOutcome season, Work work) {
-    long sum = 0;
+  private static int waited(SeasonOutcome season, Work work) {
+    int sum = 0;
     for (int s = 0; s < season.sowings(); s++) {
       for (int month = 0; month < season.months(); month++) {
         sum += season.waitedForHands(work, s, month);

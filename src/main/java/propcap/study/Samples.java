@@ -37,6 +37,10 @@ final class Samples {
     return new Mean().evaluate(values);
   }
 
+  int size() {
+    return values.length;
+  }
+
   double mean() {
     return new Mean().evaluate(values);
   }

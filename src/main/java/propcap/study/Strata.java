@@ -52,6 +52,10 @@ final class Strata {
     return of.length < FEWEST * years ? one(of.length) : new Strata(of, years);
   }
 
+  static Strata of(Column ofSeasons, int years) {
+    return of(IntStream.range(0, ofSeasons.size()).map(ofSeasons::get).toArray(), years);
+  }
+
   /** The years of the first so many seasons of a scenario under a seed. */
   static Strata of(Scenario scenario, long seed, int seasons) {
     int years = scenario.weather().size();

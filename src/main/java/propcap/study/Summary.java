@@ -4,20 +4,21 @@ import static java.util.stream.Collectors.joining;
 
 import java.time.LocalDate;
 import java.time.YearMonth;
+import java.util.AbstractList;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collection;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
-import java.util.function.IntPredicate;
-import java.util.function.ToIntFunction;
+import java.util.function.Function;
 import java.util.stream.IntStream;
-import org.jspecify.annotations.Nullable;
+import java.util.stream.Stream;
 import propcap.farm.Crop;
 import propcap.farm.Loss;
-import propcap.farm.Milestone;
 import propcap.farm.Place;
 import propcap.farm.PlaceKind;
 import propcap.farm.Scenario;
@@ -25,46 +26,122 @@ import propcap.farm.Sowing;
 import propcap.farm.Step;
 import propcap.season.SeasonOutcome;
 
-/** Turns the outcomes of many seasons into a forecast. Sums run in the seasons' order. */
+/** Turns many seasons into a forecast, counted as they come in, in the seasons' order. */
 final class Summary {
   private final Scenario scenario;
   private final RunSettings settings;
-  private final List<SeasonOutcome> seasons;
-  private final Strata strata;
+  private final List<SowingSummary> sowings;
   private final OccupancySummary occupancy;
+  private final HandsSummary hands;
+  private final Column years = new Column();
 
-  Summary(
-      Scenario scenario,
-      RunSettings settings,
-      List<SeasonOutcome> seasons,
-      List<SeasonOutcome> unhindered) {
+  /** By crop, in the order of the plan: cells lost by cause. */
+  private final Map<String, Map<Loss, Column>> losses = new LinkedHashMap<>();
+
+  private final Map<Step, Column> waiting = new EnumMap<>(Step.class);
+  private long sowBehindOverdue;
+  private long tablesBehindReady;
+
+  Summary(Scenario scenario, RunSettings settings) {
     this.scenario = scenario;
     this.settings = settings;
-    this.seasons = seasons;
-    strata = Strata.of(scenario, seasons);
-    occupancy = new OccupancySummary(scenario, seasons, strata, unhindered);
+    sowings =
+        IntStream.range(0, scenario.sowings().size())
+            .mapToObj(s -> new SowingSummary(scenario, s))
+            .toList();
+    occupancy = new OccupancySummary(scenario);
+    hands = new HandsSummary(scenario);
+    scenario.sowings().forEach(s -> losses.computeIfAbsent(s.crop(), c -> columns(Loss.class)));
+    waiting.putAll(columns(Step.class));
+  }
+
+  private static <K extends Enum<K>> Map<K, Column> columns(Class<K> kinds) {
+    Map<K, Column> columns = new EnumMap<>(kinds);
+    for (K kind : kinds.getEnumConstants()) {
+      columns.put(kind, new Column());
+    }
+    return columns;
+  }
+
+  /** Adds the next season. */
+  void add(SeasonOutcome season) {
+    years.add(season.weatherYear());
+    sowings.forEach(s -> s.add(season));
+    losses.forEach(
+        (crop, columns) -> {
+          int[] ofCrop =
+              IntStream.range(0, season.sowings())
+                  .filter(s -> scenario.sowings().get(s).crop().equals(crop))
+                  .toArray();
+          columns.forEach(
+              (cause, column) ->
+                  column.add(Arrays.stream(ofCrop).map(s -> season.lost(s, cause)).sum()));
+        });
+    waiting.forEach((step, column) -> column.add((int) Measures.waited(season, step)));
+    sowBehindOverdue += season.sowBehindOverdue();
+    tablesBehindReady += season.tablesBehindReady();
+    occupancy.add(season);
+    hands.add(season);
+  }
+
+  /** Adds a season of the same scenario with endless room. */
+  void addUnhindered(SeasonOutcome season) {
+    occupancy.addUnhindered(season);
+  }
+
+  int seasons() {
+    return years.size();
+  }
+
+  /** What is kept of each season by itself, bytes; the rest does not grow with the seasons. */
+  long bytes() {
+    return Stream.of(
+            Stream.of(years),
+            sowings.stream().flatMap(SowingSummary::columns),
+            losses.values().stream().flatMap(c -> c.values().stream()),
+            waiting.values().stream(),
+            occupancy.columns(),
+            hands.columns())
+        .flatMap(columns -> columns)
+        .mapToLong(Column::bytes)
+        .sum();
+  }
+
+  /** A sowing's plants on time, season by season. */
+  double[] onTime(int sowing) {
+    return sowings.get(sowing).onTime.numbers();
+  }
+
+  /** All plants on time. */
+  Samples onTime() {
+    return total(s -> s.onTime);
+  }
+
+  Strata strata() {
+    return Strata.of(years, scenario.weather().size());
   }
 
   Forecast forecast() {
+    Strata strata = strata();
     return new Forecast(
         scenario,
         settings,
-        seasons.size(),
+        seasons(),
         release(),
-        total(SeasonOutcome::onTime).stat(),
-        total(SeasonOutcome::late).stat(),
-        total(SeasonOutcome::cellsSown).stat(),
-        IntStream.range(0, scenario.sowings().size()).mapToObj(this::sowing).toList(),
-        losses(s -> true),
-        lossesByCrop(),
-        occupancy.places(),
-        occupancy.kinds(),
-        waiting(),
+        total(s -> s.onTime).stat(),
+        total(s -> s.late).stat(),
+        total(s -> s.cellsSown).stat(),
+        sowings.stream().map(s -> s.forecast(strata)).toList(),
+        losses(List.copyOf(losses.values()), strata),
+        lossesByCrop(strata),
+        occupancy.places(strata),
+        occupancy.kinds(strata),
+        waiting(strata),
         waits(),
-        Samples.mean(seasons, SeasonOutcome::sowBehindOverdue),
-        Samples.mean(seasons, SeasonOutcome::tablesBehindReady),
-        new HandsSummary(scenario, seasons, strata).forecast(),
-        IntStream.range(0, seasons.size()).mapToObj(this::row).toList());
+        sowBehindOverdue / (double) seasons(),
+        tablesBehindReady / (double) seasons(),
+        hands.forecast(strata),
+        new Rows());
   }
 
   private Map<String, LocalDate> release() {
@@ -76,137 +153,61 @@ final class Summary {
     return dates;
   }
 
-  /** A count of a sowing in a season. */
-  @FunctionalInterface
-  private interface Count {
-    int of(SeasonOutcome season, int sowing);
+  private Samples total(Function<SowingSummary, Column> column) {
+    return Samples.of(sum(sowings.stream().map(column).toList()), strata());
   }
 
-  private Samples total(Count count) {
-    return total(count, s -> true);
+  /** Season by season. */
+  private double[] sum(List<Column> columns) {
+    return IntStream.range(0, seasons()).mapToDouble(n -> sum(columns, n)).toArray();
   }
 
-  private Samples total(Count count, IntPredicate sowings) {
-    return Samples.of(seasons, strata, season -> sum(season, count, sowings));
-  }
-
-  private static long sum(SeasonOutcome season, Count count, IntPredicate sowings) {
-    return IntStream.range(0, season.sowings())
-        .filter(sowings)
-        .mapToLong(s -> count.of(season, s))
-        .sum();
-  }
-
-  // Sowings.
-
-  private Forecast.SowingForecast sowing(int s) {
-    Sowing sowing = scenario.sowings().get(s);
-    double[] met =
-        seasons.stream().mapToDouble(o -> o.onTime(s) >= sowing.plantsNeeded() ? 1 : 0).toArray();
-    MeanLimits chance = MeanLimits.ofChance(met, strata, 0.95);
-    return new Forecast.SowingForecast(
-        sowing,
-        Samples.of(seasons, strata, o -> o.cellsSown(s)).stat(),
-        Samples.of(seasons, strata, o -> o.onTime(s)).stat(),
-        Samples.of(seasons, strata, o -> o.late(s)).stat(),
-        Arrays.stream(met).sum() / met.length,
-        chance.low(),
-        chance.high(),
-        medianDate(o -> o.firstDay(s, Milestone.PLANTED_OUT)),
-        medianDate(o -> o.medianOutDay(s)),
-        medianDate(o -> o.lastDay(s, Milestone.PLANTED_OUT)),
-        readyBy(s),
-        milestones(s),
-        sowingWaits(s));
-  }
-
-  /** The median of a day over the seasons that have one. */
-  private @Nullable LocalDate medianDate(ToIntFunction<SeasonOutcome> day) {
-    int[] days = seasons.stream().mapToInt(day).filter(d -> d >= 0).sorted().toArray();
-    return days.length == 0 ? null : scenario.season().date(days[(days.length - 1) / 2]);
-  }
-
-  /** The least day by which a sowing's need was out in nine seasons of ten. */
-  private @Nullable LocalDate readyBy(int s) {
-    int[] days = seasons.stream().mapToInt(o -> o.metDay(s)).filter(d -> d >= 0).sorted().toArray();
-    int nine = (int) Math.ceil(0.9 * seasons.size() - 1e-9);
-    return days.length < nine ? null : scenario.season().date(days[nine - 1]);
-  }
-
-  private Map<Milestone, Forecast.Span> milestones(int s) {
-    Map<Milestone, Forecast.Span> spans = new EnumMap<>(Milestone.class);
-    for (Milestone move : Milestone.values()) {
-      List<SeasonOutcome> made = seasons.stream().filter(o -> o.trays(s, move) > 0).toList();
-      if (!made.isEmpty()) {
-        double trays = Samples.mean(made, o -> o.trays(s, move));
-        spans.put(
-            move,
-            new Forecast.Span(
-                Samples.mean(made, o -> o.firstDay(s, move)),
-                Samples.mean(made, o -> o.daySum(s, move)) / trays,
-                Samples.mean(made, o -> o.lastDay(s, move)),
-                trays * made.size() / seasons.size()));
-      }
-    }
-    return spans;
-  }
-
-  private Map<Step, Double> sowingWaits(int s) {
-    Map<Step, Double> waits = new EnumMap<>(Step.class);
-    for (Step step : Step.values()) {
-      waits.put(step, Samples.mean(seasons, o -> waited(o, step, s)));
-    }
-    return waits;
+  private static long sum(List<Column> columns, int season) {
+    return columns.stream().mapToLong(c -> c.get(season)).sum();
   }
 
   // Losses.
 
-  private Map<Loss, Stat> losses(IntPredicate sowings) {
-    Map<Loss, Stat> losses = new EnumMap<>(Loss.class);
+  private Map<Loss, Stat> losses(List<Map<Loss, Column>> crops, Strata strata) {
+    Map<Loss, Stat> stats = new EnumMap<>(Loss.class);
     for (Loss cause : Loss.values()) {
-      losses.put(cause, total((o, s) -> o.lost(s, cause), sowings).stat());
+      stats.put(cause, Samples.of(sum(of(crops, cause)), strata).stat());
     }
-    return losses;
+    return stats;
   }
 
-  private Map<String, Map<Loss, Stat>> lossesByCrop() {
+  private static List<Column> of(Collection<Map<Loss, Column>> crops, Loss cause) {
+    return crops.stream().map(c -> c.get(cause)).map(Objects::requireNonNull).toList();
+  }
+
+  private Map<String, Map<Loss, Stat>> lossesByCrop(Strata strata) {
     Map<String, Map<Loss, Stat>> byCrop = new LinkedHashMap<>();
-    for (Sowing sowing : scenario.sowings()) {
-      byCrop.computeIfAbsent(
-          sowing.crop(), crop -> losses(s -> scenario.sowings().get(s).crop().equals(crop)));
-    }
+    losses.forEach((crop, columns) -> byCrop.put(crop, losses(List.of(columns), strata)));
     return byCrop;
   }
 
   // Waiting.
 
-  private static int waited(SeasonOutcome season, Step step, int sowing) {
-    return IntStream.range(0, season.months()).map(m -> season.waited(step, sowing, m)).sum();
-  }
-
-  private Map<Step, Stat> waiting() {
-    Map<Step, Stat> waiting = new EnumMap<>(Step.class);
-    for (Step step : Step.values()) {
-      waiting.put(step, total((o, s) -> waited(o, step, s)).stat());
-    }
-    return waiting;
+  private Map<Step, Stat> waiting(Strata strata) {
+    Map<Step, Stat> stats = new EnumMap<>(Step.class);
+    waiting.forEach((step, column) -> stats.put(step, Samples.of(column.numbers(), strata).stat()));
+    return stats;
   }
 
   private List<Forecast.Wait> waits() {
     List<Forecast.Wait> waits = new ArrayList<>();
     YearMonth first = YearMonth.from(scenario.season().start());
-    int months = seasons.get(0).months();
     for (Step step : Step.values()) {
       Map<String, double[]> byTarget = new TreeMap<>();
-      for (int s = 0; s < scenario.sowings().size(); s++) {
-        double[] trayDays = byTarget.computeIfAbsent(waitedFor(step, s), t -> new double[months]);
-        for (int m = 0; m < months; m++) {
-          trayDays[m] += meanWait(step, s, m);
-        }
+      for (int s = 0; s < sowings.size(); s++) {
+        double[] months = sowings.get(s).waitedByMonth(step);
+        double[] trayDays =
+            byTarget.computeIfAbsent(waitedFor(step, s), t -> new double[months.length]);
+        Arrays.setAll(trayDays, m -> trayDays[m] + months[m]);
       }
       byTarget.forEach(
           (target, trayDays) -> {
-            for (int m = 0; m < months; m++) {
+            for (int m = 0; m < trayDays.length; m++) {
               if (trayDays[m] > 0) {
                 waits.add(new Forecast.Wait(step, target, first.plusMonths(m), trayDays[m]));
               }
@@ -214,10 +215,6 @@ final class Summary {
           });
     }
     return waits;
-  }
-
-  private double meanWait(Step step, int sowing, int month) {
-    return Samples.mean(seasons, o -> o.waited(step, sowing, month));
   }
 
   private String waitedFor(Step step, int sowing) {
@@ -248,29 +245,34 @@ final class Summary {
 
   // Seasons.
 
-  private Forecast.SeasonRow row(int number) {
-    SeasonOutcome season = seasons.get(number);
-    Map<Loss, Long> losses = new EnumMap<>(Loss.class);
-    for (Loss cause : Loss.values()) {
-      losses.put(cause, sum(season, (o, s) -> o.lost(s, cause), s -> true));
+  /** The seasons one by one, each made when it is asked for. */
+  private final class Rows extends AbstractList<Forecast.SeasonRow> {
+    @Override
+    public int size() {
+      return seasons();
     }
-    Map<Step, Long> waiting = new EnumMap<>(Step.class);
-    for (Step step : Step.values()) {
-      waiting.put(step, sum(season, (o, s) -> waited(o, step, s), s -> true));
+
+    @Override
+    public Forecast.SeasonRow get(int season) {
+      Map<Loss, Long> lost = new EnumMap<>(Loss.class);
+      for (Loss cause : Loss.values()) {
+        lost.put(cause, sum(of(losses.values(), cause), season));
+      }
+      Map<Step, Long> waited = new EnumMap<>(Step.class);
+      waiting.forEach((step, column) -> waited.put(step, (long) column.get(season)));
+      return new Forecast.SeasonRow(
+          season,
+          scenario.weather().get(years.get(season)).year(),
+          all(s -> s.cellsSown, season),
+          all(s -> s.onTime, season),
+          all(s -> s.late, season),
+          (int) sowings.stream().filter(s -> s.isMet(season)).count(),
+          lost,
+          waited);
     }
-    int met =
-        (int)
-            IntStream.range(0, season.sowings())
-                .filter(s -> season.onTime(s) >= scenario.sowings().get(s).plantsNeeded())
-                .count();
-    return new Forecast.SeasonRow(
-        number,
-        scenario.weather().get(season.weatherYear()).year(),
-        sum(season, SeasonOutcome::cellsSown, s -> true),
-        sum(season, SeasonOutcome::onTime, s -> true),
-        sum(season, SeasonOutcome::late, s -> true),
-        met,
-        losses,
-        waiting);
+
+    private long all(Function<SowingSummary, Column> column, int season) {
+      return sowings.stream().map(column).mapToLong(c -> c.get(season)).sum();
+    }
   }
 }

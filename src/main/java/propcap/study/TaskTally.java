@@ -17,10 +17,17 @@ final class TaskTally {
   final Job job;
   private final Map<Leg, Sums> legs = new TreeMap<>();
 
-  /** For each season: trays, day of the first and of the last; -1 where there was none. */
-  private final List<int[]> seasons = new ArrayList<>();
+  /** Trays of each season. */
+  private final Column trays = new Column();
 
-  private int[] season = {0, -1, -1};
+  /** Days of the first tray and of the last, of the seasons that came to it. */
+  private final Counts first = new Counts();
+
+  private final Counts last = new Counts();
+
+  private int traysNow;
+  private int firstNow = -1;
+  private int lastNow = -1;
 
   TaskTally(int sowing, Job job) {
     this.sowing = sowing;
@@ -55,9 +62,9 @@ final class TaskTally {
     Sums sums = on(day, diary, note);
     sums.trays += diary.trays(note);
     sums.plants += diary.plants(note);
-    season[0] += diary.trays(note);
-    season[1] = season[1] < 0 ? day : season[1];
-    season[2] = day;
+    traysNow += diary.trays(note);
+    firstNow = firstNow < 0 ? day : firstNow;
+    lastNow = day;
   }
 
   /** Adds what it took of a day, its own or one after it. */
@@ -66,8 +73,14 @@ final class TaskTally {
   }
 
   void endSeason() {
-    seasons.add(season);
-    season = new int[] {0, -1, -1};
+    trays.add(traysNow);
+    if (firstNow >= 0) {
+      first.add(firstNow);
+      last.add(lastNow);
+    }
+    traysNow = 0;
+    firstNow = -1;
+    lastNow = -1;
   }
 
   /** Whether no season came to it. */
@@ -77,22 +90,22 @@ final class TaskTally {
 
   /** Share of seasons, 0 to 1, that came to it. */
   double chance() {
-    return seasons.stream().filter(s -> s[1] >= 0).count() / (double) seasons.size();
+    return first.size() / (double) trays.size();
   }
 
   /** Trays of each season. */
   double[] trays() {
-    return seasons.stream().mapToDouble(s -> s[0]).toArray();
+    return trays.numbers();
   }
 
   /** The day of the first tray, before which it is in one season of ten that come to it. */
   int earliest() {
-    return quantile(1, 0.1);
+    return quantile(first, 0.1);
   }
 
   /** The day of the last tray, after which it is in one season of ten that come to it. */
   int latest() {
-    return quantile(2, 0.9);
+    return quantile(last, 0.9);
   }
 
   /** Where and when, with so many whole trays on the likely days. */
@@ -107,7 +120,7 @@ final class TaskTally {
       from = when.get(i).day() < earliest ? i + 1 : from;
       to = when.get(i).day() <= latest && sums.get(i).trays > 0 ? i : to;
     }
-    double n = seasons.size();
+    double n = trays.size();
     int[] trays =
         WholeTrays.along(sums.stream().mapToDouble(s -> s.trays / n).toArray(), whole, from, to);
     List<Stint> stints = new ArrayList<>();
@@ -130,8 +143,7 @@ final class TaskTally {
   }
 
   /** The day on which so large a share has come to pass: a day that was, so no rest day. */
-  private int quantile(int which, double share) {
-    int[] sorted = seasons.stream().mapToInt(s -> s[which]).filter(d -> d >= 0).sorted().toArray();
-    return sorted[Math.max(0, (int) Math.ceil(share * sorted.length - 1e-9) - 1)];
+  private static int quantile(Counts days, double share) {
+    return days.inOrder(Math.max(0, (int) Math.ceil(share * days.size() - 1e-9) - 1));
   }
 }

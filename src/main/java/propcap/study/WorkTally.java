@@ -1,7 +1,6 @@
 package propcap.study;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -20,16 +19,15 @@ import propcap.study.WorkCalendar.Task;
 /** The work of seasons, counted as they come in, in the seasons' order. */
 final class WorkTally {
   private final Scenario scenario;
-  private final int days;
 
   /** By sowing and job. */
   private final TaskTally[] tasks;
 
   /** The weather year of each season. */
-  private final List<Integer> years = new ArrayList<>();
+  private final Column years = new Column();
 
-  /** Hours of each day, one array a season. */
-  private final List<double[]> hours = new ArrayList<>();
+  /** By day, thousandths of a minute. */
+  private final Column[] worked;
 
   /** By sowing: tray-days that it waited to be sown, of all seasons. */
   private final long[] waitedForRoom;
@@ -38,7 +36,8 @@ final class WorkTally {
 
   WorkTally(Scenario scenario) {
     this.scenario = scenario;
-    days = scenario.season().days();
+    worked = new Column[scenario.season().days()];
+    Arrays.setAll(worked, day -> new Column());
     waitedForRoom = new long[scenario.sowings().size()];
     waitedForHands = new long[scenario.sowings().size()];
     tasks = new TaskTally[scenario.sowings().size() * Job.values().length];
@@ -76,7 +75,9 @@ final class WorkTally {
       waitedForRoom[s] += diary.waitedForRoom(s);
       waitedForHands[s] += diary.waitedForHands(s);
     }
-    hours.add(IntStream.range(0, days).mapToDouble(outcome::hours).toArray());
+    for (int day = 0; day < worked.length; day++) {
+      worked[day].add(outcome.thousandthsOfMinutes(day));
+    }
   }
 
   /** Every task that the plan has or that any season came to. */
@@ -114,7 +115,7 @@ final class WorkTally {
   private Planned planned(TaskTally task, LocalDate due, List<Stint> stints) {
     int onDay = stints.stream().filter(s -> s.date().equals(due)).mapToInt(Stint::trays).sum();
     int whole = stints.stream().mapToInt(Stint::trays).sum();
-    double n = hours.size();
+    double n = years.size();
     return new Planned(
         due,
         whole - onDay,
@@ -124,20 +125,26 @@ final class WorkTally {
   }
 
   private Strata strata() {
-    return Strata.of(years.stream().mapToInt(y -> y).toArray(), scenario.weather().size());
+    return Strata.of(years, scenario.weather().size());
   }
 
   /** Every day of the season, with its hours. */
   List<WorkCalendar.Day> days() {
     Strata strata = strata();
-    return IntStream.range(0, days)
+    return IntStream.range(0, worked.length)
         .mapToObj(
             day ->
                 new WorkCalendar.Day(
                     date(day),
                     scenario.rounds().isWorkingDay(date(day)),
-                    Samples.of(hours, strata, h -> h[day]).stat()))
+                    Samples.of(hours(day), strata).stat()))
         .toList();
+  }
+
+  private double[] hours(int day) {
+    return Arrays.stream(worked[day].numbers())
+        .map(spent -> SeasonOutcome.inHours((long) spent))
+        .toArray();
   }
 
   /** The first working day on which something that is due on a date can be done. */

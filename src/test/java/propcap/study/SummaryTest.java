@@ -36,7 +36,14 @@ class SummaryTest {
   /** The forecast of seasons in which the tray is sown on these days. */
   private Forecast sownOn(int... days) {
     List<SeasonOutcome> seasons = Arrays.stream(days).mapToObj(this::season).toList();
-    return new Summary(scenario(days[0]), SETTINGS, seasons, seasons).forecast();
+    return summary(scenario(days[0]), seasons);
+  }
+
+  private static Forecast summary(Scenario scenario, List<SeasonOutcome> seasons) {
+    Summary summary = new Summary(scenario, SETTINGS);
+    seasons.forEach(summary::add);
+    seasons.forEach(summary::addUnhindered);
+    return summary.forecast();
   }
 
   private SeasonOutcome season(int sowDay) {
@@ -184,8 +191,7 @@ class SummaryTest {
     farm.sowings = List.of(Farms.sowing("a", 29, 1), Farms.sowing("b", 29, 1));
     Scenario scenario = farm.make();
     SeasonOutcome season = House.season(new SeasonPlan(scenario), new HandLuck(scenario).make());
-    Forecast forecast =
-        new Summary(scenario, SETTINGS, List.of(season), List.of(season)).forecast();
+    Forecast forecast = summary(scenario, List.of(season));
     // b waits for the mats on 29 and 30, which end March, and on 31 to 33: a leaves on 34.
     assertThat(forecast.waits())
         .containsExactly(

@@ -1,0 +1,168 @@
+package propcap.study;
+
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import propcap.farm.Milestone;
+import propcap.farm.Scenario;
+import propcap.farm.Sowing;
+import propcap.farm.Step;
+import propcap.season.SeasonOutcome;
+
+/** One sowing over many seasons, counted as they come in. */
+final class SowingSummary {
+  final Column cellsSown = new Column();
+  final Column onTime = new Column();
+  final Column late = new Column();
+  private final Scenario scenario;
+  private final Sowing sowing;
+  private final int number;
+
+  /** Days of the seasons that have one. */
+  private final Counts firstOut = new Counts();
+
+  private final Counts medianOut = new Counts();
+  private final Counts lastOut = new Counts();
+  private final Counts met = new Counts();
+  private final Map<Milestone, Moves> moves = new EnumMap<>(Milestone.class);
+
+  /** By step and month, sums of all seasons. */
+  private long[][] waits = {};
+
+  SowingSummary(Scenario scenario, int number) {
+    this.scenario = scenario;
+    this.number = number;
+    sowing = scenario.sowings().get(number);
+    for (Milestone move : Milestone.values()) {
+      moves.put(move, new Moves());
+    }
+  }
+
+  /** Sums of the seasons in which a tray made a move. */
+  private static final class Moves {
+    int seasons;
+    long trays;
+    long first;
+    long all;
+    long last;
+
+    Forecast.Span span(int ofSeasons) {
+      return new Forecast.Span(
+          first / (double) seasons,
+          all / (double) trays,
+          last / (double) seasons,
+          trays / (double) ofSeasons);
+    }
+  }
+
+  void add(SeasonOutcome season) {
+    cellsSown.add(season.cellsSown(number));
+    onTime.add(season.onTime(number));
+    late.add(season.late(number));
+    count(firstOut, season.firstDay(number, Milestone.PLANTED_OUT));
+    count(medianOut, season.medianOutDay(number));
+    count(lastOut, season.lastDay(number, Milestone.PLANTED_OUT));
+    count(met, season.metDay(number));
+    moves.forEach((move, sums) -> add(season, move, sums));
+    if (waits.length == 0) {
+      waits = new long[Step.values().length][season.months()];
+    }
+    for (Step step : Step.values()) {
+      for (int month = 0; month < season.months(); month++) {
+        waits[step.ordinal()][month] += season.waited(step, number, month);
+      }
+    }
+  }
+
+  private static void count(Counts days, int day) {
+    if (day >= 0) {
+      days.add(day);
+    }
+  }
+
+  private void add(SeasonOutcome season, Milestone move, Moves sums) {
+    int trays = season.trays(number, move);
+    if (trays > 0) {
+      sums.seasons++;
+      sums.trays += trays;
+      sums.first += season.firstDay(number, move);
+      sums.all += season.daySum(number, move);
+      sums.last += season.lastDay(number, move);
+    }
+  }
+
+  /** Whether its need was met on time in a season. */
+  boolean isMet(int season) {
+    return onTime.get(season) >= sowing.plantsNeeded();
+  }
+
+  Forecast.SowingForecast forecast(Strata strata) {
+    int seasons = onTime.size();
+    double[] isMet = new double[seasons];
+    Arrays.setAll(isMet, n -> isMet(n) ? 1 : 0);
+    MeanLimits chance = MeanLimits.ofChance(isMet, strata, 0.95);
+    return new Forecast.SowingForecast(
+        sowing,
+        Samples.of(cellsSown.numbers(), strata).stat(),
+        Samples.of(onTime.numbers(), strata).stat(),
+        Samples.of(late.numbers(), strata).stat(),
+        Arrays.stream(isMet).sum() / seasons,
+        chance.low(),
+        chance.high(),
+        medianDate(firstOut),
+        medianDate(medianOut),
+        medianDate(lastOut),
+        readyBy(),
+        milestones(),
+        waiting());
+  }
+
+  /** The median over the seasons that have such a day. */
+  private @Nullable LocalDate medianDate(Counts days) {
+    return days.size() == 0 ? null : date(days.inOrder((days.size() - 1) / 2));
+  }
+
+  /** The least day by which its need was out in nine seasons of ten. */
+  private @Nullable LocalDate readyBy() {
+    int nine = (int) Math.ceil(0.9 * onTime.size() - 1e-9);
+    return met.size() < nine ? null : date(met.inOrder(nine - 1));
+  }
+
+  private LocalDate date(int day) {
+    return scenario.season().date(day);
+  }
+
+  private Map<Milestone, Forecast.Span> milestones() {
+    Map<Milestone, Forecast.Span> spans = new EnumMap<>(Milestone.class);
+    moves.forEach(
+        (move, sums) -> {
+          if (sums.seasons > 0) {
+            spans.put(move, sums.span(onTime.size()));
+          }
+        });
+    return spans;
+  }
+
+  private Map<Step, Double> waiting() {
+    Map<Step, Double> waiting = new EnumMap<>(Step.class);
+    for (Step step : Step.values()) {
+      waiting.put(step, Arrays.stream(waits[step.ordinal()]).sum() / (double) onTime.size());
+    }
+    return waiting;
+  }
+
+  /** Tray-days that it waited at a step, mean of a season, by month. */
+  double[] waitedByMonth(Step step) {
+    return Arrays.stream(waits[step.ordinal()])
+        .mapToDouble(w -> w / (double) onTime.size())
+        .toArray();
+  }
+
+  /** What is kept of each season by itself. */
+  Stream<Column> columns() {
+    return Stream.of(cellsSown, onTime, late);
+  }
+}

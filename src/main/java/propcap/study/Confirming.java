@@ -33,8 +33,11 @@ final class Confirming {
   private final Draft found;
   private final List<Scenario> scenarios;
 
-  /** By scenario, the fresh springs. */
+  /** By plan, the fresh springs. */
   private final List<Summary> summaries;
+
+  /** By sowing, its plants on time with endless room. */
+  private final List<Column> alone;
 
   /** By plan and spring. */
   private final double[][] worths;
@@ -47,7 +50,8 @@ final class Confirming {
     this.choices = choices;
     this.found = found;
     this.scenarios = scenarios;
-    summaries = scenarios.stream().map(s -> new Summary(s, fresh)).toList();
+    summaries = scenarios.subList(BEFORE, ALONE).stream().map(s -> new Summary(s, fresh)).toList();
+    alone = choices.stream().map(c -> new Column()).toList();
     worths = new double[ALONE][fresh.seasons()];
     run();
     forecasts = forecasts();
@@ -60,16 +64,19 @@ final class Confirming {
         int to = Math.min(fresh.seasons(), from + BATCH);
         List<List<SeasonOutcome>> outcomes =
             seasons.run(List.of(BEFORE, FOUND, ALONE), from, to, (s, o) -> o, done -> {});
-        for (int s = 0; s < outcomes.size(); s++) {
-          outcomes.get(s).forEach(summaries.get(s)::add);
+        for (SeasonOutcome outcome : outcomes.get(ALONE)) {
+          IntStream.range(0, alone.size()).forEach(s -> alone.get(s).add(outcome.onTime(s)));
         }
         for (int p = 0; p < worths.length; p++) {
+          outcomes.get(p).forEach(summaries.get(p)::add);
           for (int n = from; n < to; n++) {
             worths[p][n] = worth.get(p).applyAsDouble(outcomes.get(p).get(n - from));
           }
         }
-        long each = summaries.stream().mapToLong(Summary::bytes).sum() / to;
-        TooLargeException.check(fresh.seasons(), each + 2 * Double.BYTES);
+        long kept =
+            summaries.stream().mapToLong(Summary::bytes).sum()
+                + alone.stream().mapToLong(Column::bytes).sum();
+        TooLargeException.check(fresh.seasons(), kept / to + ALONE * Double.BYTES);
       }
     }
   }
@@ -175,12 +182,16 @@ final class Confirming {
     return difference(met(BEFORE, missing), met(FOUND, missing));
   }
 
+  private double[] onTime(int plan, int sowing) {
+    return plan == ALONE ? alone.get(sowing).numbers() : summaries.get(plan).onTime(sowing);
+  }
+
   /** How many of some sowings have the plants needed, spring by spring. */
   private double[] met(int plan, List<Integer> sowings) {
     double[] met = new double[fresh.seasons()];
     for (int s : sowings) {
       int needed = choices.get(s).sowing().plantsNeeded();
-      double[] onTime = summaries.get(plan).onTime(s);
+      double[] onTime = onTime(plan, s);
       Arrays.setAll(met, n -> met[n] + (onTime[n] >= needed ? 1 : 0));
     }
     return met;
@@ -189,7 +200,7 @@ final class Confirming {
   /** The share of its need that a sowing has, at most 1, spring by spring. */
   private double[] supplied(int plan, int sowing) {
     double needed = Math.max(1, choices.get(sowing).sowing().plantsNeeded());
-    return Arrays.stream(summaries.get(plan).onTime(sowing))
+    return Arrays.stream(onTime(plan, sowing))
         .map(plants -> Math.min(1, plants / needed))
         .toArray();
   }

@@ -131,7 +131,8 @@ class SecondSimulationTest {
     return Samples.of(
             forecast.rows(),
             Strata.of(forecast.scenario(), forecast.settings().seed(), forecast.seasons()),
-            row -> row.losses().get(Loss.OVERHELD) + row.losses().get(Loss.DUMPED))
+            row -> row.losses().getOrDefault(Loss.OVERHELD, 0L)
+                + row.losses().getOrDefault(Loss.DUMPED, 0L))
         .stat();
   }
 

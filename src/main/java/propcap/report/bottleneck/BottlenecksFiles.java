@@ -7,9 +7,9 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import propcap.farm.Place;
 import propcap.farm.Step;
-import propcap.report.kit.Csv;
-import propcap.report.kit.Json;
 import propcap.report.kit.Money;
+import propcap.report.kit.PutJson;
+import propcap.report.kit.RowCsv;
 import propcap.report.kit.WorthWords;
 import propcap.study.Bottlenecks;
 import propcap.study.Bottlenecks.Trial;
@@ -24,8 +24,8 @@ final class BottlenecksFiles {
 
   static String json(Bottlenecks answer, String version) {
     BottlenecksWords words = new BottlenecksWords(answer);
-    Json json =
-        new Json()
+    PutJson json =
+        new PutJson()
             .put("scenario", answer.scenario().name())
             .put("version", version)
             .put("seasons", answer.seasons())
@@ -35,30 +35,30 @@ final class BottlenecksFiles {
     return json.put("intervals", answer.intervals())
         .put("verdict", words.verdict())
         .put("plan", new StairWords(answer).plan())
-        .put("findings", Json.texts(words.findings()))
+        .put("findings", PutJson.texts(words.findings()))
         .put("onTime", answer.onTime())
-        .put("worths", Json.each(answer.worths(), BottlenecksFiles::worth))
-        .put("steps", Json.each(answer.steps(), BottlenecksFiles::step))
+        .put("worths", PutJson.each(answer.worths(), BottlenecksFiles::worth))
+        .put("steps", PutJson.each(answer.steps(), BottlenecksFiles::step))
         .text();
   }
 
-  private static Json worth(Worth worth) {
-    Json waiting = new Json();
+  private static PutJson worth(Worth worth) {
+    PutJson waiting = new PutJson();
     for (Step step : Step.values()) {
       if (step.ordinal() < worth.moreWaiting().size()) {
         waiting.put(step.word(), worth.moreWaiting().get(step.ordinal()));
       }
     }
     Trial fewer = worth.fewer();
-    return size(new Json().put("place", worth.place().name()), worth.place())
+    return size(new PutJson().put("place", worth.place().name()), worth.place())
         .put("more", trial(worth.more()))
         .put("fewer", fewer == null ? null : trial(fewer))
         .put("moreWaiting", waiting);
   }
 
-  private static Json trial(Trial trial) {
+  private static PutJson trial(Trial trial) {
     Comparison.Worth worth = trial.worth();
-    return new Json()
+    return new PutJson()
         .put("spaces", trial.spaces())
         .put("onTime", trial.onTime())
         .put("plantsForEach", trial.plantsForEach())
@@ -67,7 +67,7 @@ final class BottlenecksFiles {
         .put("worth", worth == null ? null : WorthWords.worth(worth));
   }
 
-  private static Json size(Json json, Capacity place) {
+  private static PutJson size(PutJson json, Capacity place) {
     json.put("kind", kind(place));
     return place.isHands()
         ? json.put("hoursPerDay", place.size())
@@ -79,7 +79,7 @@ final class BottlenecksFiles {
     return place == null ? "hands" : place.kind().word();
   }
 
-  private static Json step(Bottlenecks.Step step) {
+  private static PutJson step(Bottlenecks.Step step) {
     return trial(step.trial())
         .put("place", step.place().name())
         .put("spacesAdded", step.spacesAdded())
@@ -88,21 +88,21 @@ final class BottlenecksFiles {
 
   /** A row for each place: differences of the whole tenth. */
   static String csv(Bottlenecks answer) {
-    Csv table = new Csv();
+    RowCsv table = new RowCsv();
     table.row(
         List.of("place", "kind", "spaces"),
         trialNames("more"),
         trialNames("fewer"),
         Stream.of(Step.values())
-            .flatMap(s -> Csv.differenceNames("more-wait-" + s.word()).stream())
+            .flatMap(s -> RowCsv.differenceNames("more-wait-" + s.word()).stream())
             .toList());
     for (Worth worth : answer.worths()) {
       List<String> waiting = new ArrayList<>();
       for (Difference d : worth.moreWaiting()) {
-        waiting.addAll(Csv.difference(d));
+        waiting.addAll(RowCsv.difference(d));
       }
       table.row(
-          List.of(worth.place().name(), kind(worth.place()), Csv.number(worth.place().size())),
+          List.of(worth.place().name(), kind(worth.place()), RowCsv.number(worth.place().size())),
           trialFields(worth.more()),
           trialFields(worth.fewer()),
           waiting);
@@ -112,9 +112,9 @@ final class BottlenecksFiles {
 
   private static List<String> trialNames(String which) {
     List<String> names = new ArrayList<>(List.of(which + "-spaces"));
-    names.addAll(Csv.differenceNames(which + "-on-time"));
+    names.addAll(RowCsv.differenceNames(which + "-on-time"));
     names.add(which + "-plants-for-each");
-    names.addAll(Csv.differenceNames(which + "-margin"));
+    names.addAll(RowCsv.differenceNames(which + "-margin"));
     names.addAll(
         List.of(
             which + "-pays",
@@ -129,33 +129,33 @@ final class BottlenecksFiles {
       return Collections.nCopies(trialNames("").size(), "");
     }
     Comparison.Worth worth = trial.worth();
-    List<String> fields = new ArrayList<>(List.of(Csv.whole(trial.spaces())));
-    fields.addAll(Csv.difference(trial.onTime()));
-    fields.add(Csv.number(trial.plantsForEach()));
-    fields.addAll(Csv.difference(trial.margin()));
+    List<String> fields = new ArrayList<>(List.of(RowCsv.whole(trial.spaces())));
+    fields.addAll(RowCsv.difference(trial.onTime()));
+    fields.add(RowCsv.number(trial.plantsForEach()));
+    fields.addAll(RowCsv.difference(trial.margin()));
     fields.add(WorthWords.word(trial.pays()));
     fields.addAll(
         worth == null
             ? List.of("", "")
-            : Csv.numbers(worth.netPresentValue(), worth.netPresentValueHalfWidth()));
+            : RowCsv.numbers(worth.netPresentValue(), worth.netPresentValueHalfWidth()));
     return fields;
   }
 
   /** A row for each step of the stair. */
   static String stepsCsv(Bottlenecks answer) {
-    Csv table = new Csv();
+    RowCsv table = new RowCsv();
     table.row(
         List.of("step", "place"),
         trialNames("step"),
         List.of("spaces-added"),
-        Csv.differenceNames("gain-so-far"));
+        RowCsv.differenceNames("gain-so-far"));
     for (int s = 0; s < answer.steps().size(); s++) {
       Bottlenecks.Step step = answer.steps().get(s);
       table.row(
-          List.of(Csv.whole(s + 1L), step.place().name()),
+          List.of(RowCsv.whole(s + 1L), step.place().name()),
           trialFields(step.trial()),
-          List.of(Csv.whole(step.spacesAdded())),
-          Csv.difference(step.gainSoFar()));
+          List.of(RowCsv.whole(step.spacesAdded())),
+          RowCsv.difference(step.gainSoFar()));
     }
     return table.text();
   }

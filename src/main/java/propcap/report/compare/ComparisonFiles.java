@@ -6,8 +6,8 @@ import java.util.stream.IntStream;
 import propcap.farm.Place;
 import propcap.farm.Prices;
 import propcap.farm.Scenario;
-import propcap.report.kit.Csv;
-import propcap.report.kit.Json;
+import propcap.report.kit.PutJson;
+import propcap.report.kit.RowCsv;
 import propcap.report.kit.WorthWords;
 import propcap.study.Comparison;
 import propcap.study.Comparison.Change;
@@ -22,8 +22,8 @@ final class ComparisonFiles {
 
   static String json(Comparison comparison, String version) {
     Prices prices = comparison.scenarios().get(0).prices();
-    Json json =
-        new Json()
+    PutJson json =
+        new PutJson()
             .put("version", version)
             .put("seasons", comparison.seasons())
             .put("seed", comparison.settings().seed())
@@ -31,66 +31,66 @@ final class ComparisonFiles {
     if (prices != null) {
       json.put("currency", prices.currency()).put("discount", prices.discount());
     }
-    return json.put("scenarios", Json.each(comparison.scenarios(), ComparisonFiles::scenario))
+    return json.put("scenarios", PutJson.each(comparison.scenarios(), ComparisonFiles::scenario))
         .put(
             "verdicts",
-            Json.texts(
+            PutJson.texts(
                 ComparisonWords.of(comparison).stream().map(ComparisonWords::verdict).toList()))
-        .put("outcomes", Json.each(comparison.outcomes(), ComparisonFiles::outcome))
+        .put("outcomes", PutJson.each(comparison.outcomes(), ComparisonFiles::outcome))
         .put(
             "investments",
-            Json.each(
+            PutJson.each(
                 IntStream.range(0, comparison.investments().size()).boxed().toList(),
                 a -> investment(comparison, a)))
         .text();
   }
 
-  static Json scenario(Scenario scenario) {
-    return new Json()
+  static PutJson scenario(Scenario scenario) {
+    return new PutJson()
         .put("name", scenario.name())
         .put("trays", scenario.trays())
-        .put("places", Json.each(scenario.places(), ComparisonFiles::place));
+        .put("places", PutJson.each(scenario.places(), ComparisonFiles::place));
   }
 
-  private static Json place(Place place) {
-    return new Json()
+  private static PutJson place(Place place) {
+    return new PutJson()
         .put("name", place.name())
         .put("kind", place.kind().word())
         .put("spaces", place.spaces());
   }
 
-  private static Json outcome(Outcome outcome) {
-    return new Json()
+  private static PutJson outcome(Outcome outcome) {
+    return new PutJson()
         .put("outcome", word(outcome))
         .put("of", outcome.subject())
         .put("moreIsBetter", outcome.moreIsBetter())
-        .put("levels", Json.each(outcome.levels(), Json::of))
-        .put("differences", Json.each(outcome.differences(), Json::of));
+        .put("levels", PutJson.each(outcome.levels(), PutJson::of))
+        .put("differences", PutJson.each(outcome.differences(), PutJson::of));
   }
 
-  private static Json investment(Comparison comparison, int alternative) {
+  private static PutJson investment(Comparison comparison, int alternative) {
     Investment investment = comparison.investments().get(alternative);
     Worth worth = investment.worth();
-    return new Json()
+    return new PutJson()
         .put("alternative", comparison.scenarios().get(alternative + 1).name())
         .put(
             "verdict",
             InvestmentWords.of(comparison, alternative).map(InvestmentWords::verdict).orElse(""))
-        .put("places", Json.each(investment.changes(), ComparisonFiles::change))
-        .put("withoutCost", Json.texts(names(investment.unpriced())))
+        .put("places", PutJson.each(investment.changes(), ComparisonFiles::change))
+        .put("withoutCost", PutJson.texts(names(investment.unpriced())))
         .put("gain", investment.gain())
         .put("worth", worth == null ? null : WorthWords.worth(worth));
   }
 
-  private static Json change(Change change) {
+  private static PutJson change(Change change) {
     Price price = change.price();
     return place(change.place())
         .put("spacesNow", change.spacesNow())
         .put("price", price == null ? null : price(price));
   }
 
-  private static Json price(Price price) {
-    return new Json()
+  private static PutJson price(Price price) {
+    return new PutJson()
         .put("buy", price.buy())
         .put("isShare", price.isShare())
         .put("lastsYears", price.lastsYears())
@@ -116,19 +116,19 @@ final class ComparisonFiles {
 
   /** A row for each outcome and alternative. */
   static String csv(Comparison comparison) {
-    Csv table = new Csv();
+    RowCsv table = new RowCsv();
     table.row(
         List.of("outcome", "of", "alternative"),
-        Csv.statNames("first"),
-        Csv.statNames("level"),
-        Csv.differenceNames("difference"));
+        RowCsv.statNames("first"),
+        RowCsv.statNames("level"),
+        RowCsv.differenceNames("difference"));
     for (Outcome outcome : comparison.outcomes()) {
       for (int a = 0; a < outcome.differences().size(); a++) {
         table.row(
             List.of(word(outcome), outcome.subject(), comparison.scenarios().get(a + 1).name()),
-            Csv.stat(outcome.levels().get(0)),
-            Csv.stat(outcome.levels().get(a + 1)),
-            Csv.difference(outcome.differences().get(a)));
+            RowCsv.stat(outcome.levels().get(0)),
+            RowCsv.stat(outcome.levels().get(a + 1)),
+            RowCsv.difference(outcome.differences().get(a)));
       }
     }
     return table.text();
@@ -139,10 +139,10 @@ final class ComparisonFiles {
    * cost, there is nothing under what it is worth.
    */
   static String moneyCsv(Comparison comparison) {
-    Csv table = new Csv();
+    RowCsv table = new RowCsv();
     table.row(
         List.of("alternative", "places", "without-cost", "buy", "yearly"),
-        Csv.differenceNames("gain"),
+        RowCsv.differenceNames("gain"),
         List.of("net-present-value", "net-present-value-half-width"),
         List.of("pays", "payback-years", "chance-pays"));
     for (int a = 0; a < comparison.investments().size(); a++) {
@@ -154,7 +154,7 @@ final class ComparisonFiles {
               String.join(", ", names(investment.changes())),
               String.join(", ", names(investment.unpriced()))),
           worth == null ? List.of("", "") : List.of(plain(worth.buy()), plain(worth.yearly())),
-          Csv.difference(investment.gain()),
+          RowCsv.difference(investment.gain()),
           worth == null ? List.of("", "", "", "", "") : overItsLife(worth));
     }
     return table.text();
@@ -163,11 +163,11 @@ final class ComparisonFiles {
   private static List<String> overItsLife(Worth worth) {
     Double payback = worth.paybackYears();
     return List.of(
-        Csv.number(worth.netPresentValue()),
-        Csv.number(worth.netPresentValueHalfWidth()),
+        RowCsv.number(worth.netPresentValue()),
+        RowCsv.number(worth.netPresentValueHalfWidth()),
         WorthWords.word(worth.pays()),
-        payback == null ? "never" : Csv.number(payback),
-        Csv.number(worth.chancePays()));
+        payback == null ? "never" : RowCsv.number(payback),
+        RowCsv.number(worth.chancePays()));
   }
 
   private static String plain(BigDecimal amount) {

@@ -3,8 +3,8 @@ package propcap.report.forecast;
 import propcap.farm.Loss;
 import propcap.farm.Step;
 import propcap.farm.Work;
-import propcap.report.kit.Json;
 import propcap.report.kit.Plan;
+import propcap.report.kit.PutJson;
 import propcap.study.Forecast;
 import propcap.study.Forecast.Occupancy;
 import propcap.study.Forecast.SowingForecast;
@@ -19,24 +19,24 @@ final class SummaryJson {
 
   /** Refuses a number that is not finite, with an {@link IllegalArgumentException}. */
   static String of(Forecast forecast, String version) {
-    Json release = new Json();
+    PutJson release = new PutJson();
     for (String crop : Plan.crops(forecast)) {
       release.put(crop, forecast.release().get(crop));
     }
-    Json total =
-        new Json()
+    PutJson total =
+        new PutJson()
             .put("onTime", forecast.onTime())
             .put("late", forecast.late())
             .put("cellsSown", forecast.cellsSown());
-    Json losses = new Json();
+    PutJson losses = new PutJson();
     for (Loss loss : Loss.values()) {
       losses.put(loss.word(), Plan.present(forecast.losses(), loss));
     }
-    Json waiting = new Json();
+    PutJson waiting = new PutJson();
     for (Step step : Step.values()) {
       waiting.put(step.word(), Plan.present(forecast.waiting(), step));
     }
-    return new Json()
+    return new PutJson()
         .put("scenario", forecast.scenario().name())
         .put("version", version)
         .put("seasons", forecast.seasons())
@@ -44,24 +44,24 @@ final class SummaryJson {
         .put("trays", forecast.scenario().trays())
         .put("release", release)
         .put("total", total)
-        .put("sowings", Json.each(forecast.sowings(), SummaryJson::sowing))
+        .put("sowings", PutJson.each(forecast.sowings(), SummaryJson::sowing))
         .put("losses", losses)
-        .put("places", Json.each(forecast.places(), SummaryJson::place))
+        .put("places", PutJson.each(forecast.places(), SummaryJson::place))
         .put("waiting", waiting)
         .put("hands", hands(forecast))
         .text();
   }
 
-  private static Json hands(Forecast forecast) {
+  private static PutJson hands(Forecast forecast) {
     HandsForecast hands = forecast.hands();
     double hoursPerDay = forecast.scenario().labour().hoursPerDay();
-    Json hours = new Json();
-    Json waiting = new Json();
+    PutJson hours = new PutJson();
+    PutJson waiting = new PutJson();
     for (Work work : Work.values()) {
       hours.put(work.word(), Plan.present(hands.hoursByWork(), work).doubleValue());
       waiting.put(work.word(), Plan.present(hands.waiting(), work));
     }
-    return new Json()
+    return new PutJson()
         .put("hoursPerDay", Double.isFinite(hoursPerDay) ? Double.valueOf(hoursPerDay) : null)
         .put("hours", hands.hours())
         .put("workingDays", hands.workingDays())
@@ -72,8 +72,8 @@ final class SummaryJson {
         .put("waiting", waiting);
   }
 
-  private static Json sowing(SowingForecast forecast) {
-    return new Json()
+  private static PutJson sowing(SowingForecast forecast) {
+    return new PutJson()
         .put("id", forecast.sowing().id())
         .put("crop", forecast.sowing().crop())
         .put("trays", forecast.sowing().trays())
@@ -88,8 +88,8 @@ final class SummaryJson {
         .put("lastOut", forecast.lastOut());
   }
 
-  private static Json place(Occupancy place) {
-    return new Json()
+  private static PutJson place(Occupancy place) {
+    return new PutJson()
         .put("name", place.name())
         .put("kind", place.kind().word())
         .put("spaces", place.spaces())

@@ -12,8 +12,8 @@ import propcap.evidence.GerminationFit;
 import propcap.evidence.GerminationFit.AtTemperature;
 import propcap.evidence.GerminationFit.Lot;
 import propcap.evidence.ThermalFit;
-import propcap.report.kit.Csv;
-import propcap.report.kit.Json;
+import propcap.report.kit.PutJson;
+import propcap.report.kit.RowCsv;
 
 /** What a germination test tells, for other programs and for a spreadsheet. */
 final class GerminationFitFiles {
@@ -24,37 +24,37 @@ final class GerminationFitFiles {
     for (int i = 0; i < entries.size(); i++) {
       numbers.add(i);
     }
-    return new Json()
+    return new PutJson()
         .put("counts", counts)
         .put("version", version)
         .put("confidence", 0.95)
-        .put("lots", Json.each(numbers, i -> lot(fit.lots().get(i), entries.get(i))))
+        .put("lots", PutJson.each(numbers, i -> lot(fit.lots().get(i), entries.get(i))))
         .text();
   }
 
-  private static Json lot(Lot lot, CropEntry entry) {
+  private static PutJson lot(Lot lot, CropEntry entry) {
     ThermalFit thermal = lot.thermal();
     GerminationFit.NoBase why = lot.noBase();
-    return new Json()
+    return new PutJson()
         .put("crop", lot.crop())
         .put("lot", lot.lot())
         .put("trayCorrelation", estimate(lot.trayCorrelation()))
         .put("thermal", thermal == null ? null : thermal(thermal))
         .put("noBase", why == null ? "" : why.name().toLowerCase(Locale.ROOT))
-        .put("temperatures", Json.each(lot.temperatures(), GerminationFitFiles::at))
+        .put("temperatures", PutJson.each(lot.temperatures(), GerminationFitFiles::at))
         .put("entry", entry(entry));
   }
 
-  private static Json thermal(ThermalFit thermal) {
-    return new Json()
+  private static PutJson thermal(ThermalFit thermal) {
+    return new PutJson()
         .put("base", estimate(thermal.base()))
         .put("theta", estimate(thermal.theta()))
         .put("spread", estimate(thermal.spread()))
         .put("test", test(thermal.test()));
   }
 
-  private static Json at(AtTemperature at) {
-    return new Json()
+  private static PutJson at(AtTemperature at) {
+    return new PutJson()
         .put("temperatureC", at.tempC())
         .put("trays", (long) at.trays().size())
         .put("seeds", (long) at.seeds())
@@ -65,15 +65,15 @@ final class GerminationFitFiles {
         .put("best", curve(at.best()))
         .put(
             "tried",
-            Json.each(
+            PutJson.each(
                 at.tried(),
-                t -> new Json().put("family", t.family().word()).put("akaike", t.akaike())));
+                t -> new PutJson().put("family", t.family().word()).put("akaike", t.akaike())));
   }
 
-  private static @Nullable Json curve(@Nullable CurveFit curve) {
+  private static @Nullable PutJson curve(@Nullable CurveFit curve) {
     return curve == null
         ? null
-        : new Json()
+        : new PutJson()
             .put("family", curve.family().word())
             .put("germinating", estimate(curve.germinating().share()))
             .put("halfByDays", estimate(curve.halfByDays()))
@@ -84,31 +84,31 @@ final class GerminationFitFiles {
   }
 
   /** A limit that there is not is null. */
-  private static @Nullable Json estimate(@Nullable Estimate estimate) {
+  private static @Nullable PutJson estimate(@Nullable Estimate estimate) {
     return estimate == null
         ? null
-        : new Json()
+        : new PutJson()
             .put("value", estimate.value())
             .put("low", estimate.hasLow() ? Double.valueOf(estimate.low()) : null)
             .put("high", estimate.hasHigh() ? Double.valueOf(estimate.high()) : null);
   }
 
-  private static @Nullable Json test(@Nullable FitTest test) {
+  private static @Nullable PutJson test(@Nullable FitTest test) {
     return test == null
         ? null
-        : new Json()
+        : new PutJson()
             .put("chiSquare", test.statistic())
             .put("degreesOfFreedom", (long) test.degreesOfFreedom())
             .put("chanceOfWorse", test.chance());
   }
 
-  private static Json entry(CropEntry entry) {
-    Json json = new Json();
+  private static PutJson entry(CropEntry entry) {
+    PutJson json = new PutJson();
     new CropEntryText(entry)
         .values()
         .forEach(
             (key, within) -> {
-              Json values = new Json();
+              PutJson values = new PutJson();
               within.forEach(values::put);
               json.put(key, values);
             });
@@ -117,7 +117,7 @@ final class GerminationFitFiles {
 
   /** A row for each lot and temperature. */
   static String csv(GerminationFit fit) {
-    Csv table = new Csv();
+    RowCsv table = new RowCsv();
     table.row(
         List.of("crop", "lot", "temperature-c", "trays", "seeds", "emerged"),
         names("germinating"),
@@ -135,15 +135,15 @@ final class GerminationFitFiles {
         CurveFit best = at.best();
         FitTest test = curve == null ? null : curve.test();
         table.row(
-            List.of(lot.crop(), lot.lot(), Csv.number(at.tempC())),
-            Csv.wholes(at.trays().size(), at.seeds(), at.emerged()),
+            List.of(lot.crop(), lot.lot(), RowCsv.number(at.tempC())),
+            RowCsv.wholes(at.trays().size(), at.seeds(), at.emerged()),
             cells(at.germinating().share()),
             cells(curve == null ? null : curve.halfByDays()),
             cells(curve == null ? null : curve.mostByDays()),
             cells(curve == null ? null : curve.spread()),
             List.of(
                 best == null ? "" : best.family().word(),
-                test == null ? "" : Csv.number(test.chance())),
+                test == null ? "" : RowCsv.number(test.chance())),
             cells(thermal == null ? null : thermal.base()),
             cells(thermal == null ? null : thermal.theta()),
             cells(lot.trayCorrelation()));
@@ -160,8 +160,8 @@ final class GerminationFitFiles {
     return estimate == null
         ? List.of("", "", "")
         : List.of(
-            Csv.number(estimate.value()),
-            estimate.hasLow() ? Csv.number(estimate.low()) : "",
-            estimate.hasHigh() ? Csv.number(estimate.high()) : "");
+            RowCsv.number(estimate.value()),
+            estimate.hasLow() ? RowCsv.number(estimate.low()) : "",
+            estimate.hasHigh() ? RowCsv.number(estimate.high()) : "");
   }
 }

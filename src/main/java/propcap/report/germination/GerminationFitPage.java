@@ -15,11 +15,11 @@ import propcap.evidence.GerminationFit.Lot;
 import propcap.evidence.GerminationFit.Tried;
 import propcap.evidence.ThermalFit;
 import propcap.report.kit.AnswerPage;
-import propcap.report.kit.Csv;
 import propcap.report.kit.Fact;
 import propcap.report.kit.Limits;
 import propcap.report.kit.Part;
 import propcap.report.kit.Part.Figure;
+import propcap.report.kit.RowCsv;
 import propcap.report.kit.Sheet;
 import propcap.report.kit.Sheet.Cell;
 import propcap.report.kit.Sheet.Column;
@@ -141,7 +141,7 @@ final class GerminationFitPage {
     CurveFit best = at.best();
     for (Tried tried : at.tried()) {
       boolean isBest = best != null && best.family() == tried.family();
-      cells.add(Cell.of(Csv.number(Math.round(10 * tried.akaike()) / 10.0)).strongIf(isBest));
+      cells.add(Cell.of(RowCsv.number(Math.round(10 * tried.akaike()) / 10.0)).strongIf(isBest));
     }
     cells.add(Cell.of(best == null ? "–" : best.family().word()));
     cells.add(Cell.of(fit(best)));

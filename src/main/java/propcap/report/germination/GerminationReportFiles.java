@@ -8,25 +8,25 @@ import propcap.evidence.GerminationReport;
 import propcap.evidence.GerminationReport.Group;
 import propcap.evidence.GerminationReport.Tray;
 import propcap.evidence.ReplicateTolerance;
-import propcap.report.kit.Csv;
-import propcap.report.kit.Json;
+import propcap.report.kit.PutJson;
+import propcap.report.kit.RowCsv;
 
 /** A germination test as a laboratory reports it, for other programs and for a spreadsheet. */
 final class GerminationReportFiles {
   private GerminationReportFiles() {}
 
   static String json(GerminationReport report, String counts, String version) {
-    return new Json()
+    return new PutJson()
         .put("counts", counts)
         .put("version", version)
-        .put("groups", Json.each(report.groups(), GerminationReportFiles::group))
+        .put("groups", PutJson.each(report.groups(), GerminationReportFiles::group))
         .text();
   }
 
-  private static Json group(Group group) {
+  private static PutJson group(Group group) {
     ReplicateTolerance t = group.tolerance();
     Integer allowed = t.allowed();
-    return new Json()
+    return new PutJson()
         .put("crop", group.crop())
         .put("lot", group.lot())
         .put("temperatureC", group.tempC())
@@ -36,12 +36,12 @@ final class GerminationReportFiles {
         .put("allowedRange", allowed == null ? null : Double.valueOf(allowed))
         .put("verdict", t.verdict().name().toLowerCase(Locale.ROOT))
         .put("chanceOfRange", t.chanceOfRange())
-        .put("trays", Json.each(group.trays(), GerminationReportFiles::tray));
+        .put("trays", PutJson.each(group.trays(), GerminationReportFiles::tray));
   }
 
-  private static Json tray(Tray tray) {
-    Json json =
-        new Json().put("tray", tray.counts().tray()).put("seeds", (long) tray.counts().seeds());
+  private static PutJson tray(Tray tray) {
+    PutJson json =
+        new PutJson().put("tray", tray.counts().tray()).put("seeds", (long) tray.counts().seeds());
     for (LaboratoryIndex index : LaboratoryIndex.values()) {
       json.put(index.key(), index.of(tray.indices()));
     }
@@ -50,7 +50,7 @@ final class GerminationReportFiles {
 
   /** A row for each tray. */
   static String csv(GerminationReport report) {
-    Csv table = new Csv();
+    RowCsv table = new RowCsv();
     table.row(
         List.of("crop", "lot", "temperature-c", "tray", "seeds"),
         Stream.of(LaboratoryIndex.values()).map(LaboratoryIndex::key).toList());
@@ -59,11 +59,11 @@ final class GerminationReportFiles {
         List<String> cells = new ArrayList<>();
         for (LaboratoryIndex index : LaboratoryIndex.values()) {
           Double value = index.of(tray.indices());
-          cells.add(value == null ? "" : Csv.number(value));
+          cells.add(value == null ? "" : RowCsv.number(value));
         }
         table.row(
-            List.of(group.crop(), group.lot(), Csv.number(group.tempC()), tray.counts().tray()),
-            Csv.wholes(tray.counts().seeds()),
+            List.of(group.crop(), group.lot(), RowCsv.number(group.tempC()), tray.counts().tray()),
+            RowCsv.wholes(tray.counts().seeds()),
             cells);
       }
     }

@@ -8,8 +8,8 @@ import propcap.study.Comparison.Worth;
 public final class WorthWords {
   private WorthWords() {}
 
-  public static Json worth(Worth worth) {
-    return new Json()
+  public static PutJson worth(Worth worth) {
+    return new PutJson()
         .put("buy", worth.buy())
         .put("yearly", worth.yearly())
         .put("years", worth.years())

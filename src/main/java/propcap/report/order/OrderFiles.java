@@ -3,9 +3,9 @@ package propcap.report.order;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
-import propcap.report.kit.Csv;
-import propcap.report.kit.Json;
 import propcap.report.kit.Money;
+import propcap.report.kit.PutJson;
+import propcap.report.kit.RowCsv;
 import propcap.study.Supplies;
 import propcap.study.Supplies.ByMoney;
 import propcap.study.Supplies.ForLot;
@@ -17,22 +17,22 @@ final class OrderFiles {
   private OrderFiles() {}
 
   static String json(Supplies supplies, String version) {
-    Json json =
-        new Json()
+    PutJson json =
+        new PutJson()
             .put("scenario", supplies.scenario().name())
             .put("version", version)
             .put("seasons", supplies.seasons())
             .put("seed", supplies.settings().seed())
             .put("chance", supplies.chance());
     Money.of(supplies.scenario()).ifPresent(m -> json.put("currency", m.currency()));
-    return json.put("sowings", Json.each(supplies.sowings(), OrderFiles::sowing))
-        .put("lots", Json.each(supplies.lots(), OrderFiles::lot))
-        .put("items", Json.each(supplies.items(), OrderFiles::item))
+    return json.put("sowings", PutJson.each(supplies.sowings(), OrderFiles::sowing))
+        .put("lots", PutJson.each(supplies.lots(), OrderFiles::lot))
+        .put("items", PutJson.each(supplies.items(), OrderFiles::item))
         .text();
   }
 
-  private static Json sowing(ForSowing s) {
-    return new Json()
+  private static PutJson sowing(ForSowing s) {
+    return new PutJson()
         .put("sowing", s.sowing().id())
         .put("crop", s.crop().name())
         .put("needed", s.sowing().plantsNeeded())
@@ -50,10 +50,10 @@ final class OrderFiles {
         .put("money", money(s.money()));
   }
 
-  private static @Nullable Json money(@Nullable ByMoney money) {
+  private static @Nullable PutJson money(@Nullable ByMoney money) {
     return money == null
         ? null
-        : new Json()
+        : new PutJson()
             .put("lacking", money.costs().lacking())
             .put("surplus", money.costs().surplus())
             .put("criticalRatio", money.costs().criticalRatio())
@@ -65,8 +65,8 @@ final class OrderFiles {
     return number == null ? null : Double.valueOf(number);
   }
 
-  private static Json lot(ForLot l) {
-    return new Json()
+  private static PutJson lot(ForLot l) {
+    return new PutJson()
         .put("crop", l.crop().name())
         .put("lot", l.lot())
         .put("trays", l.trays())
@@ -75,8 +75,8 @@ final class OrderFiles {
         .put("grams", l.grams());
   }
 
-  private static Json item(Item i) {
-    return new Json()
+  private static PutJson item(Item i) {
+    return new PutJson()
         .put("kind", i.kind().name().toLowerCase(Locale.ROOT))
         .put("what", i.what())
         .put("amount", i.amount())
@@ -86,15 +86,15 @@ final class OrderFiles {
 
   /** A row for each thing to order. */
   static String csv(Supplies supplies) {
-    Csv table = new Csv();
+    RowCsv table = new RowCsv();
     table.row(List.of("kind", "what", "amount", "unit", "grams", "arithmetic"));
     for (int i = 0; i < supplies.items().size(); i++) {
       Item item = supplies.items().get(i);
       Double grams = i < supplies.lots().size() ? supplies.lots().get(i).grams() : null;
       table.row(
           List.of(item.kind().name().toLowerCase(Locale.ROOT), item.what()),
-          Csv.numbers(item.amount()),
-          List.of(item.unit(), grams == null ? "" : Csv.number(grams), item.arithmetic()));
+          RowCsv.numbers(item.amount()),
+          List.of(item.unit(), grams == null ? "" : RowCsv.number(grams), item.arithmetic()));
     }
     return table.text();
   }

@@ -6,9 +6,9 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import propcap.farm.Sowing;
-import propcap.report.kit.Csv;
-import propcap.report.kit.Json;
 import propcap.report.kit.Money;
+import propcap.report.kit.PutJson;
+import propcap.report.kit.RowCsv;
 import propcap.report.kit.Words;
 import propcap.study.Forecast.SowingForecast;
 import propcap.study.Planned;
@@ -22,7 +22,7 @@ final class PlanFiles {
     List<Sowing> sowings = planned.kept().scenario().sowings();
     boolean hasPlaces = sowings.stream().anyMatch(s -> s.germinateIn() != null);
     boolean hasLeeway = sowings.stream().anyMatch(s -> !s.leeway().equals(Sowing.Leeway.NOT_SAID));
-    Csv table = new Csv();
+    RowCsv table = new RowCsv();
     table.row(
         List.of("id", "crop", "lot", "sow", "trays", "plants-needed", "bed-from", "bed-by"),
         List.of("bed-until", "resow-until"),
@@ -31,15 +31,15 @@ final class PlanFiles {
     for (Sowing s : sowings) {
       Double goal = s.leeway().goal();
       table.row(
-          List.of(s.id(), s.crop(), s.lot(), Csv.date(s.sow())),
-          List.of(Csv.whole(s.trays()), Csv.whole(s.plantsNeeded())),
-          List.of(Csv.date(s.bedFrom()), Csv.date(s.bedBy())),
-          List.of(Csv.date(s.bedUntil()), Csv.date(s.resowUntil())),
+          List.of(s.id(), s.crop(), s.lot(), RowCsv.date(s.sow())),
+          List.of(RowCsv.whole(s.trays()), RowCsv.whole(s.plantsNeeded())),
+          List.of(RowCsv.date(s.bedFrom()), RowCsv.date(s.bedBy())),
+          List.of(RowCsv.date(s.bedUntil()), RowCsv.date(s.resowUntil())),
           only(hasPlaces, Objects.requireNonNullElse(s.germinateIn(), "")),
           only(
               hasLeeway,
-              Csv.date(s.leeway().from()),
-              Csv.date(s.leeway().to()),
+              RowCsv.date(s.leeway().from()),
+              RowCsv.date(s.leeway().to()),
               goal == null ? "" : Words.given(goal)));
     }
     return table.text();
@@ -51,7 +51,7 @@ final class PlanFiles {
 
   /** A row for each sowing: what it was and is, and its chance before and now. */
   static String changes(Planned planned) {
-    Csv table = new Csv();
+    RowCsv table = new RowCsv();
     table.row(
         List.of("id", "sow-before", "sow", "days-later", "trays-before", "trays"),
         List.of("germinate-in", "goal", "chance-before", "chance", "chance-low", "chance-high"),
@@ -60,14 +60,15 @@ final class PlanFiles {
       SowingForecast was = planned.before().sowings().get(s);
       SowingForecast is = planned.kept().sowings().get(s);
       table.row(
-          List.of(was.sowing().id(), Csv.date(was.sowing().sow()), Csv.date(is.sowing().sow())),
-          Csv.wholes(
+          List.of(
+              was.sowing().id(), RowCsv.date(was.sowing().sow()), RowCsv.date(is.sowing().sow())),
+          RowCsv.wholes(
               is.sowing().sow().toEpochDay() - was.sowing().sow().toEpochDay(),
               was.sowing().trays(),
               is.sowing().trays()),
           List.of(Objects.requireNonNullElse(is.sowing().germinateIn(), "")),
-          Csv.numbers(planned.goals().get(s), was.chanceMet()),
-          Csv.numbers(is.chanceMet(), is.chanceMetLow(), is.chanceMetHigh()),
+          RowCsv.numbers(planned.goals().get(s), was.chanceMet()),
+          RowCsv.numbers(is.chanceMet(), is.chanceMetLow(), is.chanceMetHigh()),
           List.of(why(planned, s)));
     }
     return table.text();
@@ -83,8 +84,8 @@ final class PlanFiles {
 
   static String json(Planned planned, String version) {
     PlanWords words = PlanWords.of(planned);
-    Json json =
-        new Json()
+    PutJson json =
+        new PutJson()
             .put("scenario", planned.start().name())
             .put("version", version)
             .put("verdict", words.verdict())
@@ -95,7 +96,7 @@ final class PlanFiles {
     Money.of(planned.start()).ifPresent(m -> json.put("currency", m.currency()));
     return json.put(
             "search",
-            new Json()
+            new PutJson()
                 .put("springs", planned.search().springs())
                 .put("tries", planned.search().tries())
                 .put("startedFrom", planned.search().startedFrom().name())
@@ -104,28 +105,28 @@ final class PlanFiles {
         .put("met", planned.met())
         .put(
             "givenUp",
-            Json.texts(
+            PutJson.texts(
                 planned.givenUp().stream()
                     .map(g -> planned.start().sowings().get(g.sowing()).id())
                     .toList()))
         .put("toBest", planned.bound().toBest())
         .put(
             "missed",
-            Json.texts(
+            PutJson.texts(
                 new PlanMissed(planned).all().stream().map(PlanMissed.Missed::told).toList()))
-        .put("changes", Json.each(PlanChange.of(planned), PlanFiles::change))
+        .put("changes", PutJson.each(PlanChange.of(planned), PlanFiles::change))
         .put(
             "sowings",
-            Json.each(
+            PutJson.each(
                 IntStream.range(0, planned.goals().size()).boxed().toList(),
                 s -> chances(planned, s)))
         .text();
   }
 
-  private static Json change(PlanChange change) {
+  private static PutJson change(PlanChange change) {
     @Nullable String place = change.change().place();
-    Json json =
-        new Json()
+    PutJson json =
+        new PutJson()
             .put("id", change.change().to().id())
             .put("sow", change.change().to().sow())
             .put("daysLater", change.change().daysLater())
@@ -134,8 +135,8 @@ final class PlanFiles {
     return (place == null ? json : json.put("germinateIn", place)).put("why", change.why());
   }
 
-  private static Json chances(Planned planned, int s) {
-    return new Json()
+  private static PutJson chances(Planned planned, int s) {
+    return new PutJson()
         .put("id", planned.start().sowings().get(s).id())
         .put("goal", planned.goals().get(s))
         .put("before", planned.before().sowings().get(s).chanceMet())

@@ -1,9 +1,9 @@
 package propcap.report.shift;
 
 import java.util.List;
-import propcap.report.kit.Csv;
-import propcap.report.kit.Json;
 import propcap.report.kit.Money;
+import propcap.report.kit.PutJson;
+import propcap.report.kit.RowCsv;
 import propcap.study.Shifts;
 import propcap.study.Shifts.Group;
 import propcap.study.Shifts.Point;
@@ -13,8 +13,8 @@ final class ShiftFiles {
   private ShiftFiles() {}
 
   static String json(Shifts shifts, String version) {
-    Json json =
-        new Json()
+    PutJson json =
+        new PutJson()
             .put("scenario", shifts.scenario().name())
             .put("version", version)
             .put("seasons", shifts.seasons())
@@ -23,22 +23,22 @@ final class ShiftFiles {
     Money.of(shifts.scenario()).ifPresent(m -> json.put("currency", m.currency()));
     return json.put(
             "verdicts",
-            Json.texts(ShiftWords.of(shifts).stream().map(ShiftWords::verdict).toList()))
-        .put("groups", Json.each(shifts.groups(), ShiftFiles::group))
+            PutJson.texts(ShiftWords.of(shifts).stream().map(ShiftWords::verdict).toList()))
+        .put("groups", PutJson.each(shifts.groups(), ShiftFiles::group))
         .text();
   }
 
-  private static Json group(Group group) {
-    return new Json()
+  private static PutJson group(Group group) {
+    return new PutJson()
         .put("match", group.match())
-        .put("sowings", Json.texts(group.sowings()))
+        .put("sowings", PutJson.texts(group.sowings()))
         .put("best", group.best())
-        .put("asGood", Json.wholes(group.asGood()))
-        .put("points", Json.each(group.points(), ShiftFiles::point));
+        .put("asGood", PutJson.wholes(group.asGood()))
+        .put("points", PutJson.each(group.points(), ShiftFiles::point));
   }
 
-  private static Json point(Point point) {
-    return new Json()
+  private static PutJson point(Point point) {
+    return new PutJson()
         .put("days", point.days())
         .put("onTime", point.onTime())
         .put("late", point.late())
@@ -52,29 +52,29 @@ final class ShiftFiles {
 
   /** A row for each group and shift. */
   static String csv(Shifts shifts) {
-    Csv table = new Csv();
+    RowCsv table = new RowCsv();
     table.row(
         List.of("group", "days", "standing"),
-        Csv.statNames("on-time"),
-        Csv.statNames("late"),
-        Csv.statNames("met"),
-        Csv.statNames("all-on-time"),
-        Csv.statNames("margin"),
-        Csv.differenceNames("to-unshifted"),
-        Csv.differenceNames("all-to-unshifted"),
-        Csv.differenceNames("margin-to-unshifted"));
+        RowCsv.statNames("on-time"),
+        RowCsv.statNames("late"),
+        RowCsv.statNames("met"),
+        RowCsv.statNames("all-on-time"),
+        RowCsv.statNames("margin"),
+        RowCsv.differenceNames("to-unshifted"),
+        RowCsv.differenceNames("all-to-unshifted"),
+        RowCsv.differenceNames("margin-to-unshifted"));
     for (Group group : shifts.groups()) {
       for (Point point : group.points()) {
         table.row(
-            List.of(group.match(), Csv.whole(point.days()), standing(group, point)),
-            Csv.stat(point.onTime()),
-            Csv.stat(point.late()),
-            Csv.stat(point.met()),
-            Csv.stat(point.allOnTime()),
-            Csv.stat(point.margin()),
-            Csv.difference(point.toUnshifted()),
-            Csv.difference(point.allToUnshifted()),
-            Csv.difference(point.marginToUnshifted()));
+            List.of(group.match(), RowCsv.whole(point.days()), standing(group, point)),
+            RowCsv.stat(point.onTime()),
+            RowCsv.stat(point.late()),
+            RowCsv.stat(point.met()),
+            RowCsv.stat(point.allOnTime()),
+            RowCsv.stat(point.margin()),
+            RowCsv.difference(point.toUnshifted()),
+            RowCsv.difference(point.allToUnshifted()),
+            RowCsv.difference(point.marginToUnshifted()));
       }
     }
     return table.text();

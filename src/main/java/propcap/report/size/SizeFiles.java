@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
-import propcap.report.kit.Csv;
-import propcap.report.kit.Json;
+import propcap.report.kit.PutJson;
+import propcap.report.kit.RowCsv;
 import propcap.study.OrderList;
 import propcap.study.Sizing;
 import propcap.study.Sizing.Candidate;
@@ -16,15 +16,15 @@ final class SizeFiles {
 
   static String json(Sizing sizing, OrderList order, String version) {
     SizeWords words = SizeWords.of(sizing);
-    Json json =
-        new Json()
+    PutJson json =
+        new PutJson()
             .put("scenario", sizing.scenario().name())
             .put("version", version)
             .put("seed", sizing.settings().seed())
-            .put("places", Json.texts(sizing.places()))
+            .put("places", PutJson.texts(sizing.places()))
             .put(
                 "goal",
-                new Json()
+                new PutJson()
                     .put("measure", word(sizing.goal().measure()))
                     .put("least", sizing.goal().least()))
             .put("match", sizing.match())
@@ -40,16 +40,16 @@ final class SizeFiles {
         .put("guarantee", SizeNotes.of(sizing).guarantee())
         .put("answer", answer == null ? null : candidate(answer, words))
         .put("holdsBack", new SizeNotes(words).holdsBack().orElse(""))
-        .put("candidates", Json.each(sizing.candidates(), c -> candidate(c, words)))
-        .put("order", Json.each(order.lines(), SizeFiles::line))
-        .put("arithmetic", Json.texts(order.arithmetic()))
+        .put("candidates", PutJson.each(sizing.candidates(), c -> candidate(c, words)))
+        .put("order", PutJson.each(order.lines(), SizeFiles::line))
+        .put("arithmetic", PutJson.texts(order.arithmetic()))
         .text();
   }
 
-  private static Json candidate(Candidate c, SizeWords words) {
+  private static PutJson candidate(Candidate c, SizeWords words) {
     @Nullable Double cost = words.costIsMoney() ? Double.valueOf(c.yearlyCost()) : null;
-    return new Json()
-        .put("spaces", Json.wholes(c.spaces()))
+    return new PutJson()
+        .put("spaces", PutJson.wholes(c.spaces()))
         .put("seasons", c.seasons())
         .put("mean", c.mean())
         .put("low", c.low())
@@ -58,8 +58,8 @@ final class SizeFiles {
         .put("yearlyCost", cost);
   }
 
-  private static Json line(OrderList.Line line) {
-    return new Json()
+  private static PutJson line(OrderList.Line line) {
+    return new PutJson()
         .put("place", line.place())
         .put("what", line.what())
         .put("amount", line.amount())
@@ -72,7 +72,7 @@ final class SizeFiles {
 
   /** A row for each size or pair of sizes; a yearly cost only where places have a cost. */
   static String csv(Sizing sizing) {
-    Csv table = new Csv();
+    RowCsv table = new RowCsv();
     List<String> names = new ArrayList<>();
     SizeWords words = SizeWords.of(sizing);
     for (int p = 0; p < sizing.places().size(); p++) {
@@ -85,12 +85,12 @@ final class SizeFiles {
         List.of("seasons", "mean", "low", "high", "found", "yearly-cost", "is-answer"));
     for (Candidate c : sizing.candidates()) {
       table.row(
-          c.spaces().stream().map(s -> Csv.whole(s)).toList(),
-          inAll ? Csv.wholes(c.spaces().stream().mapToLong(s -> s).sum()) : List.of(),
-          Csv.wholes(c.seasons()),
-          Csv.numbers(c.mean(), c.low(), c.high()),
+          c.spaces().stream().map(s -> RowCsv.whole(s)).toList(),
+          inAll ? RowCsv.wholes(c.spaces().stream().mapToLong(s -> s).sum()) : List.of(),
+          RowCsv.wholes(c.seasons()),
+          RowCsv.numbers(c.mean(), c.low(), c.high()),
           List.of(word(c.found())),
-          words.costIsMoney() ? Csv.numbers(c.yearlyCost()) : List.of(""),
+          words.costIsMoney() ? RowCsv.numbers(c.yearlyCost()) : List.of(""),
           List.of(c.equals(sizing.answer()) ? "yes" : "no"));
     }
     return table.text();
@@ -98,11 +98,11 @@ final class SizeFiles {
 
   /** A row for each thing to order, its amount a bare number. */
   static String orderCsv(OrderList order) {
-    Csv table = new Csv();
+    RowCsv table = new RowCsv();
     table.row(List.of("place", "what", "amount", "unit"));
     order
         .lines()
-        .forEach(l -> table.row(List.of(l.place(), l.what(), Csv.number(l.amount()), l.unit())));
+        .forEach(l -> table.row(List.of(l.place(), l.what(), RowCsv.number(l.amount()), l.unit())));
     return table.text();
   }
 }

@@ -13,26 +13,26 @@ import propcap.evidence.TrayEvidence;
 import propcap.evidence.TrayEvidence.Readiness;
 import propcap.evidence.TrayEvidence.Untold;
 import propcap.farm.Loss;
-import propcap.report.kit.Csv;
-import propcap.report.kit.Json;
+import propcap.report.kit.PutJson;
+import propcap.report.kit.RowCsv;
 
 /** What a log of trays says, for other programs and for a spreadsheet. */
 final class StagesFiles {
   private StagesFiles() {}
 
   static String json(Stages stages, String version) {
-    return new Json()
+    return new PutJson()
         .put("scenario", stages.scenario().name())
         .put("version", version)
         .put("listedTrays", stages.listedTrays())
         .put("allRecorded", stages.allRecorded())
-        .put("crops", Json.each(stages.crops(), StagesFiles::crop))
+        .put("crops", PutJson.each(stages.crops(), StagesFiles::crop))
         .text();
   }
 
-  private static Json crop(CropStages crop) {
-    Json json =
-        new Json()
+  private static PutJson crop(CropStages crop) {
+    PutJson json =
+        new PutJson()
             .put("crop", crop.crop().name())
             .put("trays", crop.trays().size())
             .put("lastDay", crop.lastDay())
@@ -40,29 +40,29 @@ final class StagesFiles {
             .put("untold", counts(Untold.values(), StagesUse::key, crop::count));
     StagesFigure.of(crop).forEach(f -> json.put(f.key(), learned(f.learned())));
     return json.put("expectedOutbreaks", crop.expectedOutbreaks())
-        .put("waitedDays", Json.wholes(crop.waitedDays()));
+        .put("waitedDays", PutJson.wholes(crop.waitedDays()));
   }
 
-  private static <E> Json counts(E[] kinds, Function<E, String> key, ToIntFunction<E> count) {
-    Json json = new Json();
+  private static <E> PutJson counts(E[] kinds, Function<E, String> key, ToIntFunction<E> count) {
+    PutJson json = new PutJson();
     for (E kind : kinds) {
       json.put(key.apply(kind), count.applyAsInt(kind));
     }
     return json;
   }
 
-  private static Json learned(Learned learned) {
-    return new Json()
+  private static PutJson learned(Learned learned) {
+    return new PutJson()
         .put("trays", learned.trays())
         .put("listed", estimate(learned.listed()))
         .put("alone", estimate(learned.alone()))
         .put("learned", estimate(learned.learned()));
   }
 
-  private static @Nullable Json estimate(@Nullable Estimate estimate) {
+  private static @Nullable PutJson estimate(@Nullable Estimate estimate) {
     return estimate == null
         ? null
-        : new Json()
+        : new PutJson()
             .put("value", estimate.value())
             .put("low", estimate.low())
             .put("high", estimate.high());
@@ -70,7 +70,7 @@ final class StagesFiles {
 
   /** A row for each crop and figure: days, and shares from 0 to 1. */
   static String csv(Stages stages) {
-    Csv table = new Csv();
+    RowCsv table = new RowCsv();
     table.row(
         List.of("crop", "figure", "trays"),
         List.of("listed", "listed-low", "listed-high"),
@@ -80,7 +80,7 @@ final class StagesFiles {
       for (StagesFigure figure : StagesFigure.of(crop)) {
         Learned learned = figure.learned();
         table.row(
-            List.of(crop.crop().name(), figure.word(), Csv.whole(learned.trays())),
+            List.of(crop.crop().name(), figure.word(), RowCsv.whole(learned.trays())),
             numbers(learned.listed()),
             numbers(learned.alone()),
             numbers(learned.learned()));
@@ -92,12 +92,12 @@ final class StagesFiles {
   private static List<String> numbers(@Nullable Estimate estimate) {
     return estimate == null
         ? List.of("", "", "")
-        : Csv.numbers(estimate.value(), estimate.low(), estimate.high());
+        : RowCsv.numbers(estimate.value(), estimate.low(), estimate.high());
   }
 
   /** A row for each tray: what was read out of its lines. Empty where it does not tell. */
   static String traysCsv(Stages stages) {
-    Csv table = new Csv();
+    RowCsv table = new RowCsv();
     table.row(
         List.of("crop", "sowing", "tray", "place", "readiness", "ready-above-degree-days"),
         List.of("ready-up-to-degree-days", "stand", "lost-on-table", "outbreak-chance"),
@@ -107,7 +107,9 @@ final class StagesFiles {
       for (TrayEvidence tray : crop.trays()) {
         Integer waited = tray.waitedDays();
         String outbreak =
-            tray.of(Loss.GROWING_ON).isEmpty() ? "" : Csv.number(crop.outbreaks().get(counted++));
+            tray.of(Loss.GROWING_ON).isEmpty()
+                ? ""
+                : RowCsv.number(crop.outbreaks().get(counted++));
         table.row(
             List.of(crop.crop().name(), tray.tray().sowing(), tray.tray().tray()),
             List.of(tray.tray().table().name(), StagesUse.word(tray.readiness())),
@@ -116,7 +118,7 @@ final class StagesFiles {
             List.of(outbreak),
             count(tray.of(Loss.POTTING)),
             count(tray.of(Loss.HARDENING)),
-            List.of(waited == null ? "" : Csv.whole(waited)));
+            List.of(waited == null ? "" : RowCsv.whole(waited)));
       }
     }
     return table.text();
@@ -127,11 +129,11 @@ final class StagesFiles {
     return ripening == null
         ? List.of("", "")
         : List.of(
-            Csv.number(ripening.above()),
-            Double.isInfinite(ripening.upTo()) ? "" : Csv.number(ripening.upTo()));
+            RowCsv.number(ripening.above()),
+            Double.isInfinite(ripening.upTo()) ? "" : RowCsv.number(ripening.upTo()));
   }
 
   private static List<String> count(Optional<TrayEvidence.Count> count) {
-    return count.map(c -> Csv.wholes(c.plants(), c.lost())).orElse(List.of("", ""));
+    return count.map(c -> RowCsv.wholes(c.plants(), c.lost())).orElse(List.of("", ""));
   }
 }

@@ -4,8 +4,8 @@ import java.time.LocalDate;
 import java.time.temporal.IsoFields;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import propcap.report.kit.Csv;
-import propcap.report.kit.Json;
+import propcap.report.kit.PutJson;
+import propcap.report.kit.RowCsv;
 import propcap.study.Period;
 import propcap.study.WorkCalendar;
 import propcap.study.WorkCalendar.Day;
@@ -19,15 +19,15 @@ final class CalendarFiles {
 
   /** Tasks of which any day may fall into the period, and its days. */
   static String json(WorkCalendar calendar, Period period, String version) {
-    return new Json()
+    return new PutJson()
         .put("scenario", calendar.scenario().name())
         .put("version", version)
         .put("seasons", calendar.seasons())
         .put("seed", calendar.settings().seed())
         .put("from", period.from())
         .put("to", period.to())
-        .put("tasks", Json.each(tasks(calendar, period), t -> task(t, period)))
-        .put("days", Json.each(calendar.days(period), CalendarFiles::day))
+        .put("tasks", PutJson.each(tasks(calendar, period), t -> task(t, period)))
+        .put("days", PutJson.each(calendar.days(period), CalendarFiles::day))
         .text();
   }
 
@@ -37,9 +37,9 @@ final class CalendarFiles {
         .toList();
   }
 
-  private static Json task(Task task, Period period) {
+  private static PutJson task(Task task, Period period) {
     Planned planned = task.planned();
-    return new Json()
+    return new PutJson()
         .put("sowing", task.sowing().id())
         .put("crop", task.sowing().crop())
         .put("lot", task.sowing().lot())
@@ -49,11 +49,11 @@ final class CalendarFiles {
         .put("trays", task.trays())
         .put("earliest", task.earliest())
         .put("latest", task.latest())
-        .put("stints", Json.each(task.in(period), CalendarFiles::stint));
+        .put("stints", PutJson.each(task.in(period), CalendarFiles::stint));
   }
 
-  private static Json planned(Planned planned, int trays) {
-    return new Json()
+  private static PutJson planned(Planned planned, int trays) {
+    return new PutJson()
         .put("due", planned.due())
         .put("trays", trays)
         .put("later", planned.later())
@@ -62,8 +62,8 @@ final class CalendarFiles {
         .put("trayDaysForHands", planned.forHands());
   }
 
-  private static Json stint(Stint stint) {
-    return new Json()
+  private static PutJson stint(Stint stint) {
+    return new PutJson()
         .put("date", stint.date())
         .put("from", stint.from())
         .put("to", stint.to())
@@ -73,8 +73,8 @@ final class CalendarFiles {
         .put("hours", stint.hours());
   }
 
-  private static Json day(Day day) {
-    return new Json()
+  private static PutJson day(Day day) {
+    return new PutJson()
         .put("date", day.date())
         .put("isWorking", day.isWorking())
         .put("hours", day.hours());
@@ -82,7 +82,7 @@ final class CalendarFiles {
 
   /** A row for each day, task and way from place to place. */
   static String csv(WorkCalendar calendar, Period period) {
-    Csv table = new Csv();
+    RowCsv table = new RowCsv();
     table.row(
         List.of(
             "date",
@@ -106,17 +106,17 @@ final class CalendarFiles {
       for (Stint stint : task.in(period)) {
         table.row(
             List.of(
-                Csv.date(stint.date()),
-                Csv.whole(stint.date().get(IsoFields.WEEK_OF_WEEK_BASED_YEAR)),
+                RowCsv.date(stint.date()),
+                RowCsv.whole(stint.date().get(IsoFields.WEEK_OF_WEEK_BASED_YEAR)),
                 task.job().word(),
                 task.sowing().id(),
                 task.sowing().crop(),
                 task.sowing().lot(),
                 orEmpty(stint.from()),
                 orEmpty(stint.to())),
-            Csv.numbers(stint.trays(), stint.meanTrays(), stint.plants(), stint.hours()),
-            List.of(Csv.date(due), Csv.date(task.earliest()), Csv.date(task.latest())),
-            Csv.numbers(task.chance()));
+            RowCsv.numbers(stint.trays(), stint.meanTrays(), stint.plants(), stint.hours()),
+            List.of(RowCsv.date(due), RowCsv.date(task.earliest()), RowCsv.date(task.latest())),
+            RowCsv.numbers(task.chance()));
       }
     }
     return table.text();

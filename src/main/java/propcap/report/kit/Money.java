@@ -16,6 +16,11 @@ public record Money(String currency) {
     return Optional.ofNullable(scenario.prices()).map(p -> new Money(p.currency()));
   }
 
+  /** For other programs: empty, and so left out, where no money is asked. */
+  public static Optional<String> currency(Scenario scenario) {
+    return of(scenario).map(Money::currency);
+  }
+
   /** Such as {@code 5,200 EUR}. */
   public String amount(BigDecimal amount) {
     return whole(amount) + " " + currency;

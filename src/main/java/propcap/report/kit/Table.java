@@ -23,6 +23,8 @@ import propcap.study.Stat;
  * @param <T> what a row is about
  */
 public final class Table<T> {
+  private static final Pattern NEXT_WORD = Pattern.compile("-(.)");
+
   /** What was seen too seldom for limits has no standard error either. */
   public static final Table<Stat> STAT =
       new Table<Stat>()
@@ -54,8 +56,6 @@ public final class Table<T> {
           .json("value", Estimate::value)
           .file("low", e -> e.hasLow() ? e.low() : null)
           .file("high", e -> e.hasHigh() ? e.high() : null);
-
-  private static final Pattern NEXT_WORD = Pattern.compile("-(.)");
 
   /** A column of files. */
   private record Field<T>(String name, Function<T, @Nullable Object> value) {}

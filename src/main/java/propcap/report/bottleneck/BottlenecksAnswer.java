@@ -30,9 +30,10 @@ public record BottlenecksAnswer(Bottlenecks bottlenecks) implements Answer {
   public Map<String, String> files(String version) {
     Map<String, String> files = new LinkedHashMap<>();
     files.put("bottleneck.html", BottlenecksPage.of(bottlenecks, version).html());
-    files.put(kind().file(), BottlenecksFiles.json(bottlenecks, version));
-    files.put("bottleneck.csv", BottlenecksFiles.csv(bottlenecks));
-    files.put("bottleneck-steps.csv", BottlenecksFiles.stepsCsv(bottlenecks));
+    BottlenecksTables tables = new BottlenecksTables(bottlenecks);
+    files.put(kind().file(), tables.json(version));
+    files.put("bottleneck.csv", tables.worths().csv(bottlenecks.worths()));
+    files.put("bottleneck-steps.csv", tables.steps().csv(bottlenecks.steps()));
     return files;
   }
 

@@ -41,7 +41,8 @@ public record ComparisonAnswer(Comparison comparison) implements Answer {
     files.put("comparison.html", ComparisonPage.of(comparison, version).html());
     files.put(kind().file(), ComparisonFiles.json(comparison, version));
     files.put("comparison.csv", ComparisonFiles.csv(comparison));
-    files.put("comparison-money.csv", ComparisonFiles.moneyCsv(comparison));
+    files.put(
+        "comparison-money.csv", InvestmentWords.table("").csv(InvestmentWords.of(comparison)));
     return files;
   }
 

@@ -1,176 +1,114 @@
 package propcap.report.compare;
 
-import java.math.BigDecimal;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 import propcap.farm.Place;
+import propcap.farm.PlaceKind;
 import propcap.farm.Prices;
 import propcap.farm.Scenario;
-import propcap.report.kit.PutJson;
-import propcap.report.kit.RowCsv;
-import propcap.report.kit.WorthWords;
+import propcap.report.kit.Json;
+import propcap.report.kit.Table;
 import propcap.study.Comparison;
 import propcap.study.Comparison.Change;
-import propcap.study.Comparison.Investment;
+import propcap.study.Comparison.Kind;
 import propcap.study.Comparison.Outcome;
 import propcap.study.Comparison.Price;
-import propcap.study.Comparison.Worth;
+import propcap.study.Difference;
+import propcap.study.Stat;
 
 /** A comparison for other programs and for a spreadsheet. */
 final class ComparisonFiles {
   private ComparisonFiles() {}
 
-  static String json(Comparison comparison, String version) {
-    Prices prices = comparison.scenarios().get(0).prices();
-    PutJson json =
-        new PutJson()
-            .put("version", version)
-            .put("seasons", comparison.seasons())
-            .put("seed", comparison.settings().seed())
-            .put("confidence", comparison.confidence());
-    if (prices != null) {
-      json.put("currency", prices.currency()).put("discount", prices.discount());
+  private record Asked(
+      String version,
+      int seasons,
+      long seed,
+      double confidence,
+      Optional<String> currency,
+      Optional<Double> discount) {}
+
+  private record Told(
+      List<ScenarioMembers> scenarios,
+      List<String> verdicts,
+      List<OutcomeMembers> outcomes,
+      List<?> investments) {}
+
+  private record ScenarioMembers(String name, int trays, List<PlaceMembers> places) {}
+
+  private record PlaceMembers(String name, PlaceKind kind, int spaces) {
+    static PlaceMembers of(Place place) {
+      return new PlaceMembers(place.name(), place.kind(), place.spaces());
     }
-    return json.put("scenarios", PutJson.each(comparison.scenarios(), ComparisonFiles::scenario))
-        .put(
-            "verdicts",
-            PutJson.texts(
-                ComparisonWords.of(comparison).stream().map(ComparisonWords::verdict).toList()))
-        .put("outcomes", PutJson.each(comparison.outcomes(), ComparisonFiles::outcome))
-        .put(
-            "investments",
-            PutJson.each(
-                IntStream.range(0, comparison.investments().size()).boxed().toList(),
-                a -> investment(comparison, a)))
-        .text();
   }
 
-  static PutJson scenario(Scenario scenario) {
-    return new PutJson()
-        .put("name", scenario.name())
-        .put("trays", scenario.trays())
-        .put("places", PutJson.each(scenario.places(), ComparisonFiles::place));
+  private record OutcomeMembers(
+      Kind outcome,
+      String of,
+      boolean moreIsBetter,
+      List<Stat> levels,
+      List<Difference> differences) {}
+
+  private record ChangeMembers(
+      String name, PlaceKind kind, int spaces, int spacesNow, @Nullable Price price) {}
+
+  static String json(Comparison comparison, String version) {
+    Optional<Prices> prices = Optional.ofNullable(comparison.scenarios().get(0).prices());
+    return Json.text(
+        new Asked(
+            version,
+            comparison.seasons(),
+            comparison.settings().seed(),
+            comparison.confidence(),
+            prices.map(Prices::currency),
+            prices.map(Prices::discount)),
+        new Told(
+            comparison.scenarios().stream().map(ComparisonFiles::scenario).toList(),
+            ComparisonWords.of(comparison).stream().map(ComparisonWords::verdict).toList(),
+            comparison.outcomes().stream().map(ComparisonFiles::outcome).toList(),
+            InvestmentWords.table("").objects(InvestmentWords.of(comparison))));
   }
 
-  private static PutJson place(Place place) {
-    return new PutJson()
-        .put("name", place.name())
-        .put("kind", place.kind().word())
-        .put("spaces", place.spaces());
+  private static ScenarioMembers scenario(Scenario scenario) {
+    return new ScenarioMembers(
+        scenario.name(),
+        scenario.trays(),
+        scenario.places().stream().map(PlaceMembers::of).toList());
   }
 
-  private static PutJson outcome(Outcome outcome) {
-    return new PutJson()
-        .put("outcome", word(outcome))
-        .put("of", outcome.subject())
-        .put("moreIsBetter", outcome.moreIsBetter())
-        .put("levels", PutJson.each(outcome.levels(), PutJson::of))
-        .put("differences", PutJson.each(outcome.differences(), PutJson::of));
+  private static OutcomeMembers outcome(Outcome o) {
+    return new OutcomeMembers(o.kind(), o.subject(), o.moreIsBetter(), o.levels(), o.differences());
   }
 
-  private static PutJson investment(Comparison comparison, int alternative) {
-    Investment investment = comparison.investments().get(alternative);
-    Worth worth = investment.worth();
-    return new PutJson()
-        .put("alternative", comparison.scenarios().get(alternative + 1).name())
-        .put(
-            "verdict",
-            InvestmentWords.of(comparison, alternative).map(InvestmentWords::verdict).orElse(""))
-        .put("places", PutJson.each(investment.changes(), ComparisonFiles::change))
-        .put("withoutCost", PutJson.texts(names(investment.unpriced())))
-        .put("gain", investment.gain())
-        .put("worth", worth == null ? null : WorthWords.worth(worth));
-  }
-
-  private static PutJson change(Change change) {
-    Price price = change.price();
-    return place(change.place())
-        .put("spacesNow", change.spacesNow())
-        .put("price", price == null ? null : price(price));
-  }
-
-  private static PutJson price(Price price) {
-    return new PutJson()
-        .put("buy", price.buy())
-        .put("isShare", price.isShare())
-        .put("lastsYears", price.lastsYears())
-        .put("keepPerYear", price.keepPerYear());
-  }
-
-  private static List<String> names(List<Change> changes) {
-    return changes.stream().map(c -> c.place().name()).toList();
-  }
-
-  /** What an outcome is called in files, such as {@code on-time}. */
-  private static String word(Outcome outcome) {
-    return switch (outcome.kind()) {
-      case ON_TIME -> "on-time";
-      case ON_TIME_OF_CROP -> "on-time-of-crop";
-      case LATE -> "late";
-      case SOWINGS_MET -> "sowings-met";
-      case WAITING -> "waiting";
-      case LOST -> "lost";
-      case MARGIN -> "margin";
-    };
+  static List<?> changes(List<Change> changes) {
+    return changes.stream()
+        .map(
+            c ->
+                new ChangeMembers(
+                    c.place().name(),
+                    c.place().kind(),
+                    c.place().spaces(),
+                    c.spacesNow(),
+                    c.price()))
+        .toList();
   }
 
   /** A row for each outcome and alternative. */
   static String csv(Comparison comparison) {
-    RowCsv table = new RowCsv();
-    table.row(
-        List.of("outcome", "of", "alternative"),
-        RowCsv.statNames("first"),
-        RowCsv.statNames("level"),
-        RowCsv.differenceNames("difference"));
-    for (Outcome outcome : comparison.outcomes()) {
-      for (int a = 0; a < outcome.differences().size(); a++) {
-        table.row(
-            List.of(word(outcome), outcome.subject(), comparison.scenarios().get(a + 1).name()),
-            RowCsv.stat(outcome.levels().get(0)),
-            RowCsv.stat(outcome.levels().get(a + 1)),
-            RowCsv.difference(outcome.differences().get(a)));
-      }
-    }
-    return table.text();
-  }
-
-  /**
-   * A row for each alternative that money was asked of. Where nothing is paid or saved, or has no
-   * cost, there is nothing under what it is worth.
-   */
-  static String moneyCsv(Comparison comparison) {
-    RowCsv table = new RowCsv();
-    table.row(
-        List.of("alternative", "places", "without-cost", "buy", "yearly"),
-        RowCsv.differenceNames("gain"),
-        List.of("net-present-value", "net-present-value-half-width"),
-        List.of("pays", "payback-years", "chance-pays"));
-    for (int a = 0; a < comparison.investments().size(); a++) {
-      Investment investment = comparison.investments().get(a);
-      Worth worth = investment.worth();
-      table.row(
-          List.of(
-              comparison.scenarios().get(a + 1).name(),
-              String.join(", ", names(investment.changes())),
-              String.join(", ", names(investment.unpriced()))),
-          worth == null ? List.of("", "") : List.of(plain(worth.buy()), plain(worth.yearly())),
-          RowCsv.difference(investment.gain()),
-          worth == null ? List.of("", "", "", "", "") : overItsLife(worth));
-    }
-    return table.text();
-  }
-
-  private static List<String> overItsLife(Worth worth) {
-    Double payback = worth.paybackYears();
-    return List.of(
-        RowCsv.number(worth.netPresentValue()),
-        RowCsv.number(worth.netPresentValueHalfWidth()),
-        WorthWords.word(worth.pays()),
-        payback == null ? "never" : RowCsv.number(payback),
-        RowCsv.number(worth.chancePays()));
-  }
-
-  private static String plain(BigDecimal amount) {
-    return amount.toPlainString();
+    record Row(Outcome outcome, int alternative) {}
+    return new Table<Row>()
+        .csv("outcome", r -> r.outcome.kind())
+        .csv("of", r -> r.outcome.subject())
+        .csv("alternative", r -> comparison.scenarios().get(r.alternative + 1).name())
+        .stat("first", r -> r.outcome.levels().get(0))
+        .stat("level", r -> r.outcome.levels().get(r.alternative + 1))
+        .difference("difference", r -> r.outcome.differences().get(r.alternative))
+        .csv(
+            comparison.outcomes().stream()
+                .flatMap(
+                    o -> IntStream.range(0, o.differences().size()).mapToObj(a -> new Row(o, a)))
+                .toList());
   }
 }

@@ -49,6 +49,11 @@ public final class Dates {
     return (isOfItsYear(date, season) ? SHORT_DAY : SHORT_DAY_AND_YEAR).format(date);
   }
 
+  /** The same, kept on one line. */
+  public static String onOneLine(LocalDate date, Season season) {
+    return shortDay(date, season).replace(' ', '\u00a0');
+  }
+
   /** A day of any year, such as {@code 20 Apr}. */
   public static String shortDayOfAnyYear(LocalDate date) {
     return SHORT_DAY.format(date);

@@ -119,6 +119,12 @@ public final class Table<T> {
     return this;
   }
 
+  /** The members of another table, among those of this one. */
+  public <U> Table<T> json(Table<U> of, Function<T, U> value) {
+    of.json.forEach(field -> json(field.name(), row -> field.value().apply(value.apply(row))));
+    return this;
+  }
+
   public Table<T> stat(String column, Function<T, @Nullable Stat> value) {
     return file(column, STAT, value);
   }
@@ -129,8 +135,7 @@ public final class Table<T> {
 
   /** A column of the page. */
   public Table<T> words(String title, Function<T, String> text) {
-    page.add(new Seen<>(Column.words(title), row -> Cell.of(text.apply(row))));
-    return this;
+    return cell(Column.words(title), row -> Cell.of(text.apply(row)));
   }
 
   public Table<T> number(String title, String unit, Function<T, String> text) {
@@ -138,7 +143,11 @@ public final class Table<T> {
   }
 
   public Table<T> cell(String title, String unit, Function<T, Cell> cell) {
-    page.add(new Seen<>(Column.number(title, unit), cell));
+    return cell(Column.number(title, unit), cell);
+  }
+
+  public Table<T> cell(Column column, Function<T, Cell> cell) {
+    page.add(new Seen<>(column, cell));
     return this;
   }
 
@@ -159,18 +168,19 @@ public final class Table<T> {
     return Csv.text(all);
   }
 
-  /** A row's members for other programs; null where there is none. */
+  /** A row for other programs, by the names of its members; null where there is none. */
   public @Nullable Map<String, @Nullable Object> object(@Nullable T row) {
-    if (row == null) {
-      return null;
-    }
+    return row == null ? null : members(row);
+  }
+
+  public Map<String, @Nullable Object> members(T row) {
     Map<String, @Nullable Object> members = new LinkedHashMap<>();
     json.forEach(field -> members.put(field.name(), field.value().apply(row)));
     return members;
   }
 
   public List<?> objects(List<T> rows) {
-    return rows.stream().map(this::object).toList();
+    return rows.stream().map(this::members).toList();
   }
 
   public Sheet sheet(String title, String caption, List<T> rows) {

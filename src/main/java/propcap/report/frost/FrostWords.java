@@ -11,8 +11,8 @@ import propcap.evidence.FrostDates.FrostDate;
 import propcap.evidence.FrostTable;
 import propcap.evidence.LastFrostFit;
 import propcap.farm.Season;
+import propcap.report.kit.Csv;
 import propcap.report.kit.Dates;
-import propcap.report.kit.RowCsv;
 import propcap.report.kit.Words;
 
 /** The frosts of a record in words. */
@@ -30,7 +30,7 @@ record FrostWords(FrostTable table) {
   }
 
   private static String bare(double tempC) {
-    return RowCsv.number(tempC).replace('-', '−');
+    return Csv.number(tempC).replace('-', '−');
   }
 
   /** A day without its year, such as {@code 9 May}; the season's ends in words. */

@@ -73,6 +73,11 @@ public final class Limits {
     return tenths(tempC).replaceFirst("\\.0$", "") + " C";
   }
 
+  /** The same, kept on one line however narrow the column. */
+  public static String temperatureOnOneLine(double tempC) {
+    return temperature(tempC).replace(' ', '\u00a0');
+  }
+
   private static String format(String pattern, double number) {
     String text = String.format(Locale.ENGLISH, pattern, Words.finite(number));
     return text.matches("-0(\\.0*)?") ? text.substring(1) : text;

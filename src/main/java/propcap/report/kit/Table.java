@@ -5,9 +5,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import propcap.evidence.Estimate;
 import propcap.report.kit.Sheet.Cell;
@@ -25,11 +27,9 @@ import propcap.study.Stat;
 public final class Table<T> {
   private static final Pattern NEXT_WORD = Pattern.compile("-(.)");
 
-  /** What was seen too seldom for limits has no standard error either. */
-  public static final Table<Stat> STAT =
+  /** What is told beside a mean: where it was seen too seldom for limits, no error either. */
+  public static final Table<Stat> STAT_LIMITS =
       new Table<Stat>()
-          .csv("", Stat::mean)
-          .json("mean", Stat::mean)
           .file("se", s -> s.limits() == null ? null : s.se())
           .file("low", s -> s.limits() == null ? null : s.limits().low())
           .file("high", s -> s.limits() == null ? null : s.limits().high())
@@ -37,6 +37,13 @@ public final class Table<T> {
           .file("p10", Stat::p10)
           .file("p50", Stat::p50)
           .file("p90", Stat::p90);
+
+  public static final Table<Stat> STAT =
+      new Table<Stat>()
+          .csv("", Stat::mean)
+          .json("mean", Stat::mean)
+          .csv("", STAT_LIMITS, s -> s)
+          .json(STAT_LIMITS, s -> s);
 
   /** A difference that is the same in all seasons has no error that could be told. */
   public static final Table<Difference> DIFFERENCE =
@@ -125,6 +132,13 @@ public final class Table<T> {
     return this;
   }
 
+  /** A column for each of some things. */
+  public <E> Table<T> csv(
+      E[] things, Function<E, String> column, BiFunction<T, E, @Nullable Object> value) {
+    Stream.of(things).forEach(e -> csv(column.apply(e), row -> value.apply(row, e)));
+    return this;
+  }
+
   public Table<T> stat(String column, Function<T, @Nullable Stat> value) {
     return file(column, STAT, value);
   }
@@ -194,7 +208,8 @@ public final class Table<T> {
         name.apply(row), below.apply(row), page.stream().map(s -> s.cell().apply(row)).toList());
   }
 
-  private static String camel(String column) {
+  /** Such as {@code onTime} for {@code on-time}. */
+  public static String camel(String column) {
     return NEXT_WORD.matcher(column).replaceAll(m -> m.group(1).toUpperCase(Locale.ROOT));
   }
 }

@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 import propcap.evidence.StageDays;
 import propcap.farm.Crop;
 import propcap.files.CropBook;
+import propcap.report.kit.Words;
 
 /** A crop list on the terminal, 80 signs wide but for what is shown as it was written. */
 final class CropLines {
@@ -56,7 +57,7 @@ final class CropLines {
   static List<String> entry(CropBook.Entry entry, @Nullable Double atC) {
     Crop crop = entry.crop();
     List<String> lines = new ArrayList<>();
-    String what = (entry.kind() + ", " + hardiness(crop.hardening())).replaceFirst("^, ", "");
+    String what = (entry.kind().isEmpty() ? "" : entry.kind() + ", ") + hardiness(crop.hardening());
     lines.add(crop.name() + " (" + what + ")");
     lines.add("");
     lines.addAll(entry.text());
@@ -113,13 +114,11 @@ final class CropLines {
   }
 
   private static String days(double days) {
-    String number = number(days);
-    return number + (number.equals("1") ? " day" : " days");
+    return number(days) + (number(days).equals("1") ? " day" : " days");
   }
 
-  /** One decimal, and none where it would be 0. */
   private static String number(double number) {
-    return String.format(Locale.ENGLISH, "%.1f", number).replaceFirst("\\.0$", "");
+    return Words.trimmed(number, 1);
   }
 
   /** By the night that costs plants. */

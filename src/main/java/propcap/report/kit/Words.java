@@ -49,24 +49,34 @@ public final class Words {
 
   /** A share as a percentage, such as {@code 34 %} or {@code 3.4 %}; never rounded to 0 or 100. */
   public static String percent(double share) {
+    return barePercent(share) + " %";
+  }
+
+  /** The same without its sign, where that is said once for several. */
+  public static String barePercent(double share) {
     double percent = 100 * finite(share);
     if (share > 0 && percent < 0.1) {
-      return "<0.1 %";
+      return "<0.1";
     }
     if (share < 1 && percent > 99.5) {
-      return ">99 %";
+      return ">99";
     }
-    String digits = percent > 0 && percent < 9.95 ? "%.1f %%" : "%.0f %%";
-    return String.format(Locale.ENGLISH, digits, percent);
+    return String.format(Locale.ENGLISH, percent > 0 && percent < 9.95 ? "%.1f" : "%.0f", percent);
   }
 
   /** A share that was given, such as {@code 6 %} or {@code 97.5 %}: not rounded to be read. */
   public static String given(double share) {
-    return BigDecimal.valueOf(100 * finite(share))
-            .setScale(2, RoundingMode.HALF_UP)
-            .stripTrailingZeros()
-            .toPlainString()
-        + " %";
+    return bareGiven(share) + " %";
+  }
+
+  /** The same without its sign. */
+  public static String bareGiven(double share) {
+    return trimmed(100 * share, 2);
+  }
+
+  /** A number with at most so many decimals, none of them a last 0. */
+  public static String trimmed(double number, int decimals) {
+    return rounded(number, decimals).stripTrailingZeros().toPlainString();
   }
 
   /** A chance as a percentage without decimals, such as {@code 94 %}. */
@@ -186,14 +196,15 @@ public final class Words {
   }
 
   private static String signed(double number, int decimals) {
-    String text = decimals(number, decimals);
-    return text.startsWith("-") || text.matches("0(\\.0*)?") ? text : "+" + text;
+    return (rounded(number, decimals).signum() > 0 ? "+" : "") + decimals(number, decimals);
   }
 
   private static String decimals(double number, int decimals) {
-    BigDecimal rounded =
-        BigDecimal.valueOf(finite(number)).setScale(decimals, RoundingMode.HALF_UP);
-    return String.format(Locale.ENGLISH, "%,." + decimals + "f", rounded);
+    return String.format(Locale.ENGLISH, "%,." + decimals + "f", rounded(number, decimals));
+  }
+
+  private static BigDecimal rounded(double number, int decimals) {
+    return BigDecimal.valueOf(finite(number)).setScale(decimals, RoundingMode.HALF_UP);
   }
 
   /**

@@ -1,5 +1,7 @@
 package propcap.cli;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -7,7 +9,6 @@ import org.jspecify.annotations.Nullable;
 import propcap.evidence.StageDays;
 import propcap.farm.Crop;
 import propcap.files.CropBook;
-import propcap.report.kit.Words;
 
 /** A crop list on the terminal, 80 signs wide but for what is shown as it was written. */
 final class CropLines {
@@ -117,8 +118,12 @@ final class CropLines {
     return number(days) + (number(days).equals("1") ? " day" : " days");
   }
 
+  /** One decimal, and none where it would be 0. */
   private static String number(double number) {
-    return Words.trimmed(number, 1);
+    return BigDecimal.valueOf(number)
+        .setScale(1, RoundingMode.HALF_UP)
+        .stripTrailingZeros()
+        .toPlainString();
   }
 
   /** By the night that costs plants. */

@@ -3,8 +3,8 @@ package propcap.report.bottleneck;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import propcap.report.kit.Fact;
 import propcap.report.kit.Lines;
-import propcap.report.kit.Words;
 import propcap.results.Answer;
 import propcap.results.KnownResults;
 import propcap.study.Bottlenecks;
@@ -23,7 +23,7 @@ public record BottlenecksAnswer(Bottlenecks bottlenecks) implements Answer {
     words.findings().forEach(lines::add);
     return lines.endingWith(
         bottlenecks.scenario().name()
-            + Words.run(bottlenecks.seasons(), " of each trial", bottlenecks.settings().seed()));
+            + Fact.run(bottlenecks.seasons(), " of each trial", bottlenecks.settings().seed()));
   }
 
   @Override

@@ -118,7 +118,7 @@ final class ComparisonPage {
                 currency + " a season, more or less than the first",
                 "margin")),
         List.of(
-            InvestmentWords.table(currency)
+            ComparisonTables.investments(currency)
                 .sheet(
                     "What it costs and brings.",
                     "The yearly cost is the buying as an annuity, and the upkeep, less what upkeep"

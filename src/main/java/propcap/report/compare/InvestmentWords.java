@@ -9,10 +9,7 @@ import java.util.stream.IntStream;
 import propcap.farm.Prices;
 import propcap.report.kit.ChangeWords;
 import propcap.report.kit.Money;
-import propcap.report.kit.Sheet.Cell;
-import propcap.report.kit.Table;
 import propcap.report.kit.Words;
-import propcap.report.kit.WorthTable;
 import propcap.study.Comparison;
 import propcap.study.Comparison.Change;
 import propcap.study.Comparison.Investment;
@@ -57,35 +54,6 @@ record InvestmentWords(
         .mapToObj(a -> of(comparison, a))
         .flatMap(Optional::stream)
         .toList();
-  }
-
-  /**
-   * A row for each alternative. Where nothing is paid or saved, or has no cost, there is nothing
-   * under what it is worth.
-   */
-  static Table<InvestmentWords> table(String currency) {
-    return new Table<>("Alternative", InvestmentWords::name, InvestmentWords::does)
-        .file("alternative", InvestmentWords::name)
-        .json("verdict", InvestmentWords::verdict)
-        .csv("places", w -> String.join(", ", names(w.investment.changes())))
-        .json("places", w -> ComparisonFiles.changes(w.investment.changes()))
-        .csv("without-cost", w -> String.join(", ", names(w.investment.unpriced())))
-        .json("withoutCost", w -> names(w.investment.unpriced()))
-        .csv("buy", w -> w.worth().map(Worth::buy).orElse(null))
-        .number("Buying", currency + " once", w -> w.amount(Worth::buy))
-        .csv("yearly", w -> w.worth().map(Worth::yearly).orElse(null))
-        .number("Cost", currency + " a year", w -> w.amount(Worth::yearly))
-        .difference("gain", w -> w.investment.gain())
-        .cell("Margin", currency + " a season", w -> Cell.money(w.investment.gain()))
-        .csv("", WorthTable.WORTH, w -> w.investment.worth())
-        .json("worth", w -> WorthTable.WORTH.object(w.investment.worth()))
-        .number("Net present value", currency, InvestmentWords::value)
-        .number("Paid back", "years", InvestmentWords::payback)
-        .number("Pays", "chance", InvestmentWords::chance);
-  }
-
-  private static List<String> names(List<Change> changes) {
-    return changes.stream().map(c -> c.place().name()).toList();
   }
 
   private Optional<Worth> worth() {

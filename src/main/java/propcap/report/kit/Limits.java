@@ -67,7 +67,7 @@ public final class Limits {
 
   /** Such as {@code 22 C} or {@code 21.1 C}. */
   public static String temperature(double tempC) {
-    return Words.trimmed(tempC, 1) + " C";
+    return rounded(tempC, 1).stripTrailingZeros().toPlainString() + " C";
   }
 
   /** The same, kept on one line however narrow the column. */
@@ -76,8 +76,10 @@ public final class Limits {
   }
 
   private static String format(double number, int decimals) {
-    return BigDecimal.valueOf(Words.finite(number))
-        .setScale(decimals, RoundingMode.HALF_UP)
-        .toPlainString();
+    return rounded(number, decimals).toPlainString();
+  }
+
+  private static BigDecimal rounded(double number, int decimals) {
+    return BigDecimal.valueOf(Words.finite(number)).setScale(decimals, RoundingMode.HALF_UP);
   }
 }

@@ -71,12 +71,7 @@ public final class Words {
 
   /** The same without its sign. */
   public static String bareGiven(double share) {
-    return trimmed(100 * share, 2);
-  }
-
-  /** A number with at most so many decimals, none of them a last 0. */
-  public static String trimmed(double number, int decimals) {
-    return rounded(number, decimals).stripTrailingZeros().toPlainString();
+    return toDecimals(100 * share, 2).stripTrailingZeros().toPlainString();
   }
 
   /** A chance as a percentage without decimals, such as {@code 94 %}. */
@@ -120,8 +115,7 @@ public final class Words {
   }
 
   private static boolean isRoundedUp(double chance) {
-    double tenths = chance * 10 + NEARLY;
-    return tenths - (int) tenths >= 0.75;
+    return (chance * 10 + NEARLY) % 1 >= 0.75;
   }
 
   private static String springsOfTen(int springs) {
@@ -196,14 +190,14 @@ public final class Words {
   }
 
   private static String signed(double number, int decimals) {
-    return (rounded(number, decimals).signum() > 0 ? "+" : "") + decimals(number, decimals);
+    return (toDecimals(number, decimals).signum() > 0 ? "+" : "") + decimals(number, decimals);
   }
 
   private static String decimals(double number, int decimals) {
-    return String.format(Locale.ENGLISH, "%,." + decimals + "f", rounded(number, decimals));
+    return String.format(Locale.ENGLISH, "%,." + decimals + "f", toDecimals(number, decimals));
   }
 
-  private static BigDecimal rounded(double number, int decimals) {
+  private static BigDecimal toDecimals(double number, int decimals) {
     return BigDecimal.valueOf(finite(number)).setScale(decimals, RoundingMode.HALF_UP);
   }
 
@@ -285,13 +279,6 @@ public final class Words {
     return halfWidth == 0 || halfWidth >= 10 ? 0 : halfWidth >= 1 ? 1 : 2;
   }
 
-  /** Such as {@code 7 days earlier}, {@code 1 day later} or {@code on its day}. */
-  public static String shift(int days) {
-    return days == 0
-        ? "on its day"
-        : plural(Math.abs(days), "day") + (days < 0 ? " earlier" : " later");
-  }
-
   /** A name that would leave no room for a chart, cut short; the table has it whole. */
   public static String shortened(String name, int longest) {
     return name.length() <= longest ? name : name.substring(0, longest - 1) + "…";
@@ -309,10 +296,5 @@ public final class Words {
       return String.join("", things);
     }
     return String.join(", ", things.subList(0, last)) + " and " + things.get(last);
-  }
-
-  /** How often and with which luck, such as {@code : 500 springs of each shift, seed 1}. */
-  public static String run(int seasons, String of, long seed) {
-    return ": " + plural(seasons, "spring") + of + ", seed " + seed;
   }
 }

@@ -1,7 +1,9 @@
 package propcap.report.compare;
 
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import propcap.farm.Place;
@@ -9,18 +11,21 @@ import propcap.farm.PlaceKind;
 import propcap.farm.Prices;
 import propcap.farm.Scenario;
 import propcap.report.kit.Json;
+import propcap.report.kit.Sheet.Cell;
 import propcap.report.kit.Table;
+import propcap.report.kit.WorthTable;
 import propcap.study.Comparison;
 import propcap.study.Comparison.Change;
 import propcap.study.Comparison.Kind;
 import propcap.study.Comparison.Outcome;
 import propcap.study.Comparison.Price;
+import propcap.study.Comparison.Worth;
 import propcap.study.Difference;
 import propcap.study.Stat;
 
-/** A comparison for other programs and for a spreadsheet. */
-final class ComparisonFiles {
-  private ComparisonFiles() {}
+/** A comparison as tables. */
+final class ComparisonTables {
+  private ComparisonTables() {}
 
   private record Asked(
       String version,
@@ -65,10 +70,10 @@ final class ComparisonFiles {
             prices.map(Prices::currency),
             prices.map(Prices::discount)),
         new Told(
-            comparison.scenarios().stream().map(ComparisonFiles::scenario).toList(),
+            comparison.scenarios().stream().map(ComparisonTables::scenario).toList(),
             ComparisonWords.of(comparison).stream().map(ComparisonWords::verdict).toList(),
-            comparison.outcomes().stream().map(ComparisonFiles::outcome).toList(),
-            InvestmentWords.table("").objects(InvestmentWords.of(comparison))));
+            comparison.outcomes().stream().map(ComparisonTables::outcome).toList(),
+            investments("").objects(InvestmentWords.of(comparison))));
   }
 
   private static ScenarioMembers scenario(Scenario scenario) {
@@ -82,7 +87,7 @@ final class ComparisonFiles {
     return new OutcomeMembers(o.kind(), o.subject(), o.moreIsBetter(), o.levels(), o.differences());
   }
 
-  static List<?> changes(List<Change> changes) {
+  private static List<?> changes(List<Change> changes) {
     return changes.stream()
         .map(
             c ->
@@ -93,6 +98,41 @@ final class ComparisonFiles {
                     c.spacesNow(),
                     c.price()))
         .toList();
+  }
+
+  /**
+   * A row for each alternative. Where nothing is paid or saved, or has no cost, there is nothing
+   * under what it is worth.
+   */
+  static Table<InvestmentWords> investments(String currency) {
+    return new Table<>("Alternative", InvestmentWords::name, InvestmentWords::does)
+        .file("alternative", InvestmentWords::name)
+        .json("verdict", InvestmentWords::verdict)
+        .csv("places", w -> String.join(", ", names(w.investment().changes())))
+        .json("places", w -> changes(w.investment().changes()))
+        .csv("without-cost", w -> String.join(", ", names(w.investment().unpriced())))
+        .json("withoutCost", w -> names(w.investment().unpriced()))
+        .csv("buy", w -> bought(w, Worth::buy))
+        .number("Buying", currency + " once", w -> w.amount(Worth::buy))
+        .csv("yearly", w -> bought(w, Worth::yearly))
+        .number("Cost", currency + " a year", w -> w.amount(Worth::yearly))
+        .difference("gain", w -> w.investment().gain())
+        .cell("Margin", currency + " a season", w -> Cell.money(w.investment().gain()))
+        .csv("", WorthTable.WORTH, w -> w.investment().worth())
+        .json("worth", w -> WorthTable.WORTH.object(w.investment().worth()))
+        .number("Net present value", currency, InvestmentWords::value)
+        .number("Paid back", "years", InvestmentWords::payback)
+        .number("Pays", "chance", InvestmentWords::chance);
+  }
+
+  private static List<String> names(List<Change> changes) {
+    return changes.stream().map(c -> c.place().name()).toList();
+  }
+
+  private static @Nullable BigDecimal bought(
+      InvestmentWords words, Function<Worth, BigDecimal> amount) {
+    Worth worth = words.investment().worth();
+    return worth == null ? null : amount.apply(worth);
   }
 
   /** A row for each outcome and alternative. */

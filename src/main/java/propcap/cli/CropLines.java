@@ -1,5 +1,7 @@
 package propcap.cli;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -56,7 +58,7 @@ final class CropLines {
   static List<String> entry(CropBook.Entry entry, @Nullable Double atC) {
     Crop crop = entry.crop();
     List<String> lines = new ArrayList<>();
-    String what = (entry.kind() + ", " + hardiness(crop.hardening())).replaceFirst("^, ", "");
+    String what = (entry.kind().isEmpty() ? "" : entry.kind() + ", ") + hardiness(crop.hardening());
     lines.add(crop.name() + " (" + what + ")");
     lines.add("");
     lines.addAll(entry.text());
@@ -113,13 +115,15 @@ final class CropLines {
   }
 
   private static String days(double days) {
-    String number = number(days);
-    return number + (number.equals("1") ? " day" : " days");
+    return number(days) + (number(days).equals("1") ? " day" : " days");
   }
 
   /** One decimal, and none where it would be 0. */
   private static String number(double number) {
-    return String.format(Locale.ENGLISH, "%.1f", number).replaceFirst("\\.0$", "");
+    return BigDecimal.valueOf(number)
+        .setScale(1, RoundingMode.HALF_UP)
+        .stripTrailingZeros()
+        .toPlainString();
   }
 
   /** By the night that costs plants. */

@@ -167,12 +167,12 @@ public final class Shifting {
       return new Shifts.Group(
           match,
           moved.stream().map(s -> scenario.sowings().get(s).id()).toList(),
-          IntStream.range(0, days.size()).mapToObj(this::point).toList(),
           days.get(best),
           IntStream.range(0, days.size())
               .filter(d -> d == best || !difference(best, d, judged()).isClear())
               .mapToObj(days::get)
-              .toList());
+              .toList(),
+          IntStream.range(0, days.size()).mapToObj(this::point).toList());
     }
 
     private int judged() {

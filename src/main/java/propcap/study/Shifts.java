@@ -18,13 +18,13 @@ public record Shifts(
    *
    * @param match as asked for, such as "tomato*"
    * @param sowings ids that it names
-   * @param points one for each shift, in rising order
    * @param best the shift with the highest mean margin, or on-time plants of all sowings where no
    *     money is asked; of several the one nearest to no shift
    * @param asGood shifts that the seasons do not tell from the best, itself included
+   * @param points one for each shift, in rising order
    */
   public record Group(
-      String match, List<String> sowings, List<Point> points, int best, List<Integer> asGood) {}
+      String match, List<String> sowings, int best, List<Integer> asGood, List<Point> points) {}
 
   /**
    * One shift.

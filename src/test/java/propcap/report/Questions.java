@@ -429,7 +429,7 @@ public final class Questions {
       points.add(point(7 * (p - plants.length / 2), plants[p], 60, money));
     }
     return new Group(
-        match, List.of(match.replace("*", "-1"), match.replace("*", "-2")), points, best, asGood);
+        match, List.of(match.replace("*", "-1"), match.replace("*", "-2")), best, asGood, points);
   }
 
   public static Shifts shifts(boolean money) {

@@ -3,8 +3,8 @@ package propcap.report.bottleneck;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import propcap.report.kit.Fact;
 import propcap.report.kit.Lines;
-import propcap.report.kit.Words;
 import propcap.results.Answer;
 import propcap.results.KnownResults;
 import propcap.study.Bottlenecks;
@@ -23,16 +23,17 @@ public record BottlenecksAnswer(Bottlenecks bottlenecks) implements Answer {
     words.findings().forEach(lines::add);
     return lines.endingWith(
         bottlenecks.scenario().name()
-            + Words.run(bottlenecks.seasons(), " of each trial", bottlenecks.settings().seed()));
+            + Fact.run(bottlenecks.seasons(), " of each trial", bottlenecks.settings().seed()));
   }
 
   @Override
   public Map<String, String> files(String version) {
     Map<String, String> files = new LinkedHashMap<>();
     files.put("bottleneck.html", BottlenecksPage.of(bottlenecks, version).html());
-    files.put(kind().file(), BottlenecksFiles.json(bottlenecks, version));
-    files.put("bottleneck.csv", BottlenecksFiles.csv(bottlenecks));
-    files.put("bottleneck-steps.csv", BottlenecksFiles.stepsCsv(bottlenecks));
+    BottlenecksTables tables = new BottlenecksTables(bottlenecks);
+    files.put(kind().file(), tables.json(version));
+    files.put("bottleneck.csv", tables.worths().csv(bottlenecks.worths()));
+    files.put("bottleneck-steps.csv", tables.steps().csv(bottlenecks.steps()));
     return files;
   }
 

@@ -2,10 +2,8 @@ package propcap.report.bottleneck;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
-import propcap.farm.Place;
 import propcap.report.chart.DifferencesChart;
 import propcap.report.chart.DifferencesChart.Interval;
 import propcap.report.chart.DifferencesChart.Strand;
@@ -14,31 +12,21 @@ import propcap.report.kit.Fact;
 import propcap.report.kit.Money;
 import propcap.report.kit.Part;
 import propcap.report.kit.Part.Figure;
-import propcap.report.kit.Sheet;
-import propcap.report.kit.Sheet.Cell;
-import propcap.report.kit.Sheet.Column;
-import propcap.report.kit.Sheet.Row;
-import propcap.report.kit.TradeWords;
 import propcap.report.kit.Words;
 import propcap.study.Bottlenecks;
 import propcap.study.Bottlenecks.Trial;
 import propcap.study.Bottlenecks.Worth;
-import propcap.study.Comparison;
-import propcap.study.Comparison.Pays;
-import propcap.study.Difference;
 
 /** The page of what a little more or less of each place brings, and what helps step by step. */
 final class BottlenecksPage {
-  private static final Cell NONE = Cell.of("–");
-
   private final Bottlenecks answer;
   private final BottlenecksWords words;
-  private final Optional<Money> money;
+  private final BottlenecksTables tables;
 
   private BottlenecksPage(Bottlenecks answer) {
     this.answer = answer;
     this.words = new BottlenecksWords(answer);
-    this.money = Money.of(answer.scenario());
+    this.tables = new BottlenecksTables(answer);
   }
 
   static AnswerPage of(Bottlenecks answer, String version) {
@@ -95,7 +83,7 @@ final class BottlenecksPage {
               "stand among the places with their hours a day, of all people together: an hour a day"
                   + " is counted as a space is, though it does not cost the same."));
     }
-    if (money.isPresent()) {
+    if (Money.of(answer.scenario()).isPresent()) {
       reading.add(AnswerPage.MONEY);
       reading.add(
           new AnswerPage.Term(
@@ -127,11 +115,13 @@ final class BottlenecksPage {
                     "worth",
                     "Plants on time with a tenth more or fewer spaces, by place."))),
         List.of(
-            new Sheet(
-                "Places, the most plants by the space first.",
-                "What is clearly more or less is bold. Below it: shared out over the spaces tried.",
-                columns(),
-                answer.worths().stream().map(this::row).toList())));
+            tables
+                .worths()
+                .sheet(
+                    "Places, the most plants by the space first.",
+                    "What is clearly more or less is bold. Below it: shared out over the spaces"
+                        + " tried.",
+                    answer.worths())));
   }
 
   private static String label(Worth worth) {
@@ -150,101 +140,7 @@ final class BottlenecksPage {
     return intervals;
   }
 
-  private List<Column> columns() {
-    List<Column> columns = new ArrayList<>();
-    columns.add(Column.words("Place"));
-    columns.add(Column.number("Tenth", "spaces"));
-    columns.add(Column.number("So many more", "plants a spring"));
-    columns.add(Column.number("So many fewer", "plants a spring"));
-    money.ifPresent(
-        m -> {
-          columns.add(Column.number("So many more", m.currency() + " a season"));
-          columns.add(Column.number("So many fewer", m.currency() + " a season"));
-          if (isAnyPriced()) {
-            columns.add(Column.number("Net present value", m.currency() + ", more"));
-          }
-        });
-    columns.add(Column.words("Holds up"));
-    return columns;
-  }
-
-  private boolean isAnyPriced() {
-    return answer.worths().stream().anyMatch(w -> w.more().worth() != null);
-  }
-
-  private Row row(Worth worth) {
-    List<Cell> cells = new ArrayList<>();
-    Trial fewer = worth.fewer();
-    cells.add(
-        Cell.of(Words.count(worth.more().spaces()), "of " + Words.amount(worth.place().size())));
-    cells.add(plants(worth.more()));
-    cells.add(plants(fewer));
-    if (money.isPresent()) {
-      cells.add(margin(worth.more().margin()));
-      cells.add(margin(fewer == null ? null : fewer.margin()));
-      if (isAnyPriced()) {
-        cells.add(value(worth.more().worth()));
-      }
-    }
-    cells.add(Cell.of(BottlenecksWords.holdsUp(worth).orElse("nothing clearly")));
-    return new Row(worth.place().name(), kind(worth.place().place()), cells);
-  }
-
-  private static String kind(@Nullable Place place) {
-    return place == null ? "hours a day" : TradeWords.kind(place.kind());
-  }
-
-  private static Cell plants(@Nullable Trial trial) {
-    if (trial == null) {
-      return NONE;
-    }
-    return Cell.of(
-            Words.difference(trial.onTime()),
-            trial.spaces() == 1 ? "" : Words.signedAmount(trial.plantsForEach()) + " for each")
-        .strongIf(trial.onTime().isClear());
-  }
-
-  private static Cell margin(@Nullable Difference difference) {
-    return difference == null
-        ? NONE
-        : Cell.of(Money.bare(difference)).strongIf(difference.isClear());
-  }
-
-  private static Cell value(Comparison.@Nullable Worth value) {
-    return value == null || !value.isTold()
-        ? NONE
-        : Cell.of(Money.bare(value.netPresentValue(), value.netPresentValueHalfWidth()))
-            .strongIf(value.pays() != Pays.NOT_TOLD);
-  }
-
   private Part stair() {
-    List<Row> rows = new ArrayList<>();
-    for (Bottlenecks.Step step : answer.steps()) {
-      Trial trial = step.trial();
-      List<Cell> cells = new ArrayList<>();
-      cells.add(Cell.of(step.place().name()));
-      cells.add(Cell.of(Words.count(trial.spaces())));
-      cells.add(Cell.of(Words.count(step.spacesAdded())));
-      cells.add(Cell.of(Words.difference(trial.onTime())).strongIf(trial.onTime().isClear()));
-      cells.add(Cell.of(Words.difference(step.gainSoFar())).strongIf(step.gainSoFar().isClear()));
-      if (money.isPresent()) {
-        cells.add(margin(trial.margin()));
-        cells.add(Cell.of(pays(trial.pays())));
-      }
-      rows.add(new Row(Integer.toString(rows.size() + 1), cells));
-    }
-    List<Column> columns = new ArrayList<>();
-    columns.add(Column.words("Step"));
-    columns.add(Column.words("Place"));
-    columns.add(Column.number("Spaces", "of this step"));
-    columns.add(Column.number("Spaces", "so far"));
-    columns.add(Column.number("Plants", "of this step"));
-    columns.add(Column.number("Plants", "so far"));
-    money.ifPresent(
-        m -> {
-          columns.add(Column.number("Margin", m.currency() + ", this step"));
-          columns.add(Column.words("Pays"));
-        });
     StairWords stair = new StairWords(answer);
     return new Part(
         "stair",
@@ -257,16 +153,11 @@ final class BottlenecksPage {
                 "Each rise is a step, numbered, with its place and its spaces.",
                 StairChart.of(answer.steps()))),
         List.of(
-            new Sheet(
-                "The steps.", "Plants on time of a spring, margin of a season.", columns, rows)));
-  }
-
-  private static String pays(Pays pays) {
-    return switch (pays) {
-      case YES -> "yes";
-      case NO -> "no";
-      case NOT_TOLD -> "not told";
-      case NOT_KNOWN -> "its cost is not known";
-    };
+            tables
+                .steps()
+                .sheet(
+                    "The steps.",
+                    "Plants on time of a spring, margin of a season.",
+                    answer.steps())));
   }
 }

@@ -3,6 +3,7 @@ package propcap.report.compare;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import propcap.report.kit.Fact;
 import propcap.report.kit.Lines;
 import propcap.report.kit.Sheet;
 import propcap.report.kit.Templates;
@@ -32,16 +33,18 @@ public record ComparisonAnswer(Comparison comparison) implements Answer {
         comparison.scenarios().get(0).name()
             + " against "
             + Words.plural(alternatives.size(), "alternative")
-            + Words.run(comparison.seasons(), "", comparison.settings().seed()));
+            + Fact.run(comparison.seasons(), "", comparison.settings().seed()));
   }
 
   @Override
   public Map<String, String> files(String version) {
     Map<String, String> files = new LinkedHashMap<>();
     files.put("comparison.html", ComparisonPage.of(comparison, version).html());
-    files.put(kind().file(), ComparisonFiles.json(comparison, version));
-    files.put("comparison.csv", ComparisonFiles.csv(comparison));
-    files.put("comparison-money.csv", ComparisonFiles.moneyCsv(comparison));
+    files.put(kind().file(), ComparisonTables.json(comparison, version));
+    files.put("comparison.csv", ComparisonTables.csv(comparison));
+    files.put(
+        "comparison-money.csv",
+        ComparisonTables.investments("").csv(InvestmentWords.of(comparison)));
     return files;
   }
 

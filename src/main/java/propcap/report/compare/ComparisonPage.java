@@ -2,7 +2,6 @@ package propcap.report.compare;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import propcap.report.chart.DifferencesChart;
 import propcap.report.kit.AnswerPage;
@@ -10,15 +9,14 @@ import propcap.report.kit.Fact;
 import propcap.report.kit.Money;
 import propcap.report.kit.Part;
 import propcap.report.kit.Part.Figure;
-import propcap.report.kit.Sheet;
 import propcap.report.kit.Sheet.Cell;
-import propcap.report.kit.Sheet.Column;
-import propcap.report.kit.Sheet.Row;
+import propcap.report.kit.Table;
 import propcap.report.kit.Words;
 import propcap.study.Comparison;
 import propcap.study.Comparison.Kind;
 import propcap.study.Comparison.Outcome;
 import propcap.study.Difference;
+import propcap.study.Stat;
 
 /** The page of a comparison: what each alternative is worth, a picture for each question. */
 final class ComparisonPage {
@@ -29,11 +27,7 @@ final class ComparisonPage {
   private ComparisonPage(Comparison comparison) {
     this.comparison = comparison;
     this.alternatives = ComparisonWords.of(comparison);
-    this.investments =
-        alternatives.stream()
-            .map(a -> InvestmentWords.of(comparison, a.alternative()))
-            .flatMap(Optional::stream)
-            .toList();
+    this.investments = InvestmentWords.of(comparison);
   }
 
   static AnswerPage of(Comparison comparison, String version) {
@@ -111,22 +105,7 @@ final class ComparisonPage {
   }
 
   private Part money() {
-    String currency = Money.of(comparison.scenarios().get(0)).map(Money::currency).orElse("");
-    List<Row> rows = new ArrayList<>();
-    for (InvestmentWords words : investments) {
-      rows.add(
-          new Row(
-              words.name(),
-              words.does(),
-              List.of(
-                  Cell.of(words.buy()),
-                  Cell.of(words.yearly()),
-                  Cell.of(Money.bare(words.investment().gain()))
-                      .strongIf(words.investment().gain().isClear()),
-                  Cell.of(words.value()),
-                  Cell.of(words.payback()),
-                  Cell.of(words.chance()))));
-    }
+    String currency = currency();
     return new Part(
         "money",
         "Does it pay?",
@@ -139,21 +118,15 @@ final class ComparisonPage {
                 currency + " a season, more or less than the first",
                 "margin")),
         List.of(
-            new Sheet(
-                "What it costs and brings.",
-                "The yearly cost is the buying as an annuity, and the upkeep, less what upkeep is"
-                    + " saved; the margin is against "
-                    + comparison.scenarios().get(0).name()
-                    + ", running costs paid. A dash: nothing is bought, or its cost is not known.",
-                List.of(
-                    Column.words("Alternative"),
-                    Column.number("Buying", currency + " once"),
-                    Column.number("Cost", currency + " a year"),
-                    Column.number("Margin", currency + " a season"),
-                    Column.number("Net present value", currency),
-                    Column.number("Paid back", "years"),
-                    Column.number("Pays", "chance")),
-                rows)));
+            ComparisonTables.investments(currency)
+                .sheet(
+                    "What it costs and brings.",
+                    "The yearly cost is the buying as an annuity, and the upkeep, less what upkeep"
+                        + " is saved; the margin is against "
+                        + comparison.scenarios().get(0).name()
+                        + ", running costs paid. A dash: nothing is bought, or its cost is not"
+                        + " known.",
+                    investments)));
   }
 
   private Figure figure(String title, List<Outcome> outcomes, String unit, String id) {
@@ -172,10 +145,11 @@ final class ComparisonPage {
   }
 
   private Part all() {
-    List<Column> columns = new ArrayList<>();
-    columns.add(Column.words("Outcome"));
-    columns.add(Column.number(comparison.scenarios().get(0).name(), "mean of a spring"));
-    alternatives.forEach(a -> columns.add(Column.number(a.name(), "difference")));
+    Table<Outcome> table =
+        new Table<Outcome>("Outcome", this::name)
+            .number(comparison.scenarios().get(0).name(), "mean of a spring", this::first);
+    alternatives.forEach(
+        a -> table.cell(a.name(), "difference", o -> cell(a.difference(o), isMoney(o))));
     return new Part(
         "all",
         "Every outcome",
@@ -183,28 +157,32 @@ final class ComparisonPage {
         List.of(),
         List.of(),
         List.of(
-            new Sheet(
+            table.sheet(
                 "Level of the first, and how the others differ.",
                 "What is clearly more or less is bold. Below it: the share of springs in which the"
                     + " alternative is better, and how many times wider the interval would be on"
                     + " luck of its own; neither where the two do not differ.",
-                columns,
-                comparison.outcomes().stream().map(this::row).toList())));
+                comparison.outcomes())));
   }
 
-  private Row row(Outcome outcome) {
-    boolean isMoney = outcome.kind() == Kind.MARGIN;
-    List<Cell> cells = new ArrayList<>();
-    var first = outcome.levels().get(0);
-    cells.add(
-        Cell.of(
-            isMoney ? Money.level(first.mean(), Words.Z_95 * first.se()) : Words.estimate(first)));
-    for (ComparisonWords alternative : alternatives) {
-      cells.add(cell(alternative.difference(outcome), isMoney));
-    }
-    String currency = Money.of(comparison.scenarios().get(0)).map(Money::currency).orElse("");
+  private static boolean isMoney(Outcome outcome) {
+    return outcome.kind() == Kind.MARGIN;
+  }
+
+  private String name(Outcome outcome) {
     String name = ComparisonWords.name(outcome);
-    return new Row(isMoney ? name + ", " + currency : name, cells);
+    return isMoney(outcome) ? name + ", " + currency() : name;
+  }
+
+  private String currency() {
+    return Money.currency(comparison.scenarios().get(0)).orElse("");
+  }
+
+  private String first(Outcome outcome) {
+    Stat first = outcome.levels().get(0);
+    return isMoney(outcome)
+        ? Money.level(first.mean(), Words.Z_95 * first.se())
+        : Words.estimate(first);
   }
 
   /** A difference that rounds to nothing is nothing, and nothing more is said of it. */

@@ -198,8 +198,7 @@ record ComparisonWords(Comparison comparison, int alternative) {
   private String holdUp(Step step, Outcome waiting) {
     double now = waiting.levels().get(0).mean();
     boolean isStill = now >= Bottleneck.NOTHING && !difference(waiting).isMore();
-    String full = TradeWords.holdUp(step, plantsStretch());
-    return (isStill ? full.replaceFirst(" full,", " still full,") : full)
+    return TradeWords.holdUp(step, isStill ? "still full" : "full", plantsStretch())
         + " ("
         + Words.plural(now, "tray-day")
         + " a spring now, "

@@ -1,8 +1,11 @@
 package propcap.report.compare;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.IntStream;
 import propcap.farm.Prices;
 import propcap.report.kit.ChangeWords;
 import propcap.report.kit.Money;
@@ -45,6 +48,14 @@ record InvestmentWords(
             prices.discount()));
   }
 
+  /** Those of all alternatives; none where no money is asked. */
+  static List<InvestmentWords> of(Comparison comparison) {
+    return IntStream.range(0, comparison.scenarios().size() - 1)
+        .mapToObj(a -> of(comparison, a))
+        .flatMap(Optional::stream)
+        .toList();
+  }
+
   private Optional<Worth> worth() {
     return Optional.ofNullable(investment.worth());
   }
@@ -64,12 +75,8 @@ record InvestmentWords(
 
   // Cells of a table: a dash where there is nothing to say.
 
-  String buy() {
-    return worth().map(w -> Money.level(w.buy().doubleValue(), 0)).orElse(NONE);
-  }
-
-  String yearly() {
-    return worth().map(w -> Money.level(w.yearly().doubleValue(), 0)).orElse(NONE);
+  String amount(Function<Worth, BigDecimal> of) {
+    return worth().map(w -> Money.level(of.apply(w).doubleValue(), 0)).orElse(NONE);
   }
 
   String value() {

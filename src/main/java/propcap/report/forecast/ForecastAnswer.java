@@ -54,7 +54,7 @@ public record ForecastAnswer(Forecast forecast) implements Answer {
     Map<String, String> files = new LinkedHashMap<>();
     files.put("report.html", ReportPage.html(forecast, version));
     files.put(kind().file(), SummaryJson.of(forecast, version));
-    files.put("sowings.csv", Tables.sowings(forecast));
+    files.put("sowings.csv", Tables.SOWINGS.csv(forecast.sowings()));
     files.put("places.csv", Tables.places(forecast));
     files.put("losses.csv", Tables.losses(forecast));
     files.put("hands.csv", Tables.hands(forecast));

@@ -21,9 +21,6 @@ import propcap.study.Stat;
 public record HandsSection(
     String verdict, List<String> sentences, List<String> works, List<Row> rows, String svg) {
 
-  /** Keeps a date on one line. */
-  private static final char NO_BREAK = '\u00a0';
-
   /** A week in text. */
   public record Row(
       String week,
@@ -55,7 +52,7 @@ public record HandsSection(
 
   private static Row row(Week week, List<Work> works, Season season) {
     return new Row(
-        Dates.shortDay(week.monday(), season).replace(' ', NO_BREAK),
+        Dates.onOneLine(week.monday(), season),
         Words.amount(week.hours().mean()),
         Words.range(week.hours()),
         Double.isFinite(week.budget()) ? Words.amount(week.budget()) : "–",

@@ -52,11 +52,6 @@ public record LossSection(
     return Plan.present(forecast.losses(), loss);
   }
 
-  /** A share as a percentage without its sign, for a column of them. */
-  private static String bare(double part, double whole) {
-    return LossWords.share(part, whole).replace(" %", "");
-  }
-
   private static String sentence(Forecast forecast) {
     double sown = forecast.cellsSown().mean();
     double out = forecast.onTime().mean() + forecast.late().mean();
@@ -109,8 +104,10 @@ public record LossSection(
     return new CropRow(
         crop,
         Words.count(sown),
-        causes.stream().map(c -> bare(Plan.present(losses, c).mean(), sown)).toList(),
-        bare(out, sown));
+        causes.stream()
+            .map(c -> LossWords.bareShare(Plan.present(losses, c).mean(), sown))
+            .toList(),
+        LossWords.bareShare(out, sown));
   }
 
   private static List<LossChart.Bar> bars(Forecast forecast, List<Loss> causes) {

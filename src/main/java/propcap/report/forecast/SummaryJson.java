@@ -1,14 +1,21 @@
 package propcap.report.forecast;
 
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import propcap.farm.Loss;
+import propcap.farm.PlaceKind;
 import propcap.farm.Step;
 import propcap.farm.Work;
+import propcap.report.kit.Head;
 import propcap.report.kit.Json;
 import propcap.report.kit.Plan;
 import propcap.study.Forecast;
 import propcap.study.Forecast.Occupancy;
-import propcap.study.Forecast.SowingForecast;
 import propcap.study.HandsForecast;
+import propcap.study.Stat;
 
 /**
  * The forecast for other programs, every number in full precision. It holds nothing of how the work
@@ -17,84 +24,61 @@ import propcap.study.HandsForecast;
 final class SummaryJson {
   private SummaryJson() {}
 
+  private record Plants(int trays, Map<String, @Nullable LocalDate> release, Total total) {}
+
+  private record Total(Stat onTime, Stat late, Stat cellsSown) {}
+
+  private record Spring(
+      List<?> sowings,
+      Map<Loss, Stat> losses,
+      List<Place> places,
+      Map<Step, Stat> waiting,
+      Hands hands) {}
+
+  private record Place(
+      String name, PlaceKind kind, int spaces, double meanUse, Stat peak, Stat fullDays) {}
+
+  private record Hands(
+      @Nullable Double hoursPerDay,
+      Stat hours,
+      int workingDays,
+      double meanOfWorkingDay,
+      Stat daysShort,
+      double shareShort,
+      Map<Work, Double> byWork,
+      Map<Work, Stat> waiting) {}
+
   /** Refuses a number that is not finite, with an {@link IllegalArgumentException}. */
   static String of(Forecast forecast, String version) {
-    Json release = new Json();
-    for (String crop : Plan.crops(forecast)) {
-      release.put(crop, forecast.release().get(crop));
-    }
-    Json total =
-        new Json()
-            .put("onTime", forecast.onTime())
-            .put("late", forecast.late())
-            .put("cellsSown", forecast.cellsSown());
-    Json losses = new Json();
-    for (Loss loss : Loss.values()) {
-      losses.put(loss.word(), Plan.present(forecast.losses(), loss));
-    }
-    Json waiting = new Json();
-    for (Step step : Step.values()) {
-      waiting.put(step.word(), Plan.present(forecast.waiting(), step));
-    }
-    return new Json()
-        .put("scenario", forecast.scenario().name())
-        .put("version", version)
-        .put("seasons", forecast.seasons())
-        .put("seed", forecast.settings().seed())
-        .put("trays", forecast.scenario().trays())
-        .put("release", release)
-        .put("total", total)
-        .put("sowings", Json.each(forecast.sowings(), SummaryJson::sowing))
-        .put("losses", losses)
-        .put("places", Json.each(forecast.places(), SummaryJson::place))
-        .put("waiting", waiting)
-        .put("hands", hands(forecast))
-        .text();
+    Map<String, @Nullable LocalDate> release = new LinkedHashMap<>();
+    Plan.crops(forecast).forEach(crop -> release.put(crop, forecast.release().get(crop)));
+    return Json.text(
+        Head.of(forecast.scenario(), version, forecast.seasons(), forecast.settings()),
+        new Plants(
+            forecast.scenario().trays(),
+            release,
+            new Total(forecast.onTime(), forecast.late(), forecast.cellsSown())),
+        new Spring(
+            Tables.SOWINGS.objects(forecast.sowings()),
+            Plan.inOrder(Loss.values(), forecast.losses()),
+            forecast.places().stream().map(SummaryJson::place).toList(),
+            Plan.inOrder(Step.values(), forecast.waiting()),
+            hands(forecast.hands(), forecast.scenario().labour().hoursPerDay())));
   }
 
-  private static Json hands(Forecast forecast) {
-    HandsForecast hands = forecast.hands();
-    double hoursPerDay = forecast.scenario().labour().hoursPerDay();
-    Json hours = new Json();
-    Json waiting = new Json();
-    for (Work work : Work.values()) {
-      hours.put(work.word(), Plan.present(hands.hoursByWork(), work).doubleValue());
-      waiting.put(work.word(), Plan.present(hands.waiting(), work));
-    }
-    return new Json()
-        .put("hoursPerDay", Double.isFinite(hoursPerDay) ? Double.valueOf(hoursPerDay) : null)
-        .put("hours", hands.hours())
-        .put("workingDays", hands.workingDays())
-        .put("meanOfWorkingDay", hands.hoursPerWorkingDay())
-        .put("daysShort", hands.daysShort())
-        .put("shareShort", hands.shareShort())
-        .put("byWork", hours)
-        .put("waiting", waiting);
+  private static Hands hands(HandsForecast hands, double hoursPerDay) {
+    return new Hands(
+        Double.isFinite(hoursPerDay) ? Double.valueOf(hoursPerDay) : null,
+        hands.hours(),
+        hands.workingDays(),
+        hands.hoursPerWorkingDay(),
+        hands.daysShort(),
+        hands.shareShort(),
+        Plan.inOrder(Work.values(), hands.hoursByWork()),
+        Plan.inOrder(Work.values(), hands.waiting()));
   }
 
-  private static Json sowing(SowingForecast forecast) {
-    return new Json()
-        .put("id", forecast.sowing().id())
-        .put("crop", forecast.sowing().crop())
-        .put("trays", forecast.sowing().trays())
-        .put("needed", forecast.sowing().plantsNeeded())
-        .put("onTime", forecast.onTime())
-        .put("late", forecast.late())
-        .put("chanceMet", forecast.chanceMet())
-        .put("chanceMetLow", forecast.chanceMetLow())
-        .put("chanceMetHigh", forecast.chanceMetHigh())
-        .put("firstOut", forecast.firstOut())
-        .put("medianOut", forecast.medianOut())
-        .put("lastOut", forecast.lastOut());
-  }
-
-  private static Json place(Occupancy place) {
-    return new Json()
-        .put("name", place.name())
-        .put("kind", place.kind().word())
-        .put("spaces", place.spaces())
-        .put("meanUse", place.meanUse())
-        .put("peak", place.peak())
-        .put("fullDays", place.fullDays());
+  private static Place place(Occupancy p) {
+    return new Place(p.name(), p.kind(), p.spaces(), p.meanUse(), p.peak(), p.fullDays());
   }
 }

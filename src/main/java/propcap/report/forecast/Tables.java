@@ -1,14 +1,14 @@
 package propcap.report.forecast;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
+import java.util.stream.IntStream;
 import propcap.farm.Loss;
-import propcap.farm.Sowing;
 import propcap.farm.Step;
 import propcap.farm.Work;
-import propcap.report.kit.Csv;
 import propcap.report.kit.Plan;
+import propcap.report.kit.Table;
 import propcap.study.Forecast;
 import propcap.study.Forecast.DayUse;
 import propcap.study.Forecast.Occupancy;
@@ -19,111 +19,103 @@ import propcap.study.Stat;
 
 /** The forecast as tables for a spreadsheet: plants, spaces and days. */
 final class Tables {
+  /** A row for each sowing of the plan. */
+  static final Table<SowingForecast> SOWINGS =
+      new Table<SowingForecast>()
+          .file("id", s -> s.sowing().id())
+          .file("crop", s -> s.sowing().crop())
+          .csv("lot", s -> s.sowing().lot())
+          .csv("sow", s -> s.sowing().sow())
+          .file("trays", s -> s.sowing().trays())
+          .csv("plants-needed", s -> s.sowing().plantsNeeded())
+          .json("needed", s -> s.sowing().plantsNeeded())
+          .csv("bed-from", s -> s.sowing().bedFrom())
+          .csv("bed-by", s -> s.sowing().bedBy())
+          .csv("cells-sown", Table.STAT, SowingForecast::cellsSown)
+          .stat("on-time", SowingForecast::onTime)
+          .stat("late", SowingForecast::late)
+          .file("chance-met", SowingForecast::chanceMet)
+          .file("chance-met-low", SowingForecast::chanceMetLow)
+          .file("chance-met-high", SowingForecast::chanceMetHigh)
+          .file("first-out", SowingForecast::firstOut)
+          .file("median-out", SowingForecast::medianOut)
+          .file("last-out", SowingForecast::lastOut)
+          .csv("ready-by", SowingForecast::readyBy)
+          .csv(Step.values(), Tables::wait, (s, step) -> s.waiting().getOrDefault(step, 0.0));
+
   private Tables() {}
 
-  /** A row for each sowing of the plan. */
-  static String sowings(Forecast forecast) {
-    Csv table = new Csv();
-    table.row(
-        List.of("id", "crop", "lot", "sow", "trays", "plants-needed", "bed-from", "bed-by"),
-        Csv.statNames("cells-sown"),
-        Csv.statNames("on-time"),
-        Csv.statNames("late"),
-        List.of("chance-met", "chance-met-low", "chance-met-high"),
-        List.of("first-out", "median-out", "last-out", "ready-by"),
-        waitNames());
-    for (SowingForecast row : forecast.sowings()) {
-      Sowing sowing = row.sowing();
-      table.row(
-          List.of(sowing.id(), sowing.crop(), sowing.lot(), Csv.date(sowing.sow())),
-          List.of(Csv.whole(sowing.trays()), Csv.whole(sowing.plantsNeeded())),
-          List.of(Csv.date(sowing.bedFrom()), Csv.date(sowing.bedBy())),
-          Csv.stat(row.cellsSown()),
-          Csv.stat(row.onTime()),
-          Csv.stat(row.late()),
-          Csv.numbers(row.chanceMet(), row.chanceMetLow(), row.chanceMetHigh()),
-          List.of(Csv.date(row.firstOut()), Csv.date(row.medianOut()), Csv.date(row.lastOut())),
-          List.of(Csv.date(row.readyBy())),
-          Stream.of(Step.values())
-              .map(s -> Csv.number(row.waiting().getOrDefault(s, 0.0)))
-              .toList());
-    }
-    return table.text();
+  private static String wait(Step step) {
+    return "wait-" + step.word();
   }
 
   /** A row for each place and day of the season. */
   static String places(Forecast forecast) {
-    Csv table = new Csv();
-    table.row(
-        List.of("place", "kind", "spaces", "date", "mean", "p10", "p50", "p90"),
-        List.of("chance-full", "demand"));
+    record Row(Occupancy place, LocalDate date, DayUse use) {}
     LocalDate start = forecast.scenario().season().start();
-    for (Occupancy place : forecast.places()) {
-      for (int day = 0; day < place.days().size(); day++) {
-        DayUse use = place.days().get(day);
-        table.row(
-            List.of(place.name(), place.kind().word(), Csv.whole(place.spaces())),
-            List.of(Csv.date(start.plusDays(day))),
-            Csv.numbers(
-                use.mean(), use.p10(), use.p50(), use.p90(), use.chanceFull(), use.demand()));
-      }
-    }
-    return table.text();
+    return new Table<Row>()
+        .csv("place", r -> r.place.name())
+        .csv("kind", r -> r.place.kind())
+        .csv("spaces", r -> r.place.spaces())
+        .csv("date", Row::date)
+        .csv("mean", r -> r.use.mean())
+        .csv("p10", r -> r.use.p10())
+        .csv("p50", r -> r.use.p50())
+        .csv("p90", r -> r.use.p90())
+        .csv("chance-full", r -> r.use.chanceFull())
+        .csv("demand", r -> r.use.demand())
+        .csv(
+            forecast.places().stream()
+                .flatMap(
+                    p ->
+                        IntStream.range(0, p.days().size())
+                            .mapToObj(d -> new Row(p, start.plusDays(d), p.days().get(d))))
+                .toList());
   }
 
   /** A row for each crop and cause of loss; the share is that of the crop's cells sown. */
   static String losses(Forecast forecast) {
-    Csv table = new Csv();
-    table.row(
-        List.of("crop", "cause", "mean", "se", "low", "high", "unlike", "p10", "p50", "p90"),
-        List.of("share-of-cells-sown"));
+    record Row(String crop, double sown, Loss cause, Stat lost) {}
+    List<Row> rows = new ArrayList<>();
     for (String crop : Plan.crops(forecast)) {
       double sown = Plan.cellsSown(forecast, crop);
-      for (Loss loss : Loss.values()) {
-        Stat stat = Plan.present(Plan.present(forecast.lossesByCrop(), crop), loss);
-        table.row(
-            List.of(crop, loss.word()),
-            Csv.stat(stat),
-            List.of(Csv.number(sown == 0 ? 0 : stat.mean() / sown)));
-      }
+      Plan.inOrder(Loss.values(), Plan.present(forecast.lossesByCrop(), crop))
+          .forEach((cause, lost) -> rows.add(new Row(crop, sown, cause, lost)));
     }
-    return table.text();
+    return new Table<Row>()
+        .csv("crop", Row::crop)
+        .csv("cause", Row::cause)
+        .csv("mean", r -> r.lost.mean())
+        .csv("", Table.STAT_LIMITS, Row::lost)
+        .csv("share-of-cells-sown", r -> r.sown == 0 ? 0 : r.lost.mean() / r.sown)
+        .csv(rows);
   }
 
   /** A row for each day of the season, in hours; no budget where hours are not limited. */
   static String hands(Forecast forecast) {
-    Csv table = new Csv();
-    table.row(
-        List.of("date", "budget", "hours", "p10", "p50", "p90", "chance-short"),
-        Stream.of(Work.values()).map(w -> "hours-" + w.word()).toList());
-    for (HandsForecast.Day day : forecast.hands().days()) {
-      table.row(
-          List.of(Csv.date(day.date())),
-          List.of(Double.isFinite(day.budget()) ? Csv.number(day.budget()) : ""),
-          Csv.numbers(day.mean(), day.p10(), day.p50(), day.p90(), day.chanceShort()),
-          Stream.of(Work.values()).map(w -> Csv.number(Plan.present(day.byWork(), w))).toList());
-    }
-    return table.text();
+    return new Table<HandsForecast.Day>()
+        .csv("date", HandsForecast.Day::date)
+        .csv("budget", d -> Double.isFinite(d.budget()) ? d.budget() : null)
+        .csv("hours", HandsForecast.Day::mean)
+        .csv("p10", HandsForecast.Day::p10)
+        .csv("p50", HandsForecast.Day::p50)
+        .csv("p90", HandsForecast.Day::p90)
+        .csv("chance-short", HandsForecast.Day::chanceShort)
+        .csv(Work.values(), w -> "hours-" + w.word(), (d, w) -> Plan.present(d.byWork(), w))
+        .csv(forecast.hands().days());
   }
 
   /** A row for each season. */
   static String seasons(Forecast forecast) {
-    Csv table = new Csv();
-    table.row(
-        List.of("season", "weather-year", "cells-sown", "on-time", "late", "sowings-met"),
-        Stream.of(Loss.values()).map(Loss::word).toList(),
-        waitNames());
-    for (SeasonRow row : forecast.rows()) {
-      table.row(
-          Csv.wholes(row.season(), row.weatherYear(), row.cellsSown(), row.onTime(), row.late()),
-          Csv.wholes(row.sowingsMet()),
-          Stream.of(Loss.values()).map(l -> Csv.whole(row.losses().getOrDefault(l, 0L))).toList(),
-          Stream.of(Step.values()).map(w -> Csv.whole(row.waiting().getOrDefault(w, 0L))).toList());
-    }
-    return table.text();
-  }
-
-  private static List<String> waitNames() {
-    return Stream.of(Step.values()).map(s -> "wait-" + s.word()).toList();
+    return new Table<SeasonRow>()
+        .csv("season", SeasonRow::season)
+        .csv("weather-year", SeasonRow::weatherYear)
+        .csv("cells-sown", SeasonRow::cellsSown)
+        .csv("on-time", SeasonRow::onTime)
+        .csv("late", SeasonRow::late)
+        .csv("sowings-met", SeasonRow::sowingsMet)
+        .csv(Loss.values(), Loss::word, (r, loss) -> r.losses().getOrDefault(loss, 0L))
+        .csv(Step.values(), Tables::wait, (r, step) -> r.waiting().getOrDefault(step, 0L))
+        .csv(forecast.rows());
   }
 }

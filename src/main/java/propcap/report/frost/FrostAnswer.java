@@ -32,13 +32,13 @@ public record FrostAnswer(FrostTable table, String record, String cropList) impl
 
   @Override
   public Map<String, String> files(String version) {
-    FrostFiles texts = new FrostFiles(table);
+    FrostTables tables = new FrostTables(table);
     Map<String, String> files = new LinkedHashMap<>();
     files.put("frost.html", FrostPage.of(table, record, cropList, version).html());
-    files.put(kind().file(), texts.json(record, cropList, version));
-    files.put("frost.csv", texts.datesCsv());
-    files.put("frost-days.csv", texts.dailyCsv());
-    files.put("frost-releases.csv", texts.releasesCsv());
+    files.put(kind().file(), tables.json(record, cropList, version));
+    files.put("frost.csv", tables.datesCsv());
+    files.put("frost-days.csv", tables.dailyCsv());
+    files.put("frost-releases.csv", tables.releasesCsv());
     return files;
   }
 

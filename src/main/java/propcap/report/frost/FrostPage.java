@@ -2,32 +2,32 @@ package propcap.report.frost;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 import propcap.evidence.DayEstimate;
 import propcap.evidence.FrostDates;
 import propcap.evidence.FrostDates.FrostDate;
 import propcap.evidence.FrostTable;
-import propcap.evidence.FrostTable.Release;
 import propcap.report.kit.AnswerPage;
 import propcap.report.kit.AnswerPage.Term;
 import propcap.report.kit.Fact;
 import propcap.report.kit.Part;
 import propcap.report.kit.Part.Figure;
 import propcap.report.kit.Sheet;
-import propcap.report.kit.Sheet.Cell;
-import propcap.report.kit.Sheet.Column;
-import propcap.report.kit.Sheet.Row;
+import propcap.report.kit.Table;
 import propcap.report.kit.Words;
 
 /** The page of when frost becomes unlikely. */
 final class FrostPage {
   private final FrostTable table;
   private final FrostWords words;
+  private final FrostTables tables;
 
   private FrostPage(FrostTable table) {
     this.table = table;
     this.words = new FrostWords(table);
+    this.tables = new FrostTables(table);
   }
 
   /**
@@ -66,31 +66,23 @@ final class FrostPage {
         List.of(
             sheet(
                 "Counted: the first day with no more than so much chance of a frost on or after it.",
-                d -> Optional.of(d.counted())),
-            sheet("The same by a normal fitted to the last frosts.", FrostDate::fitted)));
+                FrostDate::counted),
+            sheet("The same by a normal fitted to the last frosts.", FrostDate::fittedOrNull)));
   }
 
   /** The dates by chance, a column for each threshold. */
-  private Sheet sheet(String title, Function<FrostDate, Optional<DayEstimate>> estimate) {
-    List<Column> columns = new ArrayList<>(List.of(Column.words("Chance")));
+  private Sheet sheet(String title, Function<FrostDate, @Nullable DayEstimate> estimate) {
+    Table<Integer> sheet = new Table<>("Chance", c -> Words.percent(FrostTable.CHANCES.get(c)));
     for (FrostDates frosts : table.thresholds()) {
-      String at = FrostWords.degrees(frosts.record().frostAtC());
-      columns.add(Column.number(at, "95 % limits"));
+      sheet.cell(
+          FrostWords.degrees(frosts.record().frostAtC()),
+          "95 % limits",
+          c -> tables.cell(estimate.apply(frosts.dates().get(c))));
     }
-    List<Row> rows = new ArrayList<>();
-    for (int c = 0; c < FrostTable.CHANCES.size(); c++) {
-      List<Cell> cells = new ArrayList<>();
-      for (FrostDates frosts : table.thresholds()) {
-        cells.add(estimate.apply(frosts.dates().get(c)).map(this::cell).orElse(Cell.of("–")));
-      }
-      rows.add(new Row(Words.percent(FrostTable.CHANCES.get(c)), cells));
-    }
-    return new Sheet(
-        title, "Below each day, the limits of a record of so many years.", columns, rows);
-  }
-
-  private Cell cell(DayEstimate estimate) {
-    return Cell.of(words.day(estimate.day()), words.limits(estimate));
+    return sheet.sheet(
+        title,
+        "Below each day, the limits of a record of so many years.",
+        IntStream.range(0, FrostTable.CHANCES.size()).boxed().toList());
   }
 
   private Part releases() {
@@ -103,25 +95,7 @@ final class FrostPage {
                 + " than the crop’s frost-risk, plus its offset. A forecast goes by the same"
                 + " dates where its season and its record are the same."),
         List.of(),
-        List.of(
-            new Sheet(
-                "Release dates.",
-                "With the 95 % limits of a record of so many years.",
-                List.of(
-                    Column.words("Crop"),
-                    Column.number("Frost risk", ""),
-                    Column.number("Offset", "days"),
-                    Column.number("Release", "95 % limits")),
-                table.releases().stream().map(this::row).toList())));
-  }
-
-  private Row row(Release release) {
-    return new Row(
-        release.crop(),
-        List.of(
-            Cell.of(Words.percent(release.frostRisk())),
-            Cell.of(Words.signed(release.offsetDays())),
-            cell(release.date())));
+        List.of(tables.releases()));
   }
 
   private Part trust() {

@@ -53,8 +53,8 @@ public record GerminationFitAnswer(GerminationFit fit, List<CropEntry> entries, 
   public Map<String, String> files(String version) {
     Map<String, String> files = new LinkedHashMap<>();
     files.put("germination-fit.html", GerminationFitPage.of(fit, entries, counts, version).html());
-    files.put(kind().file(), GerminationFitFiles.json(fit, entries, counts, version));
-    files.put("germination-fit.csv", GerminationFitFiles.csv(fit));
+    files.put(kind().file(), GerminationFitTables.json(fit, entries, counts, version));
+    files.put("germination-fit.csv", GerminationFitTables.csv(fit));
     return files;
   }
 

@@ -1,13 +1,13 @@
 package propcap.report.germination;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import propcap.evidence.CropEntry;
 import propcap.evidence.CurveFit;
-import propcap.evidence.Estimate;
 import propcap.evidence.FitTest;
 import propcap.evidence.GerminationFit;
 import propcap.evidence.GerminationFit.AtTemperature;
@@ -22,8 +22,7 @@ import propcap.report.kit.Part;
 import propcap.report.kit.Part.Figure;
 import propcap.report.kit.Sheet;
 import propcap.report.kit.Sheet.Cell;
-import propcap.report.kit.Sheet.Column;
-import propcap.report.kit.Sheet.Row;
+import propcap.report.kit.Table;
 import propcap.report.kit.Words;
 
 /** The page of what a germination test tells for the crop list. */
@@ -79,79 +78,35 @@ final class GerminationFitPage {
   }
 
   private static Sheet estimates(Lot lot) {
-    return new Sheet(
+    return GerminationFitTables.AT.sheet(
         "By temperature.",
         "By the lognormal curve, which the simulator takes. Below each number its 95 % limits.",
-        List.of(
-            Column.words("At"),
-            Column.number("Seeds", "trays"),
-            Column.number("Come up", "of the seeds"),
-            Column.number("Half by", "days"),
-            Column.number("Nine in ten by", "days"),
-            Column.number("Spread", "of the log of time")),
-        lot.temperatures().stream().map(GerminationFitPage::estimates).toList());
-  }
-
-  private static Row estimates(AtTemperature at) {
-    List<Cell> cells = new ArrayList<>();
-    Estimate share = at.germinating().share();
-    cells.add(Cell.of(Words.count(at.seeds()), Words.count(at.trays().size())));
-    cells.add(Cell.of(Words.percent(share.value()), Limits.percentLimits(share)));
-    CurveFit curve = at.lognormal();
-    if (curve == null) {
-      cells.addAll(List.of(Cell.of("–"), Cell.of("–"), Cell.of("–")));
-    } else {
-      cells.add(
-          Cell.of(
-              Limits.days(curve.halfByDays().value()),
-              Limits.limits(curve.halfByDays(), Limits::days)));
-      cells.add(
-          Cell.of(
-              Limits.days(curve.mostByDays().value()),
-              Limits.limits(curve.mostByDays(), Limits::days)));
-      cells.add(
-          Cell.of(
-              Limits.fine(curve.spread().value()), Limits.limits(curve.spread(), Limits::fine)));
-    }
-    return new Row(rowName(at), cells);
+        lot.temperatures());
   }
 
   private static Sheet shapes(Lot lot) {
-    return new Sheet(
-        "Shapes of the curve.",
-        "Akaike's criterion: the least is best, and less than 2 more is nearly as good. Beside it the"
-            + " chance of a worse fit of the best and of the lognormal curve (Pearson's chi-square on"
-            + " the times of the seedlings, intervals put together until 5 are expected in each).",
-        List.of(
-            Column.words("At"),
-            Column.number("Lognormal", ""),
-            Column.number("Log-logistic", ""),
-            Column.number("Weibull", ""),
-            Column.words("Best"),
-            Column.number("Fit of the best", "chance of a worse"),
-            Column.number("Fit of the lognormal", "chance of a worse")),
-        lot.temperatures().stream()
-            .filter(at -> at.best() != null)
-            .map(GerminationFitPage::shapes)
-            .toList());
-  }
-
-  private static Row shapes(AtTemperature at) {
-    List<Cell> cells = new ArrayList<>();
-    CurveFit best = at.best();
-    for (Tried tried : at.tried()) {
-      boolean isBest = best != null && best.family() == tried.family();
-      cells.add(Cell.of(Csv.number(Math.round(10 * tried.akaike()) / 10.0)).strongIf(isBest));
+    Table<AtTemperature> table = new Table<>("At", at -> Limits.temperatureOnOneLine(at.tempC()));
+    List<String> shapes = List.of("Lognormal", "Log-logistic", "Weibull");
+    for (int s = 0; s < shapes.size(); s++) {
+      int shape = s;
+      table.cell(shapes.get(s), "", at -> akaike(at, at.tried().get(shape)));
     }
-    cells.add(Cell.of(best == null ? "–" : best.family().word()));
-    cells.add(Cell.of(fit(best)));
-    cells.add(Cell.of(fit(at.lognormal())));
-    return new Row(rowName(at), cells);
+    return table
+        .words("Best", at -> at.best() == null ? "–" : at.best().family().word())
+        .number("Fit of the best", "chance of a worse", at -> fit(at.best()))
+        .number("Fit of the lognormal", "chance of a worse", at -> fit(at.lognormal()))
+        .sheet(
+            "Shapes of the curve.",
+            "Akaike's criterion: the least is best, and less than 2 more is nearly as good. Beside it"
+                + " the chance of a worse fit of the best and of the lognormal curve (Pearson's"
+                + " chi-square on the times of the seedlings, intervals put together until 5 are"
+                + " expected in each).",
+            lot.temperatures().stream().filter(at -> at.best() != null).toList());
   }
 
-  /** On one line however narrow the column. */
-  private static String rowName(AtTemperature at) {
-    return Limits.temperature(at.tempC()).replace(' ', '\u00A0');
+  private static Cell akaike(AtTemperature at, Tried tried) {
+    boolean isBest = at.best() != null && at.best().family() == tried.family();
+    return Cell.of(Csv.number(Math.round(10 * tried.akaike()) / 10.0)).strongIf(isBest);
   }
 
   private static String fit(@Nullable CurveFit curve) {
@@ -160,58 +115,43 @@ final class GerminationFitPage {
   }
 
   private static Sheet together(@Nullable ThermalFit thermal) {
-    List<Row> rows = new ArrayList<>();
+    Map<String, String> rows = new LinkedHashMap<>();
     if (thermal != null) {
-      rows.add(new Row("Base", List.of(Cell.of(Limits.temperature(thermal.base())))));
-      rows.add(
-          new Row(
-              "Thermal time to half",
-              List.of(Cell.of(Limits.whole(thermal.theta()) + " degree days above the base"))));
-      rows.add(
-          new Row("Spread of the log of time", List.of(Cell.of(Limits.fine(thermal.spread())))));
-      rows.add(
-          new Row(
-              "Drawn through",
-              List.of(
-                  Cell.of(
-                      Words.list(
-                          thermal.temperaturesC().stream().map(Limits::temperature).toList())))));
-      rows.add(
-          new Row(
-              "Chance of a worse fit",
-              List.of(
-                  Cell.of(
-                      Words.chance(thermal.test().chance())
-                          + " (likelihood ratio against a curve of its own at each)"))));
+      rows.put("Base", Limits.temperature(thermal.base()));
+      rows.put(
+          "Thermal time to half", Limits.whole(thermal.theta()) + " degree days above the base");
+      rows.put("Spread of the log of time", Limits.fine(thermal.spread()));
+      rows.put(
+          "Drawn through",
+          Words.list(thermal.temperaturesC().stream().map(Limits::temperature).toList()));
+      rows.put(
+          "Chance of a worse fit",
+          Words.chance(thermal.test().chance())
+              + " (likelihood ratio against a curve of its own at each)");
     }
-    return new Sheet(
-        "All temperatures together.",
-        "Days = degree days / (temperature - base), after Garcia-Huidobro, Monteith and Squire (1982),"
-            + " J. Exp. Bot. 33; up to the optimum only: the warmest is left out as"
-            + " long as half of its seedlings came later than the line through the others has it by"
-            + " more than chance (likelihood ratio, one side, 5 %).",
-        List.of(Column.words(""), Column.words("With 95 % limits")),
-        rows);
+    return new Table<Map.Entry<String, String>>("", Map.Entry::getKey)
+        .words("With 95 % limits", Map.Entry::getValue)
+        .sheet(
+            "All temperatures together.",
+            "Days = degree days / (temperature - base), after Garcia-Huidobro, Monteith and Squire"
+                + " (1982), J. Exp. Bot. 33; up to the optimum only: the warmest is left out as long"
+                + " as half of its seedlings came later than the line through the others has it by"
+                + " more than chance (likelihood ratio, one side, 5 %).",
+            List.copyOf(rows.entrySet()));
   }
 
   private static Sheet block(CropEntry entry) {
-    List<Row> rows = new ArrayList<>();
-    for (Map.Entry<String, Map<String, String>> key :
-        new CropEntryText(entry).values().entrySet()) {
-      rows.add(
-          new Row(
-              key.getKey(),
-              List.of(
-                  Cell.of(
-                      key.getValue().entrySet().stream()
-                          .map(e -> e.getKey() + ": " + e.getValue())
-                          .collect(Collectors.joining(", "))))));
-    }
-    return new Sheet(
-        "For the crop list.",
-        "What is not here stays as it is in your list.",
-        List.of(Column.words("Key"), Column.words("Values")),
-        rows);
+    return new Table<Map.Entry<String, Map<String, String>>>("Key", Map.Entry::getKey)
+        .words(
+            "Values",
+            key ->
+                key.getValue().entrySet().stream()
+                    .map(e -> e.getKey() + ": " + e.getValue())
+                    .collect(Collectors.joining(", ")))
+        .sheet(
+            "For the crop list.",
+            "What is not here stays as it is in your list.",
+            List.copyOf(new CropEntryText(entry).values().entrySet()));
   }
 
   private static List<AnswerPage.Term> reading() {

@@ -36,8 +36,8 @@ public record GerminationReportAnswer(GerminationReport report, String counts) i
   public Map<String, String> files(String version) {
     Map<String, String> files = new LinkedHashMap<>();
     files.put("germination.html", GerminationReportPage.of(report, counts, version).html());
-    files.put(kind().file(), GerminationReportFiles.json(report, counts, version));
-    files.put("germination.csv", GerminationReportFiles.csv(report));
+    files.put(kind().file(), GerminationReportTables.json(report, counts, version));
+    files.put("germination.csv", GerminationReportTables.csv(report));
     return files;
   }
 

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.Stream;
+import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 import propcap.evidence.GerminationReport;
 import propcap.evidence.GerminationReport.Group;
@@ -14,9 +14,7 @@ import propcap.report.kit.Fact;
 import propcap.report.kit.Limits;
 import propcap.report.kit.Part;
 import propcap.report.kit.Sheet;
-import propcap.report.kit.Sheet.Cell;
-import propcap.report.kit.Sheet.Column;
-import propcap.report.kit.Sheet.Row;
+import propcap.report.kit.Table;
 import propcap.report.kit.Words;
 
 /** The page of a germination test as a seed laboratory reports it. */
@@ -32,7 +30,13 @@ final class GerminationReportPage {
       parts.add(part(report.groups().get(i), "test" + (i + 1)));
     }
     parts.add(
-        new Part("formulas", "Formulas and sources", List.of(), List.of(), List.of(), formulas()));
+        new Part(
+            "formulas",
+            "Formulas and sources",
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of(formulas())));
     return new AnswerPage(
         counts,
         "The germination test, as seed laboratories report it",
@@ -132,28 +136,20 @@ final class GerminationReportPage {
   }
 
   private static Sheet indices(Group group) {
-    List<Row> rows = new ArrayList<>();
-    for (LaboratoryIndex index : LaboratoryIndex.values()) {
-      DoubleSummaryStatistics values = values(group, index);
-      boolean isOpen = values.getCount() == 0;
-      rows.add(
-          new Row(
-              index.title(),
-              index.unit(),
-              List.of(
-                  Cell.of(isOpen ? "–" : number(values.getAverage())),
-                  Cell.of(isOpen ? "–" : number(values.getMin())),
-                  Cell.of(isOpen ? "–" : number(values.getMax())))));
-    }
-    return new Sheet(
-        "Indices.",
-        "Of each tray by itself; formulas below.",
-        List.of(
-            Column.words("Index"),
-            Column.number("Mean of the trays", ""),
-            Column.number("Lowest", ""),
-            Column.number("Highest", "")),
-        rows);
+    return new Table<LaboratoryIndex>("Index", LaboratoryIndex::title, LaboratoryIndex::unit)
+        .number("Mean of the trays", "", i -> of(group, i, DoubleSummaryStatistics::getAverage))
+        .number("Lowest", "", i -> of(group, i, DoubleSummaryStatistics::getMin))
+        .number("Highest", "", i -> of(group, i, DoubleSummaryStatistics::getMax))
+        .sheet(
+            "Indices.",
+            "Of each tray by itself; formulas below.",
+            List.of(LaboratoryIndex.values()));
+  }
+
+  private static String of(
+      Group group, LaboratoryIndex index, ToDoubleFunction<DoubleSummaryStatistics> which) {
+    DoubleSummaryStatistics values = values(group, index);
+    return values.getCount() == 0 ? "–" : number(which.applyAsDouble(values));
   }
 
   private static Sheet trays(Group group) {
@@ -163,39 +159,29 @@ final class GerminationReportPage {
             LaboratoryIndex.MEAN_TIME,
             LaboratoryIndex.T50_COOLBEAR,
             LaboratoryIndex.SPEED);
-    List<Column> columns = new ArrayList<>();
-    columns.add(Column.words("Tray"));
-    columns.add(Column.number("Seeds", ""));
-    chief.forEach(index -> columns.add(Column.number(index.title(), index.unit())));
-    List<Row> rows = new ArrayList<>();
-    for (GerminationReport.Tray tray : group.trays()) {
-      List<Cell> cells = new ArrayList<>();
-      cells.add(Cell.of(Words.count(tray.counts().seeds())));
-      for (LaboratoryIndex index : chief) {
-        Double value = index.of(tray.indices());
-        cells.add(Cell.of(value == null ? "–" : number(value)));
-      }
-      rows.add(new Row(tray.counts().tray(), cells));
-    }
-    return new Sheet("Trays.", "All indices of each are in the CSV file.", columns, rows);
+    Table<GerminationReport.Tray> table =
+        new Table<GerminationReport.Tray>("Tray", t -> t.counts().tray())
+            .number("Seeds", "", t -> Words.count(t.counts().seeds()));
+    chief.forEach(
+        index ->
+            table.number(index.title(), index.unit(), t -> numberOrNone(index.of(t.indices()))));
+    return table.sheet("Trays.", "All indices of each are in the CSV file.", group.trays());
   }
 
-  private static List<Sheet> formulas() {
-    List<Row> rows =
-        Stream.of(LaboratoryIndex.values())
-            .map(
-                index ->
-                    new Row(
-                        index.title(), List.of(Cell.of(index.formula()), Cell.of(index.source()))))
-            .toList();
-    return List.of(
-        new Sheet(
+  private static String numberOrNone(@Nullable Double value) {
+    return value == null ? "–" : number(value);
+  }
+
+  private static Sheet formulas() {
+    return new Table<LaboratoryIndex>("Index", LaboratoryIndex::title)
+        .words("Formula", LaboratoryIndex::formula)
+        .words("Source", LaboratoryIndex::source)
+        .sheet(
             "Indices.",
             "N: new seedlings at an inspection at day T; C: seedlings found by then; C' and T': those"
                 + " of the next inspection; n: all seedlings; S: seeds. Formulas as the manual of the"
                 + " R package germinationmetrics (ICAR-NBPGR) gives them, which names these sources.",
-            List.of(Column.words("Index"), Column.words("Formula"), Column.words("Source")),
-            rows));
+            List.of(LaboratoryIndex.values()));
   }
 
   private static DoubleSummaryStatistics values(Group group, LaboratoryIndex index) {

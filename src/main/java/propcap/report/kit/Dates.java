@@ -31,6 +31,13 @@ public final class Dates {
 
   private Dates() {}
 
+  /** Such as {@code 7 days earlier}, {@code 1 day later} or {@code on its day}. */
+  public static String shift(int days) {
+    return days == 0
+        ? "on its day"
+        : Words.plural(Math.abs(days), "day") + (days < 0 ? " earlier" : " later");
+  }
+
   /** Such as {@code 20 April}. */
   public static String day(LocalDate date, Season season) {
     return (isOfItsYear(date, season) ? DAY : DAY_AND_YEAR).format(date);
@@ -47,6 +54,11 @@ public final class Dates {
       return "–";
     }
     return (isOfItsYear(date, season) ? SHORT_DAY : SHORT_DAY_AND_YEAR).format(date);
+  }
+
+  /** The same, kept on one line. */
+  public static String onOneLine(LocalDate date, Season season) {
+    return shortDay(date, season).replace(' ', '\u00a0');
   }
 
   /** A day of any year, such as {@code 20 Apr}. */

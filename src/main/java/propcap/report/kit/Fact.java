@@ -26,4 +26,9 @@ public record Fact(String name, String value) {
                 + Words.plural(scenario.weather().size(), "recorded year")),
         new Fact("Seed of all luck", Long.toString(settings.seed())));
   }
+
+  /** How often and with which luck, such as {@code : 500 springs of each shift, seed 1}. */
+  public static String run(int seasons, String of, long seed) {
+    return ": " + Words.plural(seasons, "spring") + of + ", seed " + seed;
+  }
 }

@@ -2,129 +2,81 @@ package propcap.report.kit;
 
 import com.google.gson.Gson;
 import com.google.gson.GsonBuilder;
-import com.google.gson.JsonArray;
+import com.google.gson.JsonElement;
 import com.google.gson.JsonObject;
-import java.math.BigDecimal;
+import com.google.gson.JsonPrimitive;
+import com.google.gson.JsonSerializer;
+import com.google.gson.TypeAdapter;
+import com.google.gson.stream.JsonReader;
+import com.google.gson.stream.JsonWriter;
+import java.io.IOException;
 import java.time.LocalDate;
-import java.util.List;
-import java.util.function.Function;
-import org.jspecify.annotations.Nullable;
+import java.util.Optional;
+import propcap.evidence.Estimate;
 import propcap.study.Difference;
-import propcap.study.MeanLimits;
 import propcap.study.Stat;
 
 /**
- * An object of a file for other programs, member by member in the order in which they are put;
- * every number in full precision, what there is not as null. A number that is not finite is refused
- * with an {@link IllegalArgumentException}.
+ * A file for other programs, from records: their components are its members, in their order. Every
+ * number is in full precision, an enum its word; what there is not is null, and an empty Optional
+ * is left out. A number that is not finite is refused with an {@link IllegalArgumentException}.
  */
 public final class Json {
+  private static final JsonSerializer<Double> FINITE =
+      (number, type, context) -> new JsonPrimitive(Words.finite(number));
+
   private static final Gson GSON =
-      new GsonBuilder().setPrettyPrinting().serializeNulls().disableHtmlEscaping().create();
+      new GsonBuilder()
+          .setPrettyPrinting()
+          .serializeNulls()
+          .disableHtmlEscaping()
+          .enableComplexMapKeySerialization()
+          .registerTypeAdapter(double.class, FINITE)
+          .registerTypeAdapter(Double.class, FINITE)
+          .registerTypeAdapter(Stat.class, as(Table.STAT))
+          .registerTypeAdapter(Difference.class, as(Table.DIFFERENCE))
+          .registerTypeAdapter(Estimate.class, as(Table.ESTIMATE))
+          .registerTypeAdapter(
+              LocalDate.class,
+              (JsonSerializer<LocalDate>) (d, type, context) -> new JsonPrimitive(d.toString()))
+          .registerTypeHierarchyAdapter(
+              Enum.class,
+              (JsonSerializer<Enum<?>>) (e, type, context) -> new JsonPrimitive(Csv.word(e)))
+          .registerTypeHierarchyAdapter(Optional.class, new LeftOut())
+          .create();
 
-  private final JsonObject members = new JsonObject();
+  private Json() {}
 
-  public Json put(String name, @Nullable String text) {
-    members.addProperty(name, text);
-    return this;
+  private static <T> JsonSerializer<T> as(Table<T> table) {
+    return (row, type, context) -> context.serialize(table.object(row));
   }
 
-  public Json put(String name, boolean is) {
-    members.addProperty(name, is);
-    return this;
+  /** The file, with a line's end after it: the members of all its parts, one after another. */
+  public static String text(Object... parts) {
+    JsonObject file = new JsonObject();
+    for (Object part : parts) {
+      JsonElement members = GSON.toJsonTree(part);
+      members.getAsJsonObject().entrySet().forEach(m -> file.add(m.getKey(), m.getValue()));
+    }
+    return GSON.toJson(file) + "\n";
   }
 
-  public Json put(String name, long number) {
-    members.addProperty(name, number);
-    return this;
-  }
+  /** Writes nothing, not even the name, where there is nothing. */
+  private static final class LeftOut extends TypeAdapter<Optional<?>> {
+    @Override
+    public void write(JsonWriter out, Optional<?> value) throws IOException {
+      if (value.isPresent()) {
+        GSON.toJson(value.get(), value.get().getClass(), out);
+        return;
+      }
+      out.setSerializeNulls(false);
+      out.nullValue();
+      out.setSerializeNulls(true);
+    }
 
-  public Json put(String name, double number) {
-    members.addProperty(name, Words.finite(number));
-    return this;
-  }
-
-  public Json put(String name, @Nullable Double number) {
-    members.addProperty(name, number == null ? null : Double.valueOf(Words.finite(number)));
-    return this;
-  }
-
-  /** An amount of money, exact. */
-  public Json put(String name, BigDecimal amount) {
-    members.addProperty(name, amount);
-    return this;
-  }
-
-  public Json put(String name, @Nullable LocalDate date) {
-    members.addProperty(name, date == null ? null : date.toString());
-    return this;
-  }
-
-  public Json put(String name, @Nullable Stat stat) {
-    return put(name, stat == null ? null : of(stat));
-  }
-
-  public Json put(String name, @Nullable Difference difference) {
-    return put(name, difference == null ? null : of(difference));
-  }
-
-  public Json put(String name, @Nullable Json object) {
-    members.add(name, object == null ? null : object.members);
-    return this;
-  }
-
-  public Json put(String name, JsonArray list) {
-    members.add(name, list);
-    return this;
-  }
-
-  /** A list with an object for each thing. */
-  public static <T> JsonArray each(List<T> things, Function<T, Json> object) {
-    JsonArray list = new JsonArray();
-    things.forEach(thing -> list.add(object.apply(thing).members));
-    return list;
-  }
-
-  public static JsonArray texts(List<String> texts) {
-    JsonArray list = new JsonArray();
-    texts.forEach(list::add);
-    return list;
-  }
-
-  public static JsonArray wholes(List<Integer> numbers) {
-    JsonArray list = new JsonArray();
-    numbers.forEach(list::add);
-    return list;
-  }
-
-  /** What was seen too seldom for limits has no standard error either. */
-  public static Json of(Stat stat) {
-    MeanLimits limits = stat.limits();
-    return new Json()
-        .put("mean", stat.mean())
-        .put("se", limits == null ? null : Double.valueOf(stat.se()))
-        .put("low", limits == null ? null : Double.valueOf(limits.low()))
-        .put("high", limits == null ? null : Double.valueOf(limits.high()))
-        .put("unlike", stat.unlike())
-        .put("p10", stat.p10())
-        .put("p50", stat.p50())
-        .put("p90", stat.p90());
-  }
-
-  /** A difference that is the same in all seasons has no error that could be told. */
-  public static Json of(Difference difference) {
-    boolean isAlways = difference.narrowing() == null;
-    return new Json()
-        .put("mean", difference.mean())
-        .put("halfWidth", isAlways ? null : Double.valueOf(difference.halfWidth()))
-        .put("se", isAlways ? null : Double.valueOf(difference.se()))
-        .put("shareAhead", difference.shareAhead())
-        .put("narrowing", difference.narrowing())
-        .put("differing", difference.differing());
-  }
-
-  /** The file, with a line's end after it. */
-  public String text() {
-    return GSON.toJson(members) + "\n";
+    @Override
+    public Optional<?> read(JsonReader in) {
+      throw new UnsupportedOperationException("results are only written");
+    }
   }
 }

@@ -1,6 +1,7 @@
 package propcap.report.kit;
 
-import java.util.Locale;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.function.DoubleFunction;
 import propcap.evidence.Estimate;
 
@@ -15,11 +16,7 @@ public final class Limits {
 
   /** Such as {@code 82 to 92 %}. */
   public static String percentLimits(Estimate share) {
-    return bare(share.low()) + " to " + bare(share.high()) + " %";
-  }
-
-  private static String bare(double share) {
-    return Words.percent(share).replace(" %", "");
+    return Words.barePercent(share.low()) + " to " + Words.percent(share.high());
   }
 
   /** Such as {@code 5.1 (4.9 to 5.3)}. */
@@ -57,24 +54,32 @@ public final class Limits {
 
   /** Days: to a tenth, or a hundredth where there are few. */
   public static String days(double days) {
-    return format(days < 3 ? "%.2f" : "%.1f", days);
+    return format(days, days < 3 ? 2 : 1);
   }
 
   public static String fine(double number) {
-    return format("%.2f", number);
+    return format(number, 2);
   }
 
   private static String tenths(double number) {
-    return format("%.1f", number);
+    return format(number, 1);
   }
 
   /** Such as {@code 22 C} or {@code 21.1 C}. */
   public static String temperature(double tempC) {
-    return tenths(tempC).replaceFirst("\\.0$", "") + " C";
+    return rounded(tempC, 1).stripTrailingZeros().toPlainString() + " C";
   }
 
-  private static String format(String pattern, double number) {
-    String text = String.format(Locale.ENGLISH, pattern, Words.finite(number));
-    return text.matches("-0(\\.0*)?") ? text.substring(1) : text;
+  /** The same, kept on one line however narrow the column. */
+  public static String temperatureOnOneLine(double tempC) {
+    return temperature(tempC).replace(' ', '\u00a0');
+  }
+
+  private static String format(double number, int decimals) {
+    return rounded(number, decimals).toPlainString();
+  }
+
+  private static BigDecimal rounded(double number, int decimals) {
+    return BigDecimal.valueOf(Words.finite(number)).setScale(decimals, RoundingMode.HALF_UP);
   }
 }

@@ -38,6 +38,11 @@ public final class LossWords {
   }
 
   public static String share(double part, double whole) {
-    return Words.percent(whole > 0 ? part / whole : 0);
+    return bareShare(part, whole) + " %";
+  }
+
+  /** The same without its sign, for a column of them. */
+  public static String bareShare(double part, double whole) {
+    return Words.barePercent(whole > 0 ? part / whole : 0);
   }
 }

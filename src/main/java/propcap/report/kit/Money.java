@@ -16,6 +16,11 @@ public record Money(String currency) {
     return Optional.ofNullable(scenario.prices()).map(p -> new Money(p.currency()));
   }
 
+  /** For other programs: empty, and so left out, where no money is asked. */
+  public static Optional<String> currency(Scenario scenario) {
+    return of(scenario).map(Money::currency);
+  }
+
   /** Such as {@code 5,200 EUR}. */
   public String amount(BigDecimal amount) {
     return whole(amount) + " " + currency;
@@ -37,21 +42,16 @@ public record Money(String currency) {
   /** The same without its currency; where too few springs differ, with their number. */
   public static String bare(Difference difference) {
     if (difference.narrowing() == null) {
-      return signed(difference.mean());
+      return Words.signed(difference.mean());
     }
     return difference.isTold()
         ? bare(difference.mean(), difference.halfWidth())
-        : signed(difference.mean()) + Words.inFew(difference);
+        : Words.signed(difference.mean()) + Words.inFew(difference);
   }
 
   /** The same of a mean and half its interval. */
   public static String bare(double mean, double halfWidth) {
-    return signed(mean) + " ± " + whole(BigDecimal.valueOf(Words.finite(halfWidth)));
-  }
-
-  private static String signed(double mean) {
-    String amount = whole(BigDecimal.valueOf(Words.finite(mean)));
-    return (amount.startsWith("-") || amount.equals("0") ? "" : "+") + amount;
+    return Words.signed(mean) + " ± " + whole(BigDecimal.valueOf(Words.finite(halfWidth)));
   }
 
   /** A level and the larger half of its 95 % interval, without its currency. */

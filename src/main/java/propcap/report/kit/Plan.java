@@ -1,7 +1,9 @@
 package propcap.report.kit;
 
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import propcap.study.Forecast;
 import propcap.study.Forecast.Occupancy;
 import propcap.study.Forecast.SowingForecast;
@@ -26,6 +28,13 @@ public final class Plan {
 
   public static List<Occupancy> openPlaces(Forecast forecast) {
     return forecast.places().stream().filter(p -> p.spaces() > 0).toList();
+  }
+
+  /** A map of the forecast in the order of its keys, each of which it must hold. */
+  public static <K, V> Map<K, V> inOrder(K[] keys, Map<K, V> map) {
+    Map<K, V> ordered = new LinkedHashMap<>();
+    Stream.of(keys).forEach(key -> ordered.put(key, present(map, key)));
+    return ordered;
   }
 
   /** What a map of the forecast holds for a key that it must hold. */

@@ -1,6 +1,9 @@
 package propcap.report.kit;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
+import propcap.study.Difference;
+import propcap.study.Stat;
 
 /** A table of a page, in text. */
 public record Sheet(String title, String caption, List<Column> columns, List<Row> rows) {
@@ -36,12 +39,35 @@ public record Sheet(String title, String caption, List<Column> columns, List<Row
 
   /** A cell, with what stands small below it. */
   public record Cell(String text, String below, boolean isStrong, int shade) {
+    /** There is nothing to say. */
+    public static final Cell NONE = of("–");
+
     public static Cell of(String text) {
       return new Cell(text, "", false, 0);
     }
 
     public static Cell of(String text, String below) {
       return new Cell(text, below, false, 0);
+    }
+
+    /** A mean with half its interval, and below it 8 springs of 10. */
+    public static Cell level(Stat stat) {
+      return of(Words.estimate(stat), Words.range(stat));
+    }
+
+    /** The same in money; a dash where there is none. */
+    public static Cell money(@Nullable Stat stat) {
+      return stat == null ? NONE : of(Money.level(stat), Words.range(stat));
+    }
+
+    /** Bold where it is clearly more or less. */
+    public static Cell of(Difference difference) {
+      return of(Words.difference(difference)).strongIf(difference.isClear());
+    }
+
+    /** The same in money; a dash where there is none. */
+    public static Cell money(@Nullable Difference difference) {
+      return difference == null ? NONE : of(Money.bare(difference)).strongIf(difference.isClear());
     }
 
     /** The same, standing out where something is so. */

@@ -85,16 +85,21 @@ public final class TradeWords {
     return Stream.of(Loss.values()).filter(l -> l.word().equals(word)).findFirst();
   }
 
-  /** What is full where a step waits, in a sentence. */
-  public static String holdUp(Step step, boolean plantsStretch) {
+  /**
+   * What is full where a step waits, in a sentence.
+   *
+   * @param full such as {@code still full}
+   */
+  public static String holdUp(Step step, String full, boolean plantsStretch) {
     return switch (step) {
-      case SOW -> "the heat is full, and trays wait to be sown";
+      case SOW -> "the heat is " + full + ", and trays wait to be sown";
       case LEAVE ->
-          plantsStretch
-              ? "the tables are full, and trays stretch waiting to leave the heat"
-              : "the tables are full, and trays wait to leave the heat";
-      case POT -> "the tables are full, and plugs wait to be potted on";
-      case HARDEN -> "the hardening area is full, and ready plants wait for it";
+          "the tables are "
+              + full
+              + (plantsStretch ? ", and trays stretch waiting" : ", and trays wait")
+              + " to leave the heat";
+      case POT -> "the tables are " + full + ", and plugs wait to be potted on";
+      case HARDEN -> "the hardening area is " + full + ", and ready plants wait for it";
     };
   }
 }

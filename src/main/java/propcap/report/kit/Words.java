@@ -49,24 +49,29 @@ public final class Words {
 
   /** A share as a percentage, such as {@code 34 %} or {@code 3.4 %}; never rounded to 0 or 100. */
   public static String percent(double share) {
+    return barePercent(share) + " %";
+  }
+
+  /** The same without its sign, where that is said once for several. */
+  public static String barePercent(double share) {
     double percent = 100 * finite(share);
     if (share > 0 && percent < 0.1) {
-      return "<0.1 %";
+      return "<0.1";
     }
     if (share < 1 && percent > 99.5) {
-      return ">99 %";
+      return ">99";
     }
-    String digits = percent > 0 && percent < 9.95 ? "%.1f %%" : "%.0f %%";
-    return String.format(Locale.ENGLISH, digits, percent);
+    return String.format(Locale.ENGLISH, percent > 0 && percent < 9.95 ? "%.1f" : "%.0f", percent);
   }
 
   /** A share that was given, such as {@code 6 %} or {@code 97.5 %}: not rounded to be read. */
   public static String given(double share) {
-    return BigDecimal.valueOf(100 * finite(share))
-            .setScale(2, RoundingMode.HALF_UP)
-            .stripTrailingZeros()
-            .toPlainString()
-        + " %";
+    return bareGiven(share) + " %";
+  }
+
+  /** The same without its sign. */
+  public static String bareGiven(double share) {
+    return toDecimals(100 * share, 2).stripTrailingZeros().toPlainString();
   }
 
   /** A chance as a percentage without decimals, such as {@code 94 %}. */
@@ -110,8 +115,7 @@ public final class Words {
   }
 
   private static boolean isRoundedUp(double chance) {
-    double tenths = chance * 10 + NEARLY;
-    return tenths - (int) tenths >= 0.75;
+    return (chance * 10 + NEARLY) % 1 >= 0.75;
   }
 
   private static String springsOfTen(int springs) {
@@ -186,14 +190,15 @@ public final class Words {
   }
 
   private static String signed(double number, int decimals) {
-    String text = decimals(number, decimals);
-    return text.startsWith("-") || text.matches("0(\\.0*)?") ? text : "+" + text;
+    return (toDecimals(number, decimals).signum() > 0 ? "+" : "") + decimals(number, decimals);
   }
 
   private static String decimals(double number, int decimals) {
-    BigDecimal rounded =
-        BigDecimal.valueOf(finite(number)).setScale(decimals, RoundingMode.HALF_UP);
-    return String.format(Locale.ENGLISH, "%,." + decimals + "f", rounded);
+    return String.format(Locale.ENGLISH, "%,." + decimals + "f", toDecimals(number, decimals));
+  }
+
+  private static BigDecimal toDecimals(double number, int decimals) {
+    return BigDecimal.valueOf(finite(number)).setScale(decimals, RoundingMode.HALF_UP);
   }
 
   /**
@@ -274,13 +279,6 @@ public final class Words {
     return halfWidth == 0 || halfWidth >= 10 ? 0 : halfWidth >= 1 ? 1 : 2;
   }
 
-  /** Such as {@code 7 days earlier}, {@code 1 day later} or {@code on its day}. */
-  public static String shift(int days) {
-    return days == 0
-        ? "on its day"
-        : plural(Math.abs(days), "day") + (days < 0 ? " earlier" : " later");
-  }
-
   /** A name that would leave no room for a chart, cut short; the table has it whole. */
   public static String shortened(String name, int longest) {
     return name.length() <= longest ? name : name.substring(0, longest - 1) + "…";
@@ -298,10 +296,5 @@ public final class Words {
       return String.join("", things);
     }
     return String.join(", ", things.subList(0, last)) + " and " + things.get(last);
-  }
-
-  /** How often and with which luck, such as {@code : 500 springs of each shift, seed 1}. */
-  public static String run(int seasons, String of, long seed) {
-    return ": " + plural(seasons, "spring") + of + ", seed " + seed;
   }
 }

@@ -46,10 +46,11 @@ public record SuppliesAnswer(Supplies supplies) implements Answer {
 
   @Override
   public Map<String, String> files(String version) {
+    OrderTables tables = new OrderTables(supplies);
     Map<String, String> files = new LinkedHashMap<>();
     files.put("order.html", OrderPage.of(supplies, version).html());
-    files.put("order.csv", OrderFiles.csv(supplies));
-    files.put(kind().file(), OrderFiles.json(supplies, version));
+    files.put("order.csv", tables.csv());
+    files.put(kind().file(), tables.json(version));
     return files;
   }
 

@@ -83,7 +83,7 @@ record PlanChange(Planned planned, Planned.Change change, Optional<Planned.Effec
   List<String> what() {
     List<String> what = new ArrayList<>();
     if (change.daysLater() != 0) {
-      what.add("moves " + Words.shift(change.daysLater()));
+      what.add("moves " + Dates.shift(change.daysLater()));
     }
     if (change.traysMore() != 0) {
       what.add(

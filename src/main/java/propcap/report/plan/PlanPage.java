@@ -3,21 +3,15 @@ package propcap.report.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import propcap.report.kit.AnswerPage;
-import propcap.report.kit.Dates;
 import propcap.report.kit.Fact;
 import propcap.report.kit.Part;
 import propcap.report.kit.Part.Figure;
 import propcap.report.kit.Sheet;
-import propcap.report.kit.Sheet.Cell;
-import propcap.report.kit.Sheet.Column;
-import propcap.report.kit.Sheet.Row;
+import propcap.report.kit.Table;
 import propcap.report.kit.Words;
-import propcap.study.Forecast.SowingForecast;
 import propcap.study.Planned;
-import propcap.study.Planned.Change;
 
 /** The page of a better plan: what changes and why, what it brings, and how full the places are. */
 final class PlanPage {
@@ -71,25 +65,15 @@ final class PlanPage {
   }
 
   private Sheet missed() {
-    List<Row> rows =
-        new PlanMissed(planned)
-            .all().stream().map(m -> new Row(m.sowing(), List.of(Cell.of(m.lacks())))).toList();
-    return new Sheet(
-        "Sowings that miss their goal.",
-        "What they lack, under the plan to sow by.",
-        List.of(Column.words("Sowing"), Column.words("Its plants are in time")),
-        rows);
+    return new Table<PlanMissed.Missed>("Sowing", PlanMissed.Missed::sowing)
+        .words("Its plants are in time", PlanMissed.Missed::lacks)
+        .sheet(
+            "Sowings that miss their goal.",
+            "What they lack, under the plan to sow by.",
+            new PlanMissed(planned).all());
   }
 
   private Part changes() {
-    List<Column> columns =
-        List.of(
-            Column.words("Sowing"),
-            Column.words("Sow"),
-            Column.number("Days", "later"),
-            Column.number("Trays", "now"),
-            Column.number("Trays", "as it was"),
-            Column.words("Why"));
     return new Part(
         "changes",
         "What changes, and why",
@@ -97,24 +81,10 @@ final class PlanPage {
         planned.changes().isEmpty() ? List.of("Nothing changes.") : List.of(),
         List.of(),
         List.of(
-            new Sheet(
+            PlanTables.CHANGES.sheet(
                 "What is sown otherwise than before.",
                 "Days less than 0 are earlier. Beds and plants needed stay as they are.",
-                columns,
-                PlanChange.of(planned).stream().map(PlanPage::row).toList())));
-  }
-
-  private static Row row(PlanChange planChange) {
-    Change change = planChange.change();
-    return new Row(
-        change.to().id(),
-        change.place() == null ? "" : change.place() + " first",
-        List.of(
-            Cell.of(Dates.shortDay(change.to().sow(), planChange.season()).replace(' ', '\u00a0')),
-            Cell.of(change.daysLater() == 0 ? "–" : Words.signed(change.daysLater())),
-            Cell.of(Words.count(change.to().trays())).strongIf(change.traysMore() != 0),
-            Cell.of(Words.count(change.from().trays())),
-            Cell.of(planChange.why())));
+                PlanChange.of(planned))));
   }
 
   private Part room() {
@@ -136,7 +106,7 @@ final class PlanPage {
   }
 
   private Part chances() {
-    List<Row> rows = IntStream.range(0, planned.goals().size()).mapToObj(this::chance).toList();
+    PlanTables tables = new PlanTables(planned);
     return new Part(
         "chances",
         "Each sowing’s chance",
@@ -144,38 +114,14 @@ final class PlanPage {
         List.of(),
         List.of(),
         List.of(
-            new Sheet(
-                "Chance to have the plants needed in the ground on time.",
-                "With the interval of the fresh springs. Below the goal is bold. Alone: with endless"
-                    + " room, on its surest day and in all the trays that it may have; or as in the"
-                    + " plan, where it does even better there.",
-                List.of(
-                    Column.words("Sowing"),
-                    Column.number("Goal", ""),
-                    Column.number("As it was", ""),
-                    Column.number("Now", ""),
-                    Column.number("Alone", "")),
-                rows)));
-  }
-
-  private Row chance(int s) {
-    SowingForecast was = planned.before().sowings().get(s);
-    SowingForecast is = planned.kept().sowings().get(s);
-    double goal = planned.goals().get(s);
-    return new Row(
-        is.sowing().id(),
-        List.of(
-            Cell.of(Words.chance(goal)),
-            chance(was, goal),
-            chance(is, goal),
-            Cell.of(Words.chance(planned.alone().get(s).chance()))));
-  }
-
-  private static Cell chance(SowingForecast forecast, double goal) {
-    return Cell.of(
-            Words.chance(forecast.chanceMet()),
-            Words.chances(forecast.chanceMetLow(), forecast.chanceMetHigh()))
-        .strongIf(forecast.chanceMet() < goal);
+            tables
+                .chances()
+                .sheet(
+                    "Chance to have the plants needed in the ground on time.",
+                    "With the interval of the fresh springs. Below the goal is bold. Alone: with"
+                        + " endless room, on its surest day and in all the trays that it may have;"
+                        + " or as in the plan, where it does even better there.",
+                    tables.sowings())));
   }
 
   private List<AnswerPage.Term> reading() {

@@ -47,11 +47,12 @@ public record PlannedAnswer(Planned planned) implements Answer {
 
   @Override
   public Map<String, String> files(String version) {
+    PlanTables tables = new PlanTables(planned);
     Map<String, String> files = new LinkedHashMap<>();
     files.put("plan.html", PlanPage.of(planned, version).html());
-    files.put("sowings.csv", PlanFiles.sowings(planned));
-    files.put(kind().file(), PlanFiles.json(planned, version));
-    files.put("plan-changes.csv", PlanFiles.changes(planned));
+    files.put("sowings.csv", tables.sowingPlan());
+    files.put(kind().file(), tables.json(version));
+    files.put("plan-changes.csv", tables.chances().csv(tables.sowings()));
     return files;
   }
 

@@ -108,35 +108,15 @@ final class ShiftChart {
     return band;
   }
 
-  /** How a shift stands to the best. */
-  private enum Standing {
-    BEST("best", Marks.Fill.FILLED),
-    AS_GOOD("not told from it", Marks.Fill.HALF),
-    LESS("less good", Marks.Fill.HOLLOW);
-
-    private final String words;
-    private final Marks.Fill fill;
-
-    Standing(String words, Marks.Fill fill) {
-      this.words = words;
-      this.fill = fill;
-    }
-
-    static Standing of(Group group, int days) {
-      return days == group.best() ? BEST : group.asGood().contains(days) ? AS_GOOD : LESS;
-    }
-  }
-
   private static void addMeans(XYPlot plot, Group group, Panel panel, boolean inKey) {
     YIntervalSeriesCollection dataset = new YIntervalSeriesCollection();
     Marks marks = Marks.withUprightWhiskers();
-    for (Standing standing : Standing.values()) {
-      YIntervalSeries series = new YIntervalSeries(standing.words, false, true);
+    for (Tried.Standing standing : Tried.Standing.values()) {
+      YIntervalSeries series = new YIntervalSeries(standing.key, false, true);
       for (int p = 0; p < panel.stats().size(); p++) {
-        int days = group.points().get(p).days();
-        Stat stat = panel.stats().get(p);
-        if (Standing.of(group, days) == standing) {
-          Marks.addUpright(series, days, stat);
+        Point point = group.points().get(p);
+        if (new Tried(group, point).standing() == standing) {
+          Marks.addUpright(series, point.days(), panel.stats().get(p));
         }
       }
       if (!series.isEmpty()) {

@@ -3,7 +3,6 @@ package propcap.report.shift;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 import propcap.report.kit.AnswerPage;
 import propcap.report.kit.Fact;
 import propcap.report.kit.Money;
@@ -11,14 +10,10 @@ import propcap.report.kit.Part;
 import propcap.report.kit.Part.Figure;
 import propcap.report.kit.Sheet;
 import propcap.report.kit.Sheet.Cell;
-import propcap.report.kit.Sheet.Column;
-import propcap.report.kit.Sheet.Row;
+import propcap.report.kit.Table;
 import propcap.report.kit.Words;
-import propcap.study.Difference;
 import propcap.study.Shifts;
 import propcap.study.Shifts.Group;
-import propcap.study.Shifts.Point;
-import propcap.study.Stat;
 
 /** The page of what comes of sowing earlier or later. */
 final class ShiftPage {
@@ -60,58 +55,32 @@ final class ShiftPage {
   }
 
   private Sheet overGroups() {
-    List<Column> columns = new ArrayList<>();
-    columns.add(Column.words("Group"));
-    columns.add(Column.number("Best", "days later"));
-    columns.add(Column.number("As good", "days later"));
-    columns.add(Column.number("Plants on time", "of the group"));
-    columns.add(Column.number("Plants on time", "of all sowings"));
-    money.ifPresent(m -> columns.add(Column.number("Margin", m.currency() + " a season")));
-    List<Row> rows = new ArrayList<>();
-    for (ShiftWords words : groups) {
-      Point best = words.best();
-      List<Cell> cells = new ArrayList<>();
-      cells.add(Cell.of(Words.signed(best.days())));
-      cells.add(Cell.of(words.asGood()));
-      addDifferences(cells, best);
-      rows.add(
-          new Row(
-              words.group().match(),
-              Words.plural(words.group().sowings().size(), "sowing"),
-              cells));
-    }
-    return new Sheet(
-        "The best shift of each group, against no shift.",
-        "What is clearly more or less is bold. Each group was moved by itself.",
-        columns,
-        rows);
+    return new Table<ShiftWords>(
+            "Group",
+            w -> w.group().match(),
+            w -> Words.plural(w.group().sowings().size(), "sowing"))
+        .number("Best", "days later", w -> Words.signed(w.best().days()))
+        .number("As good", "days later", ShiftWords::asGood)
+        .cell("Plants on time", "of the group", w -> Cell.of(w.best().toUnshifted()))
+        .cell("Plants on time", "of all sowings", w -> Cell.of(w.best().allToUnshifted()))
+        .when(
+            money.isPresent(),
+            t ->
+                t.cell(
+                    "Margin",
+                    currency() + " a season",
+                    w -> Cell.money(w.best().marginToUnshifted())))
+        .sheet(
+            "The best shift of each group, against no shift.",
+            "What is clearly more or less is bold. Each group was moved by itself.",
+            groups);
   }
 
-  private void addDifferences(List<Cell> cells, Point point) {
-    cells.add(plants(point.toUnshifted()));
-    cells.add(plants(point.allToUnshifted()));
-    if (money.isPresent()) {
-      Difference margin = point.marginToUnshifted();
-      cells.add(
-          margin == null ? Cell.of("–") : Cell.of(Money.bare(margin)).strongIf(margin.isClear()));
-    }
-  }
-
-  private static Cell plants(Difference difference) {
-    return Cell.of(Words.difference(difference)).strongIf(difference.isClear());
+  private String currency() {
+    return money.map(Money::currency).orElse("");
   }
 
   private Part part(Group group, int number) {
-    String currency = money.map(Money::currency).orElse("");
-    List<Column> columns = new ArrayList<>();
-    columns.add(Column.words("Days later"));
-    columns.add(Column.number("On time", "plants"));
-    columns.add(Column.number("Late", "plants"));
-    columns.add(Column.number("Met", "sowings"));
-    money.ifPresent(m -> columns.add(Column.number("Margin", currency)));
-    columns.add(Column.number("On time", "against 0"));
-    columns.add(Column.number("All on time", "against 0"));
-    money.ifPresent(m -> columns.add(Column.number("Margin", currency + " against 0")));
     return new Part(
         "group" + number,
         group.match(),
@@ -121,39 +90,15 @@ final class ShiftPage {
             new Figure(
                 "The response to the shift.",
                 "Marks are means, whiskers their 95 % intervals; in the band lie 8 springs of 10.",
-                ShiftChart.of(group, currency, "shift" + number))),
+                ShiftChart.of(group, currency(), "shift" + number))),
         List.of(
-            new Sheet(
-                "Shifts of " + group.match() + ".",
-                "Means with half their 95 % interval, below them 8 springs of 10; then differences to"
-                    + " no shift, of the group’s plants and of all sowings’. What is clearly more or"
-                    + " less is bold.",
-                columns,
-                group.points().stream().map(p -> row(group, p)).toList())));
-  }
-
-  private Row row(Group group, Point point) {
-    List<Cell> cells = new ArrayList<>();
-    cells.add(level(point.onTime()));
-    cells.add(level(point.late()));
-    cells.add(level(point.met()));
-    if (money.isPresent()) {
-      cells.add(margin(point.margin()));
-    }
-    addDifferences(cells, point);
-    String standing =
-        point.days() == group.best()
-            ? "best"
-            : group.asGood().contains(point.days()) ? "as good" : "";
-    return new Row(Words.signed(point.days()), standing, cells);
-  }
-
-  private static Cell level(Stat stat) {
-    return Cell.of(Words.estimate(stat), Words.range(stat));
-  }
-
-  private static Cell margin(@Nullable Stat stat) {
-    return stat == null ? Cell.of("–") : Cell.of(Money.level(stat), Words.range(stat));
+            Tried.table(money)
+                .sheet(
+                    "Shifts of " + group.match() + ".",
+                    "Means with half their 95 % interval, below them 8 springs of 10; then differences to"
+                        + " no shift, of the group’s plants and of all sowings’. What is clearly more or"
+                        + " less is bold.",
+                    Tried.of(group))));
   }
 
   private List<AnswerPage.Term> reading() {

@@ -3,6 +3,7 @@ package propcap.report.shift;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import propcap.report.kit.Dates;
 import propcap.report.kit.Money;
 import propcap.report.kit.Words;
 import propcap.study.Difference;
@@ -43,7 +44,7 @@ record ShiftWords(Group group, Optional<Money> money) {
   /** The answer in a sentence or two. */
   String verdict() {
     if (group.points().size() == 1) {
-      return group.match() + " was tried only " + Words.shift(group.best()) + ".";
+      return group.match() + " was tried only " + Dates.shift(group.best()) + ".";
     }
     if (group.best() == 0) {
       return "Leave " + group.match() + " as it is: no shift tried does better." + notTold();
@@ -52,7 +53,7 @@ record ShiftWords(Group group, Optional<Money> money) {
       return "Leave "
           + group.match()
           + " as it is: "
-          + Words.shift(group.best())
+          + Dates.shift(group.best())
           + " came out best, but the springs do not tell it from no shift ("
           + differences(best())
           + ")."
@@ -61,7 +62,7 @@ record ShiftWords(Group group, Optional<Money> money) {
     return "Sow "
         + group.match()
         + " "
-        + Words.shift(group.best())
+        + Dates.shift(group.best())
         + ": "
         + differences(best())
         + "."

@@ -3,8 +3,8 @@ package propcap.report.shift;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import propcap.report.kit.Fact;
 import propcap.report.kit.Lines;
-import propcap.report.kit.Words;
 import propcap.results.Answer;
 import propcap.results.KnownResults;
 import propcap.study.Shifts;
@@ -22,7 +22,7 @@ public record ShiftsAnswer(Shifts shifts) implements Answer {
     ShiftWords.of(shifts).forEach(w -> lines.add(w.verdict()));
     return lines.endingWith(
         shifts.scenario().name()
-            + Words.run(shifts.seasons(), " of each shift", shifts.settings().seed()));
+            + Fact.run(shifts.seasons(), " of each shift", shifts.settings().seed()));
   }
 
   @Override

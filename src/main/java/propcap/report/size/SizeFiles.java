@@ -1,108 +1,85 @@
 package propcap.report.size;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
-import org.jspecify.annotations.Nullable;
-import propcap.report.kit.Csv;
+import java.util.stream.IntStream;
 import propcap.report.kit.Json;
+import propcap.report.kit.Table;
+import propcap.study.Goal;
 import propcap.study.OrderList;
 import propcap.study.Sizing;
 import propcap.study.Sizing.Candidate;
 
 /** How large a place must be, for other programs and for a spreadsheet. */
 final class SizeFiles {
+  /** A row for each thing to order, its amount a bare number. */
+  static final Table<OrderList.Line> ORDER =
+      new Table<OrderList.Line>("What", l -> l.place() + ": " + l.what())
+          .file("place", OrderList.Line::place)
+          .file("what", OrderList.Line::what)
+          .file("amount", OrderList.Line::amount)
+          .file("unit", OrderList.Line::unit)
+          .number("Amount", "", OrderList.Line::shown);
+
   private SizeFiles() {}
+
+  private record Asked(
+      String scenario,
+      String version,
+      long seed,
+      List<String> places,
+      Goal goal,
+      String match,
+      double indifference) {}
 
   static String json(Sizing sizing, OrderList order, String version) {
     SizeWords words = SizeWords.of(sizing);
-    Json json =
-        new Json()
-            .put("scenario", sizing.scenario().name())
-            .put("version", version)
-            .put("seed", sizing.settings().seed())
-            .put("places", Json.texts(sizing.places()))
-            .put(
-                "goal",
-                new Json()
-                    .put("measure", word(sizing.goal().measure()))
-                    .put("least", sizing.goal().least()))
-            .put("match", sizing.match())
-            .put("indifference", sizing.indifference())
-            .put("confidence", sizing.confidence())
-            .put("guaranteed", sizing.isDecided())
-            .put("reached", sizing.reached())
-            .put("seasonsRun", sizing.seasonsRun())
-            .put("most", sizing.most());
-    words.money().ifPresent(m -> json.put("currency", m.currency()));
-    Candidate answer = sizing.answer();
-    return json.put("verdict", SizeVerdict.of(sizing))
-        .put("guarantee", SizeNotes.of(sizing).guarantee())
-        .put("answer", answer == null ? null : candidate(answer, words))
-        .put("holdsBack", new SizeNotes(words).holdsBack().orElse(""))
-        .put("candidates", Json.each(sizing.candidates(), c -> candidate(c, words)))
-        .put("order", Json.each(order.lines(), SizeFiles::line))
-        .put("arithmetic", Json.texts(order.arithmetic()))
-        .text();
-  }
-
-  private static Json candidate(Candidate c, SizeWords words) {
-    @Nullable Double cost = words.costIsMoney() ? Double.valueOf(c.yearlyCost()) : null;
-    return new Json()
-        .put("spaces", Json.wholes(c.spaces()))
-        .put("seasons", c.seasons())
-        .put("mean", c.mean())
-        .put("low", c.low())
-        .put("high", c.high())
-        .put("found", word(c.found()))
-        .put("yearlyCost", cost);
-  }
-
-  private static Json line(OrderList.Line line) {
-    return new Json()
-        .put("place", line.place())
-        .put("what", line.what())
-        .put("amount", line.amount())
-        .put("unit", line.unit());
-  }
-
-  private static String word(Enum<?> constant) {
-    return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    Table<Candidate> candidates = candidates(sizing);
+    Table<Sizing> told =
+        new Table<Sizing>()
+            .json("confidence", Sizing::confidence)
+            .json("guaranteed", Sizing::isDecided)
+            .json("reached", Sizing::reached)
+            .json("seasonsRun", Sizing::seasonsRun)
+            .json("most", Sizing::most)
+            .json("currency", s -> words.money().map(m -> m.currency()))
+            .json("verdict", SizeVerdict::of)
+            .json("guarantee", s -> SizeNotes.of(s).guarantee())
+            .json("answer", s -> candidates.object(s.answer()))
+            .json("holdsBack", s -> new SizeNotes(words).holdsBack().orElse(""))
+            .json("candidates", s -> candidates.objects(s.candidates()))
+            .json("order", s -> ORDER.objects(order.lines()))
+            .json("arithmetic", s -> order.arithmetic());
+    return Json.text(
+        new Asked(
+            sizing.scenario().name(),
+            version,
+            sizing.settings().seed(),
+            sizing.places(),
+            sizing.goal(),
+            sizing.match(),
+            sizing.indifference()),
+        told.members(sizing));
   }
 
   /** A row for each size or pair of sizes; a yearly cost only where places have a cost. */
-  static String csv(Sizing sizing) {
-    Csv table = new Csv();
-    List<String> names = new ArrayList<>();
+  static Table<Candidate> candidates(Sizing sizing) {
     SizeWords words = SizeWords.of(sizing);
-    for (int p = 0; p < sizing.places().size(); p++) {
-      names.add(words.countedIn(p) + " of " + sizing.places().get(p));
-    }
-    boolean inAll = sizing.places().size() > 1 && !words.withHands();
-    table.row(
-        names,
-        inAll ? List.of("spaces-in-all") : List.of(),
-        List.of("seasons", "mean", "low", "high", "found", "yearly-cost", "is-answer"));
-    for (Candidate c : sizing.candidates()) {
-      table.row(
-          c.spaces().stream().map(s -> Csv.whole(s)).toList(),
-          inAll ? Csv.wholes(c.spaces().stream().mapToLong(s -> s).sum()) : List.of(),
-          Csv.wholes(c.seasons()),
-          Csv.numbers(c.mean(), c.low(), c.high()),
-          List.of(word(c.found())),
-          words.costIsMoney() ? Csv.numbers(c.yearlyCost()) : List.of(""),
-          List.of(c.equals(sizing.answer()) ? "yes" : "no"));
-    }
-    return table.text();
-  }
-
-  /** A row for each thing to order, its amount a bare number. */
-  static String orderCsv(OrderList order) {
-    Csv table = new Csv();
-    table.row(List.of("place", "what", "amount", "unit"));
-    order
-        .lines()
-        .forEach(l -> table.row(List.of(l.place(), l.what(), Csv.number(l.amount()), l.unit())));
-    return table.text();
+    Table<Candidate> table = new Table<Candidate>().json("spaces", Candidate::spaces);
+    IntStream.range(0, sizing.places().size())
+        .forEach(
+            p ->
+                table.csv(
+                    words.countedIn(p) + " of " + sizing.places().get(p), c -> c.spaces().get(p)));
+    return table
+        .when(
+            sizing.places().size() > 1 && !words.withHands(),
+            t -> t.csv("spaces-in-all", c -> c.spaces().stream().mapToInt(s -> s).sum()))
+        .file("seasons", Candidate::seasons)
+        .file("mean", Candidate::mean)
+        .file("low", Candidate::low)
+        .file("high", Candidate::high)
+        .file("found", Candidate::found)
+        .file("yearly-cost", c -> words.costIsMoney() ? c.yearlyCost() : null)
+        .csv("is-answer", c -> c.equals(sizing.answer()) ? "yes" : "no");
   }
 }

@@ -11,7 +11,7 @@ import propcap.report.kit.Part.Figure;
 import propcap.report.kit.Sheet;
 import propcap.report.kit.Sheet.Cell;
 import propcap.report.kit.Sheet.Column;
-import propcap.report.kit.Sheet.Row;
+import propcap.report.kit.Table;
 import propcap.report.kit.Words;
 import propcap.study.Goal.Measure;
 import propcap.study.OrderList;
@@ -77,35 +77,32 @@ final class SizePage {
 
   private Sheet sizes(List<Candidate> candidates) {
     boolean isPair = sizing.places().size() > 1;
-    List<Row> rows = new ArrayList<>();
-    for (Candidate c : candidates) {
-      boolean isAnswer = c.equals(sizing.answer());
-      rows.add(
-          new Row(
-              isPair ? words.size(c) : Words.count(c.spaces().get(0)),
-              List.of(
-                  Cell.of(SizeWords.mark(c.found()) + " " + words.found(c.found()))
-                      .strongIf(isAnswer),
-                  Cell.of(words.bareEstimate(c), words.limits(c, "–")).strongIf(isAnswer),
-                  Cell.of(Words.count(c.seasons())),
-                  Cell.of(words.bareCost(c)))));
-    }
-    return new Sheet(
-        isPair ? "The cheapest that hold." : "Sizes tried.",
-        "The answer is bold. Below an estimate its 95 % limits.",
-        List.of(
-            Column.words(isPair ? "Pair" : sizing.places().get(0) + ", " + words.countedIn(0)),
+    return new Table<Candidate>(
+            isPair ? "Pair" : sizing.places().get(0) + ", " + words.countedIn(0),
+            c -> isPair ? words.size(c) : Words.count(c.spaces().get(0)))
+        .cell(
             Column.words("Goal"),
-            Column.number("Measured", words.axis()),
-            Column.number("Springs run", ""),
-            Column.number("Cost", words.costUnit())),
-        rows);
+            c -> Cell.of(SizeWords.mark(c.found()) + " " + words.found(c.found())).strongIf(is(c)))
+        .cell(
+            "Measured",
+            words.axis(),
+            c -> Cell.of(words.bareEstimate(c), words.limits(c, "–")).strongIf(is(c)))
+        .number("Springs run", "", c -> Words.count(c.seasons()))
+        .number("Cost", words.costUnit(), words::bareCost)
+        .sheet(
+            isPair ? "The cheapest that hold." : "Sizes tried.",
+            "The answer is bold. Below an estimate its 95 % limits.",
+            candidates);
+  }
+
+  private boolean is(Candidate candidate) {
+    return candidate.equals(sizing.answer());
   }
 
   private Sheet cheapest() {
     return sizes(
         sizing.candidates().stream()
-            .filter(c -> c.found() == Found.HOLDS || c.equals(sizing.answer()))
+            .filter(c -> c.found() == Found.HOLDS || is(c))
             .sorted(Comparator.comparingDouble(Candidate::yearlyCost))
             .limit(CHEAPEST_SHOWN)
             .toList());
@@ -115,21 +112,12 @@ final class SizePage {
   private Sheet grid() {
     List<Integer> across =
         sizing.candidates().stream().map(c -> c.spaces().get(1)).distinct().sorted().toList();
-    List<Column> columns = new ArrayList<>();
-    columns.add(Column.words(sizing.places().get(0)));
-    across.forEach(s -> columns.add(Column.number(Words.count(s), sizing.places().get(1))));
-    List<Row> rows =
-        sizing.candidates().stream()
-            .map(c -> c.spaces().get(0))
-            .distinct()
-            .sorted()
-            .map(s -> new Row(words.amount(0, s), across.stream().map(a -> cell(s, a)).toList()))
-            .toList();
-    return new Sheet(
+    Table<Integer> table = new Table<>(sizing.places().get(0), down -> words.amount(0, down));
+    across.forEach(a -> table.cell(Words.count(a), sizing.places().get(1), down -> cell(down, a)));
+    return table.sheet(
         "Every pair that was tried, " + words.axis() + ".",
         KEY + " The answer is bold.",
-        columns,
-        rows);
+        sizing.candidates().stream().map(c -> c.spaces().get(0)).distinct().sorted().toList());
   }
 
   private Cell cell(int down, int across) {
@@ -142,7 +130,7 @@ final class SizePage {
     }
     Candidate c = pair.get();
     return Cell.of(SizeWords.mark(c.found()) + " " + words.bareEstimate(c), words.limits(c, "–"))
-        .strongIf(c.equals(sizing.answer()))
+        .strongIf(is(c))
         .shaded(c.found() == Found.HOLDS ? 3 : c.found() == Found.NEAR ? 1 : 0);
   }
 
@@ -153,14 +141,7 @@ final class SizePage {
         List.of(),
         order.arithmetic(),
         List.of(),
-        List.of(
-            new Sheet(
-                "Order list.",
-                "",
-                List.of(Column.words("What"), Column.number("Amount", "")),
-                order.lines().stream()
-                    .map(l -> new Row(l.place() + ": " + l.what(), List.of(Cell.of(l.shown()))))
-                    .toList())));
+        List.of(SizeFiles.ORDER.sheet("Order list.", "", order.lines())));
   }
 
   private List<AnswerPage.Term> reading() {

@@ -211,6 +211,6 @@ record SizeWords(Sizing sizing, Optional<Money> money) {
 
   /** An amount of the measure, such as {@code 19 percentage points}. */
   String distance(double value) {
-    return isShare() ? shown(value).replace(" %", "") + " percentage points" : shown(value);
+    return isShare() ? Words.bareGiven(value) + " percentage points" : shown(value);
   }
 }

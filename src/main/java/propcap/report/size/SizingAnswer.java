@@ -42,8 +42,8 @@ public record SizingAnswer(Sizing sizing, OrderList order) implements Answer {
     Map<String, String> files = new LinkedHashMap<>();
     files.put("size.html", SizePage.of(sizing, order, version).html());
     files.put(kind().file(), SizeFiles.json(sizing, order, version));
-    files.put("size.csv", SizeFiles.csv(sizing));
-    files.put("size-order.csv", SizeFiles.orderCsv(order));
+    files.put("size.csv", SizeFiles.candidates(sizing).csv(sizing.candidates()));
+    files.put("size-order.csv", SizeFiles.ORDER.csv(order.lines()));
     return files;
   }
 

@@ -46,9 +46,9 @@ public record StagesAnswer(Stages stages) implements Answer {
   public Map<String, String> files(String version) {
     Map<String, String> files = new LinkedHashMap<>();
     files.put("stages.html", StagesPage.of(stages, version).html());
-    files.put(kind().file(), StagesFiles.json(stages, version));
-    files.put("stages.csv", StagesFiles.csv(stages));
-    files.put("stage-trays.csv", StagesFiles.traysCsv(stages));
+    files.put(kind().file(), StagesTables.json(stages, version));
+    files.put("stages.csv", StagesTables.csv(stages));
+    files.put("stage-trays.csv", StagesTables.traysCsv(stages));
     files.put("stages.yaml", String.join("\n", entry()) + "\n");
     return files;
   }

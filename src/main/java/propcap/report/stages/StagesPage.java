@@ -2,19 +2,12 @@ package propcap.report.stages;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 import propcap.evidence.CropStages;
-import propcap.evidence.Estimate;
-import propcap.evidence.Learned;
 import propcap.evidence.Stages;
 import propcap.report.kit.AnswerPage;
 import propcap.report.kit.Fact;
 import propcap.report.kit.Part;
 import propcap.report.kit.Part.Figure;
-import propcap.report.kit.Sheet;
-import propcap.report.kit.Sheet.Cell;
-import propcap.report.kit.Sheet.Column;
-import propcap.report.kit.Sheet.Row;
 import propcap.report.kit.Words;
 
 /** The page of what a log of trays says. */
@@ -74,37 +67,11 @@ final class StagesPage {
                 "Outbreaks and background.",
                 "Trays by the share of their stand that was lost on the table.",
                 OutbreakChart.of(crop, "outbreaks" + number))),
-        List.of(figures(crop)));
-  }
-
-  private static Sheet figures(CropStages crop) {
-    return new Sheet(
-        "What to write for " + crop.crop().name() + ".",
-        "With 95 % intervals. stages.yaml has the lines for the crop list.",
         List.of(
-            Column.words("Figure"),
-            Column.number("Trays", "that tell"),
-            Column.number("Crop list", "as listed"),
-            Column.number("Log alone", "without the list"),
-            Column.number("Both", "to be written")),
-        StagesFigure.of(crop).stream().map(StagesPage::row).toList());
-  }
-
-  private static Row row(StagesFigure figure) {
-    Learned learned = figure.learned();
-    return new Row(
-        figure.title(),
-        List.of(
-            Cell.of(Words.count(learned.trays())),
-            cell(figure, learned.listed()),
-            cell(figure, learned.alone()),
-            cell(figure, learned.learned()).strongIf(learned.trays() > 0)));
-  }
-
-  private static Cell cell(StagesFigure figure, @Nullable Estimate estimate) {
-    return estimate == null
-        ? Cell.of("–")
-        : Cell.of(figure.text(estimate.value()), figure.interval(estimate));
+            StagesTables.FIGURE.sheet(
+                "What to write for " + crop.crop().name() + ".",
+                "With 95 % intervals. stages.yaml has the lines for the crop list.",
+                StagesFigure.of(crop))));
   }
 
   private static List<AnswerPage.Term> reading(Stages stages) {

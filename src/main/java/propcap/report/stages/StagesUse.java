@@ -2,7 +2,6 @@ package propcap.report.stages;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import propcap.evidence.CropStages;
 import propcap.evidence.Stages;
 import propcap.evidence.TrayEvidence.Readiness;
@@ -16,22 +15,6 @@ final class StagesUse {
       List.of(Readiness.WRITTEN, Readiness.MOVED, Readiness.NOT_YET);
 
   private StagesUse() {}
-
-  /** The word in a spreadsheet, such as {@code not-yet}. */
-  static String word(Readiness readiness) {
-    return readiness.name().toLowerCase(Locale.ROOT).replace('_', '-');
-  }
-
-  /** The key in files for other programs, such as {@code notYet}. */
-  static String key(Enum<?> kind) {
-    StringBuilder key = new StringBuilder();
-    for (String part : kind.name().split("_", -1)) {
-      String word = part.toLowerCase(Locale.ROOT);
-      key.append(
-          key.isEmpty() ? word : word.substring(0, 1).toUpperCase(Locale.ROOT) + word.substring(1));
-    }
-    return key.toString();
-  }
 
   /** In a few words, of the whole log. */
   static String shortly(Stages stages) {

@@ -4,12 +4,12 @@ import java.time.LocalDate;
 import java.time.temporal.IsoFields;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import propcap.report.kit.Csv;
+import propcap.report.kit.Head;
 import propcap.report.kit.Json;
+import propcap.report.kit.Table;
 import propcap.study.Period;
 import propcap.study.WorkCalendar;
 import propcap.study.WorkCalendar.Day;
-import propcap.study.WorkCalendar.Planned;
 import propcap.study.WorkCalendar.Stint;
 import propcap.study.WorkCalendar.Task;
 
@@ -17,18 +17,37 @@ import propcap.study.WorkCalendar.Task;
 final class CalendarFiles {
   private CalendarFiles() {}
 
+  private record Work(LocalDate from, LocalDate to, List<?> tasks, List<Day> days) {}
+
+  private record Planned(
+      LocalDate due,
+      int trays,
+      int later,
+      int never,
+      double trayDaysForRoom,
+      double trayDaysForHands) {}
+
   /** Tasks of which any day may fall into the period, and its days. */
   static String json(WorkCalendar calendar, Period period, String version) {
-    return new Json()
-        .put("scenario", calendar.scenario().name())
-        .put("version", version)
-        .put("seasons", calendar.seasons())
-        .put("seed", calendar.settings().seed())
-        .put("from", period.from())
-        .put("to", period.to())
-        .put("tasks", Json.each(tasks(calendar, period), t -> task(t, period)))
-        .put("days", Json.each(calendar.days(period), CalendarFiles::day))
-        .text();
+    Table<Task> task =
+        new Table<Task>()
+            .json("sowing", t -> t.sowing().id())
+            .json("crop", t -> t.sowing().crop())
+            .json("lot", t -> t.sowing().lot())
+            .json("job", Task::job)
+            .json("planned", CalendarFiles::planned)
+            .json("chance", Task::chance)
+            .json("trays", Task::trays)
+            .json("earliest", Task::earliest)
+            .json("latest", Task::latest)
+            .json("stints", t -> t.in(period));
+    return Json.text(
+        Head.of(calendar.scenario(), version, calendar.seasons(), calendar.settings()),
+        new Work(
+            period.from(),
+            period.to(),
+            task.objects(tasks(calendar, period)),
+            calendar.days(period)));
   }
 
   private static List<Task> tasks(WorkCalendar calendar, Period period) {
@@ -37,92 +56,37 @@ final class CalendarFiles {
         .toList();
   }
 
-  private static Json task(Task task, Period period) {
-    Planned planned = task.planned();
-    return new Json()
-        .put("sowing", task.sowing().id())
-        .put("crop", task.sowing().crop())
-        .put("lot", task.sowing().lot())
-        .put("job", task.job().word())
-        .put("planned", planned == null ? null : planned(planned, task.sowing().trays()))
-        .put("chance", task.chance())
-        .put("trays", task.trays())
-        .put("earliest", task.earliest())
-        .put("latest", task.latest())
-        .put("stints", Json.each(task.in(period), CalendarFiles::stint));
-  }
-
-  private static Json planned(Planned planned, int trays) {
-    return new Json()
-        .put("due", planned.due())
-        .put("trays", trays)
-        .put("later", planned.later())
-        .put("never", planned.never())
-        .put("trayDaysForRoom", planned.forRoom())
-        .put("trayDaysForHands", planned.forHands());
-  }
-
-  private static Json stint(Stint stint) {
-    return new Json()
-        .put("date", stint.date())
-        .put("from", stint.from())
-        .put("to", stint.to())
-        .put("trays", stint.trays())
-        .put("meanTrays", stint.meanTrays())
-        .put("plants", stint.plants())
-        .put("hours", stint.hours());
-  }
-
-  private static Json day(Day day) {
-    return new Json()
-        .put("date", day.date())
-        .put("isWorking", day.isWorking())
-        .put("hours", day.hours());
+  private static @Nullable Planned planned(Task task) {
+    WorkCalendar.Planned p = task.planned();
+    return p == null
+        ? null
+        : new Planned(
+            p.due(), task.sowing().trays(), p.later(), p.never(), p.forRoom(), p.forHands());
   }
 
   /** A row for each day, task and way from place to place. */
   static String csv(WorkCalendar calendar, Period period) {
-    Csv table = new Csv();
-    table.row(
-        List.of(
-            "date",
-            "week",
-            "job",
-            "sowing",
-            "crop",
-            "lot",
-            "from",
-            "to",
-            "trays",
-            "mean-trays",
-            "plants",
-            "hours",
-            "due",
-            "earliest",
-            "latest",
-            "chance"));
-    for (Task task : tasks(calendar, period)) {
-      LocalDate due = task.planned() == null ? null : task.planned().due();
-      for (Stint stint : task.in(period)) {
-        table.row(
-            List.of(
-                Csv.date(stint.date()),
-                Csv.whole(stint.date().get(IsoFields.WEEK_OF_WEEK_BASED_YEAR)),
-                task.job().word(),
-                task.sowing().id(),
-                task.sowing().crop(),
-                task.sowing().lot(),
-                orEmpty(stint.from()),
-                orEmpty(stint.to())),
-            Csv.numbers(stint.trays(), stint.meanTrays(), stint.plants(), stint.hours()),
-            List.of(Csv.date(due), Csv.date(task.earliest()), Csv.date(task.latest())),
-            Csv.numbers(task.chance()));
-      }
-    }
-    return table.text();
-  }
-
-  private static String orEmpty(@Nullable String place) {
-    return place == null ? "" : place;
+    record Row(Task task, Stint stint) {}
+    return new Table<Row>()
+        .csv("date", r -> r.stint.date())
+        .csv("week", r -> r.stint.date().get(IsoFields.WEEK_OF_WEEK_BASED_YEAR))
+        .csv("job", r -> r.task.job())
+        .csv("sowing", r -> r.task.sowing().id())
+        .csv("crop", r -> r.task.sowing().crop())
+        .csv("lot", r -> r.task.sowing().lot())
+        .csv("from", r -> r.stint.from())
+        .csv("to", r -> r.stint.to())
+        .csv("trays", r -> r.stint.trays())
+        .csv("mean-trays", r -> r.stint.meanTrays())
+        .csv("plants", r -> r.stint.plants())
+        .csv("hours", r -> r.stint.hours())
+        .csv("due", r -> r.task.planned() == null ? null : r.task.planned().due())
+        .csv("earliest", r -> r.task.earliest())
+        .csv("latest", r -> r.task.latest())
+        .csv("chance", r -> r.task.chance())
+        .csv(
+            tasks(calendar, period).stream()
+                .flatMap(t -> t.in(period).stream().map(s -> new Row(t, s)))
+                .toList());
   }
 }

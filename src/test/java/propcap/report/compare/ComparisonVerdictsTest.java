@@ -202,7 +202,7 @@ class ComparisonVerdictsTest {
                 + " buying is +90 ± 20 EUR a season against Base. Give it cost: {buy: ..., lasts: ..."
                 + " years}.");
     assertThat(one.does()).isEqualTo("buys House 1; no cost of House 1");
-    assertThat(List.of(one.buy(), one.yearly(), one.value(), one.payback(), one.chance()))
+    assertThat(List.of(one.amount(Worth::buy), one.value(), one.payback(), one.chance()))
         .containsOnly("–");
     assertThat(one.reasons()).isEmpty();
     InvestmentWords both =

@@ -35,7 +35,7 @@ class TablesTest {
 
   @Test
   void aRowStandsForEachSowing() {
-    List<NamedCsvRecord> rows = read(Tables.sowings(spring));
+    List<NamedCsvRecord> rows = read(Tables.SOWINGS.csv(spring.sowings()));
     assertThat(rows).hasSize(42);
     for (int r = 0; r < rows.size(); r++) {
       Forecast.SowingForecast sowing = spring.sowings().get(r);
@@ -66,7 +66,7 @@ class TablesTest {
 
   @Test
   void aDateThatThereIsNotIsEmpty() {
-    NamedCsvRecord never = read(Tables.sowings(Forecasts.bare())).get(0);
+    NamedCsvRecord never = read(Tables.SOWINGS.csv(Forecasts.bare().sowings())).get(0);
     assertThat(never.getField("first-out")).isEmpty();
     assertThat(never.getField("ready-by")).isEmpty();
   }
@@ -74,7 +74,8 @@ class TablesTest {
   @Test
   void namesWithCommasAndQuotesComeBackWhole() {
     String crop = "kale, \"red\" & grün";
-    List<NamedCsvRecord> rows = read(Tables.sowings(Forecasts.spring("x", List.of(crop))));
+    List<NamedCsvRecord> rows =
+        read(Tables.SOWINGS.csv(Forecasts.spring("x", List.of(crop)).sowings()));
     assertThat(rows.get(0).getField("crop")).isEqualTo(crop);
   }
 }

@@ -111,7 +111,7 @@ class PlanAnswerTest {
     assertThat(new PlannedAnswer(planned).headlines().get(0))
         .startsWith("The new plan gives up large (")
         .endsWith(" of its 80 plants on time, 40 as it was).");
-    assertThat(PlanFiles.json(planned, "1")).contains("\"givenUp\": [\n    \"large\"\n  ]");
+    assertThat(new PlanTables(planned).json("1")).contains("\"givenUp\": [\n    \"large\"\n  ]");
     assertThat(new PlannedAnswer(oneOrTheOther(List.of())).headlines())
         .noneMatch(l -> l.contains("gives up"));
   }
@@ -138,7 +138,7 @@ class PlanAnswerTest {
 
   @Test
   void thePlanHasTheColumnsThatItCameIn() {
-    assertThat(PlanFiles.sowings(better).lines().findFirst())
+    assertThat(new PlanTables(better).sowingPlan().lines().findFirst())
         .hasValue("id,crop,lot,sow,trays,plants-needed,bed-from,bed-by,bed-until,resow-until");
   }
 
@@ -149,6 +149,6 @@ class PlanAnswerTest {
     assertThat(kept.changes()).isEmpty();
     assertThat(kept.kept().scenario()).isEqualTo(better.kept().scenario());
     assertThat(new PlannedAnswer(kept).headlines().get(0)).startsWith("Keep the plan as it is");
-    assertThat(PlanFiles.sowings(kept)).isEqualTo(PlanFiles.sowings(better));
+    assertThat(new PlanTables(kept).sowingPlan()).isEqualTo(new PlanTables(better).sowingPlan());
   }
 }

@@ -35,14 +35,13 @@ class RandomForecastsTest {
     }
   }
 
+  /** Two threads on every other farm, eight on those between: more than there are seasons. */
   @ParameterizedTest
   @MethodSource("seeds")
   void threadsChangeNoDigit(long seed) {
     Forecast one = forecast(seed);
-    for (int threads : new int[] {2, 8}) {
-      Forecast more = run(one.scenario(), seed, threads);
-      assertThat(withSettings(more, one.settings())).isEqualTo(one);
-    }
+    Forecast more = run(one.scenario(), seed, seed % 2 == 0 ? 2 : 8);
+    assertThat(withSettings(more, one.settings())).isEqualTo(one);
   }
 
   /** The settings alone may differ, for they tell the threads. */

@@ -18,8 +18,8 @@ final class Farm {
   static final String PLAN =
       """
       id,crop,lot,sow,trays,plants-needed,bed-from,bed-by,bed-until,resow-until
-      cabbage-1,cabbage,,2027-02-20,30,2400,2027-04-15,2027-05-10,,
-      lettuce-1,lettuce,,2027-03-01,30,2200,2027-04-15,2027-05-05,,
+      cabbage-1,cabbage,,2027-02-20,12,960,2027-04-15,2027-05-10,,
+      lettuce-1,lettuce,,2027-03-01,12,880,2027-04-15,2027-05-05,,
       """;
 
   static final String SCENARIO =

@@ -242,7 +242,7 @@ class PageTest {
     long id =
         json(browser.post(
                 "/api/ask",
-                Map.of("question", "plan", "goal", 90, "earlier", 5, "later", 5, "minutes", 30)))
+                Map.of("question", "plan", "goal", 90, "earlier", 1, "later", 1, "minutes", 30)))
             .get("id")
             .getAsLong();
     await("study", told -> told.get("id").getAsLong() == id && told.get("share").getAsDouble() > 0);

@@ -19,7 +19,7 @@ import propcap.disk.FailingDisk;
 
 /** What a saving leaves of the grower's files, however it ends. */
 class SavingTest {
-  private static final String CHANGED_PLAN = Farm.PLAN.replaceFirst(",30,", ",31,");
+  private static final String CHANGED_PLAN = Farm.PLAN.replaceFirst(",12,", ",31,");
   private static final String CHANGED = Farm.SCENARIO.replace("spaces: 6,", "spaces: 9,");
 
   @TempDir Path desk;

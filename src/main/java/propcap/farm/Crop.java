@@ -275,7 +275,7 @@ public record Crop(
   public record PottingOn(
       When when, int potsPerTray, double takesDays, double holdsDays, double loss) {
     /** When plugs are potted on. */
-    public enum When {
+    public enum When implements Worded {
       /** Plugs go to the beds as they are. */
       NEVER,
       /** As soon as the plug is ready. */

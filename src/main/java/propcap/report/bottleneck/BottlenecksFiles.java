@@ -63,7 +63,7 @@ final class BottlenecksFiles {
         .put("onTime", trial.onTime())
         .put("plantsForEach", trial.plantsForEach())
         .put("margin", trial.margin())
-        .put("pays", WorthWords.word(trial.pays()))
+        .put("pays", trial.pays().word())
         .put("worth", worth == null ? null : WorthWords.worth(worth));
   }
 
@@ -133,7 +133,7 @@ final class BottlenecksFiles {
     fields.addAll(Csv.difference(trial.onTime()));
     fields.add(Csv.number(trial.plantsForEach()));
     fields.addAll(Csv.difference(trial.margin()));
-    fields.add(WorthWords.word(trial.pays()));
+    fields.add(trial.pays().word());
     fields.addAll(
         worth == null
             ? List.of("", "")

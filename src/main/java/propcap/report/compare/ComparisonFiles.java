@@ -165,7 +165,7 @@ final class ComparisonFiles {
     return List.of(
         Csv.number(worth.netPresentValue()),
         Csv.number(worth.netPresentValueHalfWidth()),
-        WorthWords.word(worth.pays()),
+        worth.pays().word(),
         payback == null ? "never" : Csv.number(payback),
         Csv.number(worth.chancePays()));
   }

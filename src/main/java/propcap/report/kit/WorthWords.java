@@ -1,7 +1,5 @@
 package propcap.report.kit;
 
-import java.util.Locale;
-import propcap.study.Comparison.Pays;
 import propcap.study.Comparison.Worth;
 
 /** What a purchase is worth, for other programs. */
@@ -15,13 +13,8 @@ public final class WorthWords {
         .put("years", worth.years())
         .put("netPresentValue", worth.netPresentValue())
         .put("netPresentValueHalfWidth", worth.netPresentValueHalfWidth())
-        .put("pays", word(worth.pays()))
+        .put("pays", worth.pays().word())
         .put("paybackYears", worth.paybackYears())
         .put("chancePays", worth.chancePays());
-  }
-
-  /** Such as {@code not-told}. */
-  public static String word(Pays pays) {
-    return pays.name().toLowerCase(Locale.ENGLISH).replace('_', '-');
   }
 }

@@ -1,7 +1,6 @@
 package propcap.report.order;
 
 import java.util.List;
-import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import propcap.report.kit.Csv;
 import propcap.report.kit.Json;
@@ -77,7 +76,7 @@ final class OrderFiles {
 
   private static Json item(Item i) {
     return new Json()
-        .put("kind", i.kind().name().toLowerCase(Locale.ROOT))
+        .put("kind", i.kind().word())
         .put("what", i.what())
         .put("amount", i.amount())
         .put("unit", i.unit())
@@ -92,7 +91,7 @@ final class OrderFiles {
       Item item = supplies.items().get(i);
       Double grams = i < supplies.lots().size() ? supplies.lots().get(i).grams() : null;
       table.row(
-          List.of(item.kind().name().toLowerCase(Locale.ROOT), item.what()),
+          List.of(item.kind().word(), item.what()),
           Csv.numbers(item.amount()),
           List.of(item.unit(), grams == null ? "" : Csv.number(grams), item.arithmetic()));
     }

@@ -2,7 +2,6 @@ package propcap.report.size;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import propcap.report.kit.Csv;
 import propcap.report.kit.Json;
@@ -25,7 +24,7 @@ final class SizeFiles {
             .put(
                 "goal",
                 new Json()
-                    .put("measure", word(sizing.goal().measure()))
+                    .put("measure", sizing.goal().measure().word())
                     .put("least", sizing.goal().least()))
             .put("match", sizing.match())
             .put("indifference", sizing.indifference())
@@ -54,7 +53,7 @@ final class SizeFiles {
         .put("mean", c.mean())
         .put("low", c.low())
         .put("high", c.high())
-        .put("found", word(c.found()))
+        .put("found", c.found().word())
         .put("yearlyCost", cost);
   }
 
@@ -64,10 +63,6 @@ final class SizeFiles {
         .put("what", line.what())
         .put("amount", line.amount())
         .put("unit", line.unit());
-  }
-
-  private static String word(Enum<?> constant) {
-    return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
   /** A row for each size or pair of sizes; a yearly cost only where places have a cost. */
@@ -89,7 +84,7 @@ final class SizeFiles {
           inAll ? Csv.wholes(c.spaces().stream().mapToLong(s -> s).sum()) : List.of(),
           Csv.wholes(c.seasons()),
           Csv.numbers(c.mean(), c.low(), c.high()),
-          List.of(word(c.found())),
+          List.of(c.found().word()),
           words.costIsMoney() ? Csv.numbers(c.yearlyCost()) : List.of(""),
           List.of(c.equals(sizing.answer()) ? "yes" : "no"));
     }

@@ -110,7 +110,7 @@ final class StagesFiles {
             tray.of(Loss.GROWING_ON).isEmpty() ? "" : Csv.number(crop.outbreaks().get(counted++));
         table.row(
             List.of(crop.crop().name(), tray.tray().sowing(), tray.tray().tray()),
-            List.of(tray.tray().table().name(), StagesUse.word(tray.readiness())),
+            List.of(tray.tray().table().name(), tray.readiness().word()),
             ripening(tray.ripening()),
             count(tray.of(Loss.GROWING_ON)),
             List.of(outbreak),

@@ -17,11 +17,6 @@ final class StagesUse {
 
   private StagesUse() {}
 
-  /** The word in a spreadsheet, such as {@code not-yet}. */
-  static String word(Readiness readiness) {
-    return readiness.name().toLowerCase(Locale.ROOT).replace('_', '-');
-  }
-
   /** The key in files for other programs, such as {@code notYet}. */
   static String key(Enum<?> kind) {
     StringBuilder key = new StringBuilder();

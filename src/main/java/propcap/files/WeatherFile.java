@@ -36,7 +36,7 @@ public final class WeatherFile {
       throws FaultsException {
     Faults faults = new Faults();
     List<WeatherYear> years =
-        read(file, Spot.whole(file), Optional.of(season), Drafts.NONE, faults);
+        read(file, Spot.whole(file), Optional.of(season), Drafts.none(), faults);
     if (faults.any() || years.isEmpty()) {
       throw new FaultsException(faults.sorted());
     }

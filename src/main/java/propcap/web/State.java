@@ -33,7 +33,7 @@ final class State {
     json.add("titles", names(view.titles()));
     json.add(
         "changed",
-        names(view.draft().drafts().texts().keySet().stream().map(folder::name).sorted().toList()));
+        names(view.draft().texts().keySet().stream().map(folder::name).sorted().toList()));
     json.add("conflicts", names(view.conflicts().stream().map(folder::name).toList()));
     json.addProperty("canUndo", view.canUndo());
     json.addProperty("canRedo", view.canRedo());

@@ -41,6 +41,7 @@ final class State {
     json.add("files", names(folder.scenarios()));
     json.add("tables", names(folder.tables()));
     json.add("kinds", names(List.of(PlaceKind.values()).stream().map(PlaceKind::word).toList()));
+    json.add("defaults", Defaults.json());
     Written written = view.reading().written();
     json.add("head", entry(written.head()));
     json.add("places", entries(written.places()));

@@ -65,33 +65,6 @@ public record Sowing(
         "bed-until must not be before bed-by " + bedBy + ", was " + bedUntil);
   }
 
-  /** A sowing in its crop's own order of places, of which no leeway is said. */
-  public Sowing(
-      String id,
-      String crop,
-      String lot,
-      LocalDate sow,
-      int trays,
-      int plantsNeeded,
-      LocalDate bedFrom,
-      LocalDate bedBy,
-      @Nullable LocalDate bedUntil,
-      @Nullable LocalDate resowUntil) {
-    this(
-        id,
-        crop,
-        lot,
-        sow,
-        trays,
-        plantsNeeded,
-        bedFrom,
-        bedBy,
-        bedUntil,
-        resowUntil,
-        null,
-        Leeway.NOT_SAID);
-  }
-
   /** The same sowing some days later, or earlier: it and its sowing again move, the beds wait. */
   public Sowing shifted(int days) {
     LocalDate again = resowUntil == null ? null : resowUntil.plusDays(days);

@@ -35,7 +35,10 @@ final class StagesEntry {
     put(onTheTable, "spread", stages.spread(), percent(growing.spread()));
     put(onTheTable, "loss", stages.loss(), percent(growing.loss()));
     if (growing.dampingOff().chance() > 0) {
-      put(onTheTable, "damping-off", stages.outbreakChance(), outbreak(growing.dampingOff()));
+      String chance = percent(growing.dampingOff().chance());
+      put(onTheTable, "damping-off.chance", stages.outbreakChance(), chance);
+      String severity = percent(growing.dampingOff().severity());
+      put(onTheTable, "damping-off.severity", stages.outbreakChance(), severity);
     }
     put(onTheTable, "holds", stages.holdsDays(), days(growing.holdsDays()));
     put(

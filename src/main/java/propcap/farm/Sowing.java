@@ -97,4 +97,20 @@ public record Sowing(
         place,
         leeway);
   }
+
+  /** Whether a sowing's id is one that a match names, where * stands for any letters. */
+  public static boolean matches(String match, String id) {
+    String[] parts = match.split("\\*", -1);
+    int end = id.length() - parts[parts.length - 1].length();
+    if (parts.length == 1 || !id.startsWith(parts[0]) || !id.endsWith(parts[parts.length - 1])) {
+      return match.equals(id);
+    }
+    int at = parts[0].length();
+    // Each part as early as it can be leaves most room for those behind it.
+    for (int i = 1; i < parts.length - 1 && at >= 0; i++) {
+      int found = id.indexOf(parts[i], at);
+      at = found < 0 ? -1 : found + parts[i].length();
+    }
+    return at >= 0 && at <= end;
+  }
 }

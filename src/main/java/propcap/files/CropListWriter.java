@@ -44,9 +44,7 @@ public final class CropListWriter {
             Words.oneOf(crop, crops.keySet()));
       }
     }
-    if (faults.any()) {
-      throw new FaultsException(faults.sorted());
-    }
+    faults.check();
     WholeFile.check(cropsYaml);
     Path file = cropsYaml.toRealPath();
     String changed = Files.readString(file);

@@ -2,8 +2,10 @@ package propcap.study;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.OptionalInt;
 import java.util.function.DoublePredicate;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
 import org.apache.commons.math3.distribution.TDistribution;
 import org.apache.commons.math3.stat.descriptive.moment.Mean;
 import org.apache.commons.math3.stat.descriptive.moment.StandardDeviation;
@@ -58,6 +60,14 @@ final class Samples {
     return limits.low() < 0 && Arrays.stream(values).allMatch(v -> v >= 0)
         ? new MeanLimits(0, limits.high())
         : limits;
+  }
+
+  /** The least of these counts that so large a share of them does not exceed; empty for none. */
+  static OptionalInt reached(IntStream counts, double share) {
+    int[] sorted = counts.sorted().toArray();
+    // A whole product must stay whole: 0.55 * 100 is 55.00000000000001 in binary.
+    int at = Math.max(0, (int) Math.ceil(share * sorted.length - 1e-9) - 1);
+    return Arrays.stream(sorted).skip(at).findFirst();
   }
 
   /** Quantiles by linear interpolation between order statistics (Hyndman and Fan 1996, type 7). */

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import propcap.farm.Job;
 import propcap.farm.Scenario;
@@ -130,7 +131,7 @@ final class TaskTally {
 
   /** The day on which so large a share has come to pass: a day that was, so no rest day. */
   private int quantile(int which, double share) {
-    int[] sorted = seasons.stream().mapToInt(s -> s[which]).filter(d -> d >= 0).sorted().toArray();
-    return sorted[Math.max(0, (int) Math.ceil(share * sorted.length - 1e-9) - 1)];
+    IntStream days = seasons.stream().mapToInt(s -> s[which]).filter(d -> d >= 0);
+    return Samples.reached(days, share).orElseThrow();
   }
 }

@@ -1,15 +1,18 @@
 package propcap.web;
 
+import com.google.gson.Gson;
 import com.google.gson.JsonArray;
 import com.google.gson.JsonObject;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import propcap.farm.PlaceKind;
 import propcap.farm.Scenario;
 import propcap.files.Fault;
 import propcap.files.Written;
+import propcap.report.Defaults;
 
 /** What the page shows of the desk, as JSON. */
 final class State {
@@ -41,7 +44,11 @@ final class State {
     json.add("files", names(folder.scenarios()));
     json.add("tables", names(folder.tables()));
     json.add("kinds", names(List.of(PlaceKind.values()).stream().map(PlaceKind::word).toList()));
-    json.add("defaults", Defaults.json());
+    json.add(
+        "defaults",
+        new Gson()
+            .toJsonTree(
+                Map.of("crop", Defaults.CROP, "place", Defaults.PLACE, "head", Defaults.HEAD)));
     Written written = view.reading().written();
     json.add("head", entry(written.head()));
     json.add("places", entries(written.places()));

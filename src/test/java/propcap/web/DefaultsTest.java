@@ -13,6 +13,7 @@ import propcap.farm.Scenario;
 import propcap.files.Drafts;
 import propcap.files.Pen;
 import propcap.files.ScenarioReader;
+import propcap.report.Defaults;
 
 /** What the page shows in grey is what an empty field means. */
 class DefaultsTest {

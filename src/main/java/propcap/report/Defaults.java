@@ -1,7 +1,5 @@
-package propcap.web;
+package propcap.report;
 
-import com.google.gson.Gson;
-import com.google.gson.JsonElement;
 import java.util.Map;
 import propcap.farm.Climate;
 import propcap.farm.Crop;
@@ -10,8 +8,8 @@ import propcap.farm.Scenario;
 import propcap.report.kit.ListNumbers;
 
 /** What a key means where nothing is written, as a grower would write it. */
-final class Defaults {
-  static final Map<String, String> CROP =
+public final class Defaults {
+  public static final Map<String, String> CROP =
       Map.ofEntries(
           Map.entry("seeds-per-cell", "1"),
           Map.entry("germination.tray-correlation", "0"),
@@ -34,7 +32,7 @@ final class Defaults {
           Map.entry("hardening.frost-risk", ListNumbers.percent(Crop.Hardening.DEFAULT_FROST_RISK)),
           Map.entry("hardening.offset", "0 days"));
 
-  static final Map<String, String> PLACE =
+  public static final Map<String, String> PLACE =
       Map.of(
           "climate.lift",
           "0",
@@ -43,7 +41,7 @@ final class Defaults {
           "stretch-loss",
           "0 %/day");
 
-  static final Map<String, String> HEAD =
+  public static final Map<String, String> HEAD =
       Map.of(
           "frost-at",
           ListNumbers.temperature(Scenario.DEFAULT_FROST_AT_C),
@@ -51,8 +49,4 @@ final class Defaults {
           Rounds.DEFAULT_AT.toString());
 
   private Defaults() {}
-
-  static JsonElement json() {
-    return new Gson().toJsonTree(Map.of("crop", CROP, "place", PLACE, "head", HEAD));
-  }
 }

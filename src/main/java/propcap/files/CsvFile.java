@@ -4,7 +4,6 @@ import de.siegmar.fastcsv.reader.CloseableIterator;
 import de.siegmar.fastcsv.reader.CsvParseException;
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
-import de.siegmar.fastcsv.reader.FieldMismatchStrategy;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -79,12 +78,7 @@ final class CsvFile {
 
   private void read() {
     int line = 0;
-    try (CsvReader<CsvRecord> csv =
-            CsvReader.builder()
-                .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
-                .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
-                .allowUnclosedQuote(false)
-                .ofCsvRecord(source.text());
+    try (CsvReader<CsvRecord> csv = StationRows.reader().ofCsvRecord(source.text());
         CloseableIterator<CsvRecord> records = csv.iterator()) {
       while (records.hasNext() && !headerless()) {
         CsvRecord row = records.next();

@@ -41,6 +41,15 @@ public record Drafts(Map<Path, String> texts, OnDisk disk) {
     return of(file).isPresent() || Files.exists(file);
   }
 
+  /** The first name for a new file in a folder: the stem, with a number behind it if need be. */
+  public Path free(Path folder, String stem, String ending) {
+    Path file = folder.resolve(stem + ending);
+    for (int n = 2; has(file); n++) {
+      file = folder.resolve(stem + "-" + n + ending);
+    }
+    return file;
+  }
+
   public Drafts with(Path file, String text) {
     Map<Path, String> more = new LinkedHashMap<>(texts);
     more.put(OnDisk.key(file), text);

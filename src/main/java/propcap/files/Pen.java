@@ -223,11 +223,7 @@ public final class Pen {
 
   private Path newFile(String key, String ending) {
     String stem = scenario.getFileName().toString().replaceFirst("\\.ya?ml$", "") + "-" + key;
-    Path file = folder.resolve(stem + ending);
-    for (int n = 2; drafts.has(file); n++) {
-      file = folder.resolve(stem + "-" + n + ending);
-    }
-    return file;
+    return drafts.free(folder, stem, ending);
   }
 
   private boolean isExtending() {

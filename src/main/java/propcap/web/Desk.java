@@ -227,10 +227,7 @@ final class Desk {
     }
     String stem =
         title.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", "-").replaceAll("^-|-$", "");
-    Path file = folder.root().resolve((stem.isEmpty() ? "what-if" : stem) + ".yaml");
-    for (int n = 2; texts(draft).has(file); n++) {
-      file = folder.root().resolve((stem.isEmpty() ? "what-if" : stem) + "-" + n + ".yaml");
-    }
+    Path file = texts(draft).free(folder.root(), stem.isEmpty() ? "what-if" : stem, ".yaml");
     String text =
         YamlText.set("extends: base\n", List.of(Step.to("extends")), folder.name(scenario));
     text = YamlText.set(text, List.of(Step.to("name")), title);

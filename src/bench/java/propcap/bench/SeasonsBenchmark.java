@@ -18,6 +18,7 @@ import org.openjdk.jmh.annotations.Threads;
 import org.openjdk.jmh.annotations.Warmup;
 import propcap.chance.Luck;
 import propcap.chance.SeasonLuck;
+import propcap.farm.Labour;
 import propcap.farm.Place;
 import propcap.farm.Scenario;
 import propcap.farm.Sowing;
@@ -101,7 +102,9 @@ public class SeasonsBenchmark {
                 s.bedFrom(),
                 s.bedBy(),
                 s.bedUntil(),
-                s.resowUntil()));
+                s.resowUntil(),
+                null,
+                Sowing.Leeway.NOT_SAID));
       }
     }
     List<Place> places = one.places().stream().map(p -> p.withSpaces(times * p.spaces())).toList();
@@ -113,6 +116,8 @@ public class SeasonsBenchmark {
         places,
         one.crops(),
         sowings,
-        one.weather());
+        one.weather(),
+        null,
+        Labour.NOT_LIMITED);
   }
 }

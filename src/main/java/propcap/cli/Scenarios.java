@@ -15,9 +15,9 @@ final class Scenarios {
 
   /** Reads a scenario; what in it is unlikely is printed, and stops nothing. */
   static Scenario read(CommandSpec spec, Path file) throws FaultsException {
-    ScenarioReader.Read read = ScenarioReader.readDoubting(file, Drafts.NONE);
-    read.warnings().forEach(doubted(spec));
-    return read.scenario();
+    ScenarioReader.Reading reading = ScenarioReader.read(file, Drafts.none());
+    reading.warnings().forEach(doubted(spec));
+    return reading.sound();
   }
 
   /** Prints what is unlikely in a grower's file. */

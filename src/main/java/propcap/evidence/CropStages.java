@@ -114,7 +114,8 @@ public record CropStages(
             holdsDays.learned().value(),
             overheldLoss.learned().value()),
         potting(),
-        hardening());
+        hardening(),
+        crop.materials());
   }
 
   private Crop.PottingOn potting() {

@@ -49,11 +49,11 @@ public record EquivalentTest(double rate, int seeds) {
   }
 
   private static double lower(Estimate told, double seeds) {
-    return quantile(told.value() * seeds, (1 - told.value()) * seeds, Estimate.TAIL);
+    return BetaDist.inverseF(told.value() * seeds, (1 - told.value()) * seeds, Estimate.TAIL);
   }
 
   private static double upper(Estimate told, double seeds) {
-    return quantile(told.value() * seeds, (1 - told.value()) * seeds, 1 - Estimate.TAIL);
+    return BetaDist.inverseF(told.value() * seeds, (1 - told.value()) * seeds, 1 - Estimate.TAIL);
   }
 
   /**
@@ -61,20 +61,16 @@ public record EquivalentTest(double rate, int seeds) {
    * lower limit is the exact one, that makes n of n + 1.
    */
   private static EquivalentTest of(double low, double high) {
-    double down = solved(d -> high - quantile(upWith(low, d), d, 1 - Estimate.TAIL), 1);
+    double down = solved(d -> high - BetaDist.inverseF(upWith(low, d), d, 1 - Estimate.TAIL), 1);
     return rounded(upWith(low, down), down);
   }
 
   private static double upWith(double low, double down) {
-    return solved(up -> quantile(up, down, Estimate.TAIL) - low, 1);
+    return solved(up -> BetaDist.inverseF(up, down, Estimate.TAIL) - low, 1);
   }
 
   private static EquivalentTest rounded(double up, double down) {
     return new EquivalentTest(up / (up + down), (int) Math.max(1, Math.round(up + down)));
-  }
-
-  private static double quantile(double up, double down, double share) {
-    return BetaDist.inverseF(up, down, share);
   }
 
   /** Where a rising function is 0; the least where it is above 0 from there on. */

@@ -6,6 +6,7 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import propcap.farm.LoggedTray;
 import propcap.farm.Loss;
+import propcap.farm.Worded;
 
 /**
  * What one tray of a log tells.
@@ -31,7 +32,7 @@ public record TrayEvidence(
   }
 
   /** What a tray's rows say of when it was ready. */
-  public enum Readiness {
+  public enum Readiness implements Worded {
     /** The day was written down. */
     WRITTEN,
     /** It was moved without that, so it was ready by then. */

@@ -55,38 +55,6 @@ public record Crop(
     Checks.probability("fail-below", failBelow);
   }
 
-  /** A crop of which no weights and volumes are known. */
-  public Crop(
-      String name,
-      int cells,
-      int seedsPerCell,
-      Germination germination,
-      Emergence emergence,
-      List<String> germinateIn,
-      double leaveAt,
-      double pullAfterDays,
-      double standWindowDays,
-      double failBelow,
-      GrowingOn growingOn,
-      PottingOn pottingOn,
-      Hardening hardening) {
-    this(
-        name,
-        cells,
-        seedsPerCell,
-        germination,
-        emergence,
-        germinateIn,
-        leaveAt,
-        pullAfterDays,
-        standWindowDays,
-        failBelow,
-        growingOn,
-        pottingOn,
-        hardening,
-        Materials.NOT_KNOWN);
-  }
-
   /** The number of showing cells at which a tray is ready to leave the heat, at least 1. */
   public int cellsToLeave() {
     return wholeCells(leaveAt);
@@ -275,7 +243,7 @@ public record Crop(
   public record PottingOn(
       When when, int potsPerTray, double takesDays, double holdsDays, double loss) {
     /** When plugs are potted on. */
-    public enum When {
+    public enum When implements Worded {
       /** Plugs go to the beds as they are. */
       NEVER,
       /** As soon as the plug is ready. */

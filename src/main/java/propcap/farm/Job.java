@@ -1,9 +1,7 @@
 package propcap.farm;
 
-import java.util.Locale;
-
 /** What is done to a tray, in the order in which it sees it. */
-public enum Job {
+public enum Job implements Worded {
   SOW(Work.SOW),
   /** In the place of a tray that failed. */
   SOW_AGAIN(Work.SOW),
@@ -27,10 +25,5 @@ public enum Job {
 
   public boolean isSowing() {
     return work == Work.SOW;
-  }
-
-  /** The word used in files, such as {@code off-heat}. */
-  public String word() {
-    return name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 }

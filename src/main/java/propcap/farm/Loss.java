@@ -1,9 +1,7 @@
 package propcap.farm;
 
-import java.util.Locale;
-
 /** Why a cell that was sown is not a plant in the bed. */
-public enum Loss {
+public enum Loss implements Worded {
   /** No seed of the cell came up. */
   NO_SEEDLING,
   /** The cell's seedling showed after the stand was counted. */
@@ -26,9 +24,4 @@ public enum Loss {
   DUMPED,
   /** Still inside when the season ended. */
   UNPLANTED;
-
-  /** The word used in files and reports, such as {@code failed-tray}. */
-  public String word() {
-    return name().toLowerCase(Locale.ROOT).replace('_', '-');
-  }
 }

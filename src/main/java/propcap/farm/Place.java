@@ -24,11 +24,6 @@ public record Place(
     Checks.probability("stretch-loss of " + name, stretchLossPerDay);
   }
 
-  /** A place whose cost is not asked. */
-  public Place(String name, PlaceKind kind, int spaces, Climate climate, double stretchLossPerDay) {
-    this(name, kind, spaces, climate, stretchLossPerDay, null);
-  }
-
   /**
    * What a place costs, in the scenario's currency.
    *

@@ -35,18 +35,6 @@ public record Prices(
     Checks.notNegative("hour", hour);
   }
 
-  /** Prices where people's work costs nothing more. */
-  public Prices(
-      String currency,
-      Map<String, PlantPrices> byCrop,
-      @Nullable PlantPrices otherwise,
-      BigDecimal tray,
-      BigDecimal potTray,
-      double discount,
-      boolean sellSurplus) {
-    this(currency, byCrop, otherwise, tray, potTray, discount, sellSurplus, BigDecimal.ZERO);
-  }
-
   /**
    * Prices of one crop, each a plant.
    *

@@ -77,43 +77,6 @@ public record Scenario(
     }
   }
 
-  /** A scenario without money. */
-  public Scenario(
-      String name,
-      Season season,
-      double frostAtC,
-      Rounds rounds,
-      List<Place> places,
-      Map<String, Crop> crops,
-      List<Sowing> sowings,
-      List<WeatherYear> weather) {
-    this(name, season, frostAtC, rounds, places, crops, sowings, weather, null);
-  }
-
-  /** A scenario in which there are always hands enough. */
-  public Scenario(
-      String name,
-      Season season,
-      double frostAtC,
-      Rounds rounds,
-      List<Place> places,
-      Map<String, Crop> crops,
-      List<Sowing> sowings,
-      List<WeatherYear> weather,
-      @Nullable Prices prices) {
-    this(
-        name,
-        season,
-        frostAtC,
-        rounds,
-        places,
-        crops,
-        sowings,
-        weather,
-        prices,
-        Labour.NOT_LIMITED);
-  }
-
   private static List<Place> named(List<String> names, Map<String, Place> byName) {
     names.forEach(n -> Checks.require(byName.containsKey(n), "no place is named " + n));
     return byName.values().stream().filter(p -> names.contains(p.name())).toList();

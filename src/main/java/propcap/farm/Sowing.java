@@ -65,33 +65,6 @@ public record Sowing(
         "bed-until must not be before bed-by " + bedBy + ", was " + bedUntil);
   }
 
-  /** A sowing in its crop's own order of places, of which no leeway is said. */
-  public Sowing(
-      String id,
-      String crop,
-      String lot,
-      LocalDate sow,
-      int trays,
-      int plantsNeeded,
-      LocalDate bedFrom,
-      LocalDate bedBy,
-      @Nullable LocalDate bedUntil,
-      @Nullable LocalDate resowUntil) {
-    this(
-        id,
-        crop,
-        lot,
-        sow,
-        trays,
-        plantsNeeded,
-        bedFrom,
-        bedBy,
-        bedUntil,
-        resowUntil,
-        null,
-        Leeway.NOT_SAID);
-  }
-
   /** The same sowing some days later, or earlier: it and its sowing again move, the beds wait. */
   public Sowing shifted(int days) {
     LocalDate again = resowUntil == null ? null : resowUntil.plusDays(days);
@@ -123,5 +96,21 @@ public record Sowing(
         again,
         place,
         leeway);
+  }
+
+  /** Whether a sowing's id is one that a match names, where * stands for any letters. */
+  public static boolean matches(String match, String id) {
+    String[] parts = match.split("\\*", -1);
+    int end = id.length() - parts[parts.length - 1].length();
+    if (parts.length == 1 || !id.startsWith(parts[0]) || !id.endsWith(parts[parts.length - 1])) {
+      return match.equals(id);
+    }
+    int at = parts[0].length();
+    // Each part as early as it can be leaves most room for those behind it.
+    for (int i = 1; i < parts.length - 1 && at >= 0; i++) {
+      int found = id.indexOf(parts[i], at);
+      at = found < 0 ? -1 : found + parts[i].length();
+    }
+    return at >= 0 && at <= end;
   }
 }

@@ -1,9 +1,7 @@
 package propcap.farm;
 
-import java.util.Locale;
-
 /** A step of the round that may find no room. */
-public enum Step {
+public enum Step implements Worded {
   /** Sowing waits for room in the heat. */
   SOW,
   /** A tray that is ready to leave the heat waits for a table. */
@@ -12,9 +10,4 @@ public enum Step {
   POT,
   /** Ready plants wait for the hardening area. */
   HARDEN;
-
-  /** The word used in files and reports, such as {@code sow}. */
-  public String word() {
-    return name().toLowerCase(Locale.ROOT);
-  }
 }

@@ -2,10 +2,9 @@ package propcap.farm;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 
 /** What a grower writes down of a tray, in the order in which it comes. */
-public enum TrayEvent {
+public enum TrayEvent implements Worded {
   /** The tray was sown; plants are its cells. */
   SOWN,
   /** It left the heat; plants are its stand, counted once the last seedlings are up. */
@@ -23,11 +22,6 @@ public enum TrayEvent {
 
   /** The events by which degree days are counted. */
   private static final List<TrayEvent> TIMED = List.of(OFF_HEAT, READY, POTTED_ON, MOVED_OUT);
-
-  /** The word used in files, such as {@code off-heat}; {@link Milestone} has the same. */
-  public String word() {
-    return name().toLowerCase(Locale.ROOT).replace('_', '-');
-  }
 
   /** Whether it may follow another in the life of a tray: damping-off may come while plugs wait. */
   public boolean canFollow(TrayEvent before) {

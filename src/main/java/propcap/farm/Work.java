@@ -1,9 +1,7 @@
 package propcap.farm;
 
-import java.util.Locale;
-
 /** What people's hours go into, in the order in which a round comes to it. */
-public enum Work {
+public enum Work implements Worded {
   PLANT_OUT("plant"),
   /** A tray, or a tray of pots, from one place to another. */
   MOVE("tray"),
@@ -22,10 +20,5 @@ public enum Work {
   /** What its minutes are counted by: tray or plant. */
   public String unit() {
     return unit;
-  }
-
-  /** The word used in files and reports, such as {@code pot-on}. */
-  public String word() {
-    return name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 }

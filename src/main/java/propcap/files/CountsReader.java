@@ -36,13 +36,11 @@ public final class CountsReader {
   private static final double ROUNDING_C = 1e6;
 
   private final List<String> columns;
-  private final Faults faults;
   private final Map<List<Object>, CountRows> trays = new LinkedHashMap<>();
   private boolean doubtedTime;
 
-  private CountsReader(List<String> columns, Faults faults) {
+  private CountsReader(List<String> columns) {
     this.columns = columns;
-    this.faults = faults;
   }
 
   /**
@@ -63,17 +61,15 @@ public final class CountsReader {
               .map(
                   names -> names.stream().filter(header::contains).findFirst().orElse(names.get(0)))
               .toList();
-      CsvFile table = new CsvFile(source.get(), columns, MOST_ROWS, faults);
-      CountsReader reader = new CountsReader(columns, faults);
-      table.rows().forEach(reader::row);
+      CsvFile table = new CsvFile(source.get(), columns, List.of(), MOST_ROWS, faults);
+      CountsReader reader = new CountsReader(columns);
+      table.fields().forEach(reader::row);
       reader.trays.values().forEach(rows -> rows.tray().ifPresent(trays::add));
       if (table.rows().isEmpty() && !table.isOpen() && !faults.any()) {
         faults.add(Spot.whole(countsCsv), "no count in the table", "a row for each inspection");
       }
     }
-    if (faults.any()) {
-      throw new FaultsException(faults.sorted());
-    }
+    faults.check();
     faults.warnings().forEach(doubted);
     return trays;
   }
@@ -83,8 +79,7 @@ public final class CountsReader {
     return Words.oneOf(lot, lots);
   }
 
-  private void row(Node.Keyed row) {
-    Fields fields = new Fields("", row.spot(), row, columns, faults);
+  private void row(Fields fields) {
     Optional<String> crop = fields.name("crop");
     Optional<String> lot = fields.isBlank("lot") ? crop : fields.name("lot");
     Optional<String> tray = fields.name("tray");

@@ -71,11 +71,9 @@ public final class CropBook {
     Faults faults = new Faults();
     Optional<CropBook> book =
         SourceText.read(file, Spot.whole(file), faults).map(source -> read(source, faults));
-    if (faults.any() || book.isEmpty()) {
-      throw new FaultsException(faults.sorted());
-    }
+    faults.check();
     faults.warnings().forEach(doubted);
-    return book.get();
+    return book.orElseThrow();
   }
 
   static CropBook read(SourceText source, Faults faults) {

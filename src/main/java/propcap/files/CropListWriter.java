@@ -3,17 +3,18 @@ package propcap.files;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import propcap.disk.WholeFile;
 import propcap.farm.Crop;
+import propcap.files.YamlText.Step;
 
 /**
  * Changes values in a grower's crop list and nothing else. The list as it was is kept beside it,
  * and the new one takes its place in one step, once it has been read without a fault.
  */
 public final class CropListWriter {
-  private static final String BYTE_ORDER_MARK = "\uFEFF";
-
   private final Path file;
   private final String text;
 
@@ -26,7 +27,7 @@ public final class CropListWriter {
    * Prepares to change values of crops, all of them or none.
    *
    * @param values by crop, then by key of the crop, such as {@code emergence}, then by key within
-   *     it
+   *     it, which may be of a map in its turn: {@code damping-off.chance}
    * @throws FaultsException where the list has faults, lacks a crop, or would have faults
    * @throws IOException where the list cannot be written
    */
@@ -43,23 +44,32 @@ public final class CropListWriter {
             Words.oneOf(crop, crops.keySet()));
       }
     }
-    if (faults.any()) {
-      throw new FaultsException(faults.sorted());
-    }
+    faults.check();
     WholeFile.check(cropsYaml);
     Path file = cropsYaml.toRealPath();
-    String written = Files.readString(file);
-    String mark = written.startsWith(BYTE_ORDER_MARK) ? BYTE_ORDER_MARK : "";
-    String changed = written.substring(mark.length());
+    String changed = Files.readString(file);
     for (Map.Entry<String, Map<String, Map<String, String>>> crop : values.entrySet()) {
-      changed = CropListText.changed(changed, crop.getKey(), crop.getValue());
+      changed = changed(changed, crop.getKey(), crop.getValue());
     }
     Faults would = new Faults();
-    CropBook.read(new SourceText(cropsYaml, changed), would);
+    CropBook.read(new SourceText(cropsYaml, changed.replaceFirst("^\uFEFF", "")), would);
     if (would.any()) {
       throw withNewValues(would);
     }
-    return new CropListWriter(file, mark + changed);
+    return new CropListWriter(file, changed);
+  }
+
+  private static String changed(String list, String crop, Map<String, Map<String, String>> values) {
+    String changed = list;
+    for (Map.Entry<String, Map<String, String>> within : values.entrySet()) {
+      for (Map.Entry<String, String> value : within.getValue().entrySet()) {
+        Stream<String> inner = Stream.of(value.getKey().split("\\.", -1));
+        List<Step> path =
+            Stream.concat(Stream.of("crops", crop, within.getKey()), inner).map(Step::to).toList();
+        changed = YamlText.set(changed, path, value.getValue());
+      }
+    }
+    return changed;
   }
 
   /**

@@ -4,7 +4,6 @@ import de.siegmar.fastcsv.reader.CloseableIterator;
 import de.siegmar.fastcsv.reader.CsvParseException;
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
-import de.siegmar.fastcsv.reader.FieldMismatchStrategy;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -12,6 +11,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import propcap.disk.TableCell;
@@ -31,15 +31,6 @@ final class CsvFile {
   /**
    * Reads a table.
    *
-   * @param columns all that the header must name, in any order
-   */
-  CsvFile(SourceText source, List<String> columns, int mostRows, Faults faults) {
-    this(source, columns, List.of(), mostRows, faults);
-  }
-
-  /**
-   * Reads a table.
-   *
    * @param needed columns that the header must name, in any order
    * @param optional columns that it may name
    */
@@ -53,6 +44,13 @@ final class CsvFile {
     read();
   }
 
+  /** Reads a table of these columns; empty where there is none, which is reported. */
+  static Optional<CsvFile> read(
+      Path file, List<String> needed, List<String> optional, int mostRows, Faults faults) {
+    return SourceText.read(file, Spot.whole(file), faults)
+        .map(source -> new CsvFile(source, needed, optional, mostRows, faults));
+  }
+
   /** The names of a table's columns, before it is known which of them it should have. */
   static List<String> headerOf(SourceText source) {
     String header = source.text().lines().filter(l -> !l.isBlank()).findFirst().orElse("");
@@ -62,6 +60,11 @@ final class CsvFile {
   /** In the file's order; a row that could not be read is left out. */
   List<Node.Keyed> rows() {
     return rows;
+  }
+
+  /** The fields of each row that could be read. */
+  List<Fields> fields() {
+    return rows.stream().map(row -> new Fields("", row.spot(), row, columns, faults)).toList();
   }
 
   /** Whether there were rows that could not be read. */
@@ -75,12 +78,7 @@ final class CsvFile {
 
   private void read() {
     int line = 0;
-    try (CsvReader<CsvRecord> csv =
-            CsvReader.builder()
-                .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
-                .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
-                .allowUnclosedQuote(false)
-                .ofCsvRecord(source.text());
+    try (CsvReader<CsvRecord> csv = StationRows.reader().ofCsvRecord(source.text());
         CloseableIterator<CsvRecord> records = csv.iterator()) {
       while (records.hasNext() && !headerless()) {
         CsvRecord row = records.next();

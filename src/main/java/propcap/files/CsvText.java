@@ -3,7 +3,6 @@ package propcap.files;
 import de.siegmar.fastcsv.reader.CsvParseException;
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
-import de.siegmar.fastcsv.reader.FieldMismatchStrategy;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -38,10 +37,7 @@ public final class CsvText {
     starts.add(text.length());
     List<Row> rows = new ArrayList<>();
     try (CsvReader<CsvRecord> csv =
-        CsvReader.builder()
-            .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
-            .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
-            .ofCsvRecord(unmarked)) {
+        StationRows.reader().allowUnclosedQuote(true).ofCsvRecord(unmarked)) {
       List<CsvRecord> records = csv.stream().toList();
       for (int i = 0; i < records.size(); i++) {
         int line = (int) records.get(i).getStartingLineNumber();

@@ -1,7 +1,6 @@
 package propcap.files;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
@@ -11,30 +10,30 @@ import java.util.Optional;
 /**
  * What a grower has changed and not saved yet: each text stands in for the file of its name,
  * whether there is such a file or not.
+ *
+ * @param disk where all other files are read
  */
-public record Drafts(Map<Path, String> texts) {
-  /** Files as they are. */
-  public static final Drafts NONE = new Drafts(Map.of());
-
+public record Drafts(Map<Path, String> texts, OnDisk disk) {
   public Drafts {
     Map<Path, String> absolute = new LinkedHashMap<>();
-    texts.forEach((file, text) -> absolute.put(key(file), text));
+    texts.forEach((file, text) -> absolute.put(OnDisk.key(file), text));
     texts = Map.copyOf(absolute);
   }
 
-  private static Path key(Path file) {
-    return file.toAbsolutePath().normalize();
+  /** Files as they are. */
+  public static Drafts none() {
+    return new Drafts(Map.of(), new OnDisk());
   }
 
   /** What stands in for a file. */
   public Optional<String> of(Path file) {
-    return Optional.ofNullable(texts.get(key(file)));
+    return Optional.ofNullable(texts.get(OnDisk.key(file)));
   }
 
   /** The text of a file: the draft's, else the file's own. */
   public String text(Path file) throws IOException {
     Optional<String> draft = of(file);
-    return draft.isPresent() ? draft.get() : Files.readString(file, StandardCharsets.UTF_8);
+    return draft.isPresent() ? draft.get() : disk.text(file);
   }
 
   /** Whether there is such a file, or something that stands in for one. */
@@ -42,15 +41,18 @@ public record Drafts(Map<Path, String> texts) {
     return of(file).isPresent() || Files.exists(file);
   }
 
-  public Drafts with(Path file, String text) {
-    Map<Path, String> more = new LinkedHashMap<>(texts);
-    more.put(key(file), text);
-    return new Drafts(more);
+  /** The first name for a new file in a folder: the stem, with a number behind it if need be. */
+  public Path free(Path folder, String stem, String ending) {
+    Path file = folder.resolve(stem + ending);
+    for (int n = 2; has(file); n++) {
+      file = folder.resolve(stem + "-" + n + ending);
+    }
+    return file;
   }
 
-  public Drafts without(Path file) {
-    Map<Path, String> fewer = new LinkedHashMap<>(texts);
-    fewer.remove(key(file));
-    return new Drafts(fewer);
+  public Drafts with(Path file, String text) {
+    Map<Path, String> more = new LinkedHashMap<>(texts);
+    more.put(OnDisk.key(file), text);
+    return new Drafts(more, disk);
   }
 }

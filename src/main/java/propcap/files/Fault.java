@@ -25,11 +25,6 @@ public record Fault(Path file, int line, int column, String found, String right,
     static final About NO_VALUE = new About("", "", false);
   }
 
-  /** A fault of no single value. */
-  public Fault(Path file, int line, int column, String found, String right) {
-    this(file, line, column, found, right, About.NO_VALUE);
-  }
-
   /** One line, as it is shown to the grower: {@code crops.yaml:4:12: found; right}. */
   @Override
   public String toString() {

@@ -64,6 +64,17 @@ final class Faults {
     return !found.isEmpty();
   }
 
+  /**
+   * To be called once all is read.
+   *
+   * @throws FaultsException with all that was found, if there is any
+   */
+  void check() throws FaultsException {
+    if (any()) {
+      throw new FaultsException(sorted());
+    }
+  }
+
   List<Fault> sorted() {
     return List.copyOf(found);
   }

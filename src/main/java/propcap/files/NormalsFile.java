@@ -19,7 +19,6 @@ import propcap.farm.WeatherRecord.Day;
 public final class NormalsFile {
   private static final List<String> NEEDED = List.of("month", "tmin", "tmax");
   private static final List<String> OPTIONAL = List.of("sd", "persistence");
-  private static final List<String> ALL = List.of("month", "tmin", "tmax", "sd", "persistence");
   private static final int MONTHS = 12;
   private static final int MOST_ROWS = 100;
 
@@ -38,27 +37,24 @@ public final class NormalsFile {
   public static Normals read(Path file, Degrees unit, Consumer<Fault> doubted)
       throws FaultsException {
     Faults faults = new Faults();
-    Optional<CsvFile> table =
-        SourceText.read(file, Spot.whole(file), faults)
-            .map(source -> new CsvFile(source, NEEDED, OPTIONAL, MOST_ROWS, faults));
+    Optional<CsvFile> table = CsvFile.read(file, NEEDED, OPTIONAL, MOST_ROWS, faults);
     List<Normals.Month> months = new ArrayList<>();
     Map<LocalDate, Spot> spots = new HashMap<>();
     List<Integer> withoutSpread = new ArrayList<>();
     boolean hasDefaults = false;
     int next = 1;
-    for (Node.Keyed row : table.map(CsvFile::rows).orElse(List.of())) {
-      Fields fields = new Fields("", row.spot(), row, ALL, faults);
+    for (Fields fields : table.map(CsvFile::fields).orElse(List.of())) {
       int month = fields.count("month", 1, MONTHS);
       if (month > 0 && month != next) {
         fields.fault(
-            row.spot(), "month " + month + " where " + next + " is due", "1 to 12, each once");
+            fields.at(), "month " + month + " where " + next + " is due", "1 to 12, each once");
       }
       next = (month > 0 ? month : next) % MONTHS + 1;
       if (fields.isBlank("sd")) {
         withoutSpread.add(months.size());
       }
       hasDefaults |= OPTIONAL.stream().anyMatch(fields::isBlank);
-      spots.put(LocalDate.of(ANY_YEAR, Math.max(1, month), 1), row.spot());
+      spots.put(LocalDate.of(ANY_YEAR, Math.max(1, month), 1), fields.at());
       month(fields, unit).ifPresent(months::add);
     }
     if (!faults.any() && months.size() != MONTHS) {
@@ -74,9 +70,7 @@ public final class NormalsFile {
               faults)
           .tell();
     }
-    if (faults.any()) {
-      throw new FaultsException(faults.sorted());
-    }
+    faults.check();
     faults.warnings().forEach(doubted);
     return new Normals(months, hasDefaults).withDefaultSpreads(withoutSpread);
   }

@@ -21,6 +21,7 @@ public final class Pen {
   private final Path folder;
   private Drafts drafts;
   private @Nullable Path plan;
+  private @Nullable Written written;
 
   public Pen(Path scenario, Drafts drafts) {
     this.scenario = scenario.toAbsolutePath().normalize();
@@ -54,7 +55,7 @@ public final class Pen {
     List<Step> place = List.of(Step.to("places"), Step.toItem("name", name));
     List<Step> path = path(place, key);
     boolean isClimate = key.startsWith("climate.");
-    if (isClimate && !YamlText.has(text(scenario), path(place, "climate"))) {
+    if (isClimate && !YamlText.has(drafts.text(scenario), path(place, "climate"))) {
       // A scenario that changes a climate writes all of it.
       Map<String, String> climate = climateOf(name);
       climate.put(key.substring("climate.".length()), text);
@@ -66,7 +67,7 @@ public final class Pen {
 
   private Map<String, String> climateOf(String name) {
     Map<String, String> climate = new LinkedHashMap<>();
-    Written.of(scenario, drafts).places().stream()
+    written().places().stream()
         .filter(p -> p.name().equals(name))
         .forEach(
             p ->
@@ -133,7 +134,7 @@ public final class Pen {
 
   /** Puts columns of sowings, each by its number in the plan. */
   public void setSowings(Map<Integer, Map<String, String>> rows) throws IOException {
-    List<Written.Entry> sowings = Written.of(scenario, drafts).sowings();
+    List<Written.Entry> sowings = written().sowings();
     boolean isPlain =
         rows.entrySet().stream()
             .noneMatch(
@@ -147,10 +148,10 @@ public final class Pen {
       return;
     }
     Path file = ownPlan();
-    List<Written.Entry> own = Written.of(scenario, drafts).sowings();
+    List<Written.Entry> own = written().sowings();
     Map<Integer, Map<String, String>> lines = new LinkedHashMap<>();
     rows.forEach((row, columns) -> lines.put(own.get(row).line(), columns));
-    write(file, CsvText.set(text(file), lines));
+    write(file, CsvText.set(drafts.text(file), lines));
   }
 
   /** Writes a change to another scenario's sowing. */
@@ -165,22 +166,19 @@ public final class Pen {
   /** Adds a sowing at the plan's end. */
   public void addSowing(Map<String, String> columns) throws IOException {
     Path own = ownPlan();
-    write(own, CsvText.add(text(own), columns));
+    write(own, CsvText.add(drafts.text(own), columns));
   }
 
   /** Takes a sowing out, by its number in the plan. */
   public void removeSowing(int row) throws IOException {
     Path own = ownPlan();
-    write(own, CsvText.remove(text(own), Written.of(scenario, drafts).sowings().get(row).line()));
+    write(own, CsvText.remove(drafts.text(own), written().sowings().get(row).line()));
   }
 
   /** A scenario that changes another's plan takes a whole one of its own where rows come or go. */
   private Path ownPlan() throws IOException {
-    Path known = plan;
-    if (known == null) {
-      known = findPlan();
-      plan = known;
-    }
+    Path known = plan == null ? findPlan() : plan;
+    plan = known;
     return known;
   }
 
@@ -189,7 +187,7 @@ public final class Pen {
       return ownFile("sowings", ".csv");
     }
     List<Map<String, String>> rows = new ArrayList<>();
-    for (Written.Entry sowing : Written.of(scenario, drafts).sowings()) {
+    for (Written.Entry sowing : written().sowings()) {
       Map<String, String> row = new LinkedHashMap<>();
       sowing.cells().forEach((column, cell) -> row.put(column, cell.text()));
       rows.add(row);
@@ -202,7 +200,7 @@ public final class Pen {
 
   /** The file that a key names, in the scenario's folder; a copy there of one that lies outside. */
   private Path ownFile(String key, String ending) throws IOException {
-    Written.Cell named = Written.of(scenario, drafts).head().cells().get(key);
+    Written.Cell named = written().head().cells().get(key);
     if (named == null) {
       throw new IOException(key + " names no file");
     }
@@ -225,33 +223,32 @@ public final class Pen {
 
   private Path newFile(String key, String ending) {
     String stem = scenario.getFileName().toString().replaceFirst("\\.ya?ml$", "") + "-" + key;
-    Path file = folder.resolve(stem + ending);
-    for (int n = 2; drafts.has(file); n++) {
-      file = folder.resolve(stem + "-" + n + ending);
-    }
-    return file;
+    return drafts.free(folder, stem, ending);
   }
 
-  private boolean isExtending() throws IOException {
-    return YamlText.has(text(scenario), List.of(Step.to("extends")));
+  private boolean isExtending() {
+    return isNamedHere("extends");
   }
 
   /** Whether the scenario's own file names a file under a key. */
-  private boolean isNamedHere(String key) throws IOException {
-    Written.Cell cell = Written.of(scenario, drafts).head().cells().get(key);
+  private boolean isNamedHere(String key) {
+    Written.Cell cell = written().head().cells().get(key);
     return cell != null && cell.file().toAbsolutePath().normalize().equals(scenario);
   }
 
-  private String text(Path file) throws IOException {
-    return drafts.text(file);
+  private Written written() {
+    Written known = written == null ? Written.of(scenario, drafts) : written;
+    written = known;
+    return known;
   }
 
   private void write(Path file, String text) {
     drafts = drafts.with(file, text);
+    written = null;
   }
 
   private void put(Path file, List<Step> path, Object value) throws IOException {
-    String before = text(file);
+    String before = drafts.text(file);
     write(
         file, value.equals("") ? YamlText.remove(before, path) : YamlText.set(before, path, value));
   }

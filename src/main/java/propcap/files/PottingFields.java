@@ -5,7 +5,6 @@ import static propcap.files.Quantity.PERCENT;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import propcap.farm.Crop.PottingOn;
 
@@ -19,7 +18,7 @@ final class PottingFields {
 
   static Optional<PottingOn> read(Fields fields) {
     Optional<PottingOn.When> when =
-        fields.choice("when", List.of(PottingOn.When.values()), PottingFields::word);
+        fields.choice("when", List.of(PottingOn.When.values()), PottingOn.When::word);
     boolean needed = when.isPresent() && when.get() != PottingOn.When.NEVER;
     List<String> missing = new ArrayList<>(List.of("pots-per-tray", "takes", "holds"));
     missing.removeIf(fields::has);
@@ -38,9 +37,5 @@ final class PottingFields {
     }
     return Optional.of(
         needed ? new PottingOn(when.get(), pots, takes, holds, loss) : PottingOn.NEVER);
-  }
-
-  private static String word(PottingOn.When when) {
-    return when.name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 }

@@ -6,11 +6,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import propcap.farm.Labour;
 import propcap.farm.Prices;
-import propcap.farm.Rounds;
 import propcap.farm.Scenario;
-import propcap.farm.Season;
 import propcap.farm.WeatherYear;
 
 /** Reads a scenario and all the files that it names. */
@@ -23,11 +20,23 @@ public final class ScenarioReader {
   }
 
   /**
-   * What the files say.
+   * What the files say, as far as they can be read.
    *
-   * @param warnings what can be meant but seldom is, sorted by file and line; none stops a run
+   * @param scenario empty where there is a fault
+   * @param faults sorted by file and line
+   * @param warnings what can be meant but seldom is, sorted likewise; none while there is a fault
    */
-  public record Read(Scenario scenario, List<Fault> warnings) {}
+  public record Reading(
+      Written written, Optional<Scenario> scenario, List<Fault> faults, List<Fault> warnings) {
+    /**
+     * The scenario.
+     *
+     * @throws FaultsException with all faults of all its files, if there is any
+     */
+    public Scenario sound() throws FaultsException {
+      return scenario.orElseThrow(() -> new FaultsException(faults));
+    }
+  }
 
   /**
    * Reads a scenario, with those that it extends, its crop list, sowing plan and weather record.
@@ -35,30 +44,20 @@ public final class ScenarioReader {
    * @throws FaultsException with all faults of all these files, if there is any
    */
   public static Scenario read(Path scenarioYaml) throws FaultsException {
-    return readDoubting(scenarioYaml, Drafts.NONE).scenario();
+    return read(scenarioYaml, Drafts.none()).sound();
   }
 
-  /**
-   * Reads a scenario, and tells what in it is unlikely.
-   *
-   * @param drafts texts that stand in for files
-   * @throws FaultsException with all faults of all its files, if there is any
-   */
-  public static Read readDoubting(Path scenarioYaml, Drafts drafts) throws FaultsException {
-    Faults faults = new Faults();
-    Optional<Scenario> scenario = read(scenarioYaml, drafts, faults);
-    if (faults.any() || scenario.isEmpty()) {
-      throw new FaultsException(faults.sorted());
-    }
-    return new Read(scenario.get(), faults.warnings());
+  /** Reads a scenario and the texts that stand in for files, and tells what in it is unlikely. */
+  public static Reading read(Path scenarioYaml, Drafts drafts) {
+    return read(scenarioYaml, drafts, new Faults());
   }
 
   /** The same, empty where there is a fault. */
   static Optional<Scenario> read(Path file, Faults faults) {
-    return read(file, Drafts.NONE, faults);
+    return read(file, Drafts.none(), faults).scenario();
   }
 
-  private static Optional<Scenario> read(Path file, Drafts drafts, Faults faults) {
+  private static Reading read(Path file, Drafts drafts, Faults faults) {
     Layers layers = Layers.read(file, drafts, faults);
     layers.reportMissing(file, List.of("crops", "sowings", "places"), faults);
     ScenarioFields fields = ScenarioFields.read(file, layers.merged(file), faults);
@@ -82,32 +81,34 @@ public final class ScenarioReader {
     checks.placesSuffice();
     checks.cropsHavePlaces(crops);
     checks.sowingsAreDue(plan, crops, fields.season());
-    if (faults.any()
-        || fields.season().isEmpty()
-        || fields.rounds().isEmpty()
-        || fields.labour().isEmpty()) {
-      return Optional.empty();
+    Optional<Scenario> scenario = Optional.empty();
+    if (!faults.any()
+        && fields.season().isPresent()
+        && fields.rounds().isPresent()
+        && fields.labour().isPresent()) {
+      try {
+        scenario =
+            Optional.of(
+                new Scenario(
+                    fields.name(),
+                    fields.season().get(),
+                    fields.frostAtC(),
+                    fields.rounds().get(),
+                    places.values().stream().flatMap(p -> p.place().stream()).toList(),
+                    crops.crops(),
+                    plan.lines().stream().flatMap(l -> l.sowing().stream()).toList(),
+                    weather,
+                    prices.orElse(null),
+                    fields.labour().get()));
+      } catch (IllegalArgumentException e) {
+        faults.add(
+            Spot.whole(file), String.valueOf(e.getMessage()), "a scenario that holds together");
+      }
     }
-    Season season = fields.season().get();
-    Rounds rounds = fields.rounds().get();
-    Labour labour = fields.labour().get();
-    try {
-      return Optional.of(
-          new Scenario(
-              fields.name(),
-              season,
-              fields.frostAtC(),
-              rounds,
-              places.values().stream().flatMap(p -> p.place().stream()).toList(),
-              crops.crops(),
-              plan.lines().stream().flatMap(l -> l.sowing().stream()).toList(),
-              weather,
-              prices.orElse(null),
-              labour));
-    } catch (IllegalArgumentException e) {
-      faults.add(
-          Spot.whole(file), String.valueOf(e.getMessage()), "a scenario that holds together");
-      return Optional.empty();
-    }
+    return new Reading(
+        Written.of(file, layers, placeList, crops, plan),
+        scenario,
+        faults.sorted(),
+        scenario.isPresent() ? faults.warnings() : List.of());
   }
 }

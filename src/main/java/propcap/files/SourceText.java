@@ -1,7 +1,6 @@
 package propcap.files;
 
 import java.io.IOException;
-import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
@@ -40,7 +39,7 @@ record SourceText(Path file, String text) {
    * @param named where the file is named, which is wrong if there is no such file
    */
   static Optional<SourceText> read(Path file, Spot named, Faults faults) {
-    return read(file, named, Drafts.NONE, faults);
+    return read(file, named, Drafts.none(), faults);
   }
 
   /** The same for a file or what stands in for it. */
@@ -48,20 +47,12 @@ record SourceText(Path file, String text) {
     return drafts
         .of(file)
         .map(text -> text.getBytes(StandardCharsets.UTF_8))
-        .or(() -> bytesOf(file, named, faults))
+        .or(
+            () ->
+                isThere(file, named, faults)
+                    ? bytes(file, drafts.disk(), faults)
+                    : Optional.empty())
         .flatMap(bytes -> decoded(file, bytes, faults));
-  }
-
-  private static Optional<byte[]> small(Path file, byte[] bytes, Faults faults) {
-    if (bytes.length > MOST_BYTES) {
-      faults.add(Spot.whole(file), TOO_LARGE, AT_MOST);
-      return Optional.empty();
-    }
-    return Optional.of(bytes);
-  }
-
-  private static Optional<byte[]> bytesOf(Path file, Spot named, Faults faults) {
-    return isThere(file, named, faults) ? bytes(file, faults) : Optional.empty();
   }
 
   /** Whether a file is one that can be read; reported where it is named if not. */
@@ -91,14 +82,17 @@ record SourceText(Path file, String text) {
     return false;
   }
 
-  private static Optional<byte[]> bytes(Path file, Faults faults) {
-    try (InputStream in = Files.newInputStream(file)) {
-      // A file may grow while it is read, and some do not tell their length.
-      return small(file, in.readNBytes(MOST_BYTES + 1), faults);
+  private static Optional<byte[]> bytes(Path file, OnDisk disk, Faults faults) {
+    try {
+      byte[] bytes = disk.bytes(file);
+      if (bytes.length <= MOST_BYTES) {
+        return Optional.of(bytes);
+      }
+      faults.add(Spot.whole(file), TOO_LARGE, AT_MOST);
     } catch (IOException e) {
       faults.add(Spot.whole(file), "cannot be read", "a file that you may read");
-      return Optional.empty();
     }
+    return Optional.empty();
   }
 
   private static Optional<SourceText> decoded(Path file, byte[] bytes, Faults faults) {

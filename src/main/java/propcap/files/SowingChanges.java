@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import propcap.farm.Sowing;
 
 /** The changes that an extending scenario makes to the rows of a plan. */
 final class SowingChanges {
@@ -62,7 +63,7 @@ final class SowingChanges {
     }
     boolean any = false;
     for (int i = 0; i < rows.size() && match.isPresent(); i++) {
-      if (matches(match.get(), rows.get(i).word("id"))) {
+      if (Sowing.matches(match.get(), rows.get(i).word("id"))) {
         any = true;
         Node.Keyed row = rows.get(i).replacing(settings);
         rows.set(i, shift == 0 ? row : shifted(row, shift, change));
@@ -95,32 +96,5 @@ final class SowingChanges {
       }
     }
     return moved;
-  }
-
-  /** Whether a name is what a pattern with * for any letters stands for. */
-  static boolean matches(String pattern, String name) {
-    int p = 0;
-    int n = 0;
-    int star = -1;
-    int tried = 0;
-    while (n < name.length()) {
-      if (p < pattern.length() && pattern.charAt(p) == '*') {
-        star = p++;
-        tried = n;
-      } else if (p < pattern.length() && pattern.charAt(p) == name.charAt(n)) {
-        p++;
-        n++;
-      } else if (star >= 0) {
-        // Let the last * stand for one letter more.
-        p = star + 1;
-        n = ++tried;
-      } else {
-        return false;
-      }
-    }
-    while (p < pattern.length() && pattern.charAt(p) == '*') {
-      p++;
-    }
-    return p == pattern.length();
   }
 }

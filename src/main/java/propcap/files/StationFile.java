@@ -43,9 +43,7 @@ public record StationFile(
       faults.add(
           Spot.whole(files.get(0)), "no temperature in it", "days with TMIN and TMAX that stand");
     }
-    if (faults.any()) {
-      throw new FaultsException(faults.sorted());
-    }
+    faults.check();
     return new StationFile(
         record,
         forms.stream().map(StationForm::words).toList(),

@@ -41,7 +41,7 @@ final class StationRows {
     }
     int line = 0;
     try (PackedText text = PackedText.of(file);
-        CloseableIterator<CsvRecord> records = records(text)) {
+        CloseableIterator<CsvRecord> records = reader().ofCsvRecord(text).iterator()) {
       for (int rows = 0; records.hasNext(); rows++) {
         CsvRecord row = records.next();
         line = (int) row.getStartingLineNumber();
@@ -79,12 +79,11 @@ final class StationRows {
     }
   }
 
-  private static CloseableIterator<CsvRecord> records(PackedText text) {
+  /** Rows may be longer or shorter than others; every quote that is opened is closed. */
+  static CsvReader.CsvReaderBuilder reader() {
     return CsvReader.builder()
         .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
         .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
-        .allowUnclosedQuote(false)
-        .ofCsvRecord(text)
-        .iterator();
+        .allowUnclosedQuote(false);
   }
 }

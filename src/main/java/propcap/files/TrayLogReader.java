@@ -7,7 +7,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 import propcap.farm.LoggedTray;
 import propcap.farm.Scenario;
 
@@ -46,14 +45,11 @@ public final class TrayLogReader {
     Faults faults = new Faults();
     Optional<Scenario> scenario = ScenarioReader.read(scenarioYaml, faults);
     List<LoggedTray> trays =
-        SourceText.read(log, Spot.whole(log), faults)
-            .map(source -> new CsvFile(source, COLUMNS, OPTIONAL, MOST_ROWS, faults))
+        CsvFile.read(log, COLUMNS, OPTIONAL, MOST_ROWS, faults)
             .map(table -> trays(table, scenario, faults))
             .orElse(List.of());
-    if (faults.any() || scenario.isEmpty()) {
-      throw new FaultsException(faults.sorted());
-    }
-    return new TrayLog(scenario.get(), trays, faults.warnings());
+    faults.check();
+    return new TrayLog(scenario.orElseThrow(), trays, faults.warnings());
   }
 
   /** A tray's key: the name of its sowing and its own. */
@@ -62,14 +58,7 @@ public final class TrayLogReader {
   private static List<LoggedTray> trays(CsvFile table, Optional<Scenario> scenario, Faults faults) {
     Map<Key, LogRows> byKey = new LinkedHashMap<>();
     LogDates dates = new LogDates();
-    for (Node.Keyed row : table.rows()) {
-      Fields fields =
-          new Fields(
-              "",
-              row.spot(),
-              row,
-              Stream.concat(COLUMNS.stream(), OPTIONAL.stream()).toList(),
-              faults);
+    for (Fields fields : table.fields()) {
       Optional<String> sowing = fields.name("sowing");
       Optional<String> tray = fields.name("tray");
       LocalDate date = fields.date("date");

@@ -36,10 +36,8 @@ public final class WeatherFile {
       throws FaultsException {
     Faults faults = new Faults();
     List<WeatherYear> years =
-        read(file, Spot.whole(file), Optional.of(season), Drafts.NONE, faults);
-    if (faults.any() || years.isEmpty()) {
-      throw new FaultsException(faults.sorted());
-    }
+        read(file, Spot.whole(file), Optional.of(season), Drafts.none(), faults);
+    faults.check();
     faults.warnings().forEach(doubted);
     return years;
   }
@@ -93,9 +91,9 @@ public final class WeatherFile {
     List<String> header = CsvFile.headerOf(source);
     inF = header.contains("tmin-f") || header.contains("tmax-f");
     List<String> columns = inF ? COLUMNS_IN_F : COLUMNS;
-    CsvFile table = new CsvFile(source, columns, MOST_ROWS, faults);
+    CsvFile table = new CsvFile(source, columns, List.of(), MOST_ROWS, faults);
     datesKnown = !table.isOpen();
-    table.rows().forEach(row -> read(new Fields("", row.spot(), row, columns, faults)));
+    table.fields().forEach(this::read);
   }
 
   private void read(Fields fields) {

@@ -94,10 +94,14 @@ public record Written(Entry head, List<Entry> places, List<Entry> crops, List<En
     Faults unheard = new Faults();
     Layers layers = Layers.read(scenario, drafts, unheard);
     PlaceList places = new PlaceList(layers, unheard);
+    CropList crops = new CropList(layers, places, unheard);
+    return of(scenario, layers, places, crops, new SowingPlan(layers, unheard));
+  }
+
+  static Written of(
+      Path scenario, Layers layers, PlaceList places, CropList list, SowingPlan plan) {
     List<Entry> crops = new ArrayList<>();
-    new CropList(layers, places, unheard)
-        .byName()
-        .forEach((name, c) -> crops.add(entry(name, c.fields().at(), c.fields().known())));
+    list.byName().forEach((name, c) -> crops.add(entry(name, c.fields().at(), c.fields().known())));
     Node.Keyed head = layers.merged(scenario);
     for (String key : List.of("extends", "crops", "sowings")) {
       List<Node.Entry> last = layers.written(key);
@@ -111,11 +115,10 @@ public record Written(Entry head, List<Entry> places, List<Entry> crops, List<En
             .map(p -> entry(p.getKey(), nameSpot(p.getValue()), p.getValue()))
             .toList(),
         crops,
-        new SowingPlan(layers, unheard)
-            .lines().stream()
-                .map(l -> l.fields().known())
-                .map(row -> entry(row.word("id"), row.spot(), row))
-                .toList());
+        plan.lines().stream()
+            .map(l -> l.fields().known())
+            .map(row -> entry(row.word("id"), row.spot(), row))
+            .toList());
   }
 
   private static Spot nameSpot(Node.Keyed place) {

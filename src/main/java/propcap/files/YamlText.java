@@ -48,7 +48,7 @@ public final class YamlText {
   private static MappingNode root(String text) {
     try {
       Node node =
-          new Compose(LoadSettings.builder().build())
+          new Compose(LoadSettings.builder().setCodePointLimit(Integer.MAX_VALUE).build())
               .composeString(text)
               .orElseThrow(() -> new IllegalArgumentException("the file is empty"));
       if (node instanceof MappingNode map) {

@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import propcap.farm.Place;
 import propcap.farm.Scenario;
+import propcap.farm.Worded;
 
 /**
  * Scenarios on the same seasons, each alternative against the first.
@@ -123,7 +124,7 @@ public record Comparison(
   }
 
   /** Whether something pays, as far as the springs tell. */
-  public enum Pays {
+  public enum Pays implements Worded {
     YES,
     NO,
     /** The interval of what it is worth spans 0, or cannot be relied on. */

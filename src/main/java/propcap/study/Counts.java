@@ -58,6 +58,12 @@ final class Counts {
     return first + i;
   }
 
+  /** The least number that so large a share of them does not exceed. */
+  int reached(double share) {
+    // A whole product must stay whole: 0.55 * 100 is 55.00000000000001 in binary.
+    return inOrder(Math.max(0, (int) Math.ceil(share * size - 1e-9) - 1));
+  }
+
   /**
    * A quantile by linear interpolation between order statistics (Hyndman and Fan 1996, type 7).
    *

@@ -3,6 +3,7 @@ package propcap.study;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
+import propcap.farm.Worded;
 import propcap.study.Sizing.Found;
 
 /**
@@ -14,7 +15,7 @@ import propcap.study.Sizing.Found;
  */
 public record Goal(Measure measure, double least) {
   /** What a goal is about. */
-  public enum Measure {
+  public enum Measure implements Worded {
     /** The chance that every sowing asked about has its plants on time. */
     MET,
     /**

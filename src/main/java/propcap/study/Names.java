@@ -1,10 +1,10 @@
 package propcap.study;
 
 import java.util.List;
-import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import propcap.farm.Place;
 import propcap.farm.Scenario;
+import propcap.farm.Sowing;
 
 /** Which places and sowings a question names. */
 final class Names {
@@ -40,9 +40,8 @@ final class Names {
 
   /** The same; none where there is none. */
   static List<Integer> matching(Scenario scenario, String match) {
-    Pattern pattern = Pattern.compile(Pattern.quote(match).replace("*", "\\E.*\\Q"));
     return IntStream.range(0, scenario.sowings().size())
-        .filter(s -> pattern.matcher(scenario.sowings().get(s).id()).matches())
+        .filter(s -> Sowing.matches(match, scenario.sowings().get(s).id()))
         .boxed()
         .toList();
   }

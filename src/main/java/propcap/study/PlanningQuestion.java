@@ -27,11 +27,6 @@ public record PlanningQuestion(
     giveUp = List.copyOf(giveUp);
   }
 
-  /** A question in which no sowing may be given up. */
-  public PlanningQuestion(double goal, int earlierDays, int laterDays, double mostTrays) {
-    this(goal, earlierDays, laterDays, mostTrays, List.of());
-  }
-
   /**
    * Refuses what cannot be asked.
    *

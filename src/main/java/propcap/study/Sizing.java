@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import propcap.farm.Scenario;
+import propcap.farm.Worded;
 
 /**
  * How large a place must be for a goal to hold.
@@ -40,7 +41,7 @@ public record Sizing(
     int most) {
 
   /** What was found of a candidate. */
-  public enum Found {
+  public enum Found implements Worded {
     HOLDS,
     FAILS,
     /**

@@ -5,6 +5,7 @@ import org.jspecify.annotations.Nullable;
 import propcap.farm.Crop;
 import propcap.farm.Scenario;
 import propcap.farm.Sowing;
+import propcap.farm.Worded;
 
 /**
  * What a season's sowings take: trays by the chance to have enough plants of each, and from these
@@ -86,7 +87,7 @@ public record Supplies(
       Crop crop, String lot, int trays, int again, long seeds, @Nullable Double grams) {}
 
   /** What is ordered, in the order of the list. */
-  public enum Kind {
+  public enum Kind implements Worded {
     SEED,
     TRAYS,
     POTS,

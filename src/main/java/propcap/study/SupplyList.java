@@ -205,10 +205,9 @@ final class SupplyList {
 
   /** The number that is not exceeded in so large a share of the seasons as the chance. */
   private int quantile(IntStream counts) {
-    int[] sorted = counts.sorted().toArray();
-    return sorted.length == 0
-        ? 0
-        : sorted[Math.max(0, (int) Math.ceil(chance * sorted.length - 1e-9) - 1)];
+    Counts counted = new Counts();
+    counts.forEach(counted::add);
+    return counted.size() == 0 ? 0 : counted.reached(chance);
   }
 
   private static String sumOf(Map<String, Integer> parts, int sum, String unit) {

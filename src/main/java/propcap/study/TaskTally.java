@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import propcap.farm.Job;
 import propcap.farm.Scenario;
@@ -100,12 +101,12 @@ final class TaskTally {
 
   /** The day of the first tray, before which it is in one season of ten that come to it. */
   int earliest() {
-    return quantile(first, 0.1);
+    return first.reached(0.1);
   }
 
   /** The day of the last tray, after which it is in one season of ten that come to it. */
   int latest() {
-    return quantile(last, 0.9);
+    return last.reached(0.9);
   }
 
   /** Where and when, with so many whole trays on the likely days. */
@@ -140,10 +141,5 @@ final class TaskTally {
 
   private static @Nullable String place(Scenario scenario, int number) {
     return number == Diary.NOWHERE ? null : scenario.places().get(number).name();
-  }
-
-  /** The day on which so large a share has come to pass: a day that was, so no rest day. */
-  private static int quantile(Counts days, double share) {
-    return days.inOrder(Math.max(0, (int) Math.ceil(share * days.size() - 1e-9) - 1));
   }
 }

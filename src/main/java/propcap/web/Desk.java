@@ -13,6 +13,8 @@ import java.util.Locale;
 import java.util.Map;
 import propcap.files.Drafts;
 import propcap.files.Pen;
+import propcap.files.ScenarioReader;
+import propcap.files.ScenarioReader.Reading;
 import propcap.files.Written;
 import propcap.files.YamlText;
 import propcap.files.YamlText.Step;
@@ -45,7 +47,7 @@ final class Desk {
     this.scenario = folder.root().resolve(scenario.getFileName());
     this.draftFile = new DraftFile(folder, scenario);
     Draft left = draftFile.read();
-    this.draft = left.with(left.drafts());
+    this.draft = left.with(texts(left));
     this.isRestored = !draft.equals(Draft.NONE);
     this.times = folder.times();
   }
@@ -76,6 +78,10 @@ final class Desk {
       boolean canRedo,
       boolean isRestored) {}
 
+  private Drafts texts(Draft of) {
+    return new Drafts(of.texts(), folder.disk());
+  }
+
   synchronized View view(String name) throws IOException, RefusedException {
     Path shown = shown(name);
     return new View(
@@ -87,7 +93,7 @@ final class Desk {
         scenarios().stream().map(s -> reading(s).written().head().name()).toList(),
         draft,
         reading(shown),
-        draft.conflicts(),
+        draft.conflicts(folder.disk()),
         !undo.isEmpty(),
         !redo.isEmpty(),
         isRestored);
@@ -119,7 +125,7 @@ final class Desk {
   }
 
   synchronized Reading reading(Path file) {
-    return readings.computeIfAbsent(file, f -> Reading.of(f, draft.drafts()));
+    return readings.computeIfAbsent(file, f -> ScenarioReader.read(f, texts(draft)));
   }
 
   /**
@@ -131,7 +137,7 @@ final class Desk {
       throws IOException, RefusedException {
     requireSeen(seen);
     Path file = shown(name);
-    Pen pen = new Pen(file, draft.drafts());
+    Pen pen = new Pen(file, texts(draft));
     try {
       change.with(pen, reading(file).written());
     } catch (IllegalArgumentException | IndexOutOfBoundsException e) {
@@ -185,13 +191,13 @@ final class Desk {
 
   /** Throws away what is changed; it can be had back by a step back. */
   synchronized void discard() throws IOException {
-    step(new Draft(Drafts.NONE, draft.whatIfs().stream().filter(Files::exists).toList(), Map.of()));
+    step(new Draft(Map.of(), draft.whatIfs().stream().filter(Files::exists).toList(), Map.of()));
   }
 
   /** Takes what the disk holds where it was changed both here and there. */
   synchronized void takeDisk() throws IOException {
     Draft theirs = draft;
-    for (Path file : draft.conflicts()) {
+    for (Path file : draft.conflicts(folder.disk())) {
       theirs = theirs.without(file);
     }
     step(theirs);
@@ -221,14 +227,11 @@ final class Desk {
     }
     String stem =
         title.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", "-").replaceAll("^-|-$", "");
-    Path file = folder.root().resolve((stem.isEmpty() ? "what-if" : stem) + ".yaml");
-    for (int n = 2; draft.drafts().has(file); n++) {
-      file = folder.root().resolve((stem.isEmpty() ? "what-if" : stem) + "-" + n + ".yaml");
-    }
+    Path file = texts(draft).free(folder.root(), stem.isEmpty() ? "what-if" : stem, ".yaml");
     String text =
         YamlText.set("extends: base\n", List.of(Step.to("extends")), folder.name(scenario));
     text = YamlText.set(text, List.of(Step.to("name")), title);
-    step(draft.with(draft.drafts().with(folder.inside(file), text)).withWhatIf(file));
+    step(draft.with(texts(draft).with(folder.inside(file), text)).withWhatIf(file));
     return folder.name(file);
   }
 
@@ -261,18 +264,19 @@ final class Desk {
    * @throws RefusedException with 409 where a file was changed on disk meanwhile
    */
   synchronized Folder.Saved save(boolean over) throws IOException, RefusedException {
-    List<Path> conflicts = draft.conflicts();
+    folder.disk().forget();
+    List<Path> conflicts = draft.conflicts(folder.disk());
     if (!over && !conflicts.isEmpty()) {
       throw new RefusedException(
           409,
           String.join(", ", conflicts.stream().map(folder::name).toList())
               + ": changed on disk since you began");
     }
-    Map<Path, String> texts = new LinkedHashMap<>(draft.drafts().texts());
+    Map<Path, String> texts = new LinkedHashMap<>(draft.texts());
     Map<Path, String> before = new HashMap<>();
     for (Path file : texts.keySet()) {
       folder.inside(file);
-      before.put(file, Folder.read(file));
+      before.put(file, folder.disk().shown(file));
     }
     Folder.Saved saved = folder.write(texts, own);
     own.putAll(texts);
@@ -280,7 +284,7 @@ final class Desk {
     undo.clear();
     undo.addAll(steps);
     redo.clear();
-    become(new Draft(Drafts.NONE, draft.whatIfs(), Map.of()));
+    become(new Draft(Map.of(), draft.whatIfs(), Map.of()));
     return saved;
   }
 
@@ -290,12 +294,12 @@ final class Desk {
    */
   synchronized Folder.Saved saveAs(String name) throws IOException, RefusedException {
     Path file = folder.file(name, ".yaml");
-    if (draft.drafts().has(file)) {
+    if (texts(draft).has(file)) {
       throw RefusedException.bad("there is a file " + name + " already");
     }
-    Drafts copied = new SavedAs(folder, scenario, draft.drafts()).under(file);
+    Drafts copied = new SavedAs(folder, scenario, texts(draft)).under(file);
     Map<Path, String> texts = new LinkedHashMap<>(copied.texts());
-    texts.keySet().removeAll(draft.drafts().texts().keySet());
+    texts.keySet().removeAll(draft.texts().keySet());
     Folder.Saved saved = folder.write(texts, own);
     own.putAll(texts);
     draftFile.write(Draft.NONE);
@@ -304,7 +308,7 @@ final class Desk {
     draftFile = new DraftFile(folder, file);
     undo.clear();
     redo.clear();
-    become(new Draft(Drafts.NONE, whatIfs, Map.of()));
+    become(new Draft(Map.of(), whatIfs, Map.of()));
     return saved;
   }
 }

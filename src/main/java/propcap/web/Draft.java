@@ -6,67 +6,70 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import propcap.files.Drafts;
+import propcap.files.OnDisk;
 
 /**
  * What has been changed and not saved.
  *
- * @param drafts texts in the place of files
+ * @param texts in the place of files
  * @param whatIfs scenarios that stand beside the one that was opened
  * @param seen for each drafted file, what the disk held when it was first changed; empty: nothing
  */
-record Draft(Drafts drafts, List<Path> whatIfs, Map<Path, String> seen) {
-  static final Draft NONE = new Draft(Drafts.NONE, List.of(), Map.of());
+record Draft(Map<Path, String> texts, List<Path> whatIfs, Map<Path, String> seen) {
+  static final Draft NONE = new Draft(Map.of(), List.of(), Map.of());
 
   Draft {
+    texts = Map.copyOf(texts);
     whatIfs = List.copyOf(whatIfs);
     seen = Map.copyOf(seen);
   }
 
-  /** With other drafts; a file that is as it is on disk is no draft. */
+  /** With other texts; a file that is as it is on disk is no draft. */
   Draft with(Drafts changed) throws IOException {
-    Map<Path, String> texts = new LinkedHashMap<>();
+    Map<Path, String> textsNow = new LinkedHashMap<>();
     Map<Path, String> seenNow = new LinkedHashMap<>();
     for (Map.Entry<Path, String> text : changed.texts().entrySet()) {
-      String disk = Folder.read(text.getKey());
+      String disk = changed.disk().shown(text.getKey());
       if (!text.getValue().equals(disk)) {
-        texts.put(text.getKey(), text.getValue());
+        textsNow.put(text.getKey(), text.getValue());
         seenNow.put(text.getKey(), seen.getOrDefault(text.getKey(), disk));
       }
     }
-    return new Draft(new Drafts(texts), whatIfs, seenNow);
+    return new Draft(textsNow, whatIfs, seenNow);
   }
 
   Draft withWhatIf(Path file) {
     List<Path> more = new ArrayList<>(whatIfs);
     more.add(file);
-    return new Draft(drafts, more, seen);
+    return new Draft(texts, more, seen);
   }
 
   /** Without a scenario beside the first; what was changed in it is gone with it. */
   Draft withoutWhatIf(Path file) {
     List<Path> fewer = new ArrayList<>(whatIfs);
     fewer.remove(file);
-    return new Draft(drafts, fewer, seen).without(file);
+    return new Draft(texts, fewer, seen).without(file);
   }
 
   /** Without what was changed in a file. */
   Draft without(Path file) {
     Map<Path, String> seenStill = new LinkedHashMap<>(seen);
     seenStill.remove(file);
-    return new Draft(drafts.without(file), whatIfs, seenStill);
+    Map<Path, String> textsStill = new LinkedHashMap<>(texts);
+    textsStill.remove(file);
+    return new Draft(textsStill, whatIfs, seenStill);
   }
 
   /**
    * The drafted files that have been changed on disk meanwhile. One that holds the draft's own text
    * was saved, and the program killed before it could note that.
    */
-  List<Path> conflicts() throws IOException {
+  List<Path> conflicts(OnDisk files) throws IOException {
     List<Path> conflicts = new ArrayList<>();
     for (Map.Entry<Path, String> file : seen.entrySet()) {
-      String disk = Folder.read(file.getKey());
-      if (!disk.equals(file.getValue()) && !drafts.of(file.getKey()).equals(Optional.of(disk))) {
+      String disk = files.shown(file.getKey());
+      if (!disk.equals(file.getValue()) && !disk.equals(texts.get(file.getKey()))) {
         conflicts.add(file.getKey());
       }
     }
@@ -80,16 +83,16 @@ record Draft(Drafts drafts, List<Path> whatIfs, Map<Path, String> seen) {
    * @param written what they hold now
    */
   Draft beforeSaving(Map<Path, String> before, Map<Path, String> written) {
-    Drafts older = drafts;
+    Map<Path, String> older = new LinkedHashMap<>(texts);
     Map<Path, String> seenThen = new LinkedHashMap<>(seen);
     for (Map.Entry<Path, String> file : written.entrySet()) {
       String was = before.getOrDefault(file.getKey(), "");
-      if (older.of(file.getKey()).isEmpty() && !was.isEmpty()) {
-        older = older.with(file.getKey(), was);
+      if (!was.isEmpty()) {
+        older.putIfAbsent(file.getKey(), was);
       }
       seenThen.put(file.getKey(), file.getValue());
     }
-    seenThen.keySet().retainAll(older.texts().keySet());
+    seenThen.keySet().retainAll(older.keySet());
     return new Draft(older, whatIfs, seenThen);
   }
 }

@@ -12,7 +12,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import propcap.disk.WholeFile;
-import propcap.files.Drafts;
 
 /**
  * The draft as it lies beside the scenario, in a hidden file, so that it comes back after the
@@ -35,7 +34,7 @@ final class DraftFile {
       return;
     }
     JsonObject json = new JsonObject();
-    json.add("texts", GSON.toJsonTree(named(draft.drafts().texts())));
+    json.add("texts", GSON.toJsonTree(named(draft.texts())));
     json.add("seen", GSON.toJsonTree(named(draft.seen())));
     json.add("what-ifs", GSON.toJsonTree(draft.whatIfs().stream().map(folder::name).toList()));
     WholeFile.write(file, GSON.toJson(json));
@@ -49,7 +48,7 @@ final class DraftFile {
 
   /** The draft that was left; none where the file is missing or no draft of ours. */
   Draft read() throws IOException {
-    String text = Folder.read(file);
+    String text = folder.disk().shown(file);
     if (text.isEmpty()) {
       return Draft.NONE;
     }
@@ -60,9 +59,7 @@ final class DraftFile {
         whatIfs.add(folder.inside(folder.root().resolve(name.getAsString())));
       }
       return new Draft(
-          new Drafts(files(json.getAsJsonObject("texts"))),
-          whatIfs,
-          files(json.getAsJsonObject("seen")));
+          files(json.getAsJsonObject("texts")), whatIfs, files(json.getAsJsonObject("seen")));
     } catch (JsonParseException
         | IllegalStateException
         | NullPointerException

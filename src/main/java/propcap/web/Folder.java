@@ -1,7 +1,6 @@
 package propcap.web;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -13,6 +12,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import propcap.disk.FileSet;
 import propcap.disk.WholeFile;
+import propcap.files.OnDisk;
 import propcap.results.KnownResults;
 import propcap.results.ResultsFolder;
 
@@ -23,6 +23,7 @@ final class Folder {
   private static final int MOST_LISTED = 200;
 
   private final Path root;
+  private final OnDisk disk = new OnDisk();
 
   Folder(Path root) throws IOException {
     this.root = root.toRealPath();
@@ -34,6 +35,10 @@ final class Folder {
 
   private FileSet files() throws IOException {
     return FileSet.open(root, "the page of " + root);
+  }
+
+  OnDisk disk() {
+    return disk;
   }
 
   Path root() {
@@ -87,7 +92,7 @@ final class Folder {
   List<String> scenarios() throws IOException {
     List<String> scenarios = new ArrayList<>();
     for (String name : named(".yaml", ".yml")) {
-      String text = read(root.resolve(name));
+      String text = disk.shown(root.resolve(name));
       if (text.startsWith("extends:")
           || text.contains("\nextends:")
           || text.contains("\nplaces:")) {
@@ -123,13 +128,6 @@ final class Folder {
     }
   }
 
-  /** A file's text; empty where there is none. */
-  static String read(Path file) throws IOException {
-    return Files.isRegularFile(file)
-        ? new String(Files.readAllBytes(file), StandardCharsets.UTF_8)
-        : "";
-  }
-
   /**
    * What a saving came to, by the folder's names.
    *
@@ -150,7 +148,7 @@ final class Folder {
     try (FileSet files = files()) {
       for (Map.Entry<Path, String> text : texts.entrySet()) {
         Path file = text.getKey();
-        if (Files.exists(file) && !read(file).equals(own.get(file))) {
+        if (Files.exists(file) && !disk.shown(file).equals(own.get(file))) {
           kept.add(name(WholeFile.keep(file)));
         }
         real.put(Files.exists(file) ? file.toRealPath() : file, text.getValue());

@@ -11,7 +11,6 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
@@ -88,7 +87,7 @@ final class Page implements AutoCloseable {
     JsonObject json = new JsonObject();
     json.addProperty("id", study.id());
     json.addProperty("name", study.name());
-    json.addProperty("stage", study.stage().name().toLowerCase(Locale.ROOT));
+    json.addProperty("stage", study.stage().word());
     json.addProperty("share", study.share());
     json.addProperty("trouble", study.trouble());
     return json;

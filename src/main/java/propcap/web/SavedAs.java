@@ -24,10 +24,7 @@ record SavedAs(Folder folder, Path scenario, Drafts drafts) {
       Path list = scenario.resolveSibling(named.text());
       if (drafts.of(list).isPresent()) {
         String ending = key.equals("crops") ? ".yaml" : ".csv";
-        Path copy = folder.root().resolve(Folder.stem(file) + "-" + key + ending);
-        for (int n = 2; all.has(copy); n++) {
-          copy = folder.root().resolve(Folder.stem(file) + "-" + key + "-" + n + ending);
-        }
+        Path copy = all.free(folder.root(), Folder.stem(file) + "-" + key, ending);
         all = all.with(copy, drafts.text(list));
         text = YamlText.set(text, List.of(Step.to(key)), folder.name(copy));
       }

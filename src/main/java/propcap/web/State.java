@@ -1,15 +1,18 @@
 package propcap.web;
 
+import com.google.gson.Gson;
 import com.google.gson.JsonArray;
 import com.google.gson.JsonObject;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import propcap.farm.PlaceKind;
 import propcap.farm.Scenario;
 import propcap.files.Fault;
 import propcap.files.Written;
+import propcap.report.Defaults;
 
 /** What the page shows of the desk, as JSON. */
 final class State {
@@ -33,7 +36,7 @@ final class State {
     json.add("titles", names(view.titles()));
     json.add(
         "changed",
-        names(view.draft().drafts().texts().keySet().stream().map(folder::name).sorted().toList()));
+        names(view.draft().texts().keySet().stream().map(folder::name).sorted().toList()));
     json.add("conflicts", names(view.conflicts().stream().map(folder::name).toList()));
     json.addProperty("canUndo", view.canUndo());
     json.addProperty("canRedo", view.canRedo());
@@ -41,6 +44,11 @@ final class State {
     json.add("files", names(folder.scenarios()));
     json.add("tables", names(folder.tables()));
     json.add("kinds", names(List.of(PlaceKind.values()).stream().map(PlaceKind::word).toList()));
+    json.add(
+        "defaults",
+        new Gson()
+            .toJsonTree(
+                Map.of("crop", Defaults.CROP, "place", Defaults.PLACE, "head", Defaults.HEAD)));
     Written written = view.reading().written();
     json.add("head", entry(written.head()));
     json.add("places", entries(written.places()));

@@ -2,13 +2,14 @@ package propcap.web;
 
 import java.util.function.DoubleConsumer;
 import org.jspecify.annotations.Nullable;
+import propcap.farm.Worded;
 import propcap.study.BadQuestionException;
 import propcap.study.TooLargeException;
 
 /** Something to be simulated: it waits, runs, and is done, stopped or failed. */
 final class Study {
   /** How far it is. */
-  enum Stage {
+  enum Stage implements Worded {
     WAITING,
     RUNNING,
     DONE,

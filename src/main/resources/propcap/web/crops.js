@@ -1,13 +1,14 @@
 // The crops, one at a time: how each comes up, grows, is potted on and hardens.
 import {ask, button, el, field} from '/fields.js';
 
+// A key, its label, and what an empty field means where that is no value; the values are the server's.
 const GROUPS = [
   ['Tray and seed', [
     ['cells', 'Cells a tray'],
-    ['seeds-per-cell', 'Seeds a cell', '1'],
+    ['seeds-per-cell', 'Seeds a cell'],
     ['germination.rate', 'Germination rate'],
     ['germination.tested-seeds', 'Seeds tested', 'none: certain'],
-    ['germination.tray-correlation', 'Trays differ by', '0'],
+    ['germination.tray-correlation', 'Trays differ by'],
     ['germinate-in', 'Germinates in, best first'],
   ]],
   ['Coming up', [
@@ -17,38 +18,38 @@ const GROUPS = [
     ['emergence.base', 'Base'],
     ['emergence.optimum', 'Optimum'],
     ['emergence.ceiling', 'Ceiling'],
-    ['leave-at', 'Off heat at', '50 %'],
-    ['pull-after', 'Pulled after', '21 days'],
-    ['stand-window', 'Counts if up within', '5 days'],
-    ['fail-below', 'Failed below', '25 %'],
+    ['leave-at', 'Off heat at'],
+    ['pull-after', 'Pulled after'],
+    ['stand-window', 'Counts if up within'],
+    ['fail-below', 'Failed below'],
   ]],
   ['Growing on', [
     ['growing-on.takes', 'Takes'],
     ['growing-on.at', 'at'],
     ['growing-on.base', 'Base'],
     ['growing-on.optimum', 'Optimum'],
-    ['growing-on.spread', 'Spread', '10 %'],
-    ['growing-on.loss', 'Lost', '3 %'],
+    ['growing-on.spread', 'Spread'],
+    ['growing-on.loss', 'Lost'],
     ['growing-on.damping-off.chance', 'Damping off, chance', 'none'],
     ['growing-on.damping-off.severity', 'Damping off, severity', 'none'],
     ['growing-on.holds', 'Holds'],
-    ['growing-on.overheld-loss', 'Then lost', '3 %/day'],
+    ['growing-on.overheld-loss', 'Then lost'],
   ]],
   ['Potting on', [
     ['potting-on.when', 'When', 'never'],
     ['potting-on.pots-per-tray', 'Pots a tray', 'none'],
     ['potting-on.takes', 'Takes', 'none'],
     ['potting-on.holds', 'Holds', 'none'],
-    ['potting-on.loss', 'Lost', '2 %'],
+    ['potting-on.loss', 'Lost'],
   ]],
   ['Hardening off', [
     ['hardening.takes', 'Takes'],
-    ['hardening.fit-above', 'Fit day above', '2 C'],
-    ['hardening.kill-below', 'Killed below', '-2 C'],
-    ['hardening.frost-loss', 'Lost to a frost', '10 %'],
-    ['hardening.loss', 'Lost', '2 %'],
-    ['hardening.frost-risk', 'Frost risk taken', '10 %'],
-    ['hardening.offset', 'Days later', '0 days'],
+    ['hardening.fit-above', 'Fit day above'],
+    ['hardening.kill-below', 'Killed below'],
+    ['hardening.frost-loss', 'Lost to a frost'],
+    ['hardening.loss', 'Lost'],
+    ['hardening.frost-risk', 'Frost risk taken'],
+    ['hardening.offset', 'Days later'],
   ]],
 ];
 
@@ -113,7 +114,7 @@ function one(page, crop, row, key, label, hint) {
     at: `crop ${crop.name} ${key}`,
     value,
     label,
-    hint,
+    hint: hint ?? page.state.defaults.crop[key],
     isOwn: page.state.head.cells.extends && crop.own.includes(key),
     isWide: key === 'germinate-in',
     choices: isWhen ? WHEN.slice(value === '' ? 0 : 1).filter(([w]) => value !== '' || w !== 'never') : undefined,

@@ -10,6 +10,7 @@ export function weather(page) {
       at: `head ${key}`,
       value: cells[key] ?? '',
       label,
+      hint: page.state.defaults.head[key],
       isOwn: cells.extends && own.includes(key),
       faults: page.state.faults.filter((f) => f.list === '' && (f.key === key || f.key === key.split('.')[0]) && f.key !== ''),
       changed: (value) => page.edit([{do: 'head', key, value}]),
@@ -25,7 +26,7 @@ export function weather(page) {
     el('fieldset', {}, el('legend', {}, 'The weather record'),
       el('div', {class: 'grid2'},
         of('weather', 'File', {choices: records, isWide: true}),
-        of('frost-at', 'A night is a frost at', {hint: '0 C'}),
+        of('frost-at', 'A night is a frost at'),
       ),
       el('p', {class: 'hint'}, page.state.years ? `It covers the season in ${page.state.years}.` : 'It cannot be read yet.'),
       el('div', {class: 'row'}, el('label', {for: 'record'}, 'Take another record (CSV with date,tmin,tmax)'), el('input', {
@@ -36,7 +37,7 @@ export function weather(page) {
       })),
     ),
     el('fieldset', {}, el('legend', {}, 'The rounds'), el('div', {class: 'grid2'},
-      of('rounds.at', 'At', {hint: '08:00'}),
+      of('rounds.at', 'At'),
       of('rounds.rest', `Rest days, such as ${DAYS[6]}`, {hint: 'none'}),
     )),
   ];

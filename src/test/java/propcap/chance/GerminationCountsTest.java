@@ -113,7 +113,19 @@ class GerminationCountsTest {
 
   private static Sowing sowing(String id, String lot, int trays) {
     LocalDate day = Farms.START;
-    return new Sowing(id, "cosmos", lot, day, trays, 10, day, day.plusDays(50), null, null);
+    return new Sowing(
+        id,
+        "cosmos",
+        lot,
+        day,
+        trays,
+        10,
+        day,
+        day.plusDays(50),
+        null,
+        null,
+        null,
+        Sowing.Leeway.NOT_SAID);
   }
 
   /** Counts by tray and season: two trays and one of lot "old", one tray of lot "new". */

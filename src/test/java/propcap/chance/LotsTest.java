@@ -23,7 +23,19 @@ class LotsTest {
 
   private static Sowing sowing(String id, String crop) {
     LocalDate day = Farms.START;
-    return new Sowing(id, crop, "2026", day, 1, 10, day, day.plusDays(50), null, null);
+    return new Sowing(
+        id,
+        crop,
+        "2026",
+        day,
+        1,
+        10,
+        day,
+        day.plusDays(50),
+        null,
+        null,
+        null,
+        Sowing.Leeway.NOT_SAID);
   }
 
   LotsTest() {

@@ -16,6 +16,7 @@ import propcap.farm.Climate;
 import propcap.farm.Crop;
 import propcap.farm.Crops;
 import propcap.farm.Farms;
+import propcap.farm.Labour;
 import propcap.farm.Place;
 import propcap.farm.PlaceKind;
 import propcap.farm.Scenario;
@@ -48,7 +49,19 @@ class LuckTest {
 
   private static Sowing sowing(String id, String crop, String lot, int trays) {
     LocalDate day = Farms.START;
-    return new Sowing(id, crop, lot, day, trays, 10, day, day.plusDays(50), null, null);
+    return new Sowing(
+        id,
+        crop,
+        lot,
+        day,
+        trays,
+        10,
+        day,
+        day.plusDays(50),
+        null,
+        null,
+        null,
+        Sowing.Leeway.NOT_SAID);
   }
 
   private static SeasonLuck season(Scenario scenario, int number) {
@@ -147,7 +160,20 @@ class LuckTest {
     Scenario before = farm.make();
     LocalDate day = Farms.START.plusDays(14);
     farm.sowings.set(
-        0, new Sowing("a", "cosmos", "old", day, 3, 99, day, day.plusDays(9), null, day));
+        0,
+        new Sowing(
+            "a",
+            "cosmos",
+            "old",
+            day,
+            3,
+            99,
+            day,
+            day.plusDays(9),
+            null,
+            day,
+            null,
+            Sowing.Leeway.NOT_SAID));
     assertSameLuck(before, 0, farm.make(), 0);
   }
 
@@ -156,7 +182,8 @@ class LuckTest {
     Scenario before = farm.make();
     farm.mats = 50;
     farm.house = 200;
-    farm.morePlaces.add(new Place("Annexe", PlaceKind.TABLE, 40, new Climate.Constant(15), 0));
+    farm.morePlaces.add(
+        new Place("Annexe", PlaceKind.TABLE, 40, new Climate.Constant(15), 0, null));
     assertSameLuck(before, 0, farm.make(), 0);
     assertSameLuck(before, 1, farm.make(), 1);
   }
@@ -250,7 +277,9 @@ class LuckTest {
             one.places(),
             one.crops(),
             one.sowings(),
-            ten);
+            ten,
+            null,
+            Labour.NOT_LIMITED);
     long[] drawn = new long[10];
     Luck.Reader reader = new Luck(scenario, SEED).reader();
     for (int s = 0; s < 5_000; s++) {

@@ -18,7 +18,9 @@ import java.nio.file.attribute.BasicFileAttributes;
 import java.nio.file.attribute.FileAttribute;
 import java.nio.file.attribute.FileAttributeView;
 import java.nio.file.spi.FileSystemProvider;
+import java.util.ArrayList;
 import java.util.Iterator;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
@@ -41,6 +43,7 @@ public final class FailingDisk extends FileSystemProvider {
 
   private final Trouble trouble;
   private final FileSystem files = new DiskFileSystem(this);
+  private final List<String> reads = new ArrayList<>();
   private int calls;
 
   public FailingDisk(Trouble trouble) {
@@ -91,6 +94,11 @@ public final class FailingDisk extends FileSystemProvider {
     return calls;
   }
 
+  /** The name of each file that was opened to be read, as often as it was. */
+  public List<String> reads() {
+    return reads;
+  }
+
   void step(String what) throws IOException {
     trouble.before(++calls, what);
   }
@@ -126,6 +134,7 @@ public final class FailingDisk extends FileSystemProvider {
       step("make");
       return new FailingChannel(this, machine().newFileChannel(real(path), options, attributes));
     }
+    reads.add(path.getFileName().toString());
     return machine().newByteChannel(real(path), options, attributes);
   }
 

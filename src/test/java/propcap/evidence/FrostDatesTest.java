@@ -18,6 +18,7 @@ import propcap.evidence.FrostDates.FrostDate;
 import propcap.evidence.FrostTable.Release;
 import propcap.farm.Crop;
 import propcap.farm.FrostRecord;
+import propcap.farm.Labour;
 import propcap.farm.Scenario;
 import propcap.farm.Season;
 import propcap.files.CropBook;
@@ -162,7 +163,9 @@ class FrostDatesTest {
             like.places(),
             like.crops(),
             like.sowings(),
-            FrostYears.years(like.season(), last));
+            FrostYears.years(like.season(), last),
+            null,
+            Labour.NOT_LIMITED);
     assertReleasesAre(scenario, crops);
   }
 

@@ -17,6 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import propcap.farm.Crop;
+import propcap.farm.Materials;
 
 /**
  * Days to emergence of every crop that is both in the list and in the table of Harrington and
@@ -135,7 +136,8 @@ class HarringtonMingesTest {
         crop.failBelow(),
         crop.growingOn(),
         crop.pottingOn(),
-        crop.hardening());
+        crop.hardening(),
+        Materials.NOT_KNOWN);
   }
 
   /**

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Set;
 import propcap.farm.Climate;
 import propcap.farm.Crop;
+import propcap.farm.Labour;
 import propcap.farm.LoggedTray;
 import propcap.farm.Place;
 import propcap.farm.PlaceKind;
@@ -131,7 +132,8 @@ record MadeLog(Scenario scenario, Truth truth, List<LoggedTray> trays) {
             PlaceKind.TABLE,
             1000,
             habits.constant() ? new Climate.Constant(18) : new Climate.Heated(12, 4, 26),
-            0);
+            0,
+            null);
     Scenario scenario = scenario(crop, table, spring(dice));
     MadeFarm farm = new MadeFarm(scenario, table, habits.writesReady());
     List<TrayLife> trays = new ArrayList<>();
@@ -185,12 +187,14 @@ record MadeLog(Scenario scenario, Truth truth, List<LoggedTray> trays) {
         0,
         new Rounds(LocalTime.of(8, 0), Set.of(DayOfWeek.SUNDAY)),
         List.of(
-            new Place("Mats", PlaceKind.HEAT_BENCH, 9, new Climate.Constant(20), 0),
+            new Place("Mats", PlaceKind.HEAT_BENCH, 9, new Climate.Constant(20), 0, null),
             table,
-            new Place("Yard", PlaceKind.HARDENING, 9, new Climate.Outdoor(), 0)),
+            new Place("Yard", PlaceKind.HARDENING, 9, new Climate.Outdoor(), 0, null)),
         Map.of(crop.name(), crop),
         List.of(),
-        List.of(spring));
+        List.of(spring),
+        null,
+        Labour.NOT_LIMITED);
   }
 
   /** From 6 C in March to 20 C in July, each day like the one before it; no night kills. */

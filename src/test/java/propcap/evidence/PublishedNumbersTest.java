@@ -17,6 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import propcap.farm.Crop;
+import propcap.farm.Materials;
 import propcap.files.CropBook;
 
 /** The crop list against what its sources print, and docs/crops.md against both. */
@@ -88,7 +89,8 @@ class PublishedNumbersTest {
         crop.failBelow(),
         crop.growingOn(),
         crop.pottingOn(),
-        crop.hardening());
+        crop.hardening(),
+        Materials.NOT_KNOWN);
   }
 
   @Test

@@ -22,6 +22,7 @@ import propcap.evidence.TrayEvidence.Untold;
 import propcap.farm.Climate;
 import propcap.farm.Crop;
 import propcap.farm.Crops;
+import propcap.farm.Labour;
 import propcap.farm.LoggedTray;
 import propcap.farm.Loss;
 import propcap.farm.Place;
@@ -38,9 +39,9 @@ import propcap.farm.WeatherYear;
  */
 class TrayReadingTest {
   private static final Place WARM =
-      new Place("Warm", PlaceKind.TABLE, 10, new Climate.Constant(20), 0);
+      new Place("Warm", PlaceKind.TABLE, 10, new Climate.Constant(20), 0, null);
   private static final Place COLD =
-      new Place("Cold", PlaceKind.TABLE, 10, new Climate.Outdoor(), 0);
+      new Place("Cold", PlaceKind.TABLE, 10, new Climate.Outdoor(), 0, null);
   private final Crops crops = new Crops();
   private @Nullable Place table = WARM;
 
@@ -49,8 +50,8 @@ class TrayReadingTest {
     Season season = new Season(LocalDate.of(2027, 3, 1), LocalDate.of(2027, 4, 30));
     List<WeatherYear> years =
         IntStream.of(0, 1).mapToObj(y -> year(season, 2026 + y, 10 + 4 * y)).toList();
-    Place mats = new Place("Mats", PlaceKind.HEAT_BENCH, 9, new Climate.Constant(20), 0);
-    Place yard = new Place("Yard", PlaceKind.HARDENING, 9, new Climate.Outdoor(), 0);
+    Place mats = new Place("Mats", PlaceKind.HEAT_BENCH, 9, new Climate.Constant(20), 0, null);
+    Place yard = new Place("Yard", PlaceKind.HARDENING, 9, new Climate.Outdoor(), 0, null);
     return new TableWarmth(
         new Scenario(
             "hand",
@@ -60,7 +61,9 @@ class TrayReadingTest {
             List.of(mats, WARM, COLD, yard),
             Map.of(crop.name(), crop),
             List.of(),
-            years));
+            years,
+            null,
+            Labour.NOT_LIMITED));
   }
 
   private static WeatherYear year(Season season, int year, double tempC) {

@@ -41,6 +41,7 @@ public final class Crops {
         new Crop.GrowingOn(
             0, 30, 20, takesDays, spread, loss, dampingOff, holdsDays, overheldLossPerDay),
         pottingOn,
-        hardening);
+        hardening,
+        Materials.NOT_KNOWN);
   }
 }

@@ -38,13 +38,35 @@ public final class Farms {
 
   public static Sowing sowing(String id, int sowDay, int trays, int bedFrom, int bedBy) {
     return new Sowing(
-        id, "cosmos", "lot", day(sowDay), trays, 10, day(bedFrom), day(bedBy), null, null);
+        id,
+        "cosmos",
+        "lot",
+        day(sowDay),
+        trays,
+        10,
+        day(bedFrom),
+        day(bedBy),
+        null,
+        null,
+        null,
+        Sowing.Leeway.NOT_SAID);
   }
 
   /** A sowing whose bed is free from the first day to one, after which it is thrown out. */
   public static Sowing sowingUntil(String id, int sowDay, int trays, int until) {
     return new Sowing(
-        id, "cosmos", "lot", day(sowDay), trays, 10, START, day(until), day(until), null);
+        id,
+        "cosmos",
+        "lot",
+        day(sowDay),
+        trays,
+        10,
+        START,
+        day(until),
+        day(until),
+        null,
+        null,
+        Sowing.Leeway.NOT_SAID);
   }
 
   public static LocalDate day(int number) {
@@ -54,10 +76,11 @@ public final class Farms {
   public Scenario make() {
     List<Place> places = new ArrayList<>();
     places.add(
-        new Place("Mats", PlaceKind.HEAT_BENCH, mats, new Climate.Constant(20), stretchLossPerDay));
-    places.add(new Place("House", PlaceKind.TABLE, house, new Climate.Constant(20), 0));
+        new Place(
+            "Mats", PlaceKind.HEAT_BENCH, mats, new Climate.Constant(20), stretchLossPerDay, null));
+    places.add(new Place("House", PlaceKind.TABLE, house, new Climate.Constant(20), 0, null));
     places.addAll(morePlaces);
-    places.add(new Place("Yard", PlaceKind.HARDENING, yard, new Climate.Outdoor(), 0));
+    places.add(new Place("Yard", PlaceKind.HARDENING, yard, new Climate.Outdoor(), 0, null));
     return new Scenario(
         "test",
         season,
@@ -66,6 +89,8 @@ public final class Farms {
         places,
         crops.stream().collect(Collectors.toMap(Crop::name, c -> c)),
         sowings,
-        List.of(new WeatherYear(2001, minC, maxC)));
+        List.of(new WeatherYear(2001, minC, maxC)),
+        null,
+        Labour.NOT_LIMITED);
   }
 }

@@ -61,7 +61,9 @@ public final class RandomScenarios {
         places,
         byName,
         sowings,
-        weather);
+        weather,
+        null,
+        Labour.NOT_LIMITED);
   }
 
   private Set<DayOfWeek> restDays() {
@@ -92,7 +94,8 @@ public final class RandomScenarios {
       for (int i = 0; i < number; i++) {
         int spaces = needed && i == 0 ? openSpaces() : spaces();
         double stretchLoss = chance(0.5) ? random.nextDouble(0, 0.3) : 0;
-        places.add(new Place(kind.word() + " " + i, kind, spaces, climate(kind), stretchLoss));
+        places.add(
+            new Place(kind.word() + " " + i, kind, spaces, climate(kind), stretchLoss, null));
       }
     }
   }
@@ -153,7 +156,8 @@ public final class RandomScenarios {
         pick(List.of(0.0, 0.25, 0.25, 0.25, 0.9)),
         growingOn(),
         pottingOn(),
-        hardening());
+        hardening(),
+        Materials.NOT_KNOWN);
   }
 
   private List<String> germinateIn() {
@@ -235,7 +239,9 @@ public final class RandomScenarios {
         day(bedFrom),
         day(bedBy),
         perhaps(bedBy + random.nextInt(0, 30)),
-        perhaps(sow + random.nextInt(0, 40)));
+        perhaps(sow + random.nextInt(0, 40)),
+        null,
+        Sowing.Leeway.NOT_SAID);
   }
 
   private @Nullable LocalDate perhaps(int day) {

@@ -124,7 +124,19 @@ class RefusalsTest {
       String id, String lot, int trays, int needed, int bedBy, LocalDate bedUntil) {
     LocalDate bedFrom = MARCH_1.plusDays(20);
     LocalDate by = MARCH_1.plusDays(bedBy);
-    new Sowing(id, "cosmos", lot, MARCH_1, trays, needed, bedFrom, by, bedUntil, null);
+    new Sowing(
+        id,
+        "cosmos",
+        lot,
+        MARCH_1,
+        trays,
+        needed,
+        bedFrom,
+        by,
+        bedUntil,
+        null,
+        null,
+        Sowing.Leeway.NOT_SAID);
   }
 
   static Stream<Arguments> plans() {

@@ -41,7 +41,16 @@ class ReleaseDateTest {
   private static Scenario scenario(Season season, double frostAtC, List<WeatherYear> years) {
     Scenario farm = new Farms().make();
     return new Scenario(
-        "frost", season, frostAtC, farm.rounds(), farm.places(), farm.crops(), List.of(), years);
+        "frost",
+        season,
+        frostAtC,
+        farm.rounds(),
+        farm.places(),
+        farm.crops(),
+        List.of(),
+        years,
+        null,
+        Labour.NOT_LIMITED);
   }
 
   private static Optional<LocalDate> release(

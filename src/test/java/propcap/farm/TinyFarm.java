@@ -35,7 +35,9 @@ public final class TinyFarm {
             euros("2"),
             BigDecimal.ZERO,
             0,
-            false));
+            false,
+            BigDecimal.ZERO),
+        Labour.NOT_LIMITED);
   }
 
   private static BigDecimal euros(String amount) {
@@ -44,6 +46,17 @@ public final class TinyFarm {
 
   private static Sowing sowing(String id, int sowDay, int bedBy) {
     return new Sowing(
-        id, "cosmos", "lot", Farms.day(sowDay), 2, 20, Farms.day(20), Farms.day(bedBy), null, null);
+        id,
+        "cosmos",
+        "lot",
+        Farms.day(sowDay),
+        2,
+        20,
+        Farms.day(20),
+        Farms.day(bedBy),
+        null,
+        null,
+        null,
+        Sowing.Leeway.NOT_SAID);
   }
 }

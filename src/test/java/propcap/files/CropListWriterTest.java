@@ -99,8 +99,12 @@ class CropListWriterTest {
     assertThat(list)
         .hasContent(
             LIST.replace(
-                    "rate: \"80 %\"",
-                    "tested-seeds: 200\n      tray-correlation: 0.02\n      rate: 91.5 %")
+                    "rate: \"80 %\"   # quoted\n",
+                    """
+                    rate: "91.5 %"   # quoted
+                          tested-seeds: 200
+                          tray-correlation: 0.02
+                    """)
                 .replace("base: 2 C\n", "base: 3 C\n")
                 .replace("at: 16 C\n", "at: 22 C\n")
                 .replace("half-by: 9 days", "half-by: 6.4 days")

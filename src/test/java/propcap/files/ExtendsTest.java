@@ -76,7 +76,8 @@ class ExtendsTest {
         extended("places:\n  - {name: House 1, spaces: 400, climate: {heat-to: 10 C}}\n");
 
     assertThat(scenario.places().get(2))
-        .isEqualTo(new Place("House 1", PlaceKind.TABLE, 400, new Climate.Heated(10, 0, 35), 0));
+        .isEqualTo(
+            new Place("House 1", PlaceKind.TABLE, 400, new Climate.Heated(10, 0, 35), 0, null));
   }
 
   @Test
@@ -103,7 +104,8 @@ class ExtendsTest {
     assertThat(places(scenario))
         .containsExactly("Chamber", "Chamber 3", "Mats", "House 1", "Yard", "Chamber 2", "Shelf");
     assertThat(scenario.places().get(5))
-        .isEqualTo(new Place("Chamber 2", PlaceKind.CHAMBER, 20, new Climate.Constant(22), 0.08));
+        .isEqualTo(
+            new Place("Chamber 2", PlaceKind.CHAMBER, 20, new Climate.Constant(22), 0.08, null));
     assertThat(scenario.places().get(1).spaces()).isEqualTo(60);
     assertThat(crop(scenario, "tomato").germinateIn())
         .containsExactly("Chamber", "Chamber 2", "Shelf", "Chamber 3", "Mats");
@@ -250,7 +252,9 @@ class ExtendsTest {
                 LocalDate.of(2027, 5, 1),
                 LocalDate.of(2027, 5, 2),
                 null,
-                null));
+                null,
+                null,
+                Sowing.Leeway.NOT_SAID));
   }
 
   @Test

@@ -89,6 +89,13 @@ final class GrowersFolder {
     return name + ":" + line + (name.endsWith(".csv") ? "" : ":" + column);
   }
 
+  /** What is unlikely in a scenario that has no fault. */
+  List<Fault> warnings() throws FaultsException {
+    ScenarioReader.Reading reading = ScenarioReader.read(path("scenario.yaml"), Drafts.none());
+    var unused = reading.sound();
+    return reading.warnings();
+  }
+
   Scenario read(String name) throws FaultsException {
     return ScenarioReader.read(path(name));
   }

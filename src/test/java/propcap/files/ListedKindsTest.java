@@ -67,12 +67,7 @@ class ListedKindsTest {
     SplittableRandom random = new SplittableRandom(1);
     ListedRecordSlips records = new ListedRecordSlips(folder, random);
     Map<String, Tally> tallies = new LinkedHashMap<>();
-    attack(
-        folder,
-        new ListedSlips(folder, random).all(),
-        () -> ScenarioReader.readDoubting(folder.path("scenario.yaml"), Drafts.NONE).warnings(),
-        times,
-        tallies);
+    attack(folder, new ListedSlips(folder, random).all(), folder::warnings, times, tallies);
     attack(folder, records.all(), records::doubts, times, tallies);
     return tallies;
   }

@@ -64,7 +64,8 @@ class MoneyTest {
                 amount("1.10"),
                 amount("2.40"),
                 0.06,
-                true));
+                true,
+                BigDecimal.ZERO));
     assertThat(place(scenario, "Chamber").cost()).isEqualTo(CHAMBER);
     assertThat(place(scenario, "Mats").cost()).isNull();
   }
@@ -187,7 +188,8 @@ class MoneyTest {
                 amount("1.10"),
                 amount("3"),
                 0.06,
-                false));
+                false,
+                BigDecimal.ZERO));
   }
 
   @Test

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import propcap.farm.Climate;
 import propcap.farm.Crop;
+import propcap.farm.Materials;
 import propcap.farm.Place;
 import propcap.farm.PlaceKind;
 import propcap.farm.Scenario;
@@ -43,7 +44,8 @@ class ScenarioReaderTest {
         .extracting(Place::name)
         .containsExactly("Chamber", "Mats", "House 1", "Yard");
     assertThat(scenario.places().get(0))
-        .isEqualTo(new Place("Chamber", PlaceKind.CHAMBER, 60, new Climate.Constant(22), 0.08));
+        .isEqualTo(
+            new Place("Chamber", PlaceKind.CHAMBER, 60, new Climate.Constant(22), 0.08, null));
     assertThat(scenario.places().get(2).climate()).isEqualTo(new Climate.Heated(14, 5, 26));
     assertThat(scenario.places().get(3).climate()).isEqualTo(new Climate.Outdoor());
   }
@@ -66,7 +68,8 @@ class ScenarioReaderTest {
                 new Crop.GrowingOn(
                     8, 24, 18, 24, 0.08, 0.02, new Crop.DampingOff(0.04, 0.4), 10, 0.04),
                 new Crop.PottingOn(Crop.PottingOn.When.ALWAYS, 18, 20, 12, 0.02),
-                new Crop.Hardening(10, 6, 0, 0.25, 0.02, 0.2, 0)));
+                new Crop.Hardening(10, 6, 0, 0.25, 0.02, 0.2, 0),
+                Materials.NOT_KNOWN));
   }
 
   @Test
@@ -83,7 +86,9 @@ class ScenarioReaderTest {
                 LocalDate.of(2027, 5, 5),
                 LocalDate.of(2027, 5, 28),
                 LocalDate.of(2027, 6, 12),
-                LocalDate.of(2027, 3, 28)));
+                LocalDate.of(2027, 3, 28),
+                null,
+                Sowing.Leeway.NOT_SAID));
   }
 
   @Test
@@ -143,7 +148,8 @@ class ScenarioReaderTest {
                 0.25,
                 new Crop.GrowingOn(4, 20, 16, 30, 0.1, 0.03, Crop.DampingOff.NONE, 10, 0.03),
                 Crop.PottingOn.NEVER,
-                new Crop.Hardening(8, 2, -2, 0.1, 0.02, 0.1, 0)));
+                new Crop.Hardening(8, 2, -2, 0.1, 0.02, 0.1, 0),
+                Materials.NOT_KNOWN));
   }
 
   @Test
@@ -194,6 +200,8 @@ class ScenarioReaderTest {
                 LocalDate.of(2027, 5, 5),
                 LocalDate.of(2027, 5, 28),
                 null,
-                null));
+                null,
+                null,
+                Sowing.Leeway.NOT_SAID));
   }
 }

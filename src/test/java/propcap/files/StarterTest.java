@@ -90,7 +90,8 @@ class StarterTest {
                 0,
                 0,
                 "there is such a file already",
-                "a folder without it"));
+                "a folder without it",
+                Fault.About.NO_VALUE));
     try (Stream<Path> files = Files.list(folder)) {
       assertThat(files).hasSize(1);
     }

@@ -31,11 +31,7 @@ class WarningsTest {
 
   private List<String> warnings() throws FaultsException {
     String prefix = folder.path("") + "/";
-    return ScenarioReader.readDoubting(folder.path("scenario.yaml"), Drafts.NONE)
-        .warnings()
-        .stream()
-        .map(w -> w.toString().replace(prefix, ""))
-        .toList();
+    return folder.warnings().stream().map(w -> w.toString().replace(prefix, "")).toList();
   }
 
   static List<String> oneWarningEach() throws IOException {

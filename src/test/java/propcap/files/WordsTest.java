@@ -34,22 +34,4 @@ class WordsTest {
     assertThat(Words.slips(a, b)).isEqualTo(slips);
     assertThat(Words.slips(b, a)).isEqualTo(slips);
   }
-
-  @ParameterizedTest
-  @CsvSource({
-    "tomato-1, tomato-1, true",
-    "tomato*, tomato-1, true",
-    "tomato*, tomato, true",
-    "*-1, tomato-1, true",
-    "t*o-*, tomato-1, true",
-    "*, tomato-1, true",
-    "'', tomato-1, false",
-    "tomato, tomato-1, false",
-    "*-2, tomato-1, false",
-    "tomato-1, tomato-*, false",
-    "a*a*a*b, aaaaaaaaaaaaaaaaaaaaaaaa, false",
-  })
-  void aStarStandsForAnyLetters(String pattern, String name, boolean matches) {
-    assertThat(SowingChanges.matches(pattern, name)).isEqualTo(matches);
-  }
 }

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import propcap.farm.Labour;
 import propcap.farm.Loss;
 import propcap.farm.Place;
 import propcap.farm.PlaceKind;
@@ -47,7 +48,8 @@ public final class Questions {
           new BigDecimal("1.10"),
           new BigDecimal("2.40"),
           0.06,
-          false);
+          false,
+          BigDecimal.ZERO);
 
   private Questions() {}
 
@@ -65,7 +67,8 @@ public final class Questions {
         s.crops(),
         s.sowings(),
         s.weather(),
-        PRICES);
+        PRICES,
+        Labour.NOT_LIMITED);
   }
 
   private static Place priced(Place p) {
@@ -126,8 +129,8 @@ public final class Questions {
     outcomes.add(outcome(Kind.LOST, "overheld", false, 1350, d(-190, 38), d(-170, 41), d(710, 85)));
     outcomes.add(outcome(Kind.LOST, "dumped", false, 0, d(0, 0), d(0, 0), d(0, 0)));
     outcomes.add(outcome(Kind.MARGIN, "", true, 6210.4, d(-132.5, 71), d(411.5, 33), d(-1100, 80)));
-    Place chamber = priced(new Place("Chamber 2", PlaceKind.CHAMBER, 60, climate(), 0));
-    Place house = priced(new Place("House 3", PlaceKind.TABLE, 120, climate(), 0));
+    Place chamber = priced(new Place("Chamber 2", PlaceKind.CHAMBER, 60, climate(), 0, null));
+    Place house = priced(new Place("House 3", PlaceKind.TABLE, 120, climate(), 0, null));
     List<Investment> investments =
         List.of(
             investment(chamber, 5200, d(-132.5, 71), -7600, 590, null, 0),

@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Map;
 import propcap.farm.Climate;
 import propcap.farm.Crop;
+import propcap.farm.Labour;
+import propcap.farm.Materials;
 import propcap.farm.Place;
 import propcap.farm.PlaceKind;
 import propcap.farm.Rounds;
@@ -27,12 +29,12 @@ public final class Scenarios {
   public static Scenario spring(String name, List<String> crops) {
     List<Place> places =
         List.of(
-            new Place("Chamber", PlaceKind.CHAMBER, 60, new Climate.Constant(22), 0.08),
-            new Place("Mats", PlaceKind.HEAT_BENCH, 36, new Climate.Constant(21), 0.02),
-            new Place("House 1", PlaceKind.TABLE, 330, new Climate.Heated(14, 5, 26), 0),
-            new Place("House 2", PlaceKind.TABLE, 120, new Climate.Heated(8, 5, 26), 0),
-            new Place("Old shed", PlaceKind.TABLE, 0, new Climate.Outdoor(), 0),
-            new Place("Yard", PlaceKind.HARDENING, 160, new Climate.Outdoor(), 0));
+            new Place("Chamber", PlaceKind.CHAMBER, 60, new Climate.Constant(22), 0.08, null),
+            new Place("Mats", PlaceKind.HEAT_BENCH, 36, new Climate.Constant(21), 0.02, null),
+            new Place("House 1", PlaceKind.TABLE, 330, new Climate.Heated(14, 5, 26), 0, null),
+            new Place("House 2", PlaceKind.TABLE, 120, new Climate.Heated(8, 5, 26), 0, null),
+            new Place("Old shed", PlaceKind.TABLE, 0, new Climate.Outdoor(), 0, null),
+            new Place("Yard", PlaceKind.HARDENING, 160, new Climate.Outdoor(), 0, null));
     return scenario(name, SEASON, places, crops, 3);
   }
 
@@ -40,8 +42,8 @@ public final class Scenarios {
   public static Scenario bare(Season season) {
     List<Place> places =
         List.of(
-            new Place("Table", PlaceKind.TABLE, 10, new Climate.Constant(20), 0),
-            new Place("Yard", PlaceKind.HARDENING, 10, new Climate.Outdoor(), 0));
+            new Place("Table", PlaceKind.TABLE, 10, new Climate.Constant(20), 0, null),
+            new Place("Yard", PlaceKind.HARDENING, 10, new Climate.Outdoor(), 0, null));
     return scenario("bare", season, places, List.of("kale"), 1);
   }
 
@@ -67,14 +69,26 @@ public final class Scenarios {
                 bedFrom,
                 bedFrom.plusDays(14),
                 null,
-                null));
+                null,
+                null,
+                Sowing.Leeway.NOT_SAID));
       }
     }
     List<WeatherYear> weather = new ArrayList<>();
     for (int year = 2001; year <= 2010; year++) {
       weather.add(new WeatherYear(year, new double[season.days()], new double[season.days()]));
     }
-    return new Scenario(name, season, 0, Rounds.everyDay(), places, byName, sowings, weather);
+    return new Scenario(
+        name,
+        season,
+        0,
+        Rounds.everyDay(),
+        places,
+        byName,
+        sowings,
+        weather,
+        null,
+        Labour.NOT_LIMITED);
   }
 
   private static Crop crop(String name, String place) {
@@ -91,6 +105,7 @@ public final class Scenarios {
         0.25,
         new Crop.GrowingOn(5, 22, 18, 25, 0.1, 0.03, Crop.DampingOff.NONE, 10, 0.03),
         Crop.PottingOn.NEVER,
-        new Crop.Hardening(7, 2, -2, 0.1, 0.02, 0.1, 0));
+        new Crop.Hardening(7, 2, -2, 0.1, 0.02, 0.1, 0),
+        Materials.NOT_KNOWN);
   }
 }

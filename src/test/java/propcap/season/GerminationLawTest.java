@@ -40,7 +40,8 @@ class GerminationLawTest {
   }
 
   private static Place at(Place place, double tempC) {
-    return new Place(place.name(), place.kind(), place.spaces(), new Climate.Constant(tempC), 0);
+    return new Place(
+        place.name(), place.kind(), place.spaces(), new Climate.Constant(tempC), 0, null);
   }
 
   /** The lognormal curve of a seed, by days at 20 C. */
@@ -100,7 +101,9 @@ class GerminationLawTest {
             plain.bedFrom(),
             plain.bedBy(),
             null,
-            Farms.day(6)));
+            Farms.day(6),
+            null,
+            Sowing.Leeway.NOT_SAID));
     List<SeasonOutcome> seasons = Runs.of(scenario(20), 22, 500);
     Mean sown = Mean.of(seasons, season -> season.trays(0, Milestone.SOWN));
     Mean failed = Mean.of(seasons, season -> season.lost(0, Loss.FAILED_TRAY));

@@ -77,7 +77,7 @@ class OccupancyLawTest {
   }
 
   private static Place at(Place place, Climate climate) {
-    return new Place(place.name(), place.kind(), place.spaces(), climate, 0);
+    return new Place(place.name(), place.kind(), place.spaces(), climate, 0, null);
   }
 
   private static double[] filled(double value) {

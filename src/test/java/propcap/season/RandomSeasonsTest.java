@@ -16,6 +16,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import propcap.chance.Luck;
 import propcap.farm.Climate;
+import propcap.farm.Labour;
 import propcap.farm.Loss;
 import propcap.farm.Milestone;
 import propcap.farm.Place;
@@ -152,7 +153,7 @@ class RandomSeasonsTest {
   void aPlaceThatNothingUsesChangesNothing(long seed) {
     Scenario scenario = farm(seed).scenario;
     List<Place> places = new ArrayList<>(scenario.places());
-    places.add(0, new Place("unused", PlaceKind.CHAMBER, 50, new Climate.Constant(22), 0.1));
+    places.add(0, new Place("unused", PlaceKind.CHAMBER, 50, new Climate.Constant(22), 0.1, null));
     List<SeasonOutcome> more = Runs.of(scenario.withPlaces(places), farm(seed).luck, SEASONS);
     for (int n = 0; n < SEASONS; n++) {
       SeasonOutcome with = more.get(n);
@@ -211,7 +212,9 @@ class RandomSeasonsTest {
         s.places(),
         s.crops(),
         sowings,
-        s.weather());
+        s.weather(),
+        null,
+        Labour.NOT_LIMITED);
   }
 
   private static Sowing sown(Sowing s, LocalDate on, int trays) {
@@ -225,6 +228,8 @@ class RandomSeasonsTest {
         s.bedFrom(),
         s.bedBy(),
         s.bedUntil(),
-        s.resowUntil());
+        s.resowUntil(),
+        null,
+        Sowing.Leeway.NOT_SAID);
   }
 }

@@ -235,7 +235,9 @@ class SeasonByHandTest {
             plain.bedFrom(),
             plain.bedBy(),
             null,
-            Farms.day(7)));
+            Farms.day(7),
+            null,
+            Sowing.Leeway.NOT_SAID));
     Scenario scenario = scenario();
     // Of ten cells at one half, P(F <= 2) = 56/1024 = 0.0547 and P(F <= 6) = 848/1024 = 0.828: at
     // 0.05
@@ -274,7 +276,9 @@ class SeasonByHandTest {
             plain.bedFrom(),
             plain.bedBy(),
             null,
-            Farms.day(6)));
+            Farms.day(6),
+            null,
+            Sowing.Leeway.NOT_SAID));
     Scenario scenario = scenario();
     SeasonOutcome season = run(scenario, new HandLuck(scenario).with(0, 0, 0, Draw.FILLS, 0.01));
     assertThat(season.lost(0, Loss.FAILED_TRAY)).isEqualTo(10);
@@ -321,7 +325,9 @@ class SeasonByHandTest {
             plain.bedFrom(),
             plain.bedBy(),
             Farms.day(4),
-            null));
+            null,
+            null,
+            Sowing.Leeway.NOT_SAID));
     SeasonOutcome season = run();
     // On 5 the first tray is thrown out of the mats; the second, which waited, is never sown.
     assertThat(season.cellsSown(0)).isEqualTo(10);

@@ -10,6 +10,7 @@ import propcap.farm.Climate;
 import propcap.farm.Crop;
 import propcap.farm.Crops;
 import propcap.farm.Farms;
+import propcap.farm.Labour;
 import propcap.farm.Place;
 import propcap.farm.PlaceKind;
 import propcap.farm.Rounds;
@@ -67,7 +68,9 @@ final class SureFarm {
         places,
         crops,
         sowings,
-        List.of(new WeatherYear(2001, minC, maxC)));
+        List.of(new WeatherYear(2001, minC, maxC)),
+        null,
+        Labour.NOT_LIMITED);
   }
 
   private void makePlaces() {
@@ -87,7 +90,7 @@ final class SureFarm {
   }
 
   private Place place(String name, PlaceKind kind, int spaces) {
-    return new Place(name, kind, spaces, new Climate.Constant(random.nextDouble(15, 25)), 0);
+    return new Place(name, kind, spaces, new Climate.Constant(random.nextDouble(15, 25)), 0, null);
   }
 
   private Crop crop(String name) {
@@ -137,7 +140,9 @@ final class SureFarm {
         Farms.day(bedFrom),
         Farms.day(bedFrom + random.nextInt(30)),
         null,
-        null);
+        null,
+        null,
+        Sowing.Leeway.NOT_SAID);
   }
 
   private Crop farmCrop(String name) {

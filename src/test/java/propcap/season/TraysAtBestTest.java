@@ -107,7 +107,9 @@ class TraysAtBestTest {
             Farms.day(0),
             Farms.day(59),
             null,
-            Farms.day(25)));
+            Farms.day(25),
+            null,
+            Sowing.Leeway.NOT_SAID));
     Scenario scenario = farm.make();
     TraysAtBest best = new TraysAtBest(new SeasonPlan(scenario));
     Luck.Reader reader = new Luck(scenario, 5).reader();

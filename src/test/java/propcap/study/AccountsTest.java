@@ -43,7 +43,9 @@ class AccountsTest {
             Farms.day(0),
             Farms.day(bedBy),
             null,
-            Farms.day(30)));
+            Farms.day(30),
+            null,
+            Sowing.Leeway.NOT_SAID));
   }
 
   private BigDecimal margin() {
@@ -169,7 +171,15 @@ class AccountsTest {
     Prices.PlantPrices own =
         new Prices.PlantPrices(amount("2.05"), amount("1"), amount("0.07"), amount("6.50"));
     Prices prices =
-        new Prices("EUR", Map.of("cosmos", own), null, amount("1.10"), BigDecimal.ZERO, .06, true);
+        new Prices(
+            "EUR",
+            Map.of("cosmos", own),
+            null,
+            amount("1.10"),
+            BigDecimal.ZERO,
+            .06,
+            true,
+            BigDecimal.ZERO);
     Scenario scenario = Money.in(farm.make(), prices);
     // 10 x 2.05 - 2 x 0.07 - 6.50.
     assertIs(margin(scenario, new HandLuck(scenario).make()), "13.86");

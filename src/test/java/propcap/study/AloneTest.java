@@ -23,7 +23,7 @@ class AloneTest {
   @MethodSource("farms")
   void theFirstTraysOfManyAreWhatFewerAre(long seed) throws Exception {
     Scenario farm = RandomScenarios.from(seed);
-    List<Choice> choices = Choice.of(farm, new PlanningQuestion(0.9, 4, 4, 2));
+    List<Choice> choices = Choice.of(farm, new PlanningQuestion(0.9, 4, 4, 2, List.of()));
     Worth worth = new Worth(farm);
     Scenario widest = Choice.widest(farm, choices);
     try (TrialSprings springs = new TrialSprings(widest, 1, 1, SPRINGS)) {

@@ -29,7 +29,7 @@ class BoundingTest {
   @Test
   void whereNothingIsLostThePlanThatLosesNothingReachesIt() throws Exception {
     Scenario tiny = TinyFarm.make();
-    List<Choice> choices = Choice.of(tiny, new PlanningQuestion(0.9, 3, 3, 1));
+    List<Choice> choices = Choice.of(tiny, new PlanningQuestion(0.9, 3, 3, 1, List.of()));
     Bounding bounding = new Bounding(tiny, choices);
     List<Bounding.Spring> springs = PlansByForce.atBest(tiny, choices, bounding, 5);
     assertThat(bounding.most(springs)).containsOnly(2.0 * (20 - 2 * 2));

@@ -34,7 +34,18 @@ class HandsQuestionsTest {
   void sixTrays() {
     farm.sowings.add(
         new Sowing(
-            "a", "cosmos", "lot", Farms.day(0), 6, 60, Farms.day(0), Farms.day(21), null, null));
+            "a",
+            "cosmos",
+            "lot",
+            Farms.day(0),
+            6,
+            60,
+            Farms.day(0),
+            Farms.day(21),
+            null,
+            null,
+            null,
+            Sowing.Leeway.NOT_SAID));
   }
 
   private Scenario withHours(double hours) {

@@ -209,7 +209,14 @@ class InvestingTest {
     Prices p = money.prices();
     Prices dollars =
         new Prices(
-            "USD", Map.of(), p.otherwise(), p.tray(), p.potTray(), p.discount(), p.sellSurplus());
+            "USD",
+            Map.of(),
+            p.otherwise(),
+            p.tray(),
+            p.potTray(),
+            p.discount(),
+            p.sellSurplus(),
+            BigDecimal.ZERO);
     assertThatExceptionOfType(BadQuestionException.class)
         .isThrownBy(
             () ->

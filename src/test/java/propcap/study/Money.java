@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import propcap.farm.Labour;
 import propcap.farm.Place;
 import propcap.farm.Prices;
 import propcap.farm.Scenario;
@@ -35,7 +36,8 @@ final class Money {
         tray,
         potTray,
         discount,
-        sellSurplus);
+        sellSurplus,
+        BigDecimal.ZERO);
   }
 
   /** A farm at these prices. */
@@ -53,7 +55,8 @@ final class Money {
         farm.crops(),
         farm.sowings(),
         farm.weather(),
-        prices);
+        prices,
+        Labour.NOT_LIMITED);
   }
 
   /** A farm whose place costs so much; and, for a place of other spaces, has so many. */

@@ -31,7 +31,15 @@ class MoneyAndDatesTest {
   private static ThrowingCallable prices(
       String currency, String tray, String potTray, double discount) {
     return () ->
-        new Prices(currency, Map.of(), null, amount(tray), amount(potTray), discount, false);
+        new Prices(
+            currency,
+            Map.of(),
+            null,
+            amount(tray),
+            amount(potTray),
+            discount,
+            false,
+            BigDecimal.ZERO);
   }
 
   static Stream<Arguments> amounts() {
@@ -66,7 +74,9 @@ class MoneyAndDatesTest {
     Farms farm = new Farms();
     farm.sowings = List.of(Farms.sowing("a", 0, 1));
     Scenario plain = farm.make();
-    Prices none = new Prices("EUR", Map.of(), null, BigDecimal.ZERO, BigDecimal.ZERO, 0, false);
+    Prices none =
+        new Prices(
+            "EUR", Map.of(), null, BigDecimal.ZERO, BigDecimal.ZERO, 0, false, BigDecimal.ZERO);
     assertThatIllegalArgumentException()
         .isThrownBy(() -> Money.in(plain, none))
         .withMessage("money has no price for cosmos, and no default");
@@ -79,7 +89,15 @@ class MoneyAndDatesTest {
     Prices.PlantPrices other =
         new Prices.PlantPrices(BigDecimal.ONE, BigDecimal.ZERO, BigDecimal.ZERO, null);
     Prices prices =
-        new Prices("EUR", Map.of("tomato", own), other, amount("1.10"), BigDecimal.ZERO, 0, false);
+        new Prices(
+            "EUR",
+            Map.of("tomato", own),
+            other,
+            amount("1.10"),
+            BigDecimal.ZERO,
+            0,
+            false,
+            BigDecimal.ZERO);
     assertThat(prices.trayOf("tomato")).isEqualTo(amount("6.50"));
     assertThat(prices.trayOf("kale")).isEqualTo(amount("1.10"));
   }
@@ -97,7 +115,9 @@ class MoneyAndDatesTest {
             Farms.day(40),
             Farms.day(50),
             Farms.day(55),
-            Farms.day(20));
+            Farms.day(20),
+            null,
+            Sowing.Leeway.NOT_SAID);
     assertThat(sowing.shifted(-7))
         .isEqualTo(
             new Sowing(
@@ -110,7 +130,9 @@ class MoneyAndDatesTest {
                 Farms.day(40),
                 Farms.day(50),
                 Farms.day(55),
-                Farms.day(13)));
+                Farms.day(13),
+                null,
+                Sowing.Leeway.NOT_SAID));
     assertThat(sowing.shifted(0)).isEqualTo(sowing);
     assertThat(sowing.shifted(9).shifted(-9)).isEqualTo(sowing);
   }

@@ -136,7 +136,8 @@ class OrderingTest {
 
   @Test
   void aYardAndAChamberNeedNoTables() throws BadQuestionException {
-    farm.morePlaces.add(new Place("Chamber", PlaceKind.CHAMBER, 0, new Climate.Constant(22), 0));
+    farm.morePlaces.add(
+        new Place("Chamber", PlaceKind.CHAMBER, 0, new Climate.Constant(22), 0, null));
     OrderList yard = order(.5, "Yard", 20);
     assertThat(amount(yard, "Yard: ground area, without paths")).isEqualTo("1.5 m2 (16 ft2)");
     OrderList chamber = order(.5, "Chamber", 10);

@@ -43,7 +43,7 @@ class PlanGuaranteesTest {
               priced,
               Planning.plan(
                   priced,
-                  new PlanningQuestion(0.9, 14, 14, 2),
+                  new PlanningQuestion(0.9, 14, 14, 2, List.of()),
                   new RunSettings(seed, 400, null, 1),
                   Budget.ofTries(150),
                   share -> {})));
@@ -80,7 +80,9 @@ class PlanGuaranteesTest {
                             s.bedFrom(),
                             s.bedBy(),
                             s.bedUntil(),
-                            s.resowUntil()))
+                            s.resowUntil(),
+                            null,
+                            Sowing.Leeway.NOT_SAID))
                 .toList());
   }
 

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import propcap.farm.Crop;
 import propcap.farm.Crops;
 import propcap.farm.Farms;
+import propcap.farm.Labour;
 import propcap.farm.Scenario;
 import propcap.farm.Sowing;
 import propcap.farm.WeatherYear;
@@ -40,7 +41,9 @@ class PlanPromisesTest {
         Farms.day(0),
         Farms.day(bedBy),
         null,
-        null);
+        null,
+        null,
+        Sowing.Leeway.NOT_SAID);
   }
 
   // What is given up.
@@ -62,7 +65,7 @@ class PlanPromisesTest {
 
   @Test
   void aSowingThatCannotReachItsGoalIsNotGivenUpToSaveItsTrays() throws Exception {
-    Planned planned = plan(crowded(), new PlanningQuestion(0.9, 0, 0, 1), 120, 20);
+    Planned planned = plan(crowded(), new PlanningQuestion(0.9, 0, 0, 1, List.of()), 120, 20);
     assertThat(planned.before().sowings().get(0).onTime().mean()).isEqualTo(40);
     assertThat(planned.kept().sowings().get(0).onTime().mean()).isEqualTo(40);
     assertThat(planned.kept().sowings().get(1).chanceMet()).isEqualTo(1);
@@ -83,7 +86,7 @@ class PlanPromisesTest {
 
   @Test
   void noSowingIsGivenUpForAnotherUnlessItMayBe() throws Exception {
-    Planned kept = plan(oneOrTheOther(), new PlanningQuestion(0.9, 0, 0, 1), 60, 20);
+    Planned kept = plan(oneOrTheOther(), new PlanningQuestion(0.9, 0, 0, 1, List.of()), 60, 20);
     assertThat(kept.kept().sowings().get(0).onTime().mean()).isEqualTo(40);
     assertThat(kept.kept().sowings().get(1).chanceMet()).isZero();
     Planned allowed =
@@ -115,7 +118,8 @@ class PlanPromisesTest {
 
   @Test
   void noPlanIsAboveTheBoundWherePlacesCostSomethingToRun() throws Exception {
-    Planned planned = plan(matsThatCost(), new PlanningQuestion(0.9, 10, 10, 1), 200, 20);
+    Planned planned =
+        plan(matsThatCost(), new PlanningQuestion(0.9, 10, 10, 1, List.of()), 200, 20);
     assertThat(planned.bound().toBest().mean()).isNotNegative();
   }
 
@@ -131,7 +135,11 @@ class PlanPromisesTest {
   @Test
   void aloneASowingIsOnItsBestDayWithAllTheTraysThatItMayHave() throws Exception {
     Planned planned =
-        plan(onlyOf("cabbage-1", "tomato-2"), new PlanningQuestion(0.9, 14, 14, 2), 1, 200);
+        plan(
+            onlyOf("cabbage-1", "tomato-2"),
+            new PlanningQuestion(0.9, 14, 14, 2, List.of()),
+            1,
+            200);
     // By force: cabbage-1 in 80 trays, tomato-2 in 72 and 14 days earlier.
     assertThat(planned.alone().get(0).chance()).isGreaterThan(0.92);
     assertThat(planned.alone().get(1).chance()).isGreaterThan(0.98);
@@ -175,12 +183,15 @@ class PlanPromisesTest {
             made.places(),
             made.crops(),
             made.sowings(),
-            years));
+            years,
+            null,
+            Labour.NOT_LIMITED));
   }
 
   @Test
   void whatBringsNextToNothingIsTakenBack() throws Exception {
-    Planned planned = plan(roomyButForOne(), new PlanningQuestion(0.9, 7, 7, 1), 150, 100);
+    Planned planned =
+        plan(roomyButForOne(), new PlanningQuestion(0.9, 7, 7, 1, List.of()), 150, 100);
     assertThat(planned.isConfirmed()).isTrue();
     // Under eight seeds 8 or 9 are changed and 4 or 5 kept, which bring 23.4 to 24.4 EUR together.
     assertThat(planned.search().changed()).isGreaterThanOrEqualTo(7);

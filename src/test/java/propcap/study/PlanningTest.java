@@ -18,7 +18,7 @@ import propcap.season.SeasonOutcome;
 
 /** A better plan keeps its promises. */
 class PlanningTest {
-  private static final PlanningQuestion QUESTION = new PlanningQuestion(0.9, 14, 14, 2);
+  private static final PlanningQuestion QUESTION = new PlanningQuestion(0.9, 14, 14, 2, List.of());
 
   private static RunSettings settings(int threads) {
     return new RunSettings(1, 200, null, threads);
@@ -42,7 +42,7 @@ class PlanningTest {
         }
       }
     }
-    Planned planned = plan(tiny, new PlanningQuestion(0.9, 3, 3, 1), 300);
+    Planned planned = plan(tiny, new PlanningQuestion(0.9, 3, 3, 1, List.of()), 300);
     assertThat(score(planned.kept().scenario())).isEqualTo(best);
     assertThat(planned.isConfirmed()).isTrue();
     assertThat(best).isGreaterThan(score(tiny) + 1);
@@ -72,7 +72,7 @@ class PlanningTest {
 
   @Test
   void theBoundIsNoLessThanWhatTheBestPlanBrings() throws Exception {
-    Planned planned = plan(TinyFarm.make(), new PlanningQuestion(0.9, 3, 3, 1), 300);
+    Planned planned = plan(TinyFarm.make(), new PlanningQuestion(0.9, 3, 3, 1, List.of()), 300);
     assertThat(planned.bound().toBest().mean()).isNotNegative();
     assertThat(planned.bound().chances()).allMatch(chance -> chance == 1);
     assertThat(planned.alone()).allMatch(alone -> alone.chance() == 1 && !alone.isOutOfReach());
@@ -194,9 +194,10 @@ class PlanningTest {
 
   @Test
   void aGoalOutsideItsBoundsIsRefused() {
-    assertThatThrownBy(() -> plan(TinyFarm.make(), new PlanningQuestion(1, 3, 3, 1), 10))
+    assertThatThrownBy(() -> plan(TinyFarm.make(), new PlanningQuestion(1, 3, 3, 1, List.of()), 10))
         .isInstanceOf(BadQuestionException.class);
-    assertThatThrownBy(() -> plan(TinyFarm.make(), new PlanningQuestion(0.9, 3, 3, 0.5), 10))
+    assertThatThrownBy(
+            () -> plan(TinyFarm.make(), new PlanningQuestion(0.9, 3, 3, 0.5, List.of()), 10))
         .isInstanceOf(BadQuestionException.class);
   }
 
@@ -215,7 +216,9 @@ class PlanningTest {
             first.bedFrom(),
             first.bedBy(),
             null,
-            null);
+            null,
+            null,
+            Sowing.Leeway.NOT_SAID);
     Planned planned = plan(tiny.withSowings(List.of(first, wanting)), QUESTION, 40);
     assertThat(planned.missed()).containsExactly(1);
     assertThat(planned.alone().get(1).isOutOfReach()).isTrue();

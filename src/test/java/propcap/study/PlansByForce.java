@@ -14,7 +14,7 @@ import propcap.season.SeasonPlan;
 
 /** Plans that are made by chance, and what is true of each of them. */
 final class PlansByForce {
-  private static final PlanningQuestion QUESTION = new PlanningQuestion(0.9, 14, 14, 2);
+  private static final PlanningQuestion QUESTION = new PlanningQuestion(0.9, 14, 14, 2, List.of());
 
   private PlansByForce() {}
 

@@ -12,7 +12,9 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import propcap.farm.Crop;
+import propcap.farm.Labour;
 import propcap.farm.Loss;
+import propcap.farm.Materials;
 import propcap.farm.Scenario;
 import propcap.farm.Step;
 import propcap.files.FaultsException;
@@ -57,7 +59,9 @@ class SecondSimulationTest {
             example.places(),
             crops,
             example.sowings(),
-            example.weather());
+            example.weather(),
+            null,
+            Labour.NOT_LIMITED);
     assertThat(misfits(forecast(longer))).hasSizeGreaterThan(5);
   }
 
@@ -83,7 +87,8 @@ class SecondSimulationTest {
             h.frostLoss(),
             h.loss(),
             h.frostRisk(),
-            h.offsetDays()));
+            h.offsetDays()),
+        Materials.NOT_KNOWN);
   }
 
   private static Scenario example() throws FaultsException {

@@ -68,7 +68,9 @@ class SharedLuckTest {
             s.bedFrom(),
             s.bedBy(),
             s.bedUntil(),
-            s.resowUntil());
+            s.resowUntil(),
+            null,
+            Sowing.Leeway.NOT_SAID);
     return farm(what, f -> f.sowings.set(0, changed));
   }
 
@@ -97,13 +99,14 @@ class SharedLuckTest {
             .map(
                 p ->
                     p.kind() == PlaceKind.TABLE
-                        ? new Place(p.name(), p.kind(), p.spaces(), new Climate.Constant(26), 0)
+                        ? new Place(
+                            p.name(), p.kind(), p.spaces(), new Climate.Constant(26), 0, null)
                         : p)
             .toList());
   }
 
   private static Place tunnel(int spaces) {
-    return new Place("Tunnel", PlaceKind.TABLE, spaces, new Climate.Outdoor(), 0);
+    return new Place("Tunnel", PlaceKind.TABLE, spaces, new Climate.Outdoor(), 0, null);
   }
 
   static Stream<Arguments> otherLuck() {

@@ -345,7 +345,9 @@ class SizingRunTest {
         s.bedFrom(),
         s.bedBy(),
         s.bedUntil(),
-        s.resowUntil());
+        s.resowUntil(),
+        null,
+        Sowing.Leeway.NOT_SAID);
   }
 
   @Test

@@ -181,7 +181,7 @@ class SummaryTest {
   }
 
   private static Place table(String name, int spaces) {
-    return new Place(name, PlaceKind.TABLE, spaces, new Climate.Constant(20), 0);
+    return new Place(name, PlaceKind.TABLE, spaces, new Climate.Constant(20), 0, null);
   }
 
   @Test

@@ -15,6 +15,7 @@ import propcap.farm.Climate;
 import propcap.farm.Crop;
 import propcap.farm.Crops;
 import propcap.farm.Farms;
+import propcap.farm.Labour;
 import propcap.farm.Place;
 import propcap.farm.PlaceKind;
 import propcap.farm.Prices;
@@ -32,7 +33,18 @@ class SupplyingTest {
   private static Sowing sowing(int trays, int needed, int bedBy) {
     LocalDate first = Farms.day(0);
     return new Sowing(
-        "a", "cosmos", "lot", Farms.day(2), trays, needed, first, Farms.day(bedBy), null, null);
+        "a",
+        "cosmos",
+        "lot",
+        Farms.day(2),
+        trays,
+        needed,
+        first,
+        Farms.day(bedBy),
+        null,
+        null,
+        null,
+        Sowing.Leeway.NOT_SAID);
   }
 
   private Scenario scenario() {
@@ -152,7 +164,8 @@ class SupplyingTest {
             new BigDecimal("2.00"),
             new BigDecimal("3.00"),
             0,
-            false);
+            false,
+            BigDecimal.ZERO);
     Scenario priced =
         new Scenario(
             plain.name(),
@@ -163,7 +176,8 @@ class SupplyingTest {
             plain.crops(),
             plain.sowings(),
             plain.weather(),
-            prices);
+            prices,
+            Labour.NOT_LIMITED);
     Supplies.ByMoney money =
         Optional.ofNullable(supplies(priced, 0.9, 5).sowings().get(0).money()).orElseThrow();
     assertThat(money.costs().lacking()).isCloseTo(1.40, within(1e-12));
@@ -218,11 +232,22 @@ class SupplyingTest {
     cosmos.germinateIn = List.of("Mats", "Cold");
     cosmos.pullAfterDays = 10;
     farm.mats = 1;
-    farm.morePlaces.add(new Place("Cold", PlaceKind.TABLE, 10, new Climate.Constant(5), 0));
+    farm.morePlaces.add(new Place("Cold", PlaceKind.TABLE, 10, new Climate.Constant(5), 0, null));
     Sowing a = sowing(2, 20, 59);
     farm.sowings.add(
         new Sowing(
-            "a", "cosmos", "lot", a.sow(), 2, 20, a.bedFrom(), a.bedBy(), null, Farms.day(30)));
+            "a",
+            "cosmos",
+            "lot",
+            a.sow(),
+            2,
+            20,
+            a.bedFrom(),
+            a.bedBy(),
+            null,
+            Farms.day(30),
+            null,
+            Sowing.Leeway.NOT_SAID));
     Supplies supplies = supplies(scenario(), 0.9, 5);
     assertThat(supplies.lots().get(0).again()).isEqualTo(1);
     assertThat(item(supplies, Kind.SEED).arithmetic())
@@ -238,7 +263,19 @@ class SupplyingTest {
     cosmos.pottingOn = new Crop.PottingOn(Crop.PottingOn.When.ALWAYS, 5, 4, 7, 0);
     Sowing b = sowing(2, 20, 59);
     farm.sowings.add(
-        new Sowing("b", "cosmos", "other", b.sow(), 2, 20, b.bedFrom(), b.bedBy(), null, null));
+        new Sowing(
+            "b",
+            "cosmos",
+            "other",
+            b.sow(),
+            2,
+            20,
+            b.bedFrom(),
+            b.bedBy(),
+            null,
+            null,
+            null,
+            Sowing.Leeway.NOT_SAID));
     Supplies supplies = supplies(scenario(), 0.9, 5);
     assertThat(supplies.lots()).extracting(Supplies.ForLot::seeds).containsExactly(0L, 20L);
     assertThat(item(supplies, Kind.POTS).amount()).isEqualTo(2 * 2 * 5);

@@ -13,7 +13,18 @@ import propcap.study.Choice.Setting;
 class TakingBackTest {
   private static Sowing sowing(String id, int needed) {
     return new Sowing(
-        id, "cosmos", "lot", Farms.day(5), 10, needed, Farms.day(0), Farms.day(59), null, null);
+        id,
+        "cosmos",
+        "lot",
+        Farms.day(5),
+        10,
+        needed,
+        Farms.day(0),
+        Farms.day(59),
+        null,
+        null,
+        null,
+        Sowing.Leeway.NOT_SAID);
   }
 
   /** Nothing is left to luck: a tray is ten plants, and costs 2 EUR. */
@@ -33,7 +44,7 @@ class TakingBackTest {
 
   private static List<Setting> fewest(Draft found, Budget budget) throws Exception {
     Scenario farm = farm();
-    List<Choice> choices = Choice.of(farm, new PlanningQuestion(0.9, 14, 14, 2));
+    List<Choice> choices = Choice.of(farm, new PlanningQuestion(0.9, 14, 14, 2, List.of()));
     Worth worth = new Worth(farm);
     try (TrialSprings springs = new TrialSprings(Choice.widest(farm, choices), 1, 1, 60)) {
       Trials trials = new Trials(farm, choices, worth, springs);

@@ -211,7 +211,18 @@ class WorkPlanningTest {
     Sowing a = Farms.sowing("a", 2, 2);
     farm.sowings.add(
         new Sowing(
-            "a", "cosmos", "lot", a.sow(), 2, 10, a.bedFrom(), a.bedBy(), null, Farms.day(5)));
+            "a",
+            "cosmos",
+            "lot",
+            a.sow(),
+            2,
+            10,
+            a.bedFrom(),
+            a.bedBy(),
+            null,
+            Farms.day(5),
+            null,
+            Sowing.Leeway.NOT_SAID));
     WorkCalendar calendar = calendar();
     assertDone(calendar, Job.SOW, 2, null, "Mats", 2, 20, 2 * SOW);
     assertDone(calendar, Job.SOW_AGAIN, 4, null, "Mats", 2, 20, 2 * SOW);
@@ -226,7 +237,7 @@ class WorkPlanningTest {
   void whatIsNeverSownIsToldToo() throws InterruptedException {
     farm.mats = 1;
     farm.house = 0;
-    farm.morePlaces.add(new Place("Other", PlaceKind.TABLE, 1, new Climate.Constant(0), 0));
+    farm.morePlaces.add(new Place("Other", PlaceKind.TABLE, 1, new Climate.Constant(0), 0, null));
     farm.sowings.add(Farms.sowing("a", 2, 3));
     Task sow = task(calendar(), Job.SOW);
     assertThat(sow.traysInAll()).isEqualTo(2);

@@ -81,7 +81,7 @@ class DeskTest {
     Files.writeString(scenario, Farm.SCENARIO.replace("spaces: 6,", "spaces: 9,"));
     Desk next = new Desk(scenario);
     assertThat(next.view("").conflicts()).isEmpty();
-    assertThat(next.view("").draft().drafts().texts().keySet())
+    assertThat(next.view("").draft().texts().keySet())
         .containsExactly(folder.toRealPath().resolve("sowings.csv"));
     next.save(false);
     assertThat(ScenarioReader.read(scenario).sowings().get(0).trays()).isEqualTo(31);

@@ -105,7 +105,7 @@ class SavingTest {
         assertThat(e).isInstanceOf(CannotWriteException.class).hasMessageContaining("is full");
         assertThat(scenario).hasContent(Farm.SCENARIO);
         assertThat(plan(scenario)).hasContent(Farm.PLAN);
-        assertThat(new Desk(scenario).view("").draft().drafts().texts()).hasSize(2);
+        assertThat(new Desk(scenario).view("").draft().texts()).hasSize(2);
       }
     }
     assertThat(told).isBetween(1, calls - 1);

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import propcap.disk.TableCell;
+import propcap.farm.Worded;
 
 /** A file for a spreadsheet: numbers to four decimals, and no name a formula. */
 public final class Csv {
@@ -27,7 +28,7 @@ public final class Csv {
 
   /** What an enum is called in files, such as {@code not-told}. */
   public static String word(Enum<?> of) {
-    return of.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    return Worded.word(of.name());
   }
 
   /** A field; empty where there is nothing. */

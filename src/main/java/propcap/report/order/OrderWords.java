@@ -86,7 +86,7 @@ final class OrderWords {
       return items.isEmpty() ? "no mix" : amount(items.get(items.size() - 1)) + " of mix";
     }
     double sum = items.stream().mapToDouble(Item::amount).sum();
-    String unit = items.isEmpty() ? kind.name().toLowerCase(Locale.ROOT) : items.get(0).unit();
+    String unit = items.isEmpty() ? kind.word() : items.get(0).unit();
     return Words.count(sum) + " " + unit;
   }
 

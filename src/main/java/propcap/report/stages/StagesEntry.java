@@ -4,11 +4,10 @@ import static propcap.report.kit.ListNumbers.days;
 import static propcap.report.kit.ListNumbers.percent;
 import static propcap.report.kit.ListNumbers.temperature;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Stream;
 import propcap.evidence.CropStages;
 import propcap.evidence.Learned;
 import propcap.evidence.Stages;
@@ -22,10 +21,9 @@ final class StagesEntry {
   private StagesEntry() {}
 
   static List<String> lines(Stages stages) {
-    List<String> lines = new ArrayList<>();
-    lines.add("crops:");
-    stages.crops().forEach(c -> add(lines, c));
-    return lines;
+    return Stream.concat(
+            Stream.of("crops:"), stages.crops().stream().flatMap(c -> lines(c.learned())))
+        .toList();
   }
 
   /** What trays of the log tell of a crop, by key of the crop, then by key within it. */
@@ -37,7 +35,10 @@ final class StagesEntry {
     put(onTheTable, "spread", stages.spread(), percent(growing.spread()));
     put(onTheTable, "loss", stages.loss(), percent(growing.loss()));
     if (growing.dampingOff().chance() > 0) {
-      put(onTheTable, "damping-off", stages.outbreakChance(), outbreak(growing.dampingOff()));
+      String chance = percent(growing.dampingOff().chance());
+      put(onTheTable, "damping-off.chance", stages.outbreakChance(), chance);
+      String severity = percent(growing.dampingOff().severity());
+      put(onTheTable, "damping-off.severity", stages.outbreakChance(), severity);
     }
     put(onTheTable, "holds", stages.holdsDays(), days(growing.holdsDays()));
     put(
@@ -67,75 +68,53 @@ final class StagesEntry {
   }
 
   private static String outbreak(Crop.DampingOff outbreak) {
-    return "{chance: "
-        + percent(outbreak.chance())
-        + ", severity: "
-        + percent(outbreak.severity())
-        + "}";
+    return "{chance: %s, severity: %s}"
+        .formatted(percent(outbreak.chance()), percent(outbreak.severity()));
   }
 
-  private static void add(List<String> lines, CropStages stages) {
-    Crop crop = stages.learned();
+  private static Stream<String> lines(Crop crop) {
     Crop.GrowingOn growing = crop.growingOn();
-    lines.add("  " + key(crop.name()) + ":");
-    lines.add(
-        "    growing-on: {base: "
-            + temperature(growing.baseC())
-            + ", optimum: "
-            + temperature(growing.optimumC())
-            + ", at: "
-            + temperature(growing.atC())
-            + ", takes: "
-            + days(growing.takesDays())
-            + ",");
-    lines.add(
-        "                 spread: "
-            + percent(growing.spread())
-            + ", loss: "
-            + percent(growing.loss())
-            + ", damping-off: "
-            + outbreak(growing.dampingOff())
-            + ",");
-    lines.add(
-        "                 holds: "
-            + days(growing.holdsDays())
-            + ", overheld-loss: "
-            + percent(growing.overheldLossPerDay())
-            + "/day}");
-    Crop.PottingOn potting = crop.pottingOn();
-    if (potting.when() != Crop.PottingOn.When.NEVER) {
-      lines.add(
-          "    potting-on: {when: "
-              + potting.when().name().toLowerCase(Locale.ROOT).replace('_', '-')
-              + ", pots-per-tray: "
-              + potting.potsPerTray()
-              + ", takes: "
-              + days(potting.takesDays())
-              + ", holds: "
-              + days(potting.holdsDays())
-              + ", loss: "
-              + percent(potting.loss())
-              + "}");
-    }
     Crop.Hardening hardening = crop.hardening();
-    lines.add(
-        "    hardening: {takes: "
-            + days(hardening.takesDays())
-            + ", fit-above: "
-            + temperature(hardening.fitAboveC())
-            + ", kill-below: "
-            + temperature(hardening.killBelowC())
-            + ",");
-    lines.add(
-        "                frost-loss: "
-            + percent(hardening.frostLoss())
-            + ", loss: "
-            + percent(hardening.loss())
-            + ", frost-risk: "
-            + percent(hardening.frostRisk())
-            + ", offset: "
-            + hardening.offsetDays()
-            + " days}");
+    return """
+          %s:
+            growing-on: {base: %s, optimum: %s, at: %s, takes: %s,
+                         spread: %s, loss: %s, damping-off: %s,
+                         holds: %s, overheld-loss: %s/day}
+        %s    hardening: {takes: %s, fit-above: %s, kill-below: %s,
+                        frost-loss: %s, loss: %s, frost-risk: %s, offset: %d days}
+        """
+        .formatted(
+            key(crop.name()),
+            temperature(growing.baseC()),
+            temperature(growing.optimumC()),
+            temperature(growing.atC()),
+            days(growing.takesDays()),
+            percent(growing.spread()),
+            percent(growing.loss()),
+            outbreak(growing.dampingOff()),
+            days(growing.holdsDays()),
+            percent(growing.overheldLossPerDay()),
+            potting(crop.pottingOn()),
+            days(hardening.takesDays()),
+            temperature(hardening.fitAboveC()),
+            temperature(hardening.killBelowC()),
+            percent(hardening.frostLoss()),
+            percent(hardening.loss()),
+            percent(hardening.frostRisk()),
+            hardening.offsetDays())
+        .lines();
+  }
+
+  private static String potting(Crop.PottingOn potting) {
+    return potting.when() == Crop.PottingOn.When.NEVER
+        ? ""
+        : "    potting-on: {when: %s, pots-per-tray: %d, takes: %s, holds: %s, loss: %s}\n"
+            .formatted(
+                potting.when().word(),
+                potting.potsPerTray(),
+                days(potting.takesDays()),
+                days(potting.holdsDays()),
+                percent(potting.loss()));
   }
 
   /** A name as a key of YAML: quoted unless it is plain letters. */

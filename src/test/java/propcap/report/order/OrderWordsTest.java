@@ -29,7 +29,9 @@ class OrderWordsTest {
             Farms.day(0),
             Farms.day(bedBy),
             null,
-            null));
+            null,
+            null,
+            Sowing.Leeway.NOT_SAID));
   }
 
   private Supplies supplies() throws BadQuestionException, InterruptedException {

@@ -21,7 +21,7 @@ import propcap.study.RunSettings;
 
 /** What is said of a better plan. */
 class PlanAnswerTest {
-  private static final PlanningQuestion QUESTION = new PlanningQuestion(0.9, 3, 3, 1);
+  private static final PlanningQuestion QUESTION = new PlanningQuestion(0.9, 3, 3, 1, List.of());
 
   private static Planned better;
 
@@ -58,7 +58,9 @@ class PlanAnswerTest {
             with.places(),
             with.crops(),
             with.sowings(),
-            with.weather());
+            with.weather(),
+            null,
+            Labour.NOT_LIMITED);
     assertThat(new PlannedAnswer(plan(without)).headlines().get(0))
         .startsWith("The new plan takes no more trays than the plan as it was, and +1");
   }
@@ -102,7 +104,9 @@ class PlanAnswerTest {
         Farms.day(0),
         Farms.day(bedBy),
         null,
-        null);
+        null,
+        null,
+        Sowing.Leeway.NOT_SAID);
   }
 
   @Test

@@ -117,7 +117,7 @@ class WorkSheetsTest {
     cosmos.pullAfterDays = 10;
     cosmos.pottingOn = new Crop.PottingOn(Crop.PottingOn.When.ALWAYS, 5, 4, 7, 0);
     farm.mats = 3;
-    farm.morePlaces.add(new Place("Cold", PlaceKind.TABLE, 1, new Climate.Constant(5), 0));
+    farm.morePlaces.add(new Place("Cold", PlaceKind.TABLE, 1, new Climate.Constant(5), 0, null));
     for (int i = 0; i < sowings; i++) {
       Sowing a = Farms.sowing("a rather long name " + i + " of it", 2, 2);
       farm.sowings.add(
@@ -131,7 +131,9 @@ class WorkSheetsTest {
               a.bedFrom(),
               a.bedBy(),
               null,
-              Farms.day(30)));
+              Farms.day(30),
+              null,
+              Sowing.Leeway.NOT_SAID));
     }
     farm.crops.clear();
     farm.crops.add(cosmos.make());

@@ -2,10 +2,8 @@ package propcap.study;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.OptionalInt;
 import java.util.function.DoublePredicate;
 import java.util.function.ToDoubleFunction;
-import java.util.stream.IntStream;
 import org.apache.commons.math3.distribution.TDistribution;
 import org.apache.commons.math3.stat.descriptive.moment.Mean;
 import org.apache.commons.math3.stat.descriptive.rank.Percentile;

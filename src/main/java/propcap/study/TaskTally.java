@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import propcap.farm.Job;
 import propcap.farm.Scenario;

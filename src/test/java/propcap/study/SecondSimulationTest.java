@@ -136,8 +136,9 @@ class SecondSimulationTest {
     return Samples.of(
             forecast.rows(),
             Strata.of(forecast.scenario(), forecast.settings().seed(), forecast.seasons()),
-            row -> row.losses().getOrDefault(Loss.OVERHELD, 0L)
-                + row.losses().getOrDefault(Loss.DUMPED, 0L))
+            row ->
+                row.losses().getOrDefault(Loss.OVERHELD, 0L)
+                    + row.losses().getOrDefault(Loss.DUMPED, 0L))
         .stat();
   }
 

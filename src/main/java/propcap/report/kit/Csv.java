@@ -8,7 +8,6 @@ import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
-import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import propcap.disk.TableCell;
 import propcap.farm.Worded;

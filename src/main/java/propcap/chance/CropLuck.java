@@ -54,7 +54,7 @@ public final class CropLuck {
    * The luck of a tray.
    *
    * @param lotRate its lot's germination rate this season, 0 to 1
-   * @param uniforms one for each {@link Draw}, in their order; kept, so not to be changed
+   * @param uniforms one for each {@link DrawPurpose}, in their order; kept, so not to be changed
    */
   public TrayLuck tray(double lotRate, double[] uniforms) {
     return new TrayLuck(this, lotRate, uniforms);

@@ -61,13 +61,15 @@ public final class Luck {
   /** Draws seasons, one after the other, for one thread. */
   public final class Reader {
     private final WeatherYears years = new WeatherYears(seed, weatherYears);
-    private final Stream[] ofLots =
-        lots.stream().map(lot -> new Stream(seed, "lot", lot)).toArray(Stream[]::new);
-    private final Stream[] trays =
-        IntStream.range(0, sowings.size()).mapToObj(s -> trayStream(s, 0)).toArray(Stream[]::new);
+    private final RandomStream[] ofLots =
+        lots.stream().map(lot -> new RandomStream(seed, "lot", lot)).toArray(RandomStream[]::new);
+    private final RandomStream[] trays =
+        IntStream.range(0, sowings.size())
+            .mapToObj(s -> trayStream(s, 0))
+            .toArray(RandomStream[]::new);
 
     /** Streams of trays sown again, made when first needed. */
-    private final Map<String, Stream> again = new HashMap<>();
+    private final Map<String, RandomStream> again = new HashMap<>();
 
     /** The luck of a season, by its number from 0. */
     public SeasonLuck season(int number) {
@@ -93,7 +95,7 @@ public final class Luck {
     }
 
     private TrayLuck again(int number, int sowing, int tray, int attempt, double lotRate) {
-      Stream stream =
+      RandomStream stream =
           again.computeIfAbsent(sowing + "\0" + attempt, k -> trayStream(sowing, attempt));
       stream.toSeason(number);
       double[] block = stream.nextBlock();
@@ -103,8 +105,8 @@ public final class Luck {
       return crops[sowing].tray(lotRate, block);
     }
 
-    private Stream trayStream(int sowing, int attempt) {
-      return new Stream(seed, "tray", sowings.get(sowing).id(), String.valueOf(attempt));
+    private RandomStream trayStream(int sowing, int attempt) {
+      return new RandomStream(seed, "tray", sowings.get(sowing).id(), String.valueOf(attempt));
     }
   }
 

@@ -15,14 +15,14 @@ public final class TrayLuck {
   TrayLuck(CropLuck crop, double lotRate, double[] uniforms) {
     this.crop = crop;
     this.uniforms = uniforms;
-    rate = crop.trayRate(lotRate, of(Draw.RATE));
-    fills = Binomial.quantile(crop.cells(), crop.curve().fills(rate), of(Draw.FILLS));
+    rate = crop.trayRate(lotRate, of(DrawPurpose.RATE));
+    fills = Binomial.quantile(crop.cells(), crop.curve().fills(rate), of(DrawPurpose.FILLS));
     boolean reaches = fills >= crop.cellsToLeave();
-    readyShare = reaches ? crop.readyShare(fills, of(Draw.READY)) : 1;
+    readyShare = reaches ? crop.readyShare(fills, of(DrawPurpose.READY)) : 1;
     readyAt = reaches ? crop.curve().degreeDaysAt(readyShare, rate) : Double.POSITIVE_INFINITY;
   }
 
-  private double of(Draw draw) {
+  private double of(DrawPurpose draw) {
     return uniforms[draw.ordinal()];
   }
 
@@ -47,27 +47,27 @@ public final class TrayLuck {
     double share = crop.curve().cell(degreeDays, rate);
     int toLeave = crop.cellsToLeave();
     if (fills < toLeave) {
-      return Binomial.quantile(fills, share, of(Draw.EARLIER));
+      return Binomial.quantile(fills, share, of(DrawPurpose.EARLIER));
     }
     if (degreeDays < readyAt) {
-      return Binomial.quantile(toLeave - 1, share / readyShare, of(Draw.EARLIER));
+      return Binomial.quantile(toLeave - 1, share / readyShare, of(DrawPurpose.EARLIER));
     }
     double later = readyShare < 1 ? (share - readyShare) / (1 - readyShare) : 1;
-    return toLeave + Binomial.quantile(fills - toLeave, later, of(Draw.LATER));
+    return toLeave + Binomial.quantile(fills - toLeave, later, of(DrawPurpose.LATER));
   }
 
   /** How many times the median thermal time of growing on the tray needs. */
   public double pace() {
-    return crop.pace(of(Draw.PACE));
+    return crop.pace(of(DrawPurpose.PACE));
   }
 
   /** Chance that each plant is lost to damping-off: 0 in a tray without an outbreak. */
   public double severity() {
-    return crop.severity(of(Draw.OUTBREAK), of(Draw.SEVERITY));
+    return crop.severity(of(DrawPurpose.OUTBREAK), of(DrawPurpose.SEVERITY));
   }
 
   /** Of some plants that are each lost with a chance, 0 to 1, the number lost. */
-  public int lost(Draw cause, int plants, double chance) {
+  public int lost(DrawPurpose cause, int plants, double chance) {
     return Binomial.quantile(plants, chance, of(cause));
   }
 }

@@ -6,7 +6,7 @@ package propcap.chance;
  * each block once.
  */
 public final class WeatherYears {
-  private final Stream stream;
+  private final RandomStream stream;
   private final int[] order;
   private int block = -1;
 
@@ -16,7 +16,7 @@ public final class WeatherYears {
    * @param years how many there are, at least one
    */
   public WeatherYears(long seed, int years) {
-    stream = new Stream(seed, "weather");
+    stream = new RandomStream(seed, "weather");
     order = new int[years];
   }
 

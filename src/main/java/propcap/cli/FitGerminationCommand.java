@@ -24,7 +24,7 @@ import propcap.farm.Crop;
 import propcap.files.CountsReader;
 import propcap.files.CropBook;
 import propcap.files.FaultsException;
-import propcap.files.Together;
+import propcap.files.SeveralFiles;
 import propcap.report.germination.GerminationFitAnswer;
 import propcap.results.KnownResults;
 import propcap.results.ResultsFolder;
@@ -62,7 +62,7 @@ final class FitGerminationCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws Exception {
-    Together files = new Together();
+    SeveralFiles files = new SeveralFiles();
     Map<String, Crop> known = files.read(this::known).orElse(Map.of());
     List<CountedTray> trays =
         files.read(() -> CountsReader.read(file, Scenarios.doubted(spec))).orElse(List.of());

@@ -20,7 +20,7 @@ import propcap.farm.Season;
 import propcap.farm.WeatherYear;
 import propcap.files.CropBook;
 import propcap.files.FaultsException;
-import propcap.files.Together;
+import propcap.files.SeveralFiles;
 import propcap.files.WeatherFile;
 import propcap.report.frost.FrostAnswer;
 import propcap.results.KnownResults;
@@ -79,7 +79,7 @@ final class FrostCommand implements Callable<Integer> {
   @Override
   public Integer call() throws Exception {
     Season season = season();
-    Together files = new Together();
+    SeveralFiles files = new SeveralFiles();
     Map<String, Crop> list = files.read(this::cropList).orElse(Map.of());
     List<WeatherYear> years =
         files.read(() -> WeatherFile.read(file, season, Scenarios.doubted(spec))).orElse(List.of());

@@ -4,10 +4,10 @@ import java.nio.file.Path;
 import java.util.function.Consumer;
 import picocli.CommandLine.Model.CommandSpec;
 import propcap.farm.Scenario;
-import propcap.files.Drafts;
 import propcap.files.Fault;
 import propcap.files.FaultsException;
 import propcap.files.ScenarioReader;
+import propcap.files.UnsavedTexts;
 
 /** Scenarios as commands read them. */
 final class Scenarios {
@@ -15,7 +15,7 @@ final class Scenarios {
 
   /** Reads a scenario; what in it is unlikely is printed, and stops nothing. */
   static Scenario read(CommandSpec spec, Path file) throws FaultsException {
-    ScenarioReader.Reading reading = ScenarioReader.read(file, Drafts.none());
+    ScenarioReader.Reading reading = ScenarioReader.read(file, UnsavedTexts.none());
     reading.warnings().forEach(doubted(spec));
     return reading.sound();
   }

@@ -16,9 +16,9 @@ import propcap.report.size.SizingAnswer;
 import propcap.results.KnownResults;
 import propcap.results.ResultsFolder;
 import propcap.study.BadQuestionException;
+import propcap.study.Furnishing;
+import propcap.study.FurnishingList;
 import propcap.study.Goal;
-import propcap.study.OrderList;
-import propcap.study.Ordering;
 import propcap.study.Sizing;
 import propcap.study.SizingQuestion;
 import propcap.study.SizingQuestion.Range;
@@ -109,7 +109,7 @@ final class SizeCommand implements Callable<Integer> {
   public Integer call() throws Exception {
     Scenario scenario = Scenarios.read(spec, file);
     SizingQuestion question = new SizingQuestion(ranges(), Goal.parse(goal), match, indifference);
-    Ordering ordering = new Ordering(aisles);
+    Furnishing ordering = new Furnishing(aisles);
     try (ResultsFolder folder = options.open(spec, file, KnownResults.SIZE)) {
       Sizing sizing =
           options.ask(
@@ -117,7 +117,7 @@ final class SizeCommand implements Callable<Integer> {
               scenario,
               SEASONS,
               (run, progress) -> SizingRun.size(scenario, question, run, progress));
-      OrderList order = ordering.of(sizing);
+      FurnishingList order = ordering.of(sizing);
       int done = Output.of(spec, new SizingAnswer(sizing, order), folder);
       return sizing.found().isPresent() ? done : Propcap.NO;
     }

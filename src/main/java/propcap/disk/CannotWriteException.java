@@ -52,8 +52,8 @@ public final class CannotWriteException extends IOException {
   }
 
   /**
-   * The same, with another thing to do beside what is to be done; {@link #right} is as it was, for
-   * those who cannot do the other.
+   * This fault, with another thing to do beside what is to be done; {@link #right} is as it was,
+   * for those who cannot do the other.
    */
   public CannotWriteException or(String another) {
     return new CannotWriteException(file, found, right, otherwise + ", or " + another);

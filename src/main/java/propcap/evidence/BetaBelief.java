@@ -41,7 +41,7 @@ public record BetaBelief(double lost, double kept) {
     return Estimate.within(mean(), quantile(Estimate.TAIL), quantile(1 - Estimate.TAIL));
   }
 
-  /** The same around a figure that is taken as it is listed. */
+  /** The middle 95 % around a figure that is taken as it is listed. */
   Estimate around(double listed) {
     Estimate all = estimate();
     return Estimate.within(listed, all.low(), all.high());

@@ -3,9 +3,9 @@ package propcap.evidence;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import propcap.farm.LoggedEvent;
 import propcap.farm.LoggedTray;
 import propcap.farm.LoggedTray.Entry;
-import propcap.farm.TrayEvent;
 
 /** A tray's rows with counts, but for those that stand in the middle of a stage. */
 final class CountedRows {
@@ -18,14 +18,14 @@ final class CountedRows {
   /** From the stand on, one for the end of each stage that was counted. */
   List<Entry> kept() {
     List<Entry> kept = new ArrayList<>();
-    counted(TrayEvent.OFF_HEAT).ifPresent(kept::add);
+    counted(LoggedEvent.OFF_HEAT).ifPresent(kept::add);
     if (diedOnTheTable()) {
       // Whether of damping-off or of being held, the stand and its end are all that tells.
       return kept.isEmpty() ? List.of() : List.of(kept.get(0), diedOut().orElseThrow());
     }
-    Optional<Entry> potted = counted(TrayEvent.POTTED_ON);
-    Optional<Entry> movedOut = counted(TrayEvent.MOVED_OUT);
-    Optional<Entry> planted = tray.had(TrayEvent.MOVED_OUT) ? end() : Optional.empty();
+    Optional<Entry> potted = counted(LoggedEvent.POTTED_ON);
+    Optional<Entry> movedOut = counted(LoggedEvent.MOVED_OUT);
+    Optional<Entry> planted = tray.had(LoggedEvent.MOVED_OUT) ? end() : Optional.empty();
     boolean isCountedLater = potted.isPresent() || movedOut.isPresent() || planted.isPresent();
     lastOnTheTable(isCountedLater).ifPresent(kept::add);
     potted.ifPresent(kept::add);
@@ -45,15 +45,15 @@ final class CountedRows {
    * later one.
    */
   private Optional<Entry> lastOnTheTable(boolean isCountedLater) {
-    Optional<Entry> ready = counted(TrayEvent.READY);
-    Optional<Entry> outbreak = counted(TrayEvent.OUTBREAK);
-    boolean isOver = follows(TrayEvent.OUTBREAK, TrayEvent.READY);
+    Optional<Entry> ready = counted(LoggedEvent.READY);
+    Optional<Entry> outbreak = counted(LoggedEvent.OUTBREAK);
+    boolean isOver = follows(LoggedEvent.OUTBREAK, LoggedEvent.READY);
     boolean isAllThereIs = ready.isEmpty() && !isCountedLater;
     return outbreak.filter(o -> isOver || isAllThereIs).or(() -> ready);
   }
 
-  private boolean follows(TrayEvent later, TrayEvent earlier) {
-    List<TrayEvent> events = tray.entries().stream().map(Entry::event).toList();
+  private boolean follows(LoggedEvent later, LoggedEvent earlier) {
+    List<LoggedEvent> events = tray.entries().stream().map(Entry::event).toList();
     return events.contains(earlier) && events.indexOf(later) > events.indexOf(earlier);
   }
 
@@ -62,14 +62,14 @@ final class CountedRows {
   }
 
   private Optional<Entry> diedOut() {
-    return counted(TrayEvent.THROWN_OUT).filter(e -> plants(e) == 0);
+    return counted(LoggedEvent.THROWN_OUT).filter(e -> plants(e) == 0);
   }
 
   private Optional<Entry> end() {
-    return counted(TrayEvent.PLANTED_OUT).or(this::diedOut);
+    return counted(LoggedEvent.PLANTED_OUT).or(this::diedOut);
   }
 
-  private Optional<Entry> counted(TrayEvent event) {
+  private Optional<Entry> counted(LoggedEvent event) {
     return tray.at(event).filter(e -> e.plants() != null);
   }
 

@@ -17,7 +17,7 @@ public record CropEntry(
     String crop,
     String lot,
     double atC,
-    EquivalentTest tested,
+    EquivalentCount tested,
     @Nullable Double trayCorrelation,
     @Nullable Showing emergence) {
 

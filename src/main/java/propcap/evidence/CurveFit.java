@@ -14,12 +14,12 @@ import org.jspecify.annotations.Nullable;
  */
 public record CurveFit(
     CurveFamily family,
-    Germinating germinating,
+    GerminatingShare germinating,
     Estimate halfByDays,
     Estimate mostByDays,
     Estimate spread,
     double akaike,
-    @Nullable FitTest test,
+    @Nullable GoodnessOfFit test,
     CurveBand band) {
 
   /** Share of all seeds that have shown by a time. */

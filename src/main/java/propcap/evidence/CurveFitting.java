@@ -84,7 +84,7 @@ final class CurveFitting {
   }
 
   /** The share that germinates where seedlings were found too seldom to tell a curve. */
-  Germinating germinating() {
+  GerminatingShare germinating() {
     if (counts.emerged() == 0 || counts.countedOnce()) {
       return share.shownByTheEnd();
     }
@@ -99,7 +99,7 @@ final class CurveFitting {
   CurveFit fit(Peak top) {
     CurveFamily family = top.family();
     MaximumLikelihood withShare = withShare(top);
-    Germinating germinating = share.along(share(top), withShare);
+    GerminatingShare germinating = share.along(share(top), withShare);
     double[] curve =
         germinating.endedEarly()
             ? withShare.highestWith(0, ShareLimits.logit(germinating.share().value()))
@@ -119,7 +119,7 @@ final class CurveFitting {
         exponential(logMedian + z * spread, most, TIME),
         exponential(Math.log(spread), top.likelihood(), SPREAD),
         top.akaike(),
-        TimesTest.of(counts.trays(), family, logMedian, spread).orElse(null),
+        EmergenceTimesChiSquare.of(counts.trays(), family, logMedian, spread).orElse(null),
         new CurveBand(family, curve, withShare.peak(), withShare(family)));
   }
 
@@ -127,7 +127,7 @@ final class CurveFitting {
     return counts.likeliestShare(top.family(), top.logMedian(), spread(top.logSpread()));
   }
 
-  /** The same hill with the logit of the share as a parameter of its own, before the others. */
+  /** The likelihood with the logit of the share as a parameter of its own, before the others. */
   private MaximumLikelihood withShare(Peak top) {
     double[] errors = roughErrors();
     return MaximumLikelihood.knownAt(

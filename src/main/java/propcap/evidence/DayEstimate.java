@@ -12,7 +12,7 @@ import org.jspecify.annotations.Nullable;
  */
 public record DayEstimate(@Nullable Integer day, @Nullable Integer low, @Nullable Integer high) {
 
-  /** The same so many days later. */
+  /** The day and its limits, so many days later. */
   DayEstimate plus(int days) {
     return new DayEstimate(plus(day, days), plus(low, days), plus(high, days));
   }

@@ -23,7 +23,7 @@ public record Estimate(double value, double low, double high) {
     return new Estimate(value, Math.min(low, value), Math.max(high, value));
   }
 
-  /** The same in another unit. */
+  /** The estimate and its limits in another unit. */
   Estimate times(double factor) {
     return new Estimate(value * factor, low * factor, high * factor);
   }

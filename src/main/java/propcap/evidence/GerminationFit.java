@@ -95,7 +95,7 @@ public record GerminationFit(List<Lot> lots) {
   public record AtTemperature(
       double tempC,
       List<CountedTray> trays,
-      Germinating germinating,
+      GerminatingShare germinating,
       @Nullable CurveFit lognormal,
       @Nullable CurveFit best,
       List<Tried> tried) {

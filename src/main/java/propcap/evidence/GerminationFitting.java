@@ -55,7 +55,7 @@ public final class GerminationFitting {
   }
 
   private Lot lot(String crop, String lot) {
-    List<List<CountedTray>> alike = CountedAlike.of(trays);
+    List<List<CountedTray>> alike = ReplicateGroups.of(trays);
     double weight = Heterogeneity.of(alike).weight();
     Map<Double, List<CountedTray>> byTemperature = new TreeMap<>();
     for (CountedTray tray : trays) {

@@ -25,7 +25,7 @@ record Heterogeneity(double chiSquare, int degreesOfFreedom) {
   /**
    * Of a lot.
    *
-   * @param groups of trays that should differ by chance alone, see {@link CountedAlike}
+   * @param groups of trays that should differ by chance alone, see {@link ReplicateGroups}
    */
   static Heterogeneity of(List<List<CountedTray>> groups) {
     double chiSquare = 0;

@@ -17,7 +17,7 @@ public record Learned(Estimate listed, @Nullable Estimate alone, Estimate learne
     return new Learned(listed, null, listed, 0);
   }
 
-  /** The same in another unit. */
+  /** All three estimates in another unit. */
   Learned times(double factor) {
     return new Learned(
         listed.times(factor),

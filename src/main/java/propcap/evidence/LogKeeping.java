@@ -4,8 +4,8 @@ import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import propcap.farm.LoggedEvent;
 import propcap.farm.LoggedTray;
-import propcap.farm.TrayEvent;
 
 /** How a log was kept, which decides what a row that is not there says. */
 final class LogKeeping {
@@ -26,7 +26,7 @@ final class LogKeeping {
   /** Trays that are written to have been ready, and those that were moved without that. */
   private record Rows(int ready, int movedUnsaid) {
     static Rows of(LoggedTray tray) {
-      boolean isReady = tray.had(TrayEvent.READY);
+      boolean isReady = tray.had(LoggedEvent.READY);
       return new Rows(isReady ? 1 : 0, !isReady && hasMoved(tray) ? 1 : 0);
     }
 
@@ -44,9 +44,9 @@ final class LogKeeping {
   }
 
   static boolean hasMoved(LoggedTray tray) {
-    return tray.had(TrayEvent.POTTED_ON)
-        || tray.had(TrayEvent.MOVED_OUT)
-        || tray.had(TrayEvent.PLANTED_OUT);
+    return tray.had(LoggedEvent.POTTED_ON)
+        || tray.had(LoggedEvent.MOVED_OUT)
+        || tray.had(LoggedEvent.PLANTED_OUT);
   }
 
   private static LocalDate lastRow(LoggedTray tray) {

@@ -47,7 +47,7 @@ final class MaximumLikelihood {
     this.height = height;
   }
 
-  /** The same hill with its parameters measured otherwise, so that the peak is known. */
+  /** A likelihood whose parameters are measured otherwise, so that its peak is known. */
   static MaximumLikelihood knownAt(
       double[] peak, ToDoubleFunction<double[]> logLikelihood, double[] steps) {
     return new MaximumLikelihood(
@@ -159,7 +159,7 @@ final class MaximumLikelihood {
     }
     double[] best = point.clone();
     double[] highest = {Double.NEGATIVE_INFINITY};
-    Hilltop.along(
+    UnimodalMaximum.along(
         value -> {
           point[free] = value;
           double reached = climb(point, held, free + 1);

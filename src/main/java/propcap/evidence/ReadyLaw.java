@@ -57,7 +57,7 @@ final class ReadyLaw {
    * @param onTheRound between the round before the move and that of it
    */
   static ReadyLaw unwritten(
-      WarmthCourse warmth, double firstMove, ReadyLaw onTheRound, StageGuess guess) {
+      WarmthCourse warmth, double firstMove, ReadyLaw onTheRound, StageParameters guess) {
     boolean isMoved = Double.isFinite(firstMove);
     double byMove =
         isMoved
@@ -93,7 +93,7 @@ final class ReadyLaw {
   }
 
   private static double time(
-      WarmthCourse warmth, double firstMove, StageGuess guess, double deviations) {
+      WarmthCourse warmth, double firstMove, StageParameters guess, double deviations) {
     return Math.min(firstMove, warmth.when(Math.exp(guess.mu() + guess.sigma() * deviations)));
   }
 

@@ -34,7 +34,7 @@ final class ShareLimits {
    * @param share where it is likeliest
    * @param hill whose first parameter is the logit of the share
    */
-  Germinating along(double share, MaximumLikelihood hill) {
+  GerminatingShare along(double share, MaximumLikelihood hill) {
     Estimate counted = limits(share, hill);
     boolean endedEarly =
         counts.emerged() > 0
@@ -42,12 +42,12 @@ final class ShareLimits {
             && (shown() < NEARLY_ALL * share
                 || counted.high() - limits(shown(), overByTheEnd()).high()
                     > TENTH * (counted.high() - counted.low()));
-    return Germinating.of(counted, counts.seeds(), endedEarly);
+    return GerminatingShare.of(counted, counts.seeds(), endedEarly);
   }
 
   /** Of what had shown by the end, as if nothing had come after it. */
-  Germinating shownByTheEnd() {
-    return Germinating.of(limits(shown(), overByTheEnd()), counts.seeds(), false);
+  GerminatingShare shownByTheEnd() {
+    return GerminatingShare.of(limits(shown(), overByTheEnd()), counts.seeds(), false);
   }
 
   private MaximumLikelihood overByTheEnd() {

@@ -44,7 +44,7 @@ record StageLosses(
       Crop crop,
       List<TrayCourse> all,
       double weight,
-      Requirement.Prior requirement,
+      WarmthRequirement.Prior requirement,
       ReadyTimes ready,
       double takesDays,
       double lnDegreeDays) {
@@ -67,14 +67,13 @@ record StageLosses(
           Learned.nothing(listed.overheld()));
     }
     List<TrayLikelihood> likelihoods = trays.stream().map(TrayLikelihood::new).toList();
-    LossesFound both =
-        new LossesFound(
-            new StageBelief(crop, weight, takesDays, false, requirement, ready, trays),
-            likelihoods);
-    Learned holds = learned(listed.holdsDays(), both, null, StageGuess::holdsDays, held);
-    LossesAlone alone =
-        LossesAlone.of(trays, crop, holds.learned().low(), listed.potHoldsDays().low());
-    StageGuess middle = both.middle();
+    LossPosterior both =
+        new LossPosterior(
+            new StagePrior(crop, weight, takesDays, false, requirement, ready, trays), likelihoods);
+    Learned holds = learned(listed.holdsDays(), both, null, StageParameters::holdsDays, held);
+    LossesByLogAlone alone =
+        LossesByLogAlone.of(trays, crop, holds.learned().low(), listed.potHoldsDays().low());
+    StageParameters middle = both.middle();
     List<Double> outbreaks =
         IntStream.range(0, trays.size())
             .filter(i -> trays.get(i).has(Loss.GROWING_ON))
@@ -83,14 +82,14 @@ record StageLosses(
     double struck = outbreaks.stream().mapToDouble(Double::doubleValue).sum();
     int struckTrays = struck < 0.5 ? 0 : (int) Math.max(1, Math.round(struck));
     return new StageLosses(
-        learned(listed.loss(), both, alone.loss(), StageGuess::loss, growing),
-        learned(listed.chance(), both, alone.chance(), StageGuess::chance, growing),
-        learned(listed.severity(), both, null, StageGuess::severity, struckTrays),
+        learned(listed.loss(), both, alone.loss(), StageParameters::loss, growing),
+        learned(listed.chance(), both, alone.chance(), StageParameters::chance, growing),
+        learned(listed.severity(), both, null, StageParameters::severity, struckTrays),
         outbreaks,
-        learned(listed.potting(), both, alone.potting(), StageGuess::potting, potted),
-        learned(listed.hardening(), both, alone.hardening(), StageGuess::hardening, hardened),
+        learned(listed.potting(), both, alone.potting(), StageParameters::potting, potted),
+        learned(listed.hardening(), both, alone.hardening(), StageParameters::hardening, hardened),
         holds,
-        learned(listed.overheld(), both, null, StageGuess::overheld, held));
+        learned(listed.overheld(), both, null, StageParameters::overheld, held));
   }
 
   private static int with(List<TrayCourse> trays, Loss stage) {
@@ -109,9 +108,9 @@ record StageLosses(
 
   private static Learned learned(
       Estimate listed,
-      LossesFound both,
+      LossPosterior both,
       @Nullable Estimate alone,
-      ToDoubleFunction<StageGuess> figure,
+      ToDoubleFunction<StageParameters> figure,
       int trays) {
     return trays == 0
         ? Learned.nothing(listed)
@@ -138,7 +137,7 @@ record StageLosses(
 
     Estimate severity() {
       return share(
-          StageBelief.listedSeverity(crop), Stages.LISTED_OUTBREAKS * Stages.OUTBREAK_WEIGHS);
+          StagePrior.listedSeverity(crop), Stages.LISTED_OUTBREAKS * Stages.OUTBREAK_WEIGHS);
     }
 
     Estimate potting() {
@@ -163,7 +162,7 @@ record StageLosses(
 
     private Estimate days(double days) {
       double factor = Math.exp(1.96 / Math.sqrt(weight));
-      double middle = Math.max(StageBelief.LEAST_DAYS, days);
+      double middle = Math.max(StagePrior.LEAST_DAYS, days);
       return Estimate.within(days, middle / factor, middle * factor);
     }
   }

@@ -72,7 +72,7 @@ public record Stages(
   /** The share of trays that are ready by a day, of a median and a spread. */
   public static double readyBy(double days, double takesDays, double spread) {
     return NormalDist.cdf01(
-        Math.log(days / takesDays) / Math.max(Requirement.LEAST_SPREAD, spread));
+        Math.log(days / takesDays) / Math.max(WarmthRequirement.LEAST_SPREAD, spread));
   }
 
   private static CropStages crop(
@@ -84,13 +84,13 @@ public record Stages(
             .toList();
     Crop.GrowingOn growing = crop.growingOn();
     double perDay = growing.rate(growing.atC());
-    Requirement.Prior listed =
-        new Requirement.Prior(growing.takesDays() * perDay, growing.spread(), weight);
+    WarmthRequirement.Prior listed =
+        new WarmthRequirement.Prior(growing.takesDays() * perDay, growing.spread(), weight);
     List<TrayEvidence> trays =
         withoutForgotten(
             read.stream().map(TrayReading.Read::evidence).toList(), listed.degreeDays());
     ReadyTimes ready = ReadyTimes.of(trays);
-    Requirement requirement = Requirement.fit(ready, listed);
+    WarmthRequirement requirement = WarmthRequirement.fit(ready, listed);
     Learned takes = requirement.degreeDays().times(1 / perDay);
     StageLosses losses =
         StageLosses.fit(

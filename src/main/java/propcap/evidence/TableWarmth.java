@@ -32,7 +32,7 @@ public final class TableWarmth {
     return from.isBefore(to) ? course(growing, climate, from, to).total() : 0;
   }
 
-  /** The same as it comes together, in days since 1970: from one day's round to a later one's. */
+  /** How the degree days add up, in days since 1970: from one day's round to a later one's. */
   WarmthCourse course(Crop.GrowingOn growing, Climate climate, LocalDate from, LocalDate to) {
     int days = Math.toIntExact(ChronoUnit.DAYS.between(from, to));
     double[] times = new double[days + 2];

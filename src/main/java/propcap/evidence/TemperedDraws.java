@@ -3,7 +3,7 @@ package propcap.evidence;
 import java.util.Arrays;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
-import propcap.chance.Stream;
+import propcap.chance.RandomStream;
 import umontreal.ssj.probdist.NormalDist;
 
 /**
@@ -36,7 +36,7 @@ final class TemperedDraws {
   /** In parts of what was believed before; it keeps points off one line. */
   private static final double JITTER = 1e-5;
 
-  private final Stream stream = new Stream(1, "draws");
+  private final RandomStream stream = new RandomStream(1, "draws");
   private final ToDoubleFunction<double[]> logPrior;
   private final ToDoubleFunction<double[]> logLikelihood;
   private final double[] mean;

@@ -13,7 +13,11 @@ import java.util.List;
  * @param test against a curve of its own at each temperature
  */
 public record ThermalFit(
-    List<Double> temperaturesC, Estimate base, Estimate theta, Estimate spread, FitTest test) {
+    List<Double> temperaturesC,
+    Estimate base,
+    Estimate theta,
+    Estimate spread,
+    GoodnessOfFit test) {
   public ThermalFit {
     temperaturesC = List.copyOf(temperaturesC);
   }

@@ -109,7 +109,7 @@ final class ThermalFitting {
       MaximumLikelihood one, int time, MaximumLikelihood other, int otherTime) {
     double seen = one.peak()[time];
     double[] together = {Double.NEGATIVE_INFINITY};
-    Hilltop.along(
+    UnimodalMaximum.along(
         same -> {
           double height = one.heightWith(time, same) + other.heightWith(otherTime, same);
           together[0] = Math.max(together[0], height);
@@ -194,9 +194,9 @@ final class ThermalFitting {
   }
 
   /** Likelihood ratio against a median and a spread for each temperature. */
-  private FitTest test() {
+  private GoodnessOfFit test() {
     int degrees = 2 * counted.size() - 3;
     double apart = counted.stream().mapToDouble(c -> c.times().height()).sum();
-    return FitTest.of(2 * (apart - line.height()), degrees);
+    return GoodnessOfFit.of(2 * (apart - line.height()), degrees);
   }
 }

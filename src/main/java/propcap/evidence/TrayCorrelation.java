@@ -32,7 +32,7 @@ final class TrayCorrelation {
   /**
    * The correlation, with limits by its profile.
    *
-   * @param groups of trays that should differ by chance alone, see {@link CountedAlike}
+   * @param groups of trays that should differ by chance alone, see {@link ReplicateGroups}
    * @return empty where no group tells anything: one tray in each, or all up or none
    */
   static Optional<Estimate> of(List<List<CountedTray>> groups) {

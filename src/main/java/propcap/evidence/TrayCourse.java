@@ -42,7 +42,7 @@ record TrayCourse(
     return legs.stream().anyMatch(leg -> leg.to() > readyBy) || warmth != null;
   }
 
-  /** The same with a part of its legs. */
+  /** This course with a part of its legs. */
   TrayCourse with(Predicate<Leg> wanted) {
     return new TrayCourse(
         legs.stream().filter(wanted).toList(),
@@ -73,7 +73,7 @@ record TrayCourse(
     return beyond(leg.from(), Math.min(leg.to(), pottedAt), ready + keeps);
   }
 
-  /** The same of the pot. */
+  /** Days of a leg on which the pot stood ready beyond the days that it keeps. */
   double potBeyond(Leg leg, double keeps) {
     return leg.to() <= pottedAt
         ? 0

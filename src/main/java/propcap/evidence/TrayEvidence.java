@@ -61,7 +61,7 @@ public record TrayEvidence(
     HELD_NOT_KNOWN
   }
 
-  /** The same with another word on when it was ready, of which nothing is then known. */
+  /** The tray's evidence where, for this reason, nothing is known of when it was ready. */
   TrayEvidence without(Readiness reason) {
     return new TrayEvidence(tray, reason, null, outbreakSeen, legs, untold, waitedDays);
   }

@@ -42,7 +42,7 @@ final class TrayLikelihood {
    *
    * @param outbreak of the guessed severity
    */
-  double log(StageGuess guess, OutbreakChance outbreak) {
+  double log(StageParameters guess, OutbreakChance outbreak) {
     ReadyLaw ready = ready(guess);
     double[] logs = new double[ready.size()];
     for (int i = 0; i < logs.length; i++) {
@@ -65,12 +65,12 @@ final class TrayLikelihood {
   }
 
   /** Whether plugs were held too long on a leg. */
-  private boolean isHeld(int leg, double ready, StageGuess guess) {
+  private boolean isHeld(int leg, double ready, StageParameters guess) {
     return Math.min(legs[leg].to(), tray.pottedAt()) > ready + guess.holdsDays();
   }
 
   /** The chance that it had an outbreak on the table; 1 where one was seen. */
-  double chanceOfOutbreak(StageGuess guess) {
+  double chanceOfOutbreak(StageParameters guess) {
     OutbreakChance outbreak = new OutbreakChance(guess.severity());
     double without = log(guess.withChance(0), outbreak);
     double with = log(guess.withChance(1), outbreak);
@@ -78,7 +78,7 @@ final class TrayLikelihood {
     return tray.outbreakSeen() ? 1 : 1 / (1 + odds);
   }
 
-  private double log(int leg, double ready, StageGuess guess, OutbreakChance outbreak) {
+  private double log(int leg, double ready, StageParameters guess, OutbreakChance outbreak) {
     double lnKept = Math.max(ALL_LOST, Math.min(NONE_LOST, lnKept(leg, ready, guess)));
     int plants = legs[leg].count().plants();
     int lost = legs[leg].count().lost();
@@ -91,7 +91,7 @@ final class TrayLikelihood {
     return tray.outbreakSeen() ? with : logOfSum(without + guess.lnNoOutbreak(), with);
   }
 
-  private double lnKept(int leg, double ready, StageGuess guess) {
+  private double lnKept(int leg, double ready, StageParameters guess) {
     double beyond =
         tray.plugBeyond(legs[leg], ready, guess.holdsDays())
             + tray.potBeyond(legs[leg], guess.potHoldsDays());
@@ -102,7 +102,7 @@ final class TrayLikelihood {
         + guess.lnKeptHeld() * beyond;
   }
 
-  private ReadyLaw ready(StageGuess guess) {
+  private ReadyLaw ready(StageParameters guess) {
     WarmthCourse warmth = tray.warmth();
     return warmth == null
         ? onTheRound

@@ -14,14 +14,14 @@ import propcap.evidence.TrayEvidence.Readiness;
 import propcap.evidence.TrayEvidence.Ripening;
 import propcap.evidence.TrayEvidence.Untold;
 import propcap.farm.Crop;
+import propcap.farm.LoggedEvent;
 import propcap.farm.LoggedTray;
 import propcap.farm.Loss;
-import propcap.farm.TrayEvent;
 
 /** Reads what a tray tells out of its lines of the log. */
 final class TrayReading {
-  private static final List<TrayEvent> MOVES =
-      List.of(TrayEvent.POTTED_ON, TrayEvent.MOVED_OUT, TrayEvent.PLANTED_OUT);
+  private static final List<LoggedEvent> MOVES =
+      List.of(LoggedEvent.POTTED_ON, LoggedEvent.MOVED_OUT, LoggedEvent.PLANTED_OUT);
 
   private final LoggedTray tray;
   private final Crop crop;
@@ -45,29 +45,29 @@ final class TrayReading {
 
   private Read read() {
     Readiness readiness = readiness();
-    boolean isWritten = tray.had(TrayEvent.READY);
-    Optional<LocalDate> readyBy = tray.date(TrayEvent.READY).or(this::firstMove);
+    boolean isWritten = tray.had(LoggedEvent.READY);
+    Optional<LocalDate> readyBy = tray.date(LoggedEvent.READY).or(this::firstMove);
     Optional<LocalDate> readyAfter =
         isWritten ? Optional.of(roundBeforeReady()) : readyBy.map(warmth::roundBefore);
     List<Leg> legs = legs(new CountedRows(tray).kept());
     boolean lawIsAsked =
-        !isWritten && legs.stream().anyMatch(leg -> leg.from() < at(TrayEvent.POTTED_ON));
+        !isWritten && legs.stream().anyMatch(leg -> leg.from() < at(LoggedEvent.POTTED_ON));
     TrayCourse course =
         new TrayCourse(
             legs,
-            tray.had(TrayEvent.OUTBREAK),
+            tray.had(LoggedEvent.OUTBREAK),
             readyAfter.map(warmth::roundAt).orElse(Double.POSITIVE_INFINITY),
             readyBy.map(warmth::roundAt).orElse(Double.POSITIVE_INFINITY),
-            lawIsAsked ? course(TrayEvent.OFF_HEAT) : null,
-            at(TrayEvent.POTTED_ON),
+            lawIsAsked ? course(LoggedEvent.OFF_HEAT) : null,
+            at(LoggedEvent.POTTED_ON),
             potReadyAt(),
-            at(TrayEvent.MOVED_OUT));
+            at(LoggedEvent.MOVED_OUT));
     TrayEvidence evidence =
         new TrayEvidence(
             tray,
             readiness,
             ripening(readiness),
-            tray.had(TrayEvent.OUTBREAK),
+            tray.had(LoggedEvent.OUTBREAK),
             legs,
             untold,
             waited());
@@ -77,18 +77,18 @@ final class TrayReading {
   // When it was ready.
 
   private Readiness readiness() {
-    if (!tray.had(TrayEvent.OFF_HEAT)) {
+    if (!tray.had(LoggedEvent.OFF_HEAT)) {
       return Readiness.NO_OFF_HEAT;
     }
-    Optional<LocalDate> by = tray.date(TrayEvent.READY).or(this::firstMove);
+    Optional<LocalDate> by = tray.date(LoggedEvent.READY).or(this::firstMove);
     if (by.isPresent()) {
       return degreeDays(by.get()) <= 0
           ? Readiness.AT_ONCE
-          : tray.had(TrayEvent.READY) ? Readiness.WRITTEN : Readiness.MOVED;
+          : tray.had(LoggedEvent.READY) ? Readiness.WRITTEN : Readiness.MOVED;
     }
     boolean isTold =
         keeping.writesReady(tray)
-            && (tray.had(TrayEvent.THROWN_OUT) || keeping.isOfTheLastSeason(tray));
+            && (tray.had(LoggedEvent.THROWN_OUT) || keeping.isOfTheLastSeason(tray));
     return isTold && degreeDays(lastSeen()) > 0 ? Readiness.NOT_YET : Readiness.NOT_SAID;
   }
 
@@ -99,7 +99,7 @@ final class TrayReading {
   private @Nullable Ripening ripening(Readiness readiness) {
     return switch (readiness) {
       case WRITTEN -> {
-        LocalDate ready = tray.date(TrayEvent.READY).orElseThrow();
+        LocalDate ready = tray.date(LoggedEvent.READY).orElseThrow();
         yield new Ripening(degreeDays(roundBeforeReady()), degreeDays(ready));
       }
       case MOVED -> new Ripening(0, degreeDays(firstMove().orElseThrow()));
@@ -114,19 +114,19 @@ final class TrayReading {
 
   /** The day on which it was last seen not to be ready. */
   private LocalDate lastSeen() {
-    return tray.date(TrayEvent.THROWN_OUT).orElse(keeping.lastDay());
+    return tray.date(LoggedEvent.THROWN_OUT).orElse(keeping.lastDay());
   }
 
   private double degreeDays(LocalDate to) {
-    LocalDate offHeat = tray.date(TrayEvent.OFF_HEAT).orElseThrow();
+    LocalDate offHeat = tray.date(LoggedEvent.OFF_HEAT).orElseThrow();
     return warmth.degreeDays(crop.growingOn(), tray.table().climate(), offHeat, to);
   }
 
   /** The last round at which it was not ready, by which some of its warmth was yet to come. */
   private LocalDate roundBeforeReady() {
-    LocalDate ready = tray.date(TrayEvent.READY).orElseThrow();
+    LocalDate ready = tray.date(LoggedEvent.READY).orElseThrow();
     LocalDate before = warmth.roundBefore(ready);
-    Optional<LocalDate> offHeat = tray.date(TrayEvent.OFF_HEAT);
+    Optional<LocalDate> offHeat = tray.date(LoggedEvent.OFF_HEAT);
     // On days too cold for growth nothing becomes ready: it was, and nobody had noticed.
     while (offHeat.isPresent()
         && before.isAfter(offHeat.get())
@@ -140,20 +140,20 @@ final class TrayReading {
    * A pot is ready after the warmth that the crop list gives it, and before it leaves the table.
    */
   private double potReadyAt() {
-    return tray.had(TrayEvent.POTTED_ON)
+    return tray.had(LoggedEvent.POTTED_ON)
         ? Math.min(
-            course(TrayEvent.POTTED_ON).when(crop.pottedDegreeDays()), at(TrayEvent.MOVED_OUT))
+            course(LoggedEvent.POTTED_ON).when(crop.pottedDegreeDays()), at(LoggedEvent.MOVED_OUT))
         : Double.POSITIVE_INFINITY;
   }
 
   /** Warmth on its table from an event to its last one. */
-  private WarmthCourse course(TrayEvent from) {
+  private WarmthCourse course(LoggedEvent from) {
     LocalDate last = tray.entries().get(tray.entries().size() - 1).date();
     return warmth.course(
         crop.growingOn(), tray.table().climate(), tray.date(from).orElseThrow(), last);
   }
 
-  private double at(TrayEvent event) {
+  private double at(LoggedEvent event) {
     return tray.date(event).map(warmth::roundAt).orElse(Double.POSITIVE_INFINITY);
   }
 
@@ -161,7 +161,7 @@ final class TrayReading {
 
   private List<Leg> legs(List<LoggedTray.Entry> counted) {
     List<Leg> legs = new ArrayList<>();
-    if (tray.plants(TrayEvent.THROWN_OUT).orElse(0) > 0) {
+    if (tray.plants(LoggedEvent.THROWN_OUT).orElse(0) > 0) {
       untold.add(Untold.THROWN_OUT_ALIVE);
     }
     for (int i = 1; i < counted.size(); i++) {
@@ -169,11 +169,11 @@ final class TrayReading {
       LoggedTray.Entry to = counted.get(i);
       Leg leg = leg(from, to);
       boolean isInPots =
-          from.event().compareTo(TrayEvent.POTTED_ON) >= 0 && tray.had(TrayEvent.POTTED_ON);
+          from.event().compareTo(LoggedEvent.POTTED_ON) >= 0 && tray.had(LoggedEvent.POTTED_ON);
       boolean isHeldKnown =
           isInPots
               ? crop.pottingOn().when() != Crop.PottingOn.When.NEVER
-              : tray.had(TrayEvent.READY) || tray.had(TrayEvent.OFF_HEAT);
+              : tray.had(LoggedEvent.READY) || tray.had(LoggedEvent.OFF_HEAT);
       if (!isHeldKnown) {
         untold.add(Untold.HELD_NOT_KNOWN);
       } else if (leg.losses().contains(Loss.HARDENING) && hadKillingNight(to.date())) {
@@ -189,13 +189,13 @@ final class TrayReading {
     int before = Optional.ofNullable(from.plants()).orElseThrow();
     int after = Optional.ofNullable(to.plants()).orElseThrow();
     Set<Loss> losses = EnumSet.noneOf(Loss.class);
-    if (from.event() == TrayEvent.OFF_HEAT) {
+    if (from.event() == LoggedEvent.OFF_HEAT) {
       losses.add(Loss.GROWING_ON);
     }
-    if (falls(TrayEvent.POTTED_ON, from, to)) {
+    if (falls(LoggedEvent.POTTED_ON, from, to)) {
       losses.add(Loss.POTTING);
     }
-    if (tray.had(TrayEvent.MOVED_OUT) && to.event().compareTo(TrayEvent.MOVED_OUT) > 0) {
+    if (tray.had(LoggedEvent.MOVED_OUT) && to.event().compareTo(LoggedEvent.MOVED_OUT) > 0) {
       losses.add(Loss.HARDENING);
     }
     return new Leg(
@@ -205,13 +205,13 @@ final class TrayReading {
         warmth.roundAt(to.date()));
   }
 
-  private boolean falls(TrayEvent event, LoggedTray.Entry from, LoggedTray.Entry to) {
+  private boolean falls(LoggedEvent event, LoggedTray.Entry from, LoggedTray.Entry to) {
     return tray.had(event) && from.event().compareTo(event) < 0 && to.event().compareTo(event) >= 0;
   }
 
   /** Whether frost may have taken a part, which the log cannot tell from other losses. */
   private boolean hadKillingNight(LocalDate out) {
-    LocalDate moved = tray.date(TrayEvent.MOVED_OUT).orElseThrow();
+    LocalDate moved = tray.date(LoggedEvent.MOVED_OUT).orElseThrow();
     return moved
         .plusDays(1)
         .datesUntil(out.plusDays(1))
@@ -221,7 +221,7 @@ final class TrayReading {
 
   private @Nullable Integer waited() {
     Optional<LocalDate> left = firstMove();
-    Optional<LocalDate> ready = tray.date(TrayEvent.READY);
+    Optional<LocalDate> ready = tray.date(LoggedEvent.READY);
     return ready.isPresent() && left.isPresent()
         ? Integer.valueOf(Math.toIntExact(ChronoUnit.DAYS.between(ready.get(), left.get())))
         : null;

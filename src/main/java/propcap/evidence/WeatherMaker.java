@@ -6,7 +6,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
-import propcap.chance.Stream;
+import propcap.chance.RandomStream;
 import propcap.farm.Normals;
 import propcap.farm.Normals.Month;
 import propcap.farm.WeatherRecord.Day;
@@ -49,13 +49,13 @@ public final class WeatherMaker {
   private final Normals normals;
   private final AnnualCycle middleC;
   private final AnnualCycle rangeC;
-  private final Stream stream;
+  private final RandomStream stream;
 
   private WeatherMaker(Normals normals, long seed) {
     this.normals = normals;
     this.middleC = cycle(normals, m -> (m.minC() + m.maxC()) / 2);
     this.rangeC = cycle(normals, m -> m.maxC() - m.minC());
-    this.stream = new Stream(seed, "made weather");
+    this.stream = new RandomStream(seed, "made weather");
   }
 
   private static AnnualCycle cycle(Normals normals, ToDoubleFunction<Month> mean) {

@@ -52,7 +52,7 @@ public record Labour(double hoursPerDay, Minutes minutes, List<Extra> extra) {
     }
 
     /** Minutes for a tray or a plant, as the work is counted. */
-    public double of(Work work) {
+    public double of(WorkKind work) {
       return switch (work) {
         case SOW -> sow;
         case MOVE -> move;
@@ -63,7 +63,7 @@ public record Labour(double hoursPerDay, Minutes minutes, List<Extra> extra) {
     }
 
     /** Hours for so many trays or plants, as the work is counted. */
-    public double hours(Work work, double units) {
+    public double hours(WorkKind work, double units) {
       return of(work) * units / MINUTES_PER_HOUR;
     }
   }
@@ -97,7 +97,7 @@ public record Labour(double hoursPerDay, Minutes minutes, List<Extra> extra) {
         + extra.stream().filter(e -> e.isOn(date)).mapToDouble(Extra::hoursPerDay).sum();
   }
 
-  /** The same with other usual hours; what is extra stays as it is. */
+  /** This labour with other usual hours; what is extra stays as it is. */
   public Labour withHoursPerDay(double hours) {
     return new Labour(hours, minutes, extra);
   }

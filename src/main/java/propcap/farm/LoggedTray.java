@@ -32,26 +32,26 @@ public record LoggedTray(
    *
    * @param plants alive in the tray; null: not counted
    */
-  public record Entry(TrayEvent event, LocalDate date, @Nullable Integer plants) {
+  public record Entry(LoggedEvent event, LocalDate date, @Nullable Integer plants) {
     public Entry {
       Checks.require(plants == null || plants >= 0, "plants must be 0 or more, were " + plants);
     }
   }
 
-  public Optional<Entry> at(TrayEvent event) {
+  public Optional<Entry> at(LoggedEvent event) {
     return entries.stream().filter(e -> e.event() == event).findFirst();
   }
 
-  public Optional<LocalDate> date(TrayEvent event) {
+  public Optional<LocalDate> date(LoggedEvent event) {
     return at(event).map(Entry::date);
   }
 
   /** Plants counted at an event; empty where it was not written down or they were not counted. */
-  public Optional<Integer> plants(TrayEvent event) {
+  public Optional<Integer> plants(LoggedEvent event) {
     return at(event).flatMap(e -> Optional.ofNullable(e.plants()));
   }
 
-  public boolean had(TrayEvent event) {
+  public boolean had(LoggedEvent event) {
     return at(event).isPresent();
   }
 }

@@ -67,7 +67,7 @@ public record Normals(List<Month> months, boolean hasDefaults) {
   }
 
   /**
-   * The same with default spreads for some months: the weather changes more from day to day in
+   * These normals with default spreads for some months: the weather changes more from day to day in
    * winter than in summer, so a month's lies between the two as its temperature does.
    *
    * @param which by the months' place in the list

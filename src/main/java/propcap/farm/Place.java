@@ -42,7 +42,7 @@ public record Place(
     }
   }
 
-  /** The same place with other spaces; what it costs stays as it is. */
+  /** This place with other spaces; what it costs stays as it is. */
   public Place withSpaces(int newSpaces) {
     return new Place(name, kind, newSpaces, climate, stretchLossPerDay, cost);
   }

@@ -111,12 +111,12 @@ public record Scenario(
     return new FrostRecord(season, frostAtC, weather).releaseDate(crop);
   }
 
-  /** The same scenario with room for everything in every open place. */
+  /** This scenario with room for everything in every open place. */
   public Scenario withEndlessRoom() {
     return withPlaces(places.stream().map(p -> p.isOpen() ? p.withSpaces(ENDLESS) : p).toList());
   }
 
-  /** The same scenario with hours for all the work. */
+  /** This scenario with hours for all the work. */
   public Scenario withEndlessHands() {
     return withLabour(labour.withHoursPerDay(Double.POSITIVE_INFINITY));
   }

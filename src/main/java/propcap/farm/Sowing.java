@@ -65,18 +65,18 @@ public record Sowing(
         "bed-until must not be before bed-by " + bedBy + ", was " + bedUntil);
   }
 
-  /** The same sowing some days later, or earlier: it and its sowing again move, the beds wait. */
+  /** This sowing some days later, or earlier: it and its sowing again move, the beds wait. */
   public Sowing shifted(int days) {
     LocalDate again = resowUntil == null ? null : resowUntil.plusDays(days);
     return changed(sow.plusDays(days), trays, again, germinateIn);
   }
 
-  /** The same sowing with other trays. */
+  /** This sowing with other trays. */
   public Sowing withTrays(int newTrays) {
     return changed(sow, newTrays, resowUntil, germinateIn);
   }
 
-  /** The same sowing with a place that is tried first; null: in its crop's own order. */
+  /** This sowing with a place that is tried first; null: in its crop's own order. */
   public Sowing germinatingIn(@Nullable String place) {
     return changed(sow, trays, resowUntil, place);
   }

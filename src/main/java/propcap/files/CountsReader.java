@@ -52,7 +52,7 @@ public final class CountsReader {
   public static List<CountedTray> read(Path countsCsv, Consumer<Fault> doubted)
       throws FaultsException {
     Faults faults = new Faults();
-    Optional<SourceText> source = SourceText.read(countsCsv, Spot.whole(countsCsv), faults);
+    Optional<SourceText> source = SourceText.read(countsCsv, FilePosition.whole(countsCsv), faults);
     List<CountedTray> trays = new ArrayList<>();
     if (source.isPresent()) {
       List<String> header = CsvFile.headerOf(source.get());
@@ -66,7 +66,8 @@ public final class CountsReader {
       table.fields().forEach(reader::row);
       reader.trays.values().forEach(rows -> rows.tray().ifPresent(trays::add));
       if (table.rows().isEmpty() && !table.isOpen() && !faults.any()) {
-        faults.add(Spot.whole(countsCsv), "no count in the table", "a row for each inspection");
+        faults.add(
+            FilePosition.whole(countsCsv), "no count in the table", "a row for each inspection");
       }
     }
     faults.check();
@@ -76,7 +77,7 @@ public final class CountsReader {
 
   /** What to ask for in place of a lot that was not counted, such as "did you mean Z-27?". */
   public static String nearestLot(String lot, List<String> lots) {
-    return Words.oneOf(lot, lots);
+    return FaultWords.oneOf(lot, lots);
   }
 
   private void row(Fields fields) {

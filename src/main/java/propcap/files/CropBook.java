@@ -70,7 +70,7 @@ public final class CropBook {
   public static CropBook read(Path file, Consumer<Fault> doubted) throws FaultsException {
     Faults faults = new Faults();
     Optional<CropBook> book =
-        SourceText.read(file, Spot.whole(file), faults).map(source -> read(source, faults));
+        SourceText.read(file, FilePosition.whole(file), faults).map(source -> read(source, faults));
     faults.check();
     faults.warnings().forEach(doubted);
     return book.orElseThrow();
@@ -124,6 +124,6 @@ public final class CropBook {
 
   /** What to ask for in place of a name that the list lacks, such as "did you mean zinnia?". */
   public String nearest(String name) {
-    return Words.oneOf(name, byName.keySet());
+    return FaultWords.oneOf(name, byName.keySet());
   }
 }

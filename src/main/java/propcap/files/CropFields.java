@@ -65,7 +65,7 @@ final class CropFields {
   }
 
   /** Where its places are written. */
-  Spot placesSpot() {
+  FilePosition placesSpot() {
     return fields.spot("germinate-in");
   }
 

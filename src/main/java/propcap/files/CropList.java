@@ -11,7 +11,7 @@ import propcap.farm.Crop;
 /** The crop list of a scenario, with the changes of those that extend it. */
 final class CropList {
   private final PlaceList places;
-  private final Drafts drafts;
+  private final UnsavedTexts unsaved;
   private final Faults faults;
   private final Map<String, CropFields> byName = new LinkedHashMap<>();
   private final Map<String, Crop> crops = new HashMap<>();
@@ -19,7 +19,7 @@ final class CropList {
 
   CropList(Layers layers, PlaceList places, Faults faults) {
     this.places = places;
-    this.drafts = layers.drafts();
+    this.unsaved = layers.unsaved();
     this.faults = faults;
     Node.Keyed written = written(layers);
     this.open = written.open();
@@ -43,13 +43,14 @@ final class CropList {
       if (!(entry.value() instanceof Node.Unread)) {
         faults.add(
             entry.value().spot(),
-            "crop " + Words.shown(name) + " is " + entry.value().kind(),
+            "crop " + FaultWords.shown(name) + " is " + entry.value().kind(),
             "a map such as {cells: 72, ...}");
       }
       return Optional.empty();
     }
-    if (!Words.isName(name)) {
-      faults.add(entry.spot(), Words.shown(name) + " as a crop's name", "one line, 60 letters");
+    if (!FaultWords.isName(name)) {
+      faults.add(
+          entry.spot(), FaultWords.shown(name) + " as a crop's name", "one line, 60 letters");
       return Optional.empty();
     }
     return Optional.of(new CropFields(name, entry, map, faults));
@@ -80,7 +81,7 @@ final class CropList {
 
   private Node.Keyed written(Layers layers) {
     List<Node.Entry> written = layers.written("crops");
-    Spot nowhere = new Spot(Path.of(""), 0, 0);
+    FilePosition nowhere = new FilePosition(Path.of(""), 0, 0);
     // A list that is missing altogether is reported with the scenario's other missing keys.
     Node.Keyed list = Node.Keyed.unread(nowhere);
     for (int i = 0; i < written.size(); i++) {
@@ -100,12 +101,12 @@ final class CropList {
     Node.Keyed known = changes;
     for (String name : changes.entries().keySet()) {
       Node.Entry entry = changes.entries().get(name);
-      Optional<String> near = Words.nearest(name, list.entries().keySet());
+      Optional<String> near = FaultWords.nearest(name, list.entries().keySet());
       boolean whole =
           entry.value() instanceof Node.Keyed crop && crop.has("cells") && crop.has("emergence");
       if (!list.has(name) && !whole && near.isPresent()) {
         faults.add(
-            entry.spot(), "no crop " + Words.shown(name), "did you mean " + near.get() + "?");
+            entry.spot(), "no crop " + FaultWords.shown(name), "did you mean " + near.get() + "?");
         known = known.without(name);
       }
     }
@@ -113,13 +114,13 @@ final class CropList {
   }
 
   private Optional<Node.Keyed> file(Path file, Node named) {
-    return YamlFile.read(file, named.spot(), drafts, faults)
+    return YamlFile.read(file, named.spot(), unsaved, faults)
         .flatMap(root -> listed(file, root, faults));
   }
 
   /** The crops of a file that holds a list of them. */
   static Optional<Node.Keyed> listed(Path file, Node.Keyed root, Faults faults) {
-    return new Fields("", Spot.whole(file), root, List.of("crops"), faults)
+    return new Fields("", FilePosition.whole(file), root, List.of("crops"), faults)
         .keyed("crops", "a map of crops by name")
         .filter(
             crops -> {

@@ -39,9 +39,9 @@ public final class CropListWriter {
     for (String crop : values.keySet()) {
       if (!crops.containsKey(crop)) {
         faults.add(
-            Spot.whole(cropsYaml),
-            "no crop " + Words.shown(crop),
-            Words.oneOf(crop, crops.keySet()));
+            FilePosition.whole(cropsYaml),
+            "no crop " + FaultWords.shown(crop),
+            FaultWords.oneOf(crop, crops.keySet()));
       }
     }
     faults.check();

@@ -47,7 +47,7 @@ final class CsvFile {
   /** Reads a table of these columns; empty where there is none, which is reported. */
   static Optional<CsvFile> read(
       Path file, List<String> needed, List<String> optional, int mostRows, Faults faults) {
-    return SourceText.read(file, Spot.whole(file), faults)
+    return SourceText.read(file, FilePosition.whole(file), faults)
         .map(source -> new CsvFile(source, needed, optional, mostRows, faults));
   }
 
@@ -83,7 +83,7 @@ final class CsvFile {
       while (records.hasNext() && !headerless()) {
         CsvRecord row = records.next();
         line = (int) row.getStartingLineNumber();
-        Spot spot = new Spot(source.file(), line, 0);
+        FilePosition spot = new FilePosition(source.file(), line, 0);
         List<String> fields =
             row.getFields().stream().map(String::strip).map(TableCell::meant).toList();
         if (header.isEmpty()) {
@@ -102,29 +102,30 @@ final class CsvFile {
     } catch (CsvParseException | IOException e) {
       open = true;
       faults.add(
-          new Spot(source.file(), line + 1, 0),
+          new FilePosition(source.file(), line + 1, 0),
           "from here on this cannot be read as CSV",
           "fields parted by commas, every quote closed and at most a page of text in each");
     }
   }
 
-  private void readHeader(Spot spot, List<String> fields) {
+  private void readHeader(FilePosition spot, List<String> fields) {
     header = fields;
     String right = "the header " + String.join(",", needed);
     if (fields.stream().noneMatch(columns::contains)) {
       open = true;
       String parted = fields.get(0).matches(".*[;\t].*") ? ", parted by commas" : "";
-      faults.add(spot, "no header but " + Words.shown(fields.get(0)), right + parted);
+      faults.add(spot, "no header but " + FaultWords.shown(fields.get(0)), right + parted);
       return;
     }
     Set<String> seen = new HashSet<>();
     Set<String> meant = new HashSet<>();
     for (String name : fields) {
       if (!seen.add(name)) {
-        faults.add(spot, "column " + Words.shown(name) + " again", "each column once");
+        faults.add(spot, "column " + FaultWords.shown(name) + " again", "each column once");
       } else if (!columns.contains(name)) {
-        Words.nearest(name, columns).ifPresent(meant::add);
-        faults.add(spot, "unknown column " + Words.shown(name), Words.oneOf(name, columns));
+        FaultWords.nearest(name, columns).ifPresent(meant::add);
+        faults.add(
+            spot, "unknown column " + FaultWords.shown(name), FaultWords.oneOf(name, columns));
       }
     }
     for (String column : needed) {
@@ -141,7 +142,7 @@ final class CsvFile {
     return !header.isEmpty() && header.stream().noneMatch(columns::contains);
   }
 
-  private void readRow(Spot spot, List<String> fields) {
+  private void readRow(FilePosition spot, List<String> fields) {
     if (fields.stream().allMatch(String::isEmpty)) {
       return;
     }

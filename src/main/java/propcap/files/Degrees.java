@@ -45,7 +45,7 @@ public enum Degrees {
     Quantity.Reading reading = Quantity.TEMPERATURE.read(text);
     @Nullable String right = reading.right();
     if (right != null) {
-      throw new IllegalArgumentException(Words.shown(text) + " is not right; " + right);
+      throw new IllegalArgumentException(FaultWords.shown(text) + " is not right; " + right);
     }
     return reading.value();
   }

@@ -25,11 +25,11 @@ final class Faults {
   private final TreeSet<Fault> warnings = new TreeSet<>(BY_PLACE);
   private final Map<Path, Integer> inFile = new HashMap<>();
 
-  void add(Spot spot, String what, String right) {
+  void add(FilePosition spot, String what, String right) {
     add(spot, what, right, Fault.About.NO_VALUE);
   }
 
-  void add(Spot spot, String what, String right, Fault.About about) {
+  void add(FilePosition spot, String what, String right, Fault.About about) {
     Path file = spot.file();
     if (isFull(file) || !found.add(spot.fault(what, right, about))) {
       return;
@@ -37,7 +37,7 @@ final class Faults {
     inFile.merge(file, 1, Integer::sum);
     if (isFull(file)) {
       found.add(
-          Spot.whole(file)
+          FilePosition.whole(file)
               .fault(
                   MOST_IN_A_FILE + " faults and perhaps more",
                   "mend the first of them and read it again"));
@@ -45,11 +45,11 @@ final class Faults {
   }
 
   /** Something that can be meant but seldom is; nothing stops for it. */
-  void warn(Spot spot, String what, String meant) {
+  void warn(FilePosition spot, String what, String meant) {
     warn(spot, what, meant, Fault.About.NO_VALUE);
   }
 
-  void warn(Spot spot, String what, String meant, Fault.About about) {
+  void warn(FilePosition spot, String what, String meant, Fault.About about) {
     if (warnings.size() < MOST_WARNINGS) {
       warnings.add(spot.fault(what, meant, about));
     }

@@ -21,7 +21,7 @@ final class Fields {
   private static final int LAST_YEAR = 2199;
 
   private final String owner;
-  private final Spot at;
+  private final FilePosition at;
   private final Node.Keyed map;
   private final Faults faults;
   private boolean sound = true;
@@ -32,7 +32,7 @@ final class Fields {
    * @param owner whose keys they are, as in "tomato's emergence"; may be empty
    * @param at where a missing key is reported
    */
-  Fields(String owner, Spot at, Node.Keyed map, List<String> known, Faults faults) {
+  Fields(String owner, FilePosition at, Node.Keyed map, List<String> known, Faults faults) {
     this.owner = owner;
     this.at = at;
     this.map = KnownKeys.of(map, known, faults);
@@ -57,12 +57,12 @@ final class Fields {
   }
 
   /** Where a key is written; the map itself where it is not. */
-  Spot spot(String key) {
+  FilePosition spot(String key) {
     return map.entry(key).map(Node.Entry::spot).orElse(at);
   }
 
   /** Where the map itself is named. */
-  Spot at() {
+  FilePosition at() {
     return at;
   }
 
@@ -71,11 +71,11 @@ final class Fields {
     return map.entry(key).map(e -> e.value().kind()).orElse("not given");
   }
 
-  void fault(Spot spot, String found, String right) {
+  void fault(FilePosition spot, String found, String right) {
     fault(spot, found, right, Fault.About.NO_VALUE);
   }
 
-  private void fault(Spot spot, String found, String right, Fault.About about) {
+  private void fault(FilePosition spot, String found, String right, Fault.About about) {
     sound = false;
     faults.add(spot, found, right, about);
   }
@@ -204,7 +204,7 @@ final class Fields {
   Optional<String> name(String key) {
     return readText(
         key,
-        text -> Optional.of(text.text().strip()).filter(Words::isName),
+        text -> Optional.of(text.text().strip()).filter(FaultWords::isName),
         "a name of one line, at most 60 letters");
   }
 
@@ -226,7 +226,7 @@ final class Fields {
     return readText(
         key,
         t -> things.stream().filter(thing -> wordFor.apply(thing).equals(word)).findFirst(),
-        Words.oneOf(word, things.stream().map(wordFor).toList()));
+        FaultWords.oneOf(word, things.stream().map(wordFor).toList()));
   }
 
   /** Whether nothing is written there: no key, or nothing after it. */

@@ -54,7 +54,7 @@ record GhcnMonths() implements StationForm {
           .faults()
           .add(
               row.spot(),
-              "no line of a month, but " + Words.shown(String.join(",", row.fields())),
+              "no line of a month, but " + FaultWords.shown(String.join(",", row.fields())),
               "the station, such as 200303TMIN, then 31 days, as in the first line");
       return;
     }
@@ -113,7 +113,7 @@ record GhcnMonths() implements StationForm {
                     + " "
                     + month.getYear()
                     + " is "
-                    + Words.shown(value),
+                    + FaultWords.shown(value),
                 MISSING + " after the month’s last day");
       }
     }

@@ -18,11 +18,12 @@ final class KnownKeys {
     map.entries()
         .forEach(
             (key, entry) -> {
-              Spot spot = entry.spot();
+              FilePosition spot = entry.spot();
               if (!known.contains(key) && !faults.isFull(spot.file())) {
-                faults.add(spot, "unknown key " + Words.shown(key), Words.oneOf(key, known));
+                faults.add(
+                    spot, "unknown key " + FaultWords.shown(key), FaultWords.oneOf(key, known));
                 Node.Entry unread = new Node.Entry(spot, new Node.Unread(spot));
-                Words.nearest(key, known).ifPresent(meant -> kept.putIfAbsent(meant, unread));
+                FaultWords.nearest(key, known).ifPresent(meant -> kept.putIfAbsent(meant, unread));
               }
             });
     return new Node.Keyed(map.spot(), kept, map.open());

@@ -11,13 +11,14 @@ import propcap.farm.Labour;
 import propcap.farm.Labour.Extra;
 import propcap.farm.Labour.Minutes;
 import propcap.farm.Season;
-import propcap.farm.Work;
+import propcap.farm.WorkKind;
 
 /** People's hours, as they are written. */
 final class LabourFields {
   static final List<String> KEYS = List.of("hours", "minutes", "extra");
 
-  private static final List<String> WORKS = Arrays.stream(Work.values()).map(Work::word).toList();
+  private static final List<String> WORKS =
+      Arrays.stream(WorkKind.values()).map(WorkKind::word).toList();
   private static final List<String> OF_EXTRA = List.of("from", "until", "hours");
   private static final String EXAMPLE = "{from: 2027-04-05, until: 2027-04-17, hours: 8/day}";
 
@@ -44,15 +45,15 @@ final class LabourFields {
   }
 
   private static Optional<Minutes> minutes(Fields fields) {
-    double sow = of(fields, Work.SOW);
-    double move = of(fields, Work.MOVE);
-    double thin = of(fields, Work.THIN);
-    double potOn = of(fields, Work.POT_ON);
-    double plantOut = of(fields, Work.PLANT_OUT);
+    double sow = of(fields, WorkKind.SOW);
+    double move = of(fields, WorkKind.MOVE);
+    double thin = of(fields, WorkKind.THIN);
+    double potOn = of(fields, WorkKind.POT_ON);
+    double plantOut = of(fields, WorkKind.PLANT_OUT);
     return fields.made(() -> new Minutes(sow, move, thin, potOn, plantOut));
   }
 
-  private static double of(Fields fields, Work work) {
+  private static double of(Fields fields, WorkKind work) {
     Quantity quantity =
         work.unit().equals("tray") ? Quantity.MINUTES_PER_TRAY : Quantity.MINUTES_PER_PLANT;
     return fields.number(work.word(), quantity, Minutes.DEFAULT.of(work));

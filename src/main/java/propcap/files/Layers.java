@@ -15,9 +15,9 @@ import java.util.Set;
  *
  * @param files the first extends none, the last is the scenario that was asked for
  * @param whole whether all of them could be read
- * @param drafts what stands in for files, these and those that they name
+ * @param unsaved what stands in for files, these and those that they name
  */
-record Layers(List<Node.Keyed> files, boolean whole, Drafts drafts) {
+record Layers(List<Node.Keyed> files, boolean whole, UnsavedTexts unsaved) {
   private static final List<String> KEYS =
       List.of(
           "name",
@@ -32,19 +32,19 @@ record Layers(List<Node.Keyed> files, boolean whole, Drafts drafts) {
           "labour",
           "money");
 
-  static Layers read(Path scenario, Drafts drafts, Faults faults) {
+  static Layers read(Path scenario, UnsavedTexts unsaved, Faults faults) {
     List<Node.Keyed> files = new ArrayList<>();
     Set<Path> seen = new HashSet<>();
     Path file = scenario;
-    Spot named = Spot.whole(scenario);
+    FilePosition named = FilePosition.whole(scenario);
     boolean whole = false;
     while (true) {
       if (!seen.add(identity(file))) {
-        String path = Words.shownPath(file);
+        String path = FaultWords.shownPath(file);
         faults.add(named, "the scenario extends itself by way of " + path, "no circle");
         break;
       }
-      Optional<Node.Keyed> read = YamlFile.read(file, named, drafts, faults);
+      Optional<Node.Keyed> read = YamlFile.read(file, named, unsaved, faults);
       if (read.isEmpty()) {
         break;
       }
@@ -63,7 +63,7 @@ record Layers(List<Node.Keyed> files, boolean whole, Drafts drafts) {
       file = next.get();
     }
     Collections.reverse(files);
-    return new Layers(List.copyOf(files), whole, drafts);
+    return new Layers(List.copyOf(files), whole, unsaved);
   }
 
   private static Path identity(Path file) {
@@ -78,24 +78,24 @@ record Layers(List<Node.Keyed> files, boolean whole, Drafts drafts) {
   void reportMissing(Path scenario, List<String> keys, Faults faults) {
     for (String key : keys) {
       if (whole && written(key).isEmpty()) {
-        faults.add(Spot.whole(scenario), key + " is missing", "the key " + key);
+        faults.add(FilePosition.whole(scenario), key + " is missing", "the key " + key);
       }
     }
   }
 
   /** Whether one place stands in a scenario that changes the one where the other stands. */
-  boolean isLater(Spot spot, Spot than) {
+  boolean isLater(FilePosition spot, FilePosition than) {
     return rank(spot) > rank(than);
   }
 
   /** Which of the files it stands in; -1: none, but in one that they name. */
-  private int rank(Spot spot) {
+  private int rank(FilePosition spot) {
     return files.stream().map(f -> f.spot().file()).toList().indexOf(spot.file());
   }
 
   /** The scenario as it stands when each file has replaced the keys that it writes. */
   Node.Keyed merged(Path scenario) {
-    Spot spot = Spot.whole(scenario);
+    FilePosition spot = FilePosition.whole(scenario);
     Node.Keyed merged = new Node.Keyed(spot, Map.of(), !whole);
     for (Node.Keyed file : files) {
       Node.Keyed own = file.without("name", "extends", "crops", "sowings", "places");

@@ -17,7 +17,7 @@ final class LogDates {
 
   private final List<Row> rows = new ArrayList<>();
 
-  private record Row(Spot spot, LocalDate date) {}
+  private record Row(FilePosition spot, LocalDate date) {}
 
   /** Notes a row's date; a fault where no log of the farm can have it. */
   void add(Fields fields, LocalDate date, Season season) {

@@ -10,13 +10,13 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import propcap.farm.Crop;
+import propcap.farm.LoggedEvent;
 import propcap.farm.LoggedTray;
 import propcap.farm.Place;
 import propcap.farm.PlaceKind;
 import propcap.farm.Scenario;
 import propcap.farm.Season;
 import propcap.farm.Sowing;
-import propcap.farm.TrayEvent;
 
 /** The rows of one tray of a log, each held against those before it. */
 final class LogRows {
@@ -25,7 +25,7 @@ final class LogRows {
   private final String sowing;
   private final String tray;
   private final List<LoggedTray.Entry> entries = new ArrayList<>();
-  private final Map<TrayEvent, Integer> lines = new HashMap<>();
+  private final Map<LoggedEvent, Integer> lines = new HashMap<>();
   private @Nullable String crop;
   private @Nullable Place table;
   private @Nullable LocalDate firstDate;
@@ -40,12 +40,13 @@ final class LogRows {
 
   /** Reads the rest of a row whose sowing, tray and date were read. */
   void add(Fields row, @Nullable LocalDate date, Optional<Scenario> scenario) {
-    Optional<TrayEvent> event = row.choice("event", List.of(TrayEvent.values()), TrayEvent::word);
+    Optional<LoggedEvent> event =
+        row.choice("event", List.of(LoggedEvent.values()), LoggedEvent::word);
     Integer plants = row.isBlank("plants") ? null : row.count("plants", 0, MOST_PLANTS);
     event.ifPresent(e -> inOrder(row, e));
     if (date != null) {
       datesRise(row, date);
-      event.filter(TrayEvent::isTimed).ifPresent(e -> inSeason(row, date, scenario));
+      event.filter(LoggedEvent::isTimed).ifPresent(e -> inSeason(row, date, scenario));
     }
     if (plants != null && plants >= 0) {
       plantsFall(row, plants);
@@ -94,7 +95,7 @@ final class LogRows {
     return "tray " + tray + " of " + sowing;
   }
 
-  private void inOrder(Fields row, TrayEvent event) {
+  private void inOrder(Fields row, LoggedEvent event) {
     Integer before = lines.putIfAbsent(event, row.at().line());
     if (before != null) {
       row.fault(
@@ -111,7 +112,7 @@ final class LogRows {
                 row.fault(
                     row.spot("event"),
                     name() + " is " + event.word() + " after it was " + earlier.word(),
-                    "the order " + String.join(", ", TrayEvent.words())));
+                    "the order " + String.join(", ", LoggedEvent.words())));
   }
 
   private void datesRise(Fields row, LocalDate date) {
@@ -195,16 +196,16 @@ final class LogRows {
       if (!sowing.isEmpty() && row.isBlank("crop")) {
         row.fault(
             row.spot("sowing"),
-            "unknown sowing " + Words.shown(sowing),
-            Words.nearest(sowing, scenario.sowings().stream().map(Sowing::id).toList())
+            "unknown sowing " + FaultWords.shown(sowing),
+            FaultWords.nearest(sowing, scenario.sowings().stream().map(Sowing::id).toList())
                 .map(near -> "did you mean " + near + "?")
                 .orElse("a sowing of the plan, or its crop in a column crop"));
       }
     } else if (!scenario.crops().containsKey(read)) {
       row.fault(
           row.spot("crop"),
-          "no crop " + Words.shown(read) + " in the crop list",
-          Words.oneOf(read, scenario.crops().keySet().stream().sorted().toList()));
+          "no crop " + FaultWords.shown(read) + " in the crop list",
+          FaultWords.oneOf(read, scenario.crops().keySet().stream().sorted().toList()));
     } else if (crop != null && !crop.equals(read)) {
       row.fault(
           row.spot("crop"), name() + " is " + read + ", but " + crop + " above", "one crop a tray");
@@ -213,23 +214,23 @@ final class LogRows {
     }
   }
 
-  private void readPlace(Fields row, Scenario scenario, Optional<TrayEvent> event) {
+  private void readPlace(Fields row, Scenario scenario, Optional<LoggedEvent> event) {
     if (row.isBlank("place")) {
       return;
     }
     String written = row.name("place").orElse("");
     Optional<Place> place =
         scenario.places().stream().filter(p -> p.name().equals(written)).findFirst();
-    boolean isOffHeat = event.isPresent() && event.get() == TrayEvent.OFF_HEAT;
+    boolean isOffHeat = event.isPresent() && event.get() == LoggedEvent.OFF_HEAT;
     if (place.isEmpty()) {
       row.fault(
           row.spot("place"),
-          "no place " + Words.shown(written),
-          Words.oneOf(written, scenario.places().stream().map(Place::name).toList()));
+          "no place " + FaultWords.shown(written),
+          FaultWords.oneOf(written, scenario.places().stream().map(Place::name).toList()));
     } else if (isOffHeat && place.get().kind() != PlaceKind.TABLE) {
       row.fault(
           row.spot("place"),
-          name() + " comes off heat to " + Words.shown(written) + ", which is no table",
+          name() + " comes off heat to " + FaultWords.shown(written) + ", which is no table",
           "a place of kind table");
     } else if (isOffHeat) {
       table = place.get();

@@ -51,7 +51,7 @@ public final class NewFile {
     if (!mayReplace && Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)) {
       Faults faults = new Faults();
       faults.add(
-          Spot.whole(file),
+          FilePosition.whole(file),
           "there is such a file already",
           "another name, or --replace, which keeps a copy of it");
       throw new FaultsException(faults.sorted());

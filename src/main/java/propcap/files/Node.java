@@ -14,7 +14,7 @@ import java.util.regex.Pattern;
  * together from such pieces, so that each fault still points at the file and line it comes from.
  */
 sealed interface Node {
-  Spot spot();
+  FilePosition spot();
 
   /** What it is, in the words of a fault. */
   String kind();
@@ -25,7 +25,7 @@ sealed interface Node {
   }
 
   /** A word, a number, a quantity or a date, not yet understood. */
-  record Text(Spot spot, String text) implements Node {
+  record Text(FilePosition spot, String text) implements Node {
     private static final Pattern DATE = Pattern.compile("[0-9]{4}-[0-9]{2}-[0-9]{2}");
     private static final Pattern WHOLE = Pattern.compile("[-+]?[0-9]{1,18}");
 
@@ -49,7 +49,7 @@ sealed interface Node {
 
     @Override
     public String kind() {
-      return Words.shown(text);
+      return FaultWords.shown(text);
     }
   }
 
@@ -58,7 +58,7 @@ sealed interface Node {
    *
    * @param open whether there is more of it that could not be read
    */
-  record Items(Spot spot, List<Node> items, boolean open) implements Node {
+  record Items(FilePosition spot, List<Node> items, boolean open) implements Node {
     @Override
     public String kind() {
       return "a list";
@@ -66,7 +66,7 @@ sealed interface Node {
   }
 
   /** What could not be read; its fault is reported already. */
-  record Unread(Spot spot) implements Node {
+  record Unread(FilePosition spot) implements Node {
     @Override
     public String kind() {
       return "something unread";
@@ -74,19 +74,19 @@ sealed interface Node {
   }
 
   /** A key's place and its value. */
-  record Entry(Spot spot, Node value) {}
+  record Entry(FilePosition spot, Node value) {}
 
   /**
    * A map from keys to values; what was written later comes later.
    *
    * @param open whether there may be keys that could not be read
    */
-  record Keyed(Spot spot, Map<String, Entry> entries, boolean open) implements Node {
+  record Keyed(FilePosition spot, Map<String, Entry> entries, boolean open) implements Node {
     public Keyed {
       entries = Collections.unmodifiableMap(new LinkedHashMap<>(entries));
     }
 
-    static Keyed unread(Spot spot) {
+    static Keyed unread(FilePosition spot) {
       return new Keyed(spot, Map.of(), true);
     }
 
@@ -135,8 +135,8 @@ sealed interface Node {
     }
 
     /**
-     * The same, but a map in both is changed key by key, however deep. Where this map could not be
-     * read whole, a map that it lacks may be a change to one that it has.
+     * This map with the keys of a change; a map in both is changed key by key, however deep. Where
+     * this map could not be read whole, a map that it lacks may be a change to one that it has.
      */
     Keyed overlay(Keyed change) {
       Map<String, Entry> merged = new LinkedHashMap<>(replacing(change).entries);

@@ -39,7 +39,7 @@ public final class NormalsFile {
     Faults faults = new Faults();
     Optional<CsvFile> table = CsvFile.read(file, NEEDED, OPTIONAL, MOST_ROWS, faults);
     List<Normals.Month> months = new ArrayList<>();
-    Map<LocalDate, Spot> spots = new HashMap<>();
+    Map<LocalDate, FilePosition> spots = new HashMap<>();
     List<Integer> withoutSpread = new ArrayList<>();
     boolean hasDefaults = false;
     int next = 1;
@@ -58,7 +58,7 @@ public final class NormalsFile {
       month(fields, unit).ifPresent(months::add);
     }
     if (!faults.any() && months.size() != MONTHS) {
-      faults.add(Spot.whole(file), months.size() + " months", "12 months, 1 to 12");
+      faults.add(FilePosition.whole(file), months.size() + " months", "12 months, 1 to 12");
     }
     if (!faults.any()) {
       new WeatherDoubts(

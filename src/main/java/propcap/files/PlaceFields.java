@@ -54,7 +54,7 @@ record PlaceFields(
     return kind.isEmpty() || kind.get() == wanted;
   }
 
-  private static Spot nameSpot(Node.Keyed written) {
+  private static FilePosition nameSpot(Node.Keyed written) {
     return written.entry("name").map(Node.Entry::spot).orElse(written.spot());
   }
 }

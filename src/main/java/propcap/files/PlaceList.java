@@ -83,7 +83,7 @@ final class PlaceList {
       }
       return;
     }
-    Map<String, Spot> named = new HashMap<>();
+    Map<String, FilePosition> named = new HashMap<>();
     for (Node item : list.items()) {
       if (!(item instanceof Node.Keyed place)) {
         open = true;
@@ -100,12 +100,12 @@ final class PlaceList {
         open = true;
         continue;
       }
-      Spot spot = known.entry("name").map(e -> e.value().spot()).orElse(place.spot());
-      Spot before = named.putIfAbsent(name.get(), spot);
+      FilePosition spot = known.entry("name").map(e -> e.value().spot()).orElse(place.spot());
+      FilePosition before = named.putIfAbsent(name.get(), spot);
       if (before != null) {
         faults.add(
             spot,
-            "place " + Words.shown(name.get()) + " again, first on line " + before.line(),
+            "place " + FaultWords.shown(name.get()) + " again, first on line " + before.line(),
             "each place once");
       } else if (byName.containsKey(name.get())) {
         change(name.get(), known);
@@ -134,7 +134,7 @@ final class PlaceList {
     return old.overlay(change).replacing(change.without("cost"));
   }
 
-  private void addNew(String name, Spot spot, Node.Keyed written, boolean first) {
+  private void addNew(String name, FilePosition spot, Node.Keyed written, boolean first) {
     Node.Keyed place = written.without("like", "after");
     Optional<String> like = standing("like", written);
     Node.Keyed model = like.map(byName::get).orElse(null);
@@ -147,8 +147,8 @@ final class PlaceList {
       open = true;
       faults.add(
           spot,
-          "no place is named " + Words.shown(name),
-          Words.nearest(name, order)
+          "no place is named " + FaultWords.shown(name),
+          FaultWords.nearest(name, order)
               .map(near -> "did you mean " + near + "?")
               .orElse("kind, spaces and climate, or like, for a new place"));
       return;
@@ -172,7 +172,7 @@ final class PlaceList {
       faults.add(
           value.get().spot(),
           key + " is " + value.get().kind(),
-          "a place: " + Words.oneOf(name, order));
+          "a place: " + FaultWords.oneOf(name, order));
     }
     return Optional.empty();
   }

@@ -40,7 +40,7 @@ final class ScenarioChecks {
     for (PlaceKind kind : List.of(PlaceKind.TABLE, PlaceKind.HARDENING)) {
       List<PlaceFields> ofKind = places.values().stream().filter(p -> p.mayBe(kind)).toList();
       if (ofKind.stream().noneMatch(PlaceFields::mayBeOpen)) {
-        Spot spot = closedAt(ofKind).orElse(written.get(written.size() - 1).spot());
+        FilePosition spot = closedAt(ofKind).orElse(written.get(written.size() - 1).spot());
         faults.add(
             spot,
             "no open place of kind " + kind.word(),
@@ -64,7 +64,7 @@ final class ScenarioChecks {
                   faults.add(
                       text.spot(),
                       "no place is named " + text.kind(),
-                      Words.oneOf(text.text().strip(), places.keySet()));
+                      FaultWords.oneOf(text.text().strip(), places.keySet()));
                 } else if (place != null
                     && place.kind().isPresent()
                     && !place.kind().get().canGerminate()) {
@@ -89,7 +89,7 @@ final class ScenarioChecks {
             .wrong(
                 "crop",
                 "which the crop list lacks",
-                Words.oneOf(line.crop(), crops.byName().keySet()));
+                FaultWords.oneOf(line.crop(), crops.byName().keySet()));
       }
       if (line.sow() != null && season.isPresent() && !season.get().contains(line.sow())) {
         line.fields()
@@ -117,7 +117,7 @@ final class ScenarioChecks {
       fields.wrong(
           "germinate-in",
           "where " + sowing.crop() + " does not germinate",
-          Words.oneOf(place, places));
+          FaultWords.oneOf(place, places));
     }
     LocalDate from = sowing.leeway().from();
     LocalDate to = sowing.leeway().to();
@@ -141,7 +141,7 @@ final class ScenarioChecks {
   }
 
   /** Where a scenario that extends another closes one of the places. */
-  private Optional<Spot> closedLater(List<PlaceFields> closed) {
+  private Optional<FilePosition> closedLater(List<PlaceFields> closed) {
     return closed.stream()
         .flatMap(p -> p.written().entry("spaces").stream())
         .map(e -> e.value().spot())
@@ -149,13 +149,13 @@ final class ScenarioChecks {
         .findFirst();
   }
 
-  private Optional<Spot> closedAt(List<PlaceFields> closed) {
+  private Optional<FilePosition> closedAt(List<PlaceFields> closed) {
     return closedLater(closed)
         .or(
             () ->
                 closed.stream()
                     .flatMap(p -> p.written().entry("spaces").stream())
                     .map(e -> e.value().spot())
-                    .max(Comparator.comparingInt(Spot::line)));
+                    .max(Comparator.comparingInt(FilePosition::line)));
   }
 }

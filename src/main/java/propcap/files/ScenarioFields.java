@@ -44,7 +44,7 @@ record ScenarioFields(
   private static final Pattern TIME = Pattern.compile("([0-9]{1,2}):([0-9]{2})");
 
   static ScenarioFields read(Path file, Node.Keyed written, Faults faults) {
-    Fields fields = new Fields("", Spot.whole(file), written, KEYS, faults);
+    Fields fields = new Fields("", FilePosition.whole(file), written, KEYS, faults);
     Optional<Season> season =
         fields.map("season", "the season", List.of("start", "end")).flatMap(ScenarioFields::season);
     return new ScenarioFields(
@@ -94,7 +94,7 @@ record ScenarioFields(
         if (days.contains(day)) {
           rest.add(DayOfWeek.valueOf(day));
         } else {
-          fields.fault(text.spot(), "rest day " + text.kind(), Words.oneOf(day, days));
+          fields.fault(text.spot(), "rest day " + text.kind(), FaultWords.oneOf(day, days));
         }
       }
     }

@@ -27,7 +27,10 @@ public final class ScenarioReader {
    * @param warnings what can be meant but seldom is, sorted likewise; none while there is a fault
    */
   public record Reading(
-      Written written, Optional<Scenario> scenario, List<Fault> faults, List<Fault> warnings) {
+      WrittenScenario written,
+      Optional<Scenario> scenario,
+      List<Fault> faults,
+      List<Fault> warnings) {
     /**
      * The scenario.
      *
@@ -44,21 +47,21 @@ public final class ScenarioReader {
    * @throws FaultsException with all faults of all these files, if there is any
    */
   public static Scenario read(Path scenarioYaml) throws FaultsException {
-    return read(scenarioYaml, Drafts.none()).sound();
+    return read(scenarioYaml, UnsavedTexts.none()).sound();
   }
 
   /** Reads a scenario and the texts that stand in for files, and tells what in it is unlikely. */
-  public static Reading read(Path scenarioYaml, Drafts drafts) {
-    return read(scenarioYaml, drafts, new Faults());
+  public static Reading read(Path scenarioYaml, UnsavedTexts unsaved) {
+    return read(scenarioYaml, unsaved, new Faults());
   }
 
-  /** The same, empty where there is a fault. */
+  /** Reads a scenario and adds to the faults; empty where there is one. */
   static Optional<Scenario> read(Path file, Faults faults) {
-    return read(file, Drafts.none(), faults).scenario();
+    return read(file, UnsavedTexts.none(), faults).scenario();
   }
 
-  private static Reading read(Path file, Drafts drafts, Faults faults) {
-    Layers layers = Layers.read(file, drafts, faults);
+  private static Reading read(Path file, UnsavedTexts unsaved, Faults faults) {
+    Layers layers = Layers.read(file, unsaved, faults);
     layers.reportMissing(file, List.of("crops", "sowings", "places"), faults);
     ScenarioFields fields = ScenarioFields.read(file, layers.merged(file), faults);
     Optional<MoneyFields> money = fields.money().map(m -> new MoneyFields(m, layers));
@@ -74,7 +77,7 @@ public final class ScenarioReader {
     List<WeatherYear> weather =
         fields
             .weather()
-            .map(named -> WeatherFile.read(named, fields.season(), drafts, faults))
+            .map(named -> WeatherFile.read(named, fields.season(), unsaved, faults))
             .orElse(List.of());
 
     ScenarioChecks checks = new ScenarioChecks(layers, places, placeList.isOpen(), faults);
@@ -102,11 +105,13 @@ public final class ScenarioReader {
                     fields.labour().get()));
       } catch (IllegalArgumentException e) {
         faults.add(
-            Spot.whole(file), String.valueOf(e.getMessage()), "a scenario that holds together");
+            FilePosition.whole(file),
+            String.valueOf(e.getMessage()),
+            "a scenario that holds together");
       }
     }
     return new Reading(
-        Written.of(file, layers, placeList, crops, plan),
+        WrittenScenario.of(file, layers, placeList, crops, plan),
         scenario,
         faults.sorted(),
         scenario.isPresent() ? faults.warnings() : List.of());

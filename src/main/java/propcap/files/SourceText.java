@@ -38,26 +38,27 @@ record SourceText(Path file, String text) {
    *
    * @param named where the file is named, which is wrong if there is no such file
    */
-  static Optional<SourceText> read(Path file, Spot named, Faults faults) {
-    return read(file, named, Drafts.none(), faults);
+  static Optional<SourceText> read(Path file, FilePosition named, Faults faults) {
+    return read(file, named, UnsavedTexts.none(), faults);
   }
 
-  /** The same for a file or what stands in for it. */
-  static Optional<SourceText> read(Path file, Spot named, Drafts drafts, Faults faults) {
-    return drafts
+  /** Reads a file, or the unsaved text that stands in for it. */
+  static Optional<SourceText> read(
+      Path file, FilePosition named, UnsavedTexts unsaved, Faults faults) {
+    return unsaved
         .of(file)
         .map(text -> text.getBytes(StandardCharsets.UTF_8))
         .or(
             () ->
                 isThere(file, named, faults)
-                    ? bytes(file, drafts.disk(), faults)
+                    ? bytes(file, unsaved.disk(), faults)
                     : Optional.empty())
         .flatMap(bytes -> decoded(file, bytes, faults));
   }
 
   /** Whether a file is one that can be read; reported where it is named if not. */
-  static boolean isThere(Path file, Spot named, Faults faults) {
-    String shown = Words.shownPath(file);
+  static boolean isThere(Path file, FilePosition named, Faults faults) {
+    String shown = FaultWords.shownPath(file);
     if (Files.isDirectory(file)) {
       faults.add(named, shown + " is a folder", "a file");
     } else if (!Files.exists(file)) {
@@ -75,9 +76,9 @@ record SourceText(Path file, String text) {
       if (Files.size(file) <= MOST_BYTES) {
         return true;
       }
-      faults.add(Spot.whole(file), TOO_LARGE, AT_MOST);
+      faults.add(FilePosition.whole(file), TOO_LARGE, AT_MOST);
     } catch (IOException e) {
-      faults.add(Spot.whole(file), "cannot be read", "a file that you may read");
+      faults.add(FilePosition.whole(file), "cannot be read", "a file that you may read");
     }
     return false;
   }
@@ -88,9 +89,9 @@ record SourceText(Path file, String text) {
       if (bytes.length <= MOST_BYTES) {
         return Optional.of(bytes);
       }
-      faults.add(Spot.whole(file), TOO_LARGE, AT_MOST);
+      faults.add(FilePosition.whole(file), TOO_LARGE, AT_MOST);
     } catch (IOException e) {
-      faults.add(Spot.whole(file), "cannot be read", "a file that you may read");
+      faults.add(FilePosition.whole(file), "cannot be read", "a file that you may read");
     }
     return Optional.empty();
   }
@@ -100,12 +101,12 @@ record SourceText(Path file, String text) {
     int wrong = firstWrong(text, bytes);
     if (wrong >= 0) {
       int line = 1 + (int) text.substring(0, wrong).chars().filter(c -> c == '\n').count();
-      faults.add(new Spot(file, line, 0), "bytes that are no text", "a text file in UTF-8");
+      faults.add(new FilePosition(file, line, 0), "bytes that are no text", "a text file in UTF-8");
       return Optional.empty();
     }
     String unmarked = text.startsWith("\uFEFF") ? text.substring(1) : text;
     if (unmarked.isBlank()) {
-      faults.add(Spot.whole(file), "the file is empty", "a file with something in it");
+      faults.add(FilePosition.whole(file), "the file is empty", "a file with something in it");
       return Optional.empty();
     }
     return Optional.of(new SourceText(file, unmarked));

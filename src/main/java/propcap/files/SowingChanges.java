@@ -71,10 +71,10 @@ final class SowingChanges {
     }
     if (match.isPresent() && !any && !open && !faults.isFull(written.spot().file())) {
       Optional<String> near =
-          Words.nearest(match.get(), rows.stream().map(row -> row.word("id")).toList());
+          FaultWords.nearest(match.get(), rows.stream().map(row -> row.word("id")).toList());
       faults.add(
           change.entry("match").map(e -> e.value().spot()).orElse(written.spot()),
-          "no sowing matches " + Words.shown(match.get()),
+          "no sowing matches " + FaultWords.shown(match.get()),
           near.map(n -> "did you mean " + n + "?")
               .orElse("the id of a sowing, with * for any letters"));
     }

@@ -51,7 +51,7 @@ final class SowingPlan {
 
   SowingPlan(Layers layers, Faults faults) {
     this.faults = faults;
-    Map<String, Spot> ids = new HashMap<>();
+    Map<String, FilePosition> ids = new HashMap<>();
     for (Node.Keyed row : rows(layers)) {
       lines.add(line(row, ids));
     }
@@ -74,31 +74,32 @@ final class SowingPlan {
       }
       Optional<CsvFile> table =
           SourceText.named("sowings", value, faults)
-              .flatMap(file -> SourceText.read(file, value.spot(), layers.drafts(), faults))
+              .flatMap(file -> SourceText.read(file, value.spot(), layers.unsaved(), faults))
               .map(source -> new CsvFile(source, COLUMNS, OPTIONAL, MOST_ROWS, faults));
       if (table.isPresent()) {
         rows = new ArrayList<>(table.get().rows());
         open = table.get().isOpen();
         if (rows.isEmpty() && !open) {
-          faults.add(Spot.whole(table.get().file()), "no sowing in the plan", "at least one row");
+          faults.add(
+              FilePosition.whole(table.get().file()), "no sowing in the plan", "at least one row");
         }
       }
     }
     return rows;
   }
 
-  private Line line(Node.Keyed row, Map<String, Spot> ids) {
+  private Line line(Node.Keyed row, Map<String, FilePosition> ids) {
     String written = row.word("id");
     Fields fields =
-        new Fields(Words.isName(written) ? written : "", row.spot(), row, KNOWN, faults);
+        new Fields(FaultWords.isName(written) ? written : "", row.spot(), row, KNOWN, faults);
     Optional<String> id = fields.name("id");
     id.ifPresent(
         name -> {
-          Spot before = ids.putIfAbsent(name, fields.spot("id"));
+          FilePosition before = ids.putIfAbsent(name, fields.spot("id"));
           if (before != null) {
             fields.fault(
                 fields.spot("id"),
-                "id " + Words.shown(name) + " again, first on line " + before.line(),
+                "id " + FaultWords.shown(name) + " again, first on line " + before.line(),
                 "each sowing with an id of its own");
           }
         });

@@ -49,7 +49,7 @@ public final class Starter {
     }
   }
 
-  /** The same from other contents. */
+  /** Writes the files from the contents given for each name. */
   static List<Path> write(Path folder, Function<String, @Nullable InputStream> contents)
       throws FaultsException, IOException {
     if (FileSet.isUnfinished(folder)) {
@@ -60,7 +60,7 @@ public final class Starter {
     for (String name : FILES) {
       Path file = folder.resolve(name);
       if (Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
-        faults.add(Spot.whole(file), "there is such a file already", "a folder without it");
+        faults.add(FilePosition.whole(file), "there is such a file already", "a folder without it");
       }
     }
     if (!faults.any()) {
@@ -70,7 +70,7 @@ public final class Starter {
         files.write(texts, List.of());
         return List.copyOf(texts.keySet());
       } catch (CannotWriteException e) {
-        faults.add(Spot.whole(e.file()), e.found(), e.right());
+        faults.add(FilePosition.whole(e.file()), e.found(), e.right());
       }
     }
     throw new FaultsException(faults.sorted());

@@ -41,7 +41,9 @@ public record StationFile(
     }
     if (!faults.any() && record.span().isEmpty()) {
       faults.add(
-          Spot.whole(files.get(0)), "no temperature in it", "days with TMIN and TMAX that stand");
+          FilePosition.whole(files.get(0)),
+          "no temperature in it",
+          "days with TMIN and TMAX that stand");
     }
     faults.check();
     return new StationFile(

@@ -61,7 +61,7 @@ sealed interface StationForm
     }
     faults.add(
         first.spot(),
-        "no form that is known, but " + Words.shown(String.join(",", first.fields())),
+        "no form that is known, but " + FaultWords.shown(String.join(",", first.fields())),
         "GHCN-Daily (ID,20270328,TMIN,-11,,,7,0700 with or without a header, or a line a month),"
             + " daily summaries (a header with STATION,DATE,TMAX,TMIN) or a header date,tmin,tmax");
     return Optional.empty();
@@ -122,7 +122,9 @@ sealed interface StationForm
     } catch (DateTimeException e) {
       // Told below: what is no date, and what no station has.
     }
-    values.faults().add(row.spot(), "date is " + Words.shown(written), "a date such as 2027-03-28");
+    values
+        .faults()
+        .add(row.spot(), "date is " + FaultWords.shown(written), "a date such as 2027-03-28");
     return Optional.empty();
   }
 
@@ -193,7 +195,7 @@ sealed interface StationForm
       if (reading.form != null) {
         values.endOf(reading.form);
       } else if (!reading.isOver) {
-        faults.add(Spot.whole(file), "the file is empty", "a file with something in it");
+        faults.add(FilePosition.whole(file), "the file is empty", "a file with something in it");
       }
     }
     return Optional.ofNullable(reading.form);

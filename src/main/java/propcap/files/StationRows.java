@@ -22,7 +22,7 @@ final class StationRows {
   private StationRows() {}
 
   /** A row and the line that it stands on. */
-  record Row(Spot spot, List<String> fields) {
+  record Row(FilePosition spot, List<String> fields) {
     /** A field; empty where the row is too short for it. */
     String field(int number) {
       return number >= 0 && number < fields.size() ? fields.get(number) : "";
@@ -36,7 +36,7 @@ final class StationRows {
    * @return whether the file was there and could be read to where it was wanted
    */
   static boolean each(Path file, Predicate<Row> taken, Faults faults) {
-    if (!SourceText.isThere(file, Spot.whole(file), faults)) {
+    if (!SourceText.isThere(file, FilePosition.whole(file), faults)) {
       return false;
     }
     int line = 0;
@@ -45,7 +45,7 @@ final class StationRows {
       for (int rows = 0; records.hasNext(); rows++) {
         CsvRecord row = records.next();
         line = (int) row.getStartingLineNumber();
-        Spot spot = new Spot(file, line, 0);
+        FilePosition spot = new FilePosition(file, line, 0);
         if (rows == MOST_ROWS) {
           faults.add(spot, "more than " + MOST_ROWS + " rows", "the file of one station");
           return false;
@@ -65,17 +65,18 @@ final class StationRows {
   private static void tell(Exception e, Path file, int line, Faults faults) {
     for (Throwable cause = e; cause != null; cause = cause.getCause()) {
       if (cause instanceof PackedText.UnreadableException unreadable) {
-        faults.add(new Spot(file, unreadable.line(), 0), unreadable.found(), unreadable.right());
+        faults.add(
+            new FilePosition(file, unreadable.line(), 0), unreadable.found(), unreadable.right());
         return;
       }
     }
     if (e instanceof CsvParseException) {
       faults.add(
-          new Spot(file, line + 1, 0),
+          new FilePosition(file, line + 1, 0),
           "from here on this cannot be read as CSV",
           "fields parted by commas, every quote closed");
     } else {
-      faults.add(Spot.whole(file), "cannot be read", "a file that you may read");
+      faults.add(FilePosition.whole(file), "cannot be read", "a file that you may read");
     }
   }
 

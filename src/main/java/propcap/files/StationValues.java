@@ -49,7 +49,7 @@ final class StationValues {
   private Impossible impossible = new Impossible();
 
   /** Stations in the order in which they come, and where each comes first. */
-  private final Map<String, Spot> stations = new LinkedHashMap<>();
+  private final Map<String, FilePosition> stations = new LinkedHashMap<>();
 
   StationValues(Faults faults) {
     this.faults = faults;
@@ -57,7 +57,7 @@ final class StationValues {
 
   /** The values of one kind by day, and the place of each. */
   private record Values(
-      String name, NavigableMap<LocalDate, Double> tempC, Map<LocalDate, Spot> spots) {
+      String name, NavigableMap<LocalDate, Double> tempC, Map<LocalDate, FilePosition> spots) {
     Values(String name) {
       this(name, new TreeMap<>(), new TreeMap<>());
     }
@@ -72,14 +72,14 @@ final class StationValues {
     private int values;
     private int are;
     private final Set<String> written = new HashSet<>();
-    private @Nullable Spot first;
+    private @Nullable FilePosition first;
     private String firstName = "";
 
-    void add(String name, String number, Spot spot) {
+    void add(String name, String number, FilePosition spot) {
       are++;
       if (first == null) {
         first = spot;
-        firstName = name + " " + Words.shown(number);
+        firstName = name + " " + FaultWords.shown(number);
       }
       if (written.size() <= DIFFERENT) {
         written.add(number);
@@ -106,7 +106,7 @@ final class StationValues {
   }
 
   /** Whether a row is of the station whose values are taken: the first one that is named. */
-  boolean isOfStation(Spot spot, String name) {
+  boolean isOfStation(FilePosition spot, String name) {
     if (!name.isEmpty()) {
       stations.putIfAbsent(name, spot);
     }
@@ -119,7 +119,12 @@ final class StationValues {
    * @param flag not empty where the service doubts the value
    */
   void add(
-      boolean isMinimum, LocalDate date, String written, Degrees unit, String flag, Spot spot) {
+      boolean isMinimum,
+      LocalDate date,
+      String written,
+      Degrees unit,
+      String flag,
+      FilePosition spot) {
     Values values = isMinimum ? minima : maxima;
     if (MISSING.contains(written)) {
       return;
@@ -127,7 +132,7 @@ final class StationValues {
     if (!NUMBER.matcher(written).matches()) {
       faults.add(
           spot,
-          values.name() + " is " + Words.shown(written),
+          values.name() + " is " + FaultWords.shown(written),
           "a number, or nothing where none was read");
       return;
     }
@@ -137,7 +142,7 @@ final class StationValues {
     }
     double tempC = unit.toC(Double.parseDouble(written));
     impossible.values++;
-    Spot before = values.spots().putIfAbsent(date, spot);
+    FilePosition before = values.spots().putIfAbsent(date, spot);
     if (before != null) {
       leave(
           spot,
@@ -147,7 +152,7 @@ final class StationValues {
       impossible.add(values.name(), written, spot);
       leave(
           spot,
-          values.name() + " of " + date + " is " + Words.shown(written),
+          values.name() + " of " + date + " is " + FaultWords.shown(written),
           isMinimum
               ? "left out; no night was ever outside -90 to 45 C"
               : "left out; no air was ever outside -90 to 60 C");
@@ -156,12 +161,12 @@ final class StationValues {
     }
   }
 
-  private void leave(Spot spot, String found, String what) {
+  private void leave(FilePosition spot, String found, String what) {
     if (remarks.size() < MOST_REMARKS) {
       remarks.add(spot.fault(found, what));
     } else {
       faults.add(
-          Spot.whole(spot.file()),
+          FilePosition.whole(spot.file()),
           "more than " + MOST_REMARKS + " values that cannot stand",
           "the file of one station, each day once");
     }
@@ -169,7 +174,7 @@ final class StationValues {
 
   /** To be called after the last row of each file: where it is the unit, all else is noise. */
   void endOf(StationForm form) {
-    Spot first = impossible.first;
+    FilePosition first = impossible.first;
     if (first != null && impossible.isAnotherUnit()) {
       faults.add(
           first,
@@ -220,7 +225,7 @@ final class StationValues {
       LocalDate date = min.getKey();
       Double max = maxima.tempC().get(date);
       if (max != null && min.getValue() > max) {
-        Spot spot = Optional.ofNullable(minima.spots().get(date)).orElseThrow();
+        FilePosition spot = Optional.ofNullable(minima.spots().get(date)).orElseThrow();
         leave(spot, "tmin above tmax on " + date, "left out, both");
         minima.remove(date);
         maxima.remove(date);
@@ -231,7 +236,7 @@ final class StationValues {
   }
 
   private void refuseMany() {
-    List<String> names = stations.keySet().stream().map(Words::shown).toList();
+    List<String> names = stations.keySet().stream().map(FaultWords::shown).toList();
     int named = names.size() > MOST_NAMED + 1 ? MOST_NAMED : names.size();
     String last = named < names.size() ? names.size() - named + " more" : names.get(named - 1);
     List<String> before = names.subList(0, named < names.size() ? named : named - 1);

@@ -75,7 +75,7 @@ public final class TrayLogReader {
     }
     scenario.ifPresent(s -> dates.doubt(s.season(), faults));
     if (byKey.isEmpty() && !faults.any()) {
-      faults.add(Spot.whole(table.file()), "no tray in the log", "at least one row");
+      faults.add(FilePosition.whole(table.file()), "no tray in the log", "at least one row");
     }
     List<LoggedTray> trays = new ArrayList<>();
     scenario.ifPresent(s -> byKey.values().forEach(r -> r.tray(s).ifPresent(trays::add)));

@@ -67,7 +67,7 @@ final class WeatherDoubts {
 
   private final NavigableMap<LocalDate, Day> days = new TreeMap<>();
   private final Each each;
-  private final Map<LocalDate, Spot> spots;
+  private final Map<LocalDate, FilePosition> spots;
   private final boolean inF;
   private final String otherUnit;
   private final Faults faults;
@@ -82,7 +82,7 @@ final class WeatherDoubts {
   WeatherDoubts(
       Collection<Day> days,
       Each each,
-      Map<LocalDate, Spot> spots,
+      Map<LocalDate, FilePosition> spots,
       boolean inF,
       String otherUnit,
       Faults faults) {
@@ -247,7 +247,7 @@ final class WeatherDoubts {
     faults.warn(spot(date), what, meant);
   }
 
-  private Spot spot(LocalDate date) {
+  private FilePosition spot(LocalDate date) {
     return Optional.ofNullable(spots.get(date)).orElseThrow();
   }
 

@@ -36,7 +36,7 @@ public final class WeatherFile {
       throws FaultsException {
     Faults faults = new Faults();
     List<WeatherYear> years =
-        read(file, Spot.whole(file), Optional.of(season), Drafts.none(), faults);
+        read(file, FilePosition.whole(file), Optional.of(season), UnsavedTexts.none(), faults);
     faults.check();
     faults.warnings().forEach(doubted);
     return years;
@@ -64,15 +64,16 @@ public final class WeatherFile {
   }
 
   /** The record's years, cut to the season; none where there is a fault. */
-  static List<WeatherYear> read(Node named, Optional<Season> season, Drafts drafts, Faults faults) {
+  static List<WeatherYear> read(
+      Node named, Optional<Season> season, UnsavedTexts unsaved, Faults faults) {
     return SourceText.named("weather", named, faults)
-        .map(file -> read(file, named.spot(), season, drafts, faults))
+        .map(file -> read(file, named.spot(), season, unsaved, faults))
         .orElse(List.of());
   }
 
   private static List<WeatherYear> read(
-      Path file, Spot named, Optional<Season> season, Drafts drafts, Faults faults) {
-    return SourceText.read(file, named, drafts, faults)
+      Path file, FilePosition named, Optional<Season> season, UnsavedTexts unsaved, Faults faults) {
+    return SourceText.read(file, named, unsaved, faults)
         .map(source -> new WeatherFile(source, faults).years(season))
         .orElse(List.of());
   }
@@ -81,7 +82,7 @@ public final class WeatherFile {
   private final Path file;
   private final boolean inF;
   private final List<WeatherRecord.Day> days = new ArrayList<>();
-  private final Map<LocalDate, Spot> spots = new HashMap<>();
+  private final Map<LocalDate, FilePosition> spots = new HashMap<>();
   private final List<Fields> impossible = new ArrayList<>();
   private boolean datesKnown;
 
@@ -108,7 +109,7 @@ public final class WeatherFile {
       datesKnown = false;
       return;
     }
-    Spot before = spots.putIfAbsent(date, fields.at());
+    FilePosition before = spots.putIfAbsent(date, fields.at());
     if (before != null) {
       fields.fault(
           fields.at(), "date " + date + " again, first on line " + before.line(), "each day once");
@@ -139,7 +140,7 @@ public final class WeatherFile {
     List<WeatherYear> years = new WeatherRecord(days).yearsCovering(season.get());
     if (years.isEmpty() && datesKnown) {
       faults.add(
-          Spot.whole(file),
+          FilePosition.whole(file),
           "no year of the record covers the season "
               + season.get().start()
               + " to "

@@ -31,13 +31,13 @@ final class YamlFile {
   private final SourceText source;
   private final Faults faults;
   private final Iterator<Event> events;
-  private Spot last;
+  private FilePosition last;
   private int nodes;
 
   private YamlFile(SourceText source, Faults faults) {
     this.source = source;
     this.faults = faults;
-    this.last = new Spot(source.file(), 1, 1);
+    this.last = new FilePosition(source.file(), 1, 1);
     LoadSettings settings =
         LoadSettings.builder()
             .setLabel(source.file().toString())
@@ -52,8 +52,9 @@ final class YamlFile {
    * @param named where the file is named
    * @return empty where there is none, which is reported
    */
-  static Optional<Node.Keyed> read(Path file, Spot named, Drafts drafts, Faults faults) {
-    return SourceText.read(file, named, drafts, faults).flatMap(source -> read(source, faults));
+  static Optional<Node.Keyed> read(
+      Path file, FilePosition named, UnsavedTexts unsaved, Faults faults) {
+    return SourceText.read(file, named, unsaved, faults).flatMap(source -> read(source, faults));
   }
 
   /** The map that a text holds; empty where there is none, which is reported. */
@@ -78,11 +79,12 @@ final class YamlFile {
           return Optional.empty();
         }
       }
-      faults.add(Spot.whole(source.file()), "the file is empty", "a map of 'key: value' lines");
+      faults.add(
+          FilePosition.whole(source.file()), "the file is empty", "a map of 'key: value' lines");
     } catch (Refused e) {
       faults.add(e.spot, e.found, e.right);
     } catch (MarkedYamlEngineException e) {
-      Spot spot = e.getProblemMark().or(e::getContextMark).map(this::spot).orElse(last);
+      FilePosition spot = e.getProblemMark().or(e::getContextMark).map(this::spot).orElse(last);
       broken(spot, e.getProblem());
     } catch (ReaderException e) {
       broken(spotOf(e.getPosition()), "a character that no text has");
@@ -101,7 +103,7 @@ final class YamlFile {
       int end = text.indexOf('\n', start);
       end = end < 0 ? text.length() : end;
       if (end - start > LONGEST_LINE) {
-        Spot spot = new Spot(source.file(), line, 1);
+        FilePosition spot = new FilePosition(source.file(), line, 1);
         throw new Refused(spot, "a line of " + (end - start) + " characters", "shorter lines");
       }
       start = end + 1;
@@ -117,7 +119,7 @@ final class YamlFile {
     }
   }
 
-  private void broken(Spot spot, String problem) {
+  private void broken(FilePosition spot, String problem) {
     String oneLine = problem.lines().findFirst().orElse("");
     faults.add(
         spot,
@@ -132,7 +134,7 @@ final class YamlFile {
   }
 
   private Node node(Event event, int depth) {
-    Spot spot = last;
+    FilePosition spot = last;
     if (depth > DEEPEST) {
       throw new Refused(spot, "nested deeper than " + DEEPEST, "maps and lists less deep");
     }
@@ -156,11 +158,11 @@ final class YamlFile {
     } else {
       throw new Refused(spot, "this cannot be read as YAML", "'key: value' lines");
     }
-    tag.ifPresent(t -> faults.add(spot, "a tag " + Words.shown(t), "no tags"));
+    tag.ifPresent(t -> faults.add(spot, "a tag " + FaultWords.shown(t), "no tags"));
     return node;
   }
 
-  private Node list(Spot spot, int depth) {
+  private Node list(FilePosition spot, int depth) {
     List<Node> items = new ArrayList<>();
     Event event = next();
     while (event.getEventId() != Event.ID.SequenceEnd) {
@@ -171,7 +173,7 @@ final class YamlFile {
     return new Node.Items(spot, List.copyOf(items), false);
   }
 
-  private Node map(Spot spot, int depth) {
+  private Node map(FilePosition spot, int depth) {
     Map<String, Node.Entry> entries = new LinkedHashMap<>();
     boolean open = false;
     Event event = next();
@@ -184,7 +186,10 @@ final class YamlFile {
         if (first != null) {
           faults.add(
               key.spot(),
-              "key " + Words.shown(word.text()) + " again, first on line " + first.spot().line(),
+              "key "
+                  + FaultWords.shown(word.text())
+                  + " again, first on line "
+                  + first.spot().line(),
               "each key once");
         }
       } else {
@@ -199,18 +204,18 @@ final class YamlFile {
     return new Node.Keyed(spot, entries, open);
   }
 
-  private static void refuseMoreThan(int most, int values, Spot spot) {
+  private static void refuseMoreThan(int most, int values, FilePosition spot) {
     if (values > most) {
       throw new Refused(spot, "more than " + most + " values", "a shorter list or file");
     }
   }
 
-  private Spot spot(Mark mark) {
-    return new Spot(source.file(), mark.getLine() + 1, mark.getColumn() + 1);
+  private FilePosition spot(Mark mark) {
+    return new FilePosition(source.file(), mark.getLine() + 1, mark.getColumn() + 1);
   }
 
   /** Where a character stands that the parser only counts. */
-  private Spot spotOf(int codePoints) {
+  private FilePosition spotOf(int codePoints) {
     String text = source.text();
     int index = 0;
     int line = 1;
@@ -221,16 +226,16 @@ final class YamlFile {
       column = c == '\n' ? 1 : column + 1;
       line += c == '\n' ? 1 : 0;
     }
-    return new Spot(source.file(), line, column);
+    return new FilePosition(source.file(), line, column);
   }
 
   /** Ends the reading of a file that is none of a grower's. */
   private static final class Refused extends RuntimeException {
-    private final transient Spot spot;
+    private final transient FilePosition spot;
     private final String found;
     private final String right;
 
-    Refused(Spot spot, String found, String right) {
+    Refused(FilePosition spot, String found, String right) {
       super(found);
       this.spot = spot;
       this.found = found;

@@ -1,7 +1,7 @@
 package propcap.season;
 
 import java.util.Arrays;
-import propcap.farm.Job;
+import propcap.farm.TrayTask;
 
 /**
  * All that was done to every tray in one season, one after the other: what a grower would have
@@ -23,7 +23,7 @@ public final class Diary {
   private static final int PLANTS = 8;
   private static final int WIDTH = 9;
 
-  private static final Job[] JOBS = Job.values();
+  private static final TrayTask[] JOBS = TrayTask.values();
 
   /** By rank: where the tray stood before this move, and how many spaces it filled. */
   private final int[] stoodIn;
@@ -54,7 +54,7 @@ public final class Diary {
   }
 
   /** Notes what has just been done to a tray, and to how many of its plants. */
-  void note(Tray tray, Job job, int day, int plants) {
+  void note(Tray tray, TrayTask job, int day, int plants) {
     int rank = tray.rank();
     boolean enters = job.isSowing();
     if (end == notes.length) {
@@ -65,7 +65,7 @@ public final class Diary {
     notes[end + JOB] = job.ordinal();
     notes[end + DAY] = day;
     notes[end + FROM] = enters ? NOWHERE : stoodIn[rank];
-    notes[end + TO] = job == Job.PLANT_OUT ? NOWHERE : tray.place();
+    notes[end + TO] = job == TrayTask.PLANT_OUT ? NOWHERE : tray.place();
     notes[end + SPACES] = enters ? tray.spaces() : filled[rank];
     notes[end + FILLS] = tray.spaces();
     notes[end + PLANTS] = plants;
@@ -84,7 +84,7 @@ public final class Diary {
     return waitedForRoom[sowing];
   }
 
-  /** The same for hands, where there was room. */
+  /** Tray-days that a sowing waited for hands to be sown, where there was room. */
   public int waitedForHands(int sowing) {
     return waitedForHands[sowing];
   }
@@ -109,7 +109,7 @@ public final class Diary {
     return notes[note * WIDTH + TRAY];
   }
 
-  public Job job(int note) {
+  public TrayTask job(int note) {
     return JOBS[notes[note * WIDTH + JOB]];
   }
 

@@ -8,7 +8,7 @@ import java.util.Arrays;
  * place, and not heeded when the day comes.
  */
 final class DueDays {
-  private static final Due[] STEPS = Due.values();
+  private static final RoundStep[] STEPS = RoundStep.values();
 
   /** By day, each tray's rank and step in one number. */
   private final int[][] entries;
@@ -20,7 +20,7 @@ final class DueDays {
     counts = new int[days];
   }
 
-  void put(int day, int rank, Due step) {
+  void put(int day, int rank, RoundStep step) {
     int[] ofDay = entries[day];
     if (ofDay == null) {
       ofDay = new int[16];
@@ -36,7 +36,7 @@ final class DueDays {
   void fallDue(int day, Tray[] trays, DueLists due) {
     for (int i = 0; i < counts[day]; i++) {
       int rank = entries[day][i] / STEPS.length;
-      Due step = STEPS[entries[day][i] % STEPS.length];
+      RoundStep step = STEPS[entries[day][i] % STEPS.length];
       if (trays[rank].fallsDue(step, day)) {
         due.of(step).set(rank);
       }

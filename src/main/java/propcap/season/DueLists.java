@@ -6,18 +6,18 @@ import java.util.Map;
 
 /** For each step, the ranks of the trays that are due for it. */
 final class DueLists {
-  private final Map<Due, BitSet> lists = new EnumMap<>(Due.class);
+  private final Map<RoundStep, BitSet> lists = new EnumMap<>(RoundStep.class);
 
   /** Ranks of the trays that have waited for hands on this round. */
   private final BitSet forHands = new BitSet();
 
   DueLists(int ranks) {
-    for (Due step : Due.values()) {
+    for (RoundStep step : RoundStep.values()) {
       lists.put(step, new BitSet(ranks));
     }
   }
 
-  BitSet of(Due step) {
+  BitSet of(RoundStep step) {
     BitSet list = lists.get(step);
     if (list == null) {
       throw new IllegalStateException("no list for " + step);
@@ -48,7 +48,7 @@ final class DueLists {
   }
 
   /** Trays due for a step, less those that wait for hands. */
-  BitSet waitingForRoom(Due step) {
+  BitSet waitingForRoom(RoundStep step) {
     if (forHands.isEmpty()) {
       return of(step);
     }

@@ -1,7 +1,7 @@
 package propcap.season;
 
 import org.jspecify.annotations.Nullable;
-import propcap.farm.Work;
+import propcap.farm.WorkKind;
 
 /**
  * People's hours while a season runs. Work may be begun while anything is left of the day; what it
@@ -41,7 +41,7 @@ final class Hands {
   }
 
   /** Whether a piece of work can be begun; what takes no time always can. */
-  boolean canBegin(Work work) {
+  boolean canBegin(WorkKind work) {
     return left > 0 || rates.each(work) == 0;
   }
 
@@ -51,7 +51,7 @@ final class Hands {
    *
    * @throws IllegalStateException where nothing is left of the day
    */
-  void spend(Work work, int units) {
+  void spend(WorkKind work, int units) {
     int piece = begun++;
     long takes = rates.each(work) * units;
     if (takes == 0) {

@@ -4,8 +4,8 @@ import java.util.BitSet;
 import propcap.chance.SeasonLuck;
 import propcap.farm.Loss;
 import propcap.farm.PlaceKind;
-import propcap.farm.Step;
-import propcap.farm.Work;
+import propcap.farm.RoomWait;
+import propcap.farm.WorkKind;
 import umontreal.ssj.simevents.Event;
 import umontreal.ssj.simevents.Simulator;
 import umontreal.ssj.simevents.eventlist.Henriksen;
@@ -28,7 +28,7 @@ public final class House {
 
   private final DueLists due;
   private final DueDays dueDays;
-  private final Jams jams;
+  private final Blocking jams;
 
   private int today;
   private double now;
@@ -45,7 +45,7 @@ public final class House {
     trays = new Tray[plan.ranks()];
     due = new DueLists(trays.length);
     dueDays = new DueDays(plan.days());
-    jams = new Jams(due, trays, plan.places());
+    jams = new Blocking(due, trays, plan.places());
   }
 
   /** Runs one season. Any thread may. */
@@ -53,7 +53,7 @@ public final class House {
     return new House(plan, luck, false).run();
   }
 
-  /** The same, with a diary of every move in its outcome. */
+  /** Runs one season, with a diary of every move in its outcome. */
   public static SeasonOutcome seasonWithDiary(SeasonPlan plan, SeasonLuck luck) {
     return new House(plan, luck, true).run();
   }
@@ -71,7 +71,7 @@ public final class House {
 
     Round(Simulator sim) {
       super(sim);
-      setPriority(Moment.ROUND.priority());
+      setPriority(EventPriority.ROUND.priority());
     }
 
     void toNextWorkingDay() {
@@ -93,7 +93,7 @@ public final class House {
   private final class End extends Event {
     End(Simulator sim) {
       super(sim);
-      setPriority(Moment.END.priority());
+      setPriority(EventPriority.END.priority());
     }
 
     @Override
@@ -136,7 +136,7 @@ public final class House {
         if (tray != null && tray.isInside()) {
           throwOut(tray, Loss.DUMPED);
         }
-        due.of(Due.SOWING).clear(rank);
+        due.of(RoundStep.SOWING).clear(rank);
       }
     }
   }
@@ -153,15 +153,15 @@ public final class House {
   }
 
   private void plantOut() {
-    BitSet list = due.of(Due.PLANTING_OUT);
+    BitSet list = due.of(RoundStep.PLANTING_OUT);
     for (int rank = list.nextSetBit(0); rank >= 0; rank = list.nextSetBit(rank + 1)) {
       Tray tray = trays[rank];
-      if (tray.plants() > 0 && waitsForHands(Work.PLANT_OUT, tray)) {
+      if (tray.plants() > 0 && waitsForHands(WorkKind.PLANT_OUT, tray)) {
         continue;
       }
       tray.countHardened(today, now);
       if (tray.plants() > 0) {
-        hands.spend(Work.PLANT_OUT, tray.plants());
+        hands.spend(WorkKind.PLANT_OUT, tray.plants());
         notes.plantedOut(tray, today);
       }
       leave(tray);
@@ -169,16 +169,16 @@ public final class House {
   }
 
   private void moveOut() {
-    BitSet list = due.of(Due.MOVING_OUT);
+    BitSet list = due.of(RoundStep.MOVING_OUT);
     for (int rank = list.nextSetBit(0); rank >= 0; rank = list.nextSetBit(rank + 1)) {
       Tray tray = trays[rank];
       int area =
           tray.plants() == 0 ? -1 : rooms.firstWithRoom(plan.hardeningAreas(), tray.spaces());
       if (area < 0 && tray.plants() > 0) {
-        waits(Step.HARDEN, tray, tray.spaces());
+        waits(RoomWait.HARDEN, tray, tray.spaces());
         continue;
       }
-      if (tray.plants() > 0 && (waitsForThinning(tray) || waitsForHands(Work.MOVE, tray))) {
+      if (tray.plants() > 0 && (waitsForThinning(tray) || waitsForHands(WorkKind.MOVE, tray))) {
         continue;
       }
       tray.countGrownOn();
@@ -189,16 +189,16 @@ public final class House {
       }
       rooms.of(tray.place()).leave(tray.spaces());
       rooms.of(area).take(tray.spaces());
-      hands.spend(Work.MOVE, tray.spaces());
+      hands.spend(WorkKind.MOVE, tray.spaces());
       list.clear(rank);
-      due.of(Due.POTTING_ON).clear(rank);
+      due.of(RoundStep.POTTING_ON).clear(rank);
       tray.moveOut(area, today);
       notes.movedOut(tray, today);
     }
   }
 
   private void takeOffHeat() {
-    BitSet list = due.of(Due.LEAVING_HEAT);
+    BitSet list = due.of(RoundStep.LEAVING_HEAT);
     for (int rank = list.nextSetBit(0); rank >= 0; rank = list.nextSetBit(rank + 1)) {
       Tray tray = trays[rank];
       if (tray.hasFailed(now)) {
@@ -209,29 +209,29 @@ public final class House {
       boolean onTable = plan.place(tray.place()).kind() == PlaceKind.TABLE;
       int table = onTable ? tray.place() : rooms.firstWithRoom(plan.tables(), 1);
       if (table < 0) {
-        waits(Step.LEAVE, tray, 1);
+        waits(RoomWait.LEAVE, tray, 1);
         continue;
       }
-      if (!onTable && waitsForHands(Work.MOVE, tray)) {
+      if (!onTable && waitsForHands(WorkKind.MOVE, tray)) {
         continue;
       }
-      hands.spend(Work.MOVE, onTable ? 0 : 1);
+      hands.spend(WorkKind.MOVE, onTable ? 0 : 1);
       rooms.of(tray.place()).leave(1);
       rooms.of(table).take(1);
       list.clear(rank);
       tray.leaveHeat(table, now);
       notes.offHeat(tray, today);
       if (tray.line.crop.seedsPerCell() > 1 && tray.plants() > 0) {
-        due.of(Due.THINNING).set(rank);
+        due.of(RoundStep.THINNING).set(rank);
       }
     }
   }
 
   private void thin() {
-    BitSet list = due.of(Due.THINNING);
+    BitSet list = due.of(RoundStep.THINNING);
     for (int rank = list.nextSetBit(0); rank >= 0; rank = list.nextSetBit(rank + 1)) {
-      if (!waitsForHands(Work.THIN, trays[rank])) {
-        hands.spend(Work.THIN, 1);
+      if (!waitsForHands(WorkKind.THIN, trays[rank])) {
+        hands.spend(WorkKind.THIN, 1);
         notes.thinned(trays[rank], today);
         list.clear(rank);
       }
@@ -245,7 +245,7 @@ public final class House {
   }
 
   private void potOn() {
-    BitSet list = due.of(Due.POTTING_ON);
+    BitSet list = due.of(RoundStep.POTTING_ON);
     for (int rank = list.nextSetBit(0); rank >= 0; rank = list.nextSetBit(rank + 1)) {
       Tray tray = trays[rank];
       if (waitsForThinning(tray)) {
@@ -261,18 +261,18 @@ public final class House {
       boolean ownTable = rooms.of(tray.place()).free() + 1 >= spaces;
       int table = ownTable ? tray.place() : rooms.firstWithRoom(plan.tables(), spaces);
       if (table < 0) {
-        waits(Step.POT, tray, 1);
+        waits(RoomWait.POT, tray, 1);
         continue;
       }
-      if (waitsForHands(Work.POT_ON, tray)) {
+      if (waitsForHands(WorkKind.POT_ON, tray)) {
         continue;
       }
       int plants = tray.plantsToPot(now);
-      hands.spend(Work.POT_ON, plants);
+      hands.spend(WorkKind.POT_ON, plants);
       rooms.of(tray.place()).leave(1);
       rooms.of(table).take(spaces);
       list.clear(rank);
-      due.of(Due.MOVING_OUT).clear(rank);
+      due.of(RoundStep.MOVING_OUT).clear(rank);
       tray.potOn(table, now);
       notes.potted(tray, plants, today);
     }
@@ -288,18 +288,18 @@ public final class House {
         setOut(line, i, 0);
       }
     }
-    BitSet list = due.of(Due.SOWING);
+    BitSet list = due.of(RoundStep.SOWING);
     for (int rank = list.nextSetBit(0); rank >= 0; rank = list.nextSetBit(rank + 1)) {
       Tray tray = trays[rank];
       int place = rooms.firstWithRoom(tray.line.germinateIn, 1);
       if (place < 0) {
-        waits(Step.SOW, tray, 1);
+        waits(RoomWait.SOW, tray, 1);
         continue;
       }
-      if (waitsForHands(Work.SOW, tray)) {
+      if (waitsForHands(WorkKind.SOW, tray)) {
         continue;
       }
-      hands.spend(Work.SOW, 1);
+      hands.spend(WorkKind.SOW, 1);
       rooms.of(place).take(1);
       list.clear(rank);
       tray.sow(place, now);
@@ -311,24 +311,24 @@ public final class House {
   private void setOut(SeasonPlan.Line line, int number, int attempt) {
     Tray tray = new Tray(this, line, number, attempt, luck.tray(line.sowing, number, attempt));
     trays[tray.rank()] = tray;
-    due.of(Due.SOWING).set(tray.rank());
+    due.of(RoundStep.SOWING).set(tray.rank());
   }
 
-  private void waits(Step step, Tray tray, int spaces) {
+  private void waits(RoomWait step, Tray tray, int spaces) {
     notes.waited(step, tray, today, spaces);
   }
 
   /** Whether a tray, which has room, waits for hands; counted once a round. */
-  private boolean waitsForHands(Work work, Tray tray) {
+  private boolean waitsForHands(WorkKind work, Tray tray) {
     return !hands.canBegin(work) && noteWaiting(work, tray);
   }
 
   /** Whether a tray has yet to be thinned before anything else is done with it. */
   private boolean waitsForThinning(Tray tray) {
-    return due.of(Due.THINNING).get(tray.rank()) && noteWaiting(Work.THIN, tray);
+    return due.of(RoundStep.THINNING).get(tray.rank()) && noteWaiting(WorkKind.THIN, tray);
   }
 
-  private boolean noteWaiting(Work work, Tray tray) {
+  private boolean noteWaiting(WorkKind work, Tray tray) {
     if (due.waitsForHands(tray.rank())) {
       notes.waitedForHands(work, tray, today, Math.max(1, tray.spaces()));
     }
@@ -336,7 +336,7 @@ public final class House {
   }
 
   /** Called by a tray that falls due at a time to come: the day on whose round it is found so. */
-  int fallsDue(Tray tray, Due step, double at) {
+  int fallsDue(Tray tray, RoundStep step, double at) {
     int day = plan.roundBy(at, today);
     if (day < plan.days()) {
       dueDays.put(day, tray.rank(), step);

@@ -3,17 +3,17 @@ package propcap.season;
 import java.util.Arrays;
 import java.util.BitSet;
 import org.jspecify.annotations.Nullable;
-import propcap.farm.Job;
 import propcap.farm.Loss;
-import propcap.farm.Milestone;
-import propcap.farm.Step;
-import propcap.farm.Work;
+import propcap.farm.RoomWait;
+import propcap.farm.TrayMove;
+import propcap.farm.TrayTask;
+import propcap.farm.WorkKind;
 
 /** What is written down while a season runs. */
 final class Notebook {
   static final int LOSSES = Loss.values().length;
-  private static final int MILESTONES = Milestone.values().length;
-  private static final int STEPS = Step.values().length;
+  private static final int MILESTONES = TrayMove.values().length;
+  private static final int STEPS = RoomWait.values().length;
 
   final int weatherYear;
   final int days;
@@ -73,11 +73,11 @@ final class Notebook {
     waits = new int[STEPS * sowings * months];
   }
 
-  static int move(int sowing, Milestone milestone) {
+  static int move(int sowing, TrayMove milestone) {
     return (sowing * MILESTONES + milestone.ordinal()) * 4;
   }
 
-  private void moved(Tray tray, Milestone milestone, int day) {
+  private void moved(Tray tray, TrayMove milestone, int day) {
     int at = move(tray.line.sowing, milestone);
     moves[at]++;
     moves[at + 1] += day;
@@ -87,36 +87,36 @@ final class Notebook {
     moves[at + 3] = day;
   }
 
-  private void note(Tray tray, Job job, int day, int plants) {
+  private void note(Tray tray, TrayTask job, int day, int plants) {
     if (diary != null) {
       diary.note(tray, job, day, plants);
     }
   }
 
   void offHeat(Tray tray, int day) {
-    moved(tray, Milestone.OFF_HEAT, day);
-    note(tray, Job.OFF_HEAT, day, tray.plants());
+    moved(tray, TrayMove.OFF_HEAT, day);
+    note(tray, TrayTask.OFF_HEAT, day, tray.plants());
   }
 
   void thinned(Tray tray, int day) {
-    note(tray, Job.THIN, day, tray.plants());
+    note(tray, TrayTask.THIN, day, tray.plants());
   }
 
   void movedOut(Tray tray, int day) {
-    moved(tray, Milestone.MOVED_OUT, day);
-    note(tray, Job.MOVE_OUT, day, tray.plants());
+    moved(tray, TrayMove.MOVED_OUT, day);
+    note(tray, TrayTask.MOVE_OUT, day, tray.plants());
   }
 
   void sown(Tray tray, int day) {
     cellsSown[tray.line.sowing] += tray.line.crop.cells();
-    moved(tray, Milestone.SOWN, day);
-    note(tray, tray.attempt == 0 ? Job.SOW : Job.SOW_AGAIN, day, tray.plants());
+    moved(tray, TrayMove.SOWN, day);
+    note(tray, tray.attempt == 0 ? TrayTask.SOW : TrayTask.SOW_AGAIN, day, tray.plants());
   }
 
   void potted(Tray tray, int plants, int day) {
     potTrays[tray.line.sowing] += tray.spaces();
-    moved(tray, Milestone.POTTED_ON, day);
-    note(tray, Job.POT_ON, day, plants);
+    moved(tray, TrayMove.POTTED_ON, day);
+    note(tray, TrayTask.POT_ON, day, plants);
   }
 
   void lost(Tray tray, Loss cause, int plants) {
@@ -139,24 +139,24 @@ final class Notebook {
     plantings[plantingsEnd++] = sowing;
     plantings[plantingsEnd++] = day;
     plantings[plantingsEnd++] = tray.plants();
-    moved(tray, Milestone.PLANTED_OUT, day);
-    note(tray, Job.PLANT_OUT, day, tray.plants());
+    moved(tray, TrayMove.PLANTED_OUT, day);
+    note(tray, TrayTask.PLANT_OUT, day, tray.plants());
   }
 
-  void waited(Step step, Tray tray, int day, int spaces) {
+  void waited(RoomWait step, Tray tray, int day, int spaces) {
     waits[byMonth(step.ordinal(), tray, day)] += spaces;
-    if (diary != null && step == Step.SOW) {
+    if (diary != null && step == RoomWait.SOW) {
       diary.waitsToBeSown(tray, false);
     }
   }
 
-  void waitedForHands(Work work, Tray tray, int day, int spaces) {
+  void waitedForHands(WorkKind work, Tray tray, int day, int spaces) {
     if (handWaits.length == 0) {
       handWaits = new int[WorkRates.WORKS * cellsSown.length * months];
     }
     handWaits[byMonth(work.ordinal(), tray, day)] += spaces;
     shortOfHands.set(day);
-    if (diary != null && work == Work.SOW) {
+    if (diary != null && work == WorkKind.SOW) {
       diary.waitsToBeSown(tray, true);
     }
   }

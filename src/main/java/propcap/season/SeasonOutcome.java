@@ -4,9 +4,9 @@ import java.util.BitSet;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import propcap.farm.Loss;
-import propcap.farm.Milestone;
-import propcap.farm.Step;
-import propcap.farm.Work;
+import propcap.farm.RoomWait;
+import propcap.farm.TrayMove;
+import propcap.farm.WorkKind;
 
 /**
  * What came of one season. Sowings are numbered as in the plan, places as in the scenario, days
@@ -126,22 +126,22 @@ public final class SeasonOutcome {
   }
 
   /** Trays that made a move. */
-  public int trays(int sowing, Milestone move) {
+  public int trays(int sowing, TrayMove move) {
     return moves[Notebook.move(sowing, move)];
   }
 
   /** Sum of the day numbers on which trays made a move. */
-  public int daySum(int sowing, Milestone move) {
+  public int daySum(int sowing, TrayMove move) {
     return moves[Notebook.move(sowing, move) + 1];
   }
 
   /** Day of the first tray's move; -1 if no tray made it. */
-  public int firstDay(int sowing, Milestone move) {
+  public int firstDay(int sowing, TrayMove move) {
     return moves[Notebook.move(sowing, move) + 2];
   }
 
   /** Day of the last tray's move; -1 if no tray made it. */
-  public int lastDay(int sowing, Milestone move) {
+  public int lastDay(int sowing, TrayMove move) {
     return moves[Notebook.move(sowing, move) + 3];
   }
 
@@ -160,7 +160,7 @@ public final class SeasonOutcome {
   }
 
   /** Tray-days (spaces-days for hardening) that a sowing waited at a step in a month. */
-  public int waited(Step step, int sowing, int month) {
+  public int waited(RoomWait step, int sowing, int month) {
     return waits[(step.ordinal() * cellsSown.length + sowing) * months + month];
   }
 
@@ -168,7 +168,7 @@ public final class SeasonOutcome {
    * Tray-days (spaces-days outside and in pots) that a sowing had room and waited for hands, by
    * what was to be done, in a month.
    */
-  public int waitedForHands(Work work, int sowing, int month) {
+  public int waitedForHands(WorkKind work, int sowing, int month) {
     return handWaits.length == 0
         ? 0
         : handWaits[(work.ordinal() * cellsSown.length + sowing) * months + month];
@@ -185,7 +185,7 @@ public final class SeasonOutcome {
   }
 
   /** What a piece of work took on a day, in which sums are exact. */
-  public int thousandthsOfMinutes(Work work, int day) {
+  public int thousandthsOfMinutes(WorkKind work, int day) {
     return worked[day * WorkRates.WORKS + work.ordinal()];
   }
 
@@ -200,7 +200,7 @@ public final class SeasonOutcome {
   }
 
   /** Hours that a piece of work took on a day. */
-  public double hours(Work work, int day) {
+  public double hours(WorkKind work, int day) {
     return inHours(thousandthsOfMinutes(work, day));
   }
 

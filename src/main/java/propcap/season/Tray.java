@@ -1,7 +1,7 @@
 package propcap.season;
 
 import org.jspecify.annotations.Nullable;
-import propcap.chance.Draw;
+import propcap.chance.DrawPurpose;
 import propcap.chance.ThermalClock;
 import propcap.chance.TrayLuck;
 import propcap.farm.Crop;
@@ -56,10 +56,10 @@ final class Tray {
   private int movedOutOn;
 
   /** What it falls due for, on the round of which day. */
-  private @Nullable Due due;
+  private @Nullable RoundStep due;
 
   private int dueOn;
-  private @Nullable Due dueNext;
+  private @Nullable RoundStep dueNext;
   private int dueNextOn;
 
   Tray(House house, SeasonPlan.Line line, int number, int attempt, TrayLuck luck) {
@@ -101,7 +101,7 @@ final class Tray {
     ThermalClock clock = house.clocks().emergence(line.cropNumber, in);
     showsAt = clock.when(clock.at(now) + luck.readyAt());
     leaveDueAt = Math.min(showsAt, now + line.crop.pullAfterDays());
-    fallsDue(Due.LEAVING_HEAT, leaveDueAt, null, 0);
+    fallsDue(RoundStep.LEAVING_HEAT, leaveDueAt, null, 0);
   }
 
   /** Whether, pulled before enough of it showed, it is too thin to keep. */
@@ -125,23 +125,23 @@ final class Tray {
     int stand = luck.showingBy(warmth);
     lose(Loss.NO_SEEDLING, plants - luck.fills());
     lose(Loss.TOO_LATE, luck.fills() - stand);
-    lose(Loss.STRETCHED, luck.lost(Draw.STRETCHED, stand, leggy));
+    lose(Loss.STRETCHED, luck.lost(DrawPurpose.STRETCHED, stand, leggy));
     stage = Stage.GROWING_ON;
     place = table;
     grow(line.crop.growingOnDegreeDays() * luck.pace(), line.crop.growingOn().holdsDays(), now);
     double releasedAt = Math.max(readyAt, line.releaseDay);
     switch (line.crop.pottingOn().when()) {
-      case NEVER -> fallsDue(Due.MOVING_OUT, releasedAt, null, 0);
-      case ALWAYS -> fallsDue(Due.POTTING_ON, readyAt, null, 0);
+      case NEVER -> fallsDue(RoundStep.MOVING_OUT, releasedAt, null, 0);
+      case ALWAYS -> fallsDue(RoundStep.POTTING_ON, readyAt, null, 0);
       case IF_HELD -> fallsDueForEither(releasedAt, readyAt + holdsDays);
     }
   }
 
   private void fallsDueForEither(double movingOutAt, double pottingOnAt) {
     if (movingOutAt <= pottingOnAt) {
-      fallsDue(Due.MOVING_OUT, movingOutAt, Due.POTTING_ON, pottingOnAt);
+      fallsDue(RoundStep.MOVING_OUT, movingOutAt, RoundStep.POTTING_ON, pottingOnAt);
     } else {
-      fallsDue(Due.POTTING_ON, pottingOnAt, Due.MOVING_OUT, movingOutAt);
+      fallsDue(RoundStep.POTTING_ON, pottingOnAt, RoundStep.MOVING_OUT, movingOutAt);
     }
   }
 
@@ -156,8 +156,8 @@ final class Tray {
   /** Takes off what growing on cost, once. */
   void countGrownOn() {
     if (stage == Stage.GROWING_ON) {
-      lose(Loss.GROWING_ON, luck.lost(Draw.LOSS, plants, line.crop.growingOn().loss()));
-      lose(Loss.GROWING_ON, luck.lost(Draw.DAMPED_OFF, plants, luck.severity()));
+      lose(Loss.GROWING_ON, luck.lost(DrawPurpose.LOSS, plants, line.crop.growingOn().loss()));
+      lose(Loss.GROWING_ON, luck.lost(DrawPurpose.DAMPED_OFF, plants, luck.severity()));
       stage = Stage.GROWN_ON;
     }
   }
@@ -169,8 +169,9 @@ final class Tray {
       return 0;
     }
     double chance = 1 - Math.pow(1 - line.crop.growingOn().overheldLossPerDay(), tooLong);
-    Draw onTable = inPots ? Draw.OVERHELD_POT : Draw.OVERHELD_PLUG;
-    return luck.lost(stage == Stage.HARDENING ? Draw.OVERHELD_OUTSIDE : onTable, plants, chance);
+    DrawPurpose onTable = inPots ? DrawPurpose.OVERHELD_POT : DrawPurpose.OVERHELD_PLUG;
+    return luck.lost(
+        stage == Stage.HARDENING ? DrawPurpose.OVERHELD_OUTSIDE : onTable, plants, chance);
   }
 
   /** Takes off what being held too long has cost by now. */
@@ -194,12 +195,12 @@ final class Tray {
     spaces = spacesInPots(now);
     countOverheld(now);
     Crop.PottingOn potting = line.crop.pottingOn();
-    lose(Loss.POTTING, luck.lost(Draw.POTTING, plants, potting.loss()));
+    lose(Loss.POTTING, luck.lost(DrawPurpose.POTTING, plants, potting.loss()));
     stage = Stage.POTTED;
     inPots = true;
     place = table;
     grow(line.crop.pottedDegreeDays(), potting.holdsDays(), now);
-    fallsDue(Due.MOVING_OUT, Math.max(readyAt, line.releaseDay), null, 0);
+    fallsDue(RoundStep.MOVING_OUT, Math.max(readyAt, line.releaseDay), null, 0);
   }
 
   // Hardening off and planting out.
@@ -209,7 +210,7 @@ final class Tray {
     place = area;
     movedOutOn = today;
     int hardenedOn = house.nights(line).hardenedOn(today);
-    fallsDue(Due.PLANTING_OUT, Math.max(hardenedOn, line.bedFrom), null, 0);
+    fallsDue(RoundStep.PLANTING_OUT, Math.max(hardenedOn, line.bedFrom), null, 0);
   }
 
   /** Takes off what the nights outside have cost by a day's round. */
@@ -218,7 +219,7 @@ final class Tray {
       Crop.Hardening hardening = line.crop.hardening();
       int nights = house.nights(line).killing(movedOutOn, today);
       double chance = 1 - Math.pow(1 - hardening.frostLoss(), nights);
-      lose(Loss.FROST, luck.lost(Draw.FROST, plants, chance));
+      lose(Loss.FROST, luck.lost(DrawPurpose.FROST, plants, chance));
     }
   }
 
@@ -226,7 +227,7 @@ final class Tray {
   void countHardened(int today, double now) {
     countFrost(today);
     countOverheld(now);
-    lose(Loss.HARDENING, luck.lost(Draw.HARDENING, plants, line.crop.hardening().loss()));
+    lose(Loss.HARDENING, luck.lost(DrawPurpose.HARDENING, plants, line.crop.hardening().loss()));
   }
 
   /** Loses all that lives to one cause, on a day's round or, after the last day, at the end. */
@@ -244,7 +245,7 @@ final class Tray {
   // Falling due.
 
   /** Sets what it falls due for and when, and perhaps for what after that; forgets all before. */
-  private void fallsDue(Due first, double at, @Nullable Due second, double secondAt) {
+  private void fallsDue(RoundStep first, double at, @Nullable RoundStep second, double secondAt) {
     due = first;
     dueOn = house.fallsDue(this, first, at);
     dueNext = second;
@@ -252,7 +253,7 @@ final class Tray {
   }
 
   /** Whether it falls due for a step on the round of a day. */
-  boolean fallsDue(Due step, int day) {
+  boolean fallsDue(RoundStep step, int day) {
     return (step == due && day == dueOn) || (step == dueNext && day == dueNextOn);
   }
 

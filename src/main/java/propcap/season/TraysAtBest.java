@@ -1,7 +1,7 @@
 package propcap.season;
 
 import java.util.stream.IntStream;
-import propcap.chance.Draw;
+import propcap.chance.DrawPurpose;
 import propcap.chance.SeasonLuck;
 import propcap.chance.ThermalClock;
 import propcap.chance.TrayLuck;
@@ -83,11 +83,11 @@ public final class TraysAtBest {
   private int plants(int sowing, TrayLuck luck) {
     Crop crop = plan.line(sowing).crop;
     int plants = luck.fills();
-    plants -= luck.lost(Draw.LOSS, plants, crop.growingOn().loss());
-    plants -= luck.lost(Draw.DAMPED_OFF, plants, luck.severity());
+    plants -= luck.lost(DrawPurpose.LOSS, plants, crop.growingOn().loss());
+    plants -= luck.lost(DrawPurpose.DAMPED_OFF, plants, luck.severity());
     if (crop.pottingOn().when() == Crop.PottingOn.When.ALWAYS) {
-      plants -= luck.lost(Draw.POTTING, plants, crop.pottingOn().loss());
+      plants -= luck.lost(DrawPurpose.POTTING, plants, crop.pottingOn().loss());
     }
-    return plants - luck.lost(Draw.HARDENING, plants, crop.hardening().loss());
+    return plants - luck.lost(DrawPurpose.HARDENING, plants, crop.hardening().loss());
   }
 }

@@ -3,14 +3,14 @@ package propcap.season;
 import java.util.stream.IntStream;
 import propcap.farm.Labour;
 import propcap.farm.Scenario;
-import propcap.farm.Work;
+import propcap.farm.WorkKind;
 
 /**
  * A scenario's labour in thousandths of a minute, so that sums are exact: what each piece of work
  * takes, and what there is of each day. Immutable, shared by all threads.
  */
 final class WorkRates {
-  static final int WORKS = Work.values().length;
+  static final int WORKS = WorkKind.values().length;
 
   private static final double PER_MINUTE = 1000;
   private static final double PER_HOUR = 60 * PER_MINUTE;
@@ -23,7 +23,7 @@ final class WorkRates {
 
   WorkRates(Scenario scenario) {
     Labour labour = scenario.labour();
-    for (Work work : Work.values()) {
+    for (WorkKind work : WorkKind.values()) {
       each[work.ordinal()] = Math.round(PER_MINUTE * labour.minutes().of(work));
     }
     ofDay =
@@ -34,7 +34,7 @@ final class WorkRates {
   }
 
   /** What a tray or a plant takes, as the work is counted. */
-  long each(Work work) {
+  long each(WorkKind work) {
     return each[work.ordinal()];
   }
 

@@ -2,11 +2,11 @@ package propcap.study;
 
 import java.math.BigDecimal;
 import java.util.stream.IntStream;
-import propcap.farm.Milestone;
 import propcap.farm.Place;
 import propcap.farm.Prices;
 import propcap.farm.Scenario;
 import propcap.farm.Sowing;
+import propcap.farm.TrayMove;
 import propcap.season.SeasonOutcome;
 
 /**
@@ -38,7 +38,7 @@ final class Accounts {
     return times(price.worth(), onTime)
         .add(times(price.late(), late))
         .subtract(times(price.lacking(), lacking))
-        .subtract(times(prices.trayOf(sowing.crop()), season.trays(s, Milestone.SOWN)))
+        .subtract(times(prices.trayOf(sowing.crop()), season.trays(s, TrayMove.SOWN)))
         .subtract(times(prices.potTray(), season.potTrays(s)));
   }
 

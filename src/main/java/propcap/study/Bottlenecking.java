@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleConsumer;
+import propcap.farm.RoomWait;
 import propcap.farm.Scenario;
-import propcap.farm.Step;
 
 /** Which place holds the spring up, and what helps most, step by step? */
 public final class Bottlenecking {
@@ -54,16 +54,16 @@ public final class Bottlenecking {
   private static int intervals(Scenario scenario, int steps) {
     List<Capacity> open = Capacity.allOf(scenario);
     int more = open.size();
-    int fewer = (int) open.stream().filter(place -> Tenths.tenthLess(place) > 0).count();
+    int fewer = (int) open.stream().filter(place -> TenthChanges.tenthLess(place) > 0).count();
     int measures = scenario.prices() == null ? 1 : 2;
-    int first = measures * (more + fewer) + Step.values().length * more;
+    int first = measures * (more + fewer) + RoomWait.values().length * more;
     return first + Math.max(0, steps - 1) * (measures + 1) * more;
   }
 
   private Bottlenecks answer(int steps) throws InterruptedException {
-    Tenths first = run(start);
+    TenthChanges first = run(start);
     List<Bottlenecks.Step> stair = new ArrayList<>();
-    Tenths tenths = first;
+    TenthChanges tenths = first;
     int added = 0;
     for (int i = 0; i < steps; i++) {
       Optional<Capacity> best = tenths.best();
@@ -71,10 +71,10 @@ public final class Bottlenecking {
         break;
       }
       Capacity place = best.get();
-      added += Tenths.tenth(place);
+      added += TenthChanges.tenth(place);
       stair.add(tenths.step(place, added));
       if (i + 1 < steps) {
-        tenths = run(tenths.with(place, Tenths.tenth(place)));
+        tenths = run(tenths.with(place, TenthChanges.tenth(place)));
       }
     }
     progress.accept(1);
@@ -90,8 +90,8 @@ public final class Bottlenecking {
         stair.size() < steps);
   }
 
-  private Tenths run(Scenario current) throws InterruptedException {
-    Tenths tenths = new Tenths(start, current, settings, intervals);
+  private TenthChanges run(Scenario current) throws InterruptedException {
+    TenthChanges tenths = new TenthChanges(start, current, settings, intervals);
     tenths.run(share -> progress.accept((round + share) / rounds));
     round++;
     return tenths;

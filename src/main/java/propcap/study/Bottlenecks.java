@@ -53,7 +53,7 @@ public record Bottlenecks(
    * A tenth more and a tenth less of one place.
    *
    * @param fewer null where the place has but one space
-   * @param moreWaiting tray-days of waiting, by step in the order of {@link propcap.farm.Step},
+   * @param moreWaiting tray-days of waiting, by step in the order of {@link propcap.farm.RoomWait},
    *     with a tenth more: which stages the place holds up
    */
   public record Worth(

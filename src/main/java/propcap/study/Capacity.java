@@ -42,7 +42,7 @@ public record Capacity(String name, @Nullable Place place, double size) {
   static Capacity named(Scenario scenario, String name) throws BadQuestionException {
     return isHands(scenario, name)
         ? hands(scenario)
-        : of(scenario.places().get(Names.place(scenario, name)));
+        : of(scenario.places().get(NamesInQuestions.place(scenario, name)));
   }
 
   /** Whether a name stands for people's hours in a scenario. */

@@ -42,7 +42,7 @@ record Choice(
     List<String> impossible = new ArrayList<>();
     Set<Integer> giveUp = new HashSet<>();
     for (String match : question.giveUp()) {
-      giveUp.addAll(Names.sowings(scenario, match));
+      giveUp.addAll(NamesInQuestions.sowings(scenario, match));
     }
     for (int s = 0; s < scenario.sowings().size(); s++) {
       Sowing sowing = scenario.sowings().get(s);

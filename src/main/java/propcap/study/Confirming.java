@@ -30,7 +30,7 @@ final class Confirming {
 
   private final RunSettings fresh;
   private final List<Choice> choices;
-  private final Draft found;
+  private final TrialPlan found;
   private final List<Scenario> scenarios;
 
   /** By plan, the fresh springs. */
@@ -44,7 +44,8 @@ final class Confirming {
 
   private final List<Forecast> forecasts;
 
-  private Confirming(RunSettings fresh, List<Choice> choices, Draft found, List<Scenario> scenarios)
+  private Confirming(
+      RunSettings fresh, List<Choice> choices, TrialPlan found, List<Scenario> scenarios)
       throws InterruptedException {
     this.fresh = fresh;
     this.choices = choices;
@@ -83,7 +84,7 @@ final class Confirming {
 
   /** Runs the plans on the fresh springs. */
   static Confirming of(
-      RunSettings fresh, List<Choice> choices, Scenario before, Draft found, Draft surest)
+      RunSettings fresh, List<Choice> choices, Scenario before, TrialPlan found, TrialPlan surest)
       throws InterruptedException {
     return new Confirming(
         fresh,
@@ -217,9 +218,9 @@ final class Confirming {
       return false;
     }
     Difference chance = difference(met(BEFORE, List.of(s)), met(FOUND, List.of(s)));
-    return chance.high() < -Aims.MATTERS
+    return chance.high() < -PlanObjective.MATTERS
         || (chance.low() <= 0
-            && difference(supplied(BEFORE, s), supplied(FOUND, s)).high() < -Aims.MATTERS);
+            && difference(supplied(BEFORE, s), supplied(FOUND, s)).high() < -PlanObjective.MATTERS);
   }
 
   private List<Planned.Effect> effects() throws InterruptedException {
@@ -227,8 +228,8 @@ final class Confirming {
     Scenario before = scenarios.get(BEFORE);
     try (TrialSprings springs =
         new TrialSprings(Choice.widest(before, choices), fresh.seed(), fresh.threads(), n)) {
-      Trials trials = new Trials(before, choices, new Worth(before), springs);
-      return new Effects(trials, found).of(Draft.asItWas(before, choices));
+      Trials trials = new Trials(before, choices, new PlanWorth(before), springs);
+      return new ChangeEffects(trials, found).of(TrialPlan.asItWas(before, choices));
     }
   }
 
@@ -245,10 +246,10 @@ final class Confirming {
   private Planned.Bound bound(int kept) {
     Scenario before = scenarios.get(BEFORE);
     Scenario widest = Choice.widest(before, choices);
-    Bounding bounding = new Bounding(before, choices);
+    PlanUpperBound bounding = new PlanUpperBound(before, choices);
     Luck.Reader reader = new Luck(widest, fresh.seed()).reader();
     int n = Math.min(fresh.seasons(), Math.max(2, BOUND_TRAYS / widest.trays()));
-    List<Bounding.Spring> springs =
+    List<PlanUpperBound.Spring> springs =
         IntStream.range(0, n).mapToObj(i -> bounding.spring(reader.season(i))).toList();
     List<Double> chances =
         IntStream.range(0, choices.size())
@@ -267,7 +268,10 @@ final class Confirming {
 
   /** Of the sowings at their goal, the trays that they have more than the fewest that reach it. */
   private Planned.Bound traysToSave(
-      Bounding bounding, List<Bounding.Spring> springs, int kept, List<Double> chances) {
+      PlanUpperBound bounding,
+      List<PlanUpperBound.Spring> springs,
+      int kept,
+      List<Double> chances) {
     int now = 0;
     int fewest = 0;
     for (int s = 0; s < choices.size(); s++) {

@@ -6,12 +6,12 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import propcap.farm.Loss;
-import propcap.farm.Milestone;
 import propcap.farm.Place;
 import propcap.farm.PlaceKind;
+import propcap.farm.RoomWait;
 import propcap.farm.Scenario;
 import propcap.farm.Sowing;
-import propcap.farm.Step;
+import propcap.farm.TrayMove;
 
 /**
  * How a scenario's spring will go, over many seasons.
@@ -48,7 +48,7 @@ public record Forecast(
     Map<String, Map<Loss, Stat>> lossesByCrop,
     List<Occupancy> places,
     List<Occupancy> kinds,
-    Map<Step, Stat> waiting,
+    Map<RoomWait, Stat> waiting,
     List<Wait> waits,
     double sowBehindOverdue,
     double tablesBehindReady,
@@ -81,8 +81,8 @@ public record Forecast(
       @Nullable LocalDate medianOut,
       @Nullable LocalDate lastOut,
       @Nullable LocalDate readyBy,
-      Map<Milestone, Span> milestones,
-      Map<Step, Double> waiting) {}
+      Map<TrayMove, Span> milestones,
+      Map<RoomWait, Double> waiting) {}
 
   /**
    * When trays make a move, over trays and seasons: day numbers of the season.
@@ -129,7 +129,7 @@ public record Forecast(
    * @param waitedFor places that would have done, such as "Chamber or Mats"
    * @param trayDays mean a season
    */
-  public record Wait(Step step, String waitedFor, YearMonth month, double trayDays) {}
+  public record Wait(RoomWait step, String waitedFor, YearMonth month, double trayDays) {}
 
   /**
    * One season.
@@ -146,7 +146,7 @@ public record Forecast(
       long late,
       int sowingsMet,
       Map<Loss, Long> losses,
-      Map<Step, Long> waiting) {}
+      Map<RoomWait, Long> waiting) {}
 
   /** The scenario's places that are open, in its order. */
   public List<Place> openPlaces() {

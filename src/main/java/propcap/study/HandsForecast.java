@@ -3,7 +3,7 @@ package propcap.study;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
-import propcap.farm.Work;
+import propcap.farm.WorkKind;
 
 /**
  * How many hours of people's work a spring takes, and what waits for them.
@@ -19,10 +19,10 @@ import propcap.farm.Work;
  */
 public record HandsForecast(
     Stat hours,
-    Map<Work, Double> hoursByWork,
+    Map<WorkKind, Double> hoursByWork,
     int workingDays,
     Stat daysShort,
-    Map<Work, Stat> waiting,
+    Map<WorkKind, Stat> waiting,
     List<Day> days,
     List<Week> weeks) {
 
@@ -41,7 +41,7 @@ public record HandsForecast(
       double p50,
       double p90,
       double chanceShort,
-      Map<Work, Double> byWork) {}
+      Map<WorkKind, Double> byWork) {}
 
   /**
    * Hours of a week, over the seasons.
@@ -52,7 +52,11 @@ public record HandsForecast(
    * @param daysShort mean days on which hours ran out
    */
   public record Week(
-      LocalDate monday, double budget, Stat hours, Map<Work, Double> byWork, double daysShort) {}
+      LocalDate monday,
+      double budget,
+      Stat hours,
+      Map<WorkKind, Double> byWork,
+      double daysShort) {}
 
   /** Tray-days that waited for hands, mean of a season. */
   public double waitingInAll() {

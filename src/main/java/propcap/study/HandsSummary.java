@@ -11,7 +11,7 @@ import java.util.Map;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import propcap.farm.Scenario;
-import propcap.farm.Work;
+import propcap.farm.WorkKind;
 import propcap.season.SeasonOutcome;
 
 /** What people's hours went into, over many seasons, counted as they come in. */
@@ -28,23 +28,23 @@ final class HandsSummary {
   private final int[] shortOn;
 
   private final Column daysShort = new Column();
-  private final Map<Work, Column> waited = new EnumMap<>(Work.class);
+  private final Map<WorkKind, Column> waited = new EnumMap<>(WorkKind.class);
 
   HandsSummary(Scenario scenario) {
     this.scenario = scenario;
     int days = scenario.season().days();
     worked = new Column[days];
     Arrays.setAll(worked, day -> new Column());
-    byWork = new long[days][Work.values().length];
+    byWork = new long[days][WorkKind.values().length];
     shortOn = new int[days];
-    for (Work work : Work.values()) {
+    for (WorkKind work : WorkKind.values()) {
       waited.put(work, new Column());
     }
   }
 
   void add(SeasonOutcome season) {
     for (int day = 0; day < worked.length; day++) {
-      for (Work work : Work.values()) {
+      for (WorkKind work : WorkKind.values()) {
         byWork[day][work.ordinal()] += season.thousandthsOfMinutes(work, day);
       }
       worked[day].add(season.thousandthsOfMinutes(day));
@@ -62,7 +62,7 @@ final class HandsSummary {
 
   HandsForecast forecast(Strata strata) {
     int days = worked.length;
-    Map<Work, Stat> waiting = new EnumMap<>(Work.class);
+    Map<WorkKind, Stat> waiting = new EnumMap<>(WorkKind.class);
     waited.forEach(
         (work, column) -> waiting.put(work, Samples.of(column.numbers(), strata).stat()));
     return new HandsForecast(
@@ -137,9 +137,9 @@ final class HandsSummary {
   }
 
   /** Mean hours of days from one to before another. */
-  private Map<Work, Double> byWork(int from, int to) {
-    Map<Work, Double> hours = new EnumMap<>(Work.class);
-    for (Work work : Work.values()) {
+  private Map<WorkKind, Double> byWork(int from, int to) {
+    Map<WorkKind, Double> hours = new EnumMap<>(WorkKind.class);
+    for (WorkKind work : WorkKind.values()) {
       long sum = 0;
       for (int day = from; day < to; day++) {
         sum += byWork[day][work.ordinal()];
@@ -149,7 +149,7 @@ final class HandsSummary {
     return hours;
   }
 
-  private static int waited(SeasonOutcome season, Work work) {
+  private static int waited(SeasonOutcome season, WorkKind work) {
     int sum = 0;
     for (int s = 0; s < season.sowings(); s++) {
       for (int month = 0; month < season.months(); month++) {

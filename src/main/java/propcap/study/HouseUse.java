@@ -1,7 +1,7 @@
 package propcap.study;
 
 import java.util.List;
-import propcap.farm.Job;
+import propcap.farm.TrayTask;
 import propcap.season.Diary;
 import propcap.season.SeasonOutcome;
 
@@ -25,7 +25,7 @@ final class HouseUse {
     potTrays = new int[sowings];
     Diary diary = outcome.diary();
     for (int note = 0; note < diary.size(); note++) {
-      again[sown.get(diary.sowing(note))] += diary.job(note) == Job.SOW_AGAIN ? 1 : 0;
+      again[sown.get(diary.sowing(note))] += diary.job(note) == TrayTask.SOW_AGAIN ? 1 : 0;
     }
     for (int s = 0; s < outcome.sowings(); s++) {
       potTrays[sown.get(s)] = outcome.potTrays(s);

@@ -45,7 +45,7 @@ record Investing(double discount, long seed) {
       buy = buy.add(price.buy());
       keep += price.keepPerYear().doubleValue();
       yearly +=
-          Capital.yearly(
+          InvestmentFormulas.yearly(
               price.buy().doubleValue(),
               price.lastsYears(),
               price.keepPerYear().doubleValue(),
@@ -56,8 +56,8 @@ record Investing(double discount, long seed) {
     if (longest == 0) {
       return null;
     }
-    double factor = Capital.annuityFactor(discount, longest);
-    Double payback = Capital.payback(buy.doubleValue(), gain.mean() - keep, discount);
+    double factor = InvestmentFormulas.annuityFactor(discount, longest);
+    Double payback = InvestmentFormulas.payback(buy.doubleValue(), gain.mean() - keep, discount);
     return new Comparison.Worth(
         buy,
         BigDecimal.valueOf(yearly).setScale(2, RoundingMode.HALF_UP),
@@ -76,10 +76,10 @@ record Investing(double discount, long seed) {
     double[] today = new double[whole];
     for (int year = 0; year < whole; year++) {
       today[year] =
-          Capital.annuityFactor(discount, Math.min(year + 1, years))
-              - Capital.annuityFactor(discount, year);
+          InvestmentFormulas.annuityFactor(discount, Math.min(year + 1, years))
+              - InvestmentFormulas.annuityFactor(discount, year);
     }
-    double wanted = yearly * Capital.annuityFactor(discount, years);
+    double wanted = yearly * InvestmentFormulas.annuityFactor(discount, years);
     int pays = 0;
     for (int life = 0; life < LIVES; life++) {
       double worth = 0;

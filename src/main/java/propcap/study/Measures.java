@@ -8,9 +8,9 @@ import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import propcap.farm.Loss;
 import propcap.farm.Prices;
+import propcap.farm.RoomWait;
 import propcap.farm.Scenario;
 import propcap.farm.Sowing;
-import propcap.farm.Step;
 import propcap.season.SeasonOutcome;
 
 /** What is read of each season when scenarios are compared: the same numbers for all of them. */
@@ -42,7 +42,7 @@ final class Measures {
     add(scenarios, Comparison.Kind.LATE, "", false, s -> o -> late(o));
     add(scenarios, Comparison.Kind.SOWINGS_MET, "", true, s -> o -> met(s, o));
     add(scenarios, Comparison.Kind.WAITING, "", false, s -> o -> waited(o));
-    for (Step step : Step.values()) {
+    for (RoomWait step : RoomWait.values()) {
       add(scenarios, Comparison.Kind.WAITING, step.word(), false, s -> o -> waited(o, step));
     }
     for (Loss cause : Loss.values()) {
@@ -116,13 +116,13 @@ final class Measures {
 
   private static double waited(SeasonOutcome season) {
     double sum = 0;
-    for (Step step : Step.values()) {
+    for (RoomWait step : RoomWait.values()) {
       sum += waited(season, step);
     }
     return sum;
   }
 
-  static double waited(SeasonOutcome season, Step step) {
+  static double waited(SeasonOutcome season, RoomWait step) {
     double sum = 0;
     for (int s = 0; s < season.sowings(); s++) {
       for (int month = 0; month < season.months(); month++) {

@@ -16,7 +16,7 @@ final class PlanSearch {
   private static final double WARMTH = 2e-4;
 
   private final Trials trials;
-  private final Aims aims;
+  private final PlanObjective objective;
   private final double warmth;
   private final List<Double> chances;
   private final SplittableRandom random;
@@ -29,18 +29,18 @@ final class PlanSearch {
    *
    * @param whole what the whole plan is about, in the unit of its worth
    * @param chances of each sowing alone, which are hardly to be passed
-   * @param ideas drafts whose settings are worth a try
+   * @param ideas plans whose settings are worth a try
    */
   PlanSearch(
       List<Choice> choices,
       Trials trials,
-      Aims aims,
+      PlanObjective objective,
       double whole,
       long seed,
       List<Double> chances,
-      List<Draft> ideas) {
+      List<TrialPlan> ideas) {
     this.trials = trials;
-    this.aims = aims;
+    this.objective = objective;
     this.warmth = WARMTH * whole;
     this.chances = chances;
     this.random = new SplittableRandom(seed);
@@ -48,19 +48,19 @@ final class PlanSearch {
   }
 
   /**
-   * The best draft found.
+   * The best plan found.
    *
    * @param startedFrom which of the starts the search began with
    * @param isStopped whether it was interrupted before the budget was spent
    */
-  record Found(Draft draft, int tries, int startedFrom, boolean isStopped) {}
+  record Found(TrialPlan trialPlan, int tries, int startedFrom, boolean isStopped) {}
 
   /**
-   * Searches from the best of some drafts until the budget is spent or the thread is interrupted.
+   * Searches from the best of some plans until the budget is spent or the thread is interrupted.
    *
    * @throws InterruptedException if nothing had been tried yet
    */
-  Found from(List<Draft> starts, Budget budget, DoubleConsumer progress)
+  Found from(List<TrialPlan> starts, Budget budget, DoubleConsumer progress)
       throws InterruptedException {
     Trial best = trials.of(starts.get(0));
     tries = 1;
@@ -69,40 +69,41 @@ final class PlanSearch {
       for (int i = 1; i < starts.size(); i++) {
         Trial other = trials.of(starts.get(i));
         tries++;
-        from = aims.isBetter(other, best, 0) ? i : from;
+        from = objective.isBetter(other, best, 0) ? i : from;
         best = from == i ? other : best;
       }
       Trial current = best;
       double spent = budget.spent(tries);
       while (spent < 1) {
         double worse = -Math.log(random.nextDouble()) * warmth * (1 - spent);
-        current = changed(current, proposals.from(current.draft(), wanting(current)), worse);
-        best = aims.isBetter(current, best, 0) ? current : best;
+        current = changed(current, proposals.from(current.trialPlan(), wanting(current)), worse);
+        best = objective.isBetter(current, best, 0) ? current : best;
         progress.accept(spent);
         spent = budget.spent(tries);
       }
-      return new Found(best.draft(), tries, from, false);
+      return new Found(best.trialPlan(), tries, from, false);
     } catch (InterruptedException e) {
-      return new Found(best.draft(), tries, from, true);
+      return new Found(best.trialPlan(), tries, from, true);
     }
   }
 
   /** The sowings that miss their goal and could do better. */
   private List<Integer> wanting(Trial plan) {
     return IntStream.range(0, chances.size())
-        .filter(s -> aims.missing(s, plan.chance(s)) > 0 && plan.chance(s) < chances.get(s))
+        .filter(s -> objective.missing(s, plan.chance(s)) > 0 && plan.chance(s) < chances.get(s))
         .boxed()
         .toList();
   }
 
   /** A change of a plan if it is no worse than by so much; else the plan as it is. */
-  private Trial changed(Trial current, Draft draft, double worse) throws InterruptedException {
+  private Trial changed(Trial current, TrialPlan trialPlan, double worse)
+      throws InterruptedException {
     // Counted first, or a farm that leaves nothing to choose would never spend its budget.
     tries++;
-    if (draft.equals(current.draft())) {
+    if (trialPlan.equals(current.trialPlan())) {
       return current;
     }
-    Trial next = trials.unlessWorse(draft, current, aims, worse);
-    return next != null && aims.isBetter(next, current, worse) ? next : current;
+    Trial next = trials.unlessWorse(trialPlan, current, objective, worse);
+    return next != null && objective.isBetter(next, current, worse) ? next : current;
   }
 }

@@ -32,14 +32,14 @@ public final class Planning {
   private final List<Choice> choices;
   private final RunSettings settings;
   private final Budget budget;
-  private final Worth worth;
+  private final PlanWorth worth;
 
   private Planning(Scenario scenario, List<Choice> choices, RunSettings settings, Budget budget) {
     this.scenario = scenario;
     this.choices = choices;
     this.settings = settings;
     this.budget = budget;
-    this.worth = new Worth(scenario);
+    this.worth = new PlanWorth(scenario);
   }
 
   /**
@@ -67,28 +67,34 @@ public final class Planning {
 
   private Planned planned(PlanningQuestion question, DoubleConsumer progress)
       throws InterruptedException {
-    Alone alone;
+    EndlessRoomSearch alone;
     List<Start> names = new ArrayList<>(List.of(Start.EACH_ALONE));
     PlanSearch.Found found;
     int springsTried;
     try (TrialSprings springs = springs(settings.seed(), SPRINGS)) {
       springsTried = springs.count();
       Trials trials = new Trials(scenario, choices, worth, springs);
-      Aims aims = aims(trials);
-      alone = Alone.of(scenario, choices, aims, worth, springs);
-      List<Draft> starts = new ArrayList<>(List.of(alone.best()));
-      new FirstDraft(scenario, choices)
+      PlanObjective objective = objective(trials);
+      alone = EndlessRoomSearch.of(scenario, choices, objective, worth, springs);
+      List<TrialPlan> starts = new ArrayList<>(List.of(alone.best()));
+      new TimetableStart(scenario, choices)
           .of(alone.byDay())
           .ifPresent(
-              draft -> {
-                starts.add(draft);
+              trialPlan -> {
+                starts.add(trialPlan);
                 names.add(Start.TIMETABLE);
               });
-      starts.add(Draft.asItIs(scenario, choices));
+      starts.add(TrialPlan.asItIs(scenario, choices));
       names.add(Start.AS_IT_WAS);
       found =
           new PlanSearch(
-                  choices, trials, aims, worth.whole(), settings.seed(), alone.chances(), starts)
+                  choices,
+                  trials,
+                  objective,
+                  worth.whole(),
+                  settings.seed(),
+                  alone.chances(),
+                  starts)
               .from(
                   starts,
                   tries -> budget.spent(tries) / SEARCHING,
@@ -103,7 +109,7 @@ public final class Planning {
                 : settings.seasons(),
             null,
             settings.threads());
-    return Confirming.of(fresh, choices, scenario, fewest.draft(), alone.surest())
+    return Confirming.of(fresh, choices, scenario, fewest.trialPlan(), alone.surest())
         .planned(
             question,
             settings,
@@ -112,22 +118,22 @@ public final class Planning {
                 fewest.tries(),
                 names.get(found.startedFrom()),
                 fewest.isStopped(),
-                found.draft().changed(Draft.asItWas(scenario, choices)).size()),
+                found.trialPlan().changed(TrialPlan.asItWas(scenario, choices)).size()),
             IntStream.range(0, choices.size()).mapToObj(alone::isOutOfReach).toList());
   }
 
   private TakingBack.Fewest fewest(PlanSearch.Found found) throws InterruptedException {
     if (found.isStopped()) {
-      return new TakingBack.Fewest(found.draft(), found.tries(), true);
+      return new TakingBack.Fewest(found.trialPlan(), found.tries(), true);
     }
     try (TrialSprings springs = springs(settings.seed() + 2 * APART, OTHER_SPRINGS)) {
       Trials trials = new Trials(scenario, choices, worth, springs);
       return new TakingBack(
               choices,
               trials,
-              aims(trials),
-              Draft.asItIs(scenario, choices),
-              trials.of(found.draft()),
+              objective(trials),
+              TrialPlan.asItIs(scenario, choices),
+              trials.of(found.trialPlan()),
               budget,
               found.tries())
           .fewest();
@@ -138,7 +144,7 @@ public final class Planning {
     return new TrialSprings(Choice.widest(scenario, choices), seed, settings.threads(), wanted);
   }
 
-  private Aims aims(Trials trials) throws InterruptedException {
-    return new Aims(choices, worth, trials.of(Draft.asItWas(scenario, choices)));
+  private PlanObjective objective(Trials trials) throws InterruptedException {
+    return new PlanObjective(choices, worth, trials.of(TrialPlan.asItWas(scenario, choices)));
   }
 }

@@ -7,15 +7,15 @@ import propcap.study.Choice.Setting;
 /** The small changes of a plan that a search tries, drawn at random. */
 final class Proposals {
   private final List<Choice> choices;
-  private final List<Draft> ideas;
+  private final List<TrialPlan> ideas;
   private final SplittableRandom random;
 
   /**
    * Changes of plans.
    *
-   * @param ideas drafts whose settings are worth a try
+   * @param ideas plans whose settings are worth a try
    */
-  Proposals(List<Choice> choices, List<Draft> ideas, SplittableRandom random) {
+  Proposals(List<Choice> choices, List<TrialPlan> ideas, SplittableRandom random) {
     this.choices = choices;
     this.ideas = ideas;
     this.random = random;
@@ -26,8 +26,8 @@ final class Proposals {
    *
    * @param wanting the sowings that could do better, which are changed the most
    */
-  Draft from(Draft draft, List<Integer> wanting) {
-    Draft changed = draft;
+  TrialPlan from(TrialPlan trialPlan, List<Integer> wanting) {
+    TrialPlan changed = trialPlan;
     int changes = random.nextInt(10) < 7 ? 1 : 2;
     for (int i = 0; i < changes; i++) {
       int s =

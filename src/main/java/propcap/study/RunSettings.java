@@ -37,7 +37,7 @@ public record RunSettings(long seed, int seasons, @Nullable Double precision, in
     }
   }
 
-  /** The same with as many seasons more as make every weather year come equally often. */
+  /** These settings with as many seasons more as make every weather year come equally often. */
   public RunSettings inWholeBlocks(Scenario scenario) {
     return new RunSettings(seed, whole(seasons, scenario.weather().size()), precision, threads);
   }

@@ -64,7 +64,7 @@ final class Seasons implements AutoCloseable {
     pool = Executors.newFixedThreadPool(threads);
   }
 
-  /** The same, each season with a diary in its outcome. */
+  /** Seasons that each have a diary in their outcome. */
   static Seasons withDiaries(List<Scenario> scenarios, RunSettings settings) {
     return new Seasons(scenarios, settings.seed(), settings.threads(), true);
   }

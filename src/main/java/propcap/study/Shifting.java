@@ -70,7 +70,7 @@ public final class Shifting {
   public static Optional<String> outside(Scenario scenario, List<String> matches, int days)
       throws BadQuestionException {
     for (String match : matches) {
-      for (int s : Names.sowings(scenario, match)) {
+      for (int s : NamesInQuestions.sowings(scenario, match)) {
         Sowing sowing = scenario.sowings().get(s);
         if (!scenario.season().contains(sowing.shifted(days).sow())) {
           return Optional.of(sowing.id());
@@ -94,7 +94,7 @@ public final class Shifting {
       RunSettings settings,
       DoubleConsumer progress)
       throws BadQuestionException, InterruptedException {
-    List<Integer> moved = Names.sowings(scenario, match);
+    List<Integer> moved = NamesInQuestions.sowings(scenario, match);
     List<Scenario> scenarios = new ArrayList<>();
     for (int d : days) {
       scenarios.add(shifted(scenario, moved, d));

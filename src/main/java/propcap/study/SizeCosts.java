@@ -68,7 +68,7 @@ record SizeCosts(List<Double> ofASpace) {
     Place.Cost cost = place == null ? null : place.cost();
     return place == null || cost == null
         ? 0
-        : Capital.yearly(
+        : InvestmentFormulas.yearly(
                 cost.buy().doubleValue(),
                 cost.lastsYears(),
                 cost.keepPerYear().doubleValue(),

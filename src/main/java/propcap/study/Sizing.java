@@ -103,7 +103,7 @@ public record Sizing(
 
   /** The numbers of the sowings that the goal is about. */
   public List<Integer> sowings() {
-    return Names.matching(scenario, match);
+    return NamesInQuestions.matching(scenario, match);
   }
 
   /** A scenario with some places, or its hands, at other sizes. */

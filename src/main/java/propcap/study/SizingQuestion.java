@@ -82,7 +82,7 @@ public record SizingQuestion(
     if (indifference != null) {
       check(indifference);
     }
-    Names.sowings(scenario, match);
+    NamesInQuestions.sowings(scenario, match);
   }
 
   private void check(double indifference) throws BadQuestionException {

@@ -37,7 +37,7 @@ public final class SizingRun {
   private final ToDoubleFunction<SeasonOutcome> margin;
   private final SizeCosts costs;
   private final List<Rung> rungs;
-  private final Looks looks;
+  private final InterimLooks looks;
 
   private SizingRun(
       Scenario scenario, SizingQuestion question, RunSettings settings, DoubleConsumer progress)
@@ -49,11 +49,11 @@ public final class SizingRun {
     this.settings = settings;
     this.progress = progress;
     goal = question.goal();
-    sowings = Names.sowings(scenario, question.match());
+    sowings = NamesInQuestions.sowings(scenario, question.match());
     margin = goal.measure() == Measure.MARGIN ? Measures.margin(scenario) : o -> 0;
     costs = SizeCosts.of(scenario, question);
     rungs = rungs();
-    looks = Looks.upTo(settings.seasons(), scenario.weather().size());
+    looks = InterimLooks.upTo(settings.seasons(), scenario.weather().size());
   }
 
   /**
@@ -162,7 +162,7 @@ public final class SizingRun {
       case ON_TIME_SHARE -> MeanLimits.within(seen, strata(seen), 0, 1, confidence);
       case ON_TIME -> MeanLimits.within(seen, strata(seen), 0, cells(), confidence);
       case MARGIN -> {
-        var any = Contest.any(rungs.stream().map(Rung::numbers).toList());
+        var any = BestSelection.any(rungs.stream().map(Rung::numbers).toList());
         yield MeanLimits.within(seen, strata(seen), any.getMin(), any.getMax(), confidence);
       }
     };
@@ -195,7 +195,7 @@ public final class SizingRun {
           indifference = question.indifference(rungs.get(rungs.size() - 1).mean());
         }
         List<double[]> numbers = in.stream().map(Rung::numbers).toList();
-        Contest contest = Contest.of(numbers, strata(numbers.get(0)), confidence);
+        BestSelection contest = BestSelection.of(numbers, strata(numbers.get(0)), confidence);
         leader = in.get(contest.leader());
         behind = contest.behind();
         for (int beaten : contest.beaten()) {

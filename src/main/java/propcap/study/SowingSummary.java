@@ -6,10 +6,10 @@ import java.util.EnumMap;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import propcap.farm.Milestone;
+import propcap.farm.RoomWait;
 import propcap.farm.Scenario;
 import propcap.farm.Sowing;
-import propcap.farm.Step;
+import propcap.farm.TrayMove;
 import propcap.season.SeasonOutcome;
 
 /** One sowing over many seasons, counted as they come in. */
@@ -27,7 +27,7 @@ final class SowingSummary {
   private final Counts medianOut = new Counts();
   private final Counts lastOut = new Counts();
   private final Counts met = new Counts();
-  private final Map<Milestone, Moves> moves = new EnumMap<>(Milestone.class);
+  private final Map<TrayMove, Moves> moves = new EnumMap<>(TrayMove.class);
 
   /** By step and month, sums of all seasons. */
   private long[][] waits = {};
@@ -36,7 +36,7 @@ final class SowingSummary {
     this.scenario = scenario;
     this.number = number;
     sowing = scenario.sowings().get(number);
-    for (Milestone move : Milestone.values()) {
+    for (TrayMove move : TrayMove.values()) {
       moves.put(move, new Moves());
     }
   }
@@ -62,15 +62,15 @@ final class SowingSummary {
     cellsSown.add(season.cellsSown(number));
     onTime.add(season.onTime(number));
     late.add(season.late(number));
-    count(firstOut, season.firstDay(number, Milestone.PLANTED_OUT));
+    count(firstOut, season.firstDay(number, TrayMove.PLANTED_OUT));
     count(medianOut, season.medianOutDay(number));
-    count(lastOut, season.lastDay(number, Milestone.PLANTED_OUT));
+    count(lastOut, season.lastDay(number, TrayMove.PLANTED_OUT));
     count(met, season.metDay(number));
     moves.forEach((move, sums) -> add(season, move, sums));
     if (waits.length == 0) {
-      waits = new long[Step.values().length][season.months()];
+      waits = new long[RoomWait.values().length][season.months()];
     }
-    for (Step step : Step.values()) {
+    for (RoomWait step : RoomWait.values()) {
       for (int month = 0; month < season.months(); month++) {
         waits[step.ordinal()][month] += season.waited(step, number, month);
       }
@@ -83,7 +83,7 @@ final class SowingSummary {
     }
   }
 
-  private void add(SeasonOutcome season, Milestone move, Moves sums) {
+  private void add(SeasonOutcome season, TrayMove move, Moves sums) {
     int trays = season.trays(number, move);
     if (trays > 0) {
       sums.seasons++;
@@ -135,8 +135,8 @@ final class SowingSummary {
     return scenario.season().date(day);
   }
 
-  private Map<Milestone, Forecast.Span> milestones() {
-    Map<Milestone, Forecast.Span> spans = new EnumMap<>(Milestone.class);
+  private Map<TrayMove, Forecast.Span> milestones() {
+    Map<TrayMove, Forecast.Span> spans = new EnumMap<>(TrayMove.class);
     moves.forEach(
         (move, sums) -> {
           if (sums.seasons > 0) {
@@ -146,16 +146,16 @@ final class SowingSummary {
     return spans;
   }
 
-  private Map<Step, Double> waiting() {
-    Map<Step, Double> waiting = new EnumMap<>(Step.class);
-    for (Step step : Step.values()) {
+  private Map<RoomWait, Double> waiting() {
+    Map<RoomWait, Double> waiting = new EnumMap<>(RoomWait.class);
+    for (RoomWait step : RoomWait.values()) {
       waiting.put(step, Arrays.stream(waits[step.ordinal()]).sum() / (double) onTime.size());
     }
     return waiting;
   }
 
   /** Tray-days that it waited at a step, mean of a season, by month. */
-  double[] waitedByMonth(Step step) {
+  double[] waitedByMonth(RoomWait step) {
     return Arrays.stream(waits[step.ordinal()])
         .mapToDouble(w -> w / (double) onTime.size())
         .toArray();

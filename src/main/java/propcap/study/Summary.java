@@ -21,9 +21,9 @@ import propcap.farm.Crop;
 import propcap.farm.Loss;
 import propcap.farm.Place;
 import propcap.farm.PlaceKind;
+import propcap.farm.RoomWait;
 import propcap.farm.Scenario;
 import propcap.farm.Sowing;
-import propcap.farm.Step;
 import propcap.season.SeasonOutcome;
 
 /** Turns many seasons into a forecast, counted as they come in, in the seasons' order. */
@@ -38,7 +38,7 @@ final class Summary {
   /** By crop, in the order of the plan: cells lost by cause. */
   private final Map<String, Map<Loss, Column>> losses = new LinkedHashMap<>();
 
-  private final Map<Step, Column> waiting = new EnumMap<>(Step.class);
+  private final Map<RoomWait, Column> waiting = new EnumMap<>(RoomWait.class);
   private long sowBehindOverdue;
   private long tablesBehindReady;
 
@@ -52,7 +52,7 @@ final class Summary {
     occupancy = new OccupancySummary(scenario);
     hands = new HandsSummary(scenario);
     scenario.sowings().forEach(s -> losses.computeIfAbsent(s.crop(), c -> columns(Loss.class)));
-    waiting.putAll(columns(Step.class));
+    waiting.putAll(columns(RoomWait.class));
   }
 
   private static <K extends Enum<K>> Map<K, Column> columns(Class<K> kinds) {
@@ -188,8 +188,8 @@ final class Summary {
 
   // Waiting.
 
-  private Map<Step, Stat> waiting(Strata strata) {
-    Map<Step, Stat> stats = new EnumMap<>(Step.class);
+  private Map<RoomWait, Stat> waiting(Strata strata) {
+    Map<RoomWait, Stat> stats = new EnumMap<>(RoomWait.class);
     waiting.forEach((step, column) -> stats.put(step, Samples.of(column.numbers(), strata).stat()));
     return stats;
   }
@@ -197,7 +197,7 @@ final class Summary {
   private List<Forecast.Wait> waits() {
     List<Forecast.Wait> waits = new ArrayList<>();
     YearMonth first = YearMonth.from(scenario.season().start());
-    for (Step step : Step.values()) {
+    for (RoomWait step : RoomWait.values()) {
       Map<String, double[]> byTarget = new TreeMap<>();
       for (int s = 0; s < sowings.size(); s++) {
         double[] months = sowings.get(s).waitedByMonth(step);
@@ -217,7 +217,7 @@ final class Summary {
     return waits;
   }
 
-  private String waitedFor(Step step, int sowing) {
+  private String waitedFor(RoomWait step, int sowing) {
     return switch (step) {
       case SOW ->
           either(
@@ -258,7 +258,7 @@ final class Summary {
       for (Loss cause : Loss.values()) {
         lost.put(cause, sum(of(losses.values(), cause), season));
       }
-      Map<Step, Long> waited = new EnumMap<>(Step.class);
+      Map<RoomWait, Long> waited = new EnumMap<>(RoomWait.class);
       waiting.forEach((step, column) -> waited.put(step, (long) column.get(season)));
       return new Forecast.SeasonRow(
           season,

@@ -166,12 +166,12 @@ final class SupplyList {
               .filter(l -> l.crop().equals(crop))
               .mapToInt(l -> l.trays() + l.again())
               .sum();
-      Mix tray = Mix.ofTray(crop);
+      PottingMix tray = PottingMix.ofTray(crop);
       double litres = trays * tray.litres();
       String arithmetic = text("%,d trays x %s", trays, tray.words());
       int pots = potTrays.getOrDefault(crop.name(), 0) * crop.pottingOn().potsPerTray();
       if (pots > 0) {
-        Mix pot = Mix.ofPot(crop);
+        PottingMix pot = PottingMix.ofPot(crop);
         litres += pots * pot.litres();
         arithmetic += text(" + %,d pots x %s", pots, pot.words());
       }

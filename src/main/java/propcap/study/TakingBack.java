@@ -30,19 +30,19 @@ final class TakingBack {
 
   private final List<Choice> choices;
   private final Trials trials;
-  private final Aims aims;
-  private final Draft asItIs;
+  private final PlanObjective objective;
+  private final TrialPlan asItIs;
   private final Budget budget;
   private final Trial found;
   private final double mayCost;
 
-  private Draft current;
+  private TrialPlan current;
   private int tries;
 
   /**
    * What is to be taken back.
    *
-   * @param aims on the springs of the trials
+   * @param objective on the springs of the trials
    * @param asItIs the plan as it is, or the nearest to it that may be chosen
    * @param found the plan that was found
    * @param budget ends it
@@ -51,20 +51,20 @@ final class TakingBack {
   TakingBack(
       List<Choice> choices,
       Trials trials,
-      Aims aims,
-      Draft asItIs,
+      PlanObjective objective,
+      TrialPlan asItIs,
       Trial found,
       Budget budget,
       int tries) {
     this.choices = choices;
     this.trials = trials;
-    this.aims = aims;
+    this.objective = objective;
     this.asItIs = asItIs;
     this.found = found;
     this.budget = budget;
     this.tries = tries;
-    current = found.draft();
-    mayCost = Math.max(0, SMALL_PART * found.worthAbove(aims.asItWas()).mean());
+    current = found.trialPlan();
+    mayCost = Math.max(0, SMALL_PART * found.worthAbove(objective.asItWas()).mean());
   }
 
   /**
@@ -73,7 +73,7 @@ final class TakingBack {
    * @param tries plans tried until now
    * @param isStopped whether it was interrupted before all was tried
    */
-  record Fewest(Draft draft, int tries, boolean isStopped) {}
+  record Fewest(TrialPlan trialPlan, int tries, boolean isStopped) {}
 
   /** The plan with the fewest changes until the budget is spent or the thread is interrupted. */
   Fewest fewest() {
@@ -97,7 +97,7 @@ final class TakingBack {
       if (hasTime()) {
         tries++;
         Trial without = trials.of(current.with(s, was(s)), WEIGHED_ON);
-        brings.put(s, -aims.gap(without, found).mean());
+        brings.put(s, -objective.gap(without, found).mean());
       }
     }
     return brings.keySet().stream()
@@ -107,16 +107,16 @@ final class TakingBack {
 
   /** Takes back as many of the first ones as may be at once, found by halving; how many. */
   private int mostTogether(List<Integer> order) throws InterruptedException {
-    Draft all = current;
+    TrialPlan all = current;
     int back = 0;
     int tooMany = order.size() + 1;
     while (tooMany - back > 1) {
       int half = (back + tooMany) / 2;
-      Draft draft = all;
+      TrialPlan trialPlan = all;
       for (int s : order.subList(0, half)) {
-        draft = draft.with(s, was(s));
+        trialPlan = trialPlan.with(s, was(s));
       }
-      if (take(draft)) {
+      if (take(trialPlan)) {
         back = half;
       } else {
         tooMany = half;
@@ -152,12 +152,13 @@ final class TakingBack {
   }
 
   /** Goes from a number as near to another as may be, by halving. */
-  private void towards(int was, int is, IntFunction<Draft> draft) throws InterruptedException {
+  private void towards(int was, int is, IntFunction<TrialPlan> trialPlan)
+      throws InterruptedException {
     int tooFar = was;
     int reached = is;
     while (Math.abs(reached - tooFar) > 1) {
       int half = (tooFar + reached) / 2;
-      if (take(draft.apply(half))) {
+      if (take(trialPlan.apply(half))) {
         reached = half;
       } else {
         tooFar = half;
@@ -178,16 +179,16 @@ final class TakingBack {
   }
 
   /** Takes a plan for the current one if it is as good as the one found. */
-  private boolean take(Draft draft) throws InterruptedException {
-    if (draft.equals(current) || !hasTime()) {
+  private boolean take(TrialPlan trialPlan) throws InterruptedException {
+    if (trialPlan.equals(current) || !hasTime()) {
       return false;
     }
     tries++;
-    Trial trial = trials.unlessWorse(draft, found, aims, mayCost);
+    Trial trial = trials.unlessWorse(trialPlan, found, objective, mayCost);
     if (trial == null || !isAsGood(trial)) {
       return false;
     }
-    current = draft;
+    current = trialPlan;
     return true;
   }
 
@@ -195,16 +196,16 @@ final class TakingBack {
   private boolean isAsGood(Trial plan) {
     double missed = 0;
     for (int s = 0; s < choices.size(); s++) {
-      if (aims.givenUp(s, plan) > aims.givenUp(s, found)) {
+      if (objective.givenUp(s, plan) > objective.givenUp(s, found)) {
         return false;
       }
-      double more = aims.missing(s, plan.chance(s)) - aims.missing(s, found.chance(s));
+      double more = objective.missing(s, plan.chance(s)) - objective.missing(s, found.chance(s));
       missed += Math.max(0, more);
     }
     Trial.Gap worth = plan.worthAbove(found);
     return missed <= A_GOAL
         && (worth.mean() + IN_DOUBT * worth.se() >= 0
             || worth.mean() >= -mayCost
-            || aims.score(plan) >= aims.score(found));
+            || objective.score(plan) >= objective.score(found));
   }
 }

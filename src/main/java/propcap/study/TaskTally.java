@@ -6,15 +6,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
-import propcap.farm.Job;
 import propcap.farm.Scenario;
+import propcap.farm.TrayTask;
 import propcap.season.Diary;
 import propcap.study.WorkCalendar.Stint;
 
 /** One job on one sowing, counted as the seasons come in. */
 final class TaskTally {
   final int sowing;
-  final Job job;
+  final TrayTask job;
   private final Map<Leg, Sums> legs = new TreeMap<>();
 
   /** Trays of each season. */
@@ -29,7 +29,7 @@ final class TaskTally {
   private int firstNow = -1;
   private int lastNow = -1;
 
-  TaskTally(int sowing, Job job) {
+  TaskTally(int sowing, TrayTask job) {
     this.sowing = sowing;
     this.job = job;
   }

@@ -1,8 +1,8 @@
 package propcap.study;
 
-import propcap.farm.Job;
 import propcap.farm.Scenario;
 import propcap.farm.Sowing;
+import propcap.farm.TrayTask;
 import propcap.season.Diary;
 
 /**
@@ -30,10 +30,10 @@ final class TrayYields {
   private void note(Scenario scenario, Diary diary, int i) {
     int s = diary.sowing(i);
     int tray = diary.tray(i);
-    Job job = diary.job(i);
-    if (job == Job.POT_ON) {
+    TrayTask job = diary.job(i);
+    if (job == TrayTask.POT_ON) {
       potTrays[s][tray] += (short) diary.fills(i);
-    } else if (job == Job.PLANT_OUT) {
+    } else if (job == TrayTask.PLANT_OUT) {
       Sowing sowing = scenario.sowings().get(s);
       if (diary.day(i) <= scenario.season().dayOf(sowing.bedBy())) {
         onTime[s][tray] += (short) diary.plants(i);

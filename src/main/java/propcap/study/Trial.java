@@ -10,7 +10,7 @@ import java.util.stream.IntStream;
  * spring, so that two plans are compared on the same ones.
  */
 final class Trial {
-  private final Draft draft;
+  private final TrialPlan trialPlan;
   private final double[] worth;
 
   /** By sowing and spring. */
@@ -29,8 +29,8 @@ final class Trial {
   record Spring(double worth, boolean[] met, float[] supplied) {}
 
   /** A trial of a plan of so many sowings on so many springs at most. */
-  Trial(Draft draft, int sowings, int most) {
-    this.draft = draft;
+  Trial(TrialPlan trialPlan, int sowings, int most) {
+    this.trialPlan = trialPlan;
     worth = new double[most];
     met = new boolean[sowings][most];
     supplied = new float[sowings][most];
@@ -47,8 +47,8 @@ final class Trial {
     }
   }
 
-  Draft draft() {
-    return draft;
+  TrialPlan trialPlan() {
+    return trialPlan;
   }
 
   int springs() {

@@ -67,7 +67,7 @@ final class TrialSprings implements AutoCloseable {
     return run(from, to, luck -> reading.apply(House.season(plan, luck)));
   }
 
-  /** The same with a diary in each outcome. */
+  /** What is kept of some springs of a plan, each with a diary in its outcome. */
   <T> List<T> runWithDiaries(SeasonPlan plan, int from, int to, Function<SeasonOutcome, T> reading)
       throws InterruptedException {
     return run(from, to, luck -> reading.apply(House.seasonWithDiary(plan, luck)));

@@ -15,11 +15,11 @@ final class Trials {
 
   private final Scenario scenario;
   private final List<Choice> choices;
-  private final Worth worth;
+  private final PlanWorth worth;
   private final TrialSprings springs;
   private final SeasonPlan like;
 
-  Trials(Scenario scenario, List<Choice> choices, Worth worth, TrialSprings springs) {
+  Trials(Scenario scenario, List<Choice> choices, PlanWorth worth, TrialSprings springs) {
     this.scenario = scenario;
     this.choices = choices;
     this.worth = worth;
@@ -32,21 +32,21 @@ final class Trials {
     return springs.strata();
   }
 
-  Trial of(Draft draft) throws InterruptedException {
-    return of(draft, springs.count());
+  Trial of(TrialPlan trialPlan) throws InterruptedException {
+    return of(trialPlan, springs.count());
   }
 
   /** A plan on the first springs, so many at most. */
-  Trial of(Draft draft, int first) throws InterruptedException {
-    Scenario sown = draft.sown(scenario, choices);
+  Trial of(TrialPlan trialPlan, int first) throws InterruptedException {
+    Scenario sown = trialPlan.sown(scenario, choices);
     int n = Math.min(first, springs.count());
-    Trial trial = trialOf(draft);
+    Trial trial = trialOf(trialPlan);
     trial.add(springs.run(new SeasonPlan(sown, like), 0, n, reading(sown)));
     return trial;
   }
 
-  private Trial trialOf(Draft draft) {
-    return new Trial(draft, choices.size(), springs.count());
+  private Trial trialOf(TrialPlan trialPlan) {
+    return new Trial(trialPlan, choices.size(), springs.count());
   }
 
   /**
@@ -54,16 +54,17 @@ final class Trials {
    *
    * @param worse by how much it may be worse
    */
-  @Nullable Trial unlessWorse(Draft draft, Trial against, Aims aims, double worse)
+  @Nullable Trial unlessWorse(
+      TrialPlan trialPlan, Trial against, PlanObjective objective, double worse)
       throws InterruptedException {
-    Scenario sown = draft.sown(scenario, choices);
+    Scenario sown = trialPlan.sown(scenario, choices);
     SeasonPlan plan = new SeasonPlan(sown, like);
     Function<SeasonOutcome, Trial.Spring> reading = reading(sown);
-    Trial trial = trialOf(draft);
+    Trial trial = trialOf(trialPlan);
     for (int look : LOOKS) {
       if (look < springs.count()) {
         trial.add(springs.run(plan, trial.springs(), look, reading));
-        if (aims.isClearlyWorse(trial, against, worse)) {
+        if (objective.isClearlyWorse(trial, against, worse)) {
           return null;
         }
       }

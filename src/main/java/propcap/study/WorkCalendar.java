@@ -4,9 +4,9 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import propcap.farm.Job;
 import propcap.farm.Scenario;
 import propcap.farm.Sowing;
+import propcap.farm.TrayTask;
 
 /**
  * What there is to do in the house, day by day, as the simulated seasons did it. It is the one
@@ -34,7 +34,7 @@ public record WorkCalendar(
    */
   public record Task(
       Sowing sowing,
-      Job job,
+      TrayTask job,
       @Nullable Planned planned,
       double chance,
       Stat trays,
@@ -141,12 +141,12 @@ public record WorkCalendar(
   }
 
   /** All tasks of a kind. */
-  public List<Task> tasks(Job job) {
+  public List<Task> tasks(TrayTask job) {
     return tasks.stream().filter(t -> t.job() == job).toList();
   }
 
   /** Whole trays of all tasks of a kind on the days of a period. */
-  public int trays(Job job, Period period) {
+  public int trays(TrayTask job, Period period) {
     return tasks(job).stream().mapToInt(t -> t.trays(period)).sum();
   }
 }

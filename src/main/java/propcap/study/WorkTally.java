@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
-import propcap.farm.Job;
 import propcap.farm.Scenario;
 import propcap.farm.Sowing;
+import propcap.farm.TrayTask;
 import propcap.season.Diary;
 import propcap.season.SeasonOutcome;
 import propcap.season.Timesheet;
@@ -40,16 +40,16 @@ final class WorkTally {
     Arrays.setAll(worked, day -> new Column());
     waitedForRoom = new long[scenario.sowings().size()];
     waitedForHands = new long[scenario.sowings().size()];
-    tasks = new TaskTally[scenario.sowings().size() * Job.values().length];
+    tasks = new TaskTally[scenario.sowings().size() * TrayTask.values().length];
     for (int s = 0; s < scenario.sowings().size(); s++) {
-      for (Job job : Job.values()) {
+      for (TrayTask job : TrayTask.values()) {
         tasks[number(s, job)] = new TaskTally(s, job);
       }
     }
   }
 
-  private static int number(int sowing, Job job) {
-    return sowing * Job.values().length + job.ordinal();
+  private static int number(int sowing, TrayTask job) {
+    return sowing * TrayTask.values().length + job.ordinal();
   }
 
   private TaskTally taskOf(Diary diary, int note) {
@@ -83,13 +83,13 @@ final class WorkTally {
   /** Every task that the plan has or that any season came to. */
   List<Task> tasks() {
     Map<Integer, Task> told = new TreeMap<>();
-    for (Job job : Job.values()) {
+    for (TrayTask job : TrayTask.values()) {
       List<TaskTally> ofJob = Arrays.stream(tasks).filter(t -> t.job == job).toList();
       int[] whole =
           WholeTrays.of(ofJob.stream().mapToDouble(t -> Samples.mean(t.trays())).toArray());
       for (int i = 0; i < whole.length; i++) {
         TaskTally task = ofJob.get(i);
-        if (job == Job.SOW || !task.isNever()) {
+        if (job == TrayTask.SOW || !task.isNever()) {
           told.put(number(task.sowing, job), task(task, whole[i]));
         }
       }
@@ -104,7 +104,7 @@ final class WorkTally {
     return new Task(
         sowing,
         task.job,
-        task.job == Job.SOW ? planned(task, due, stints) : null,
+        task.job == TrayTask.SOW ? planned(task, due, stints) : null,
         task.chance(),
         Samples.of(task.trays(), strata()).stat(),
         task.isNever() ? due : date(task.earliest()),

@@ -11,11 +11,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import propcap.files.Drafts;
-import propcap.files.Pen;
+import propcap.files.ScenarioEditor;
 import propcap.files.ScenarioReader;
 import propcap.files.ScenarioReader.Reading;
-import propcap.files.Written;
+import propcap.files.UnsavedTexts;
+import propcap.files.WrittenScenario;
 import propcap.files.YamlText;
 import propcap.files.YamlText.Step;
 
@@ -55,7 +55,7 @@ final class Desk {
   /** What is done to a scenario's files. */
   @FunctionalInterface
   interface Change {
-    void with(Pen pen, Written written) throws IOException, RefusedException;
+    void with(ScenarioEditor editor, WrittenScenario written) throws IOException, RefusedException;
   }
 
   /**
@@ -78,8 +78,8 @@ final class Desk {
       boolean canRedo,
       boolean isRestored) {}
 
-  private Drafts texts(Draft of) {
-    return new Drafts(of.texts(), folder.disk());
+  private UnsavedTexts texts(Draft of) {
+    return new UnsavedTexts(of.texts(), folder.disk());
   }
 
   synchronized View view(String name) throws IOException, RefusedException {
@@ -137,16 +137,16 @@ final class Desk {
       throws IOException, RefusedException {
     requireSeen(seen);
     Path file = shown(name);
-    Pen pen = new Pen(file, texts(draft));
+    ScenarioEditor editor = new ScenarioEditor(file, texts(draft));
     try {
-      change.with(pen, reading(file).written());
+      change.with(editor, reading(file).written());
     } catch (IllegalArgumentException | IndexOutOfBoundsException e) {
       throw RefusedException.bad("this change cannot be made: " + e.getMessage());
     }
-    for (Path changed : pen.drafts().texts().keySet()) {
+    for (Path changed : editor.unsaved().texts().keySet()) {
       folder.inside(changed);
     }
-    step(draft.with(pen.drafts()));
+    step(draft.with(editor.unsaved()));
   }
 
   private void requireSeen(long seen) throws RefusedException {
@@ -297,7 +297,7 @@ final class Desk {
     if (texts(draft).has(file)) {
       throw RefusedException.bad("there is a file " + name + " already");
     }
-    Drafts copied = new SavedAs(folder, scenario, texts(draft)).under(file);
+    UnsavedTexts copied = new SavedAs(folder, scenario, texts(draft)).under(file);
     Map<Path, String> texts = new LinkedHashMap<>(copied.texts());
     texts.keySet().removeAll(draft.texts().keySet());
     Folder.Saved saved = folder.write(texts, own);

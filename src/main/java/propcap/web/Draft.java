@@ -6,8 +6,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import propcap.files.Drafts;
 import propcap.files.OnDisk;
+import propcap.files.UnsavedTexts;
 
 /**
  * What has been changed and not saved.
@@ -26,7 +26,7 @@ record Draft(Map<Path, String> texts, List<Path> whatIfs, Map<Path, String> seen
   }
 
   /** With other texts; a file that is as it is on disk is no draft. */
-  Draft with(Drafts changed) throws IOException {
+  Draft with(UnsavedTexts changed) throws IOException {
     Map<Path, String> textsNow = new LinkedHashMap<>();
     Map<Path, String> seenNow = new LinkedHashMap<>();
     for (Map.Entry<Path, String> text : changed.texts().entrySet()) {
@@ -77,7 +77,7 @@ record Draft(Map<Path, String> texts, List<Path> whatIfs, Map<Path, String> seen
   }
 
   /**
-   * The same step back, from files that have been written since.
+   * This step back, from files that have been written since.
    *
    * @param before what the written files held
    * @param written what they hold now

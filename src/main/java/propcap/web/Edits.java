@@ -7,11 +7,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
-import propcap.files.Pen;
-import propcap.files.Written;
+import propcap.files.ScenarioEditor;
+import propcap.files.WrittenScenario;
 
 /** What a grower does on the page, carried out on the scenario's files. */
-record Edits(Folder folder, List<Asked> edits) {
+record Edits(Folder folder, List<RequestFields> edits) {
   private static final int MOST = 5_000;
   private static final Pattern KEY =
       Pattern.compile("[a-z]+(?:-[a-z]+)*(?:\\.[a-z]+(?:-[a-z]+)*)*");
@@ -21,51 +21,54 @@ record Edits(Folder folder, List<Asked> edits) {
     edits = List.copyOf(edits);
   }
 
-  void write(Pen pen, Written written) throws IOException, RefusedException {
+  void write(ScenarioEditor editor, WrittenScenario written) throws IOException, RefusedException {
     if (edits.size() > MOST) {
       throw RefusedException.bad("more than " + MOST + " changes at once");
     }
     Map<Integer, Map<String, String>> sowings = new LinkedHashMap<>();
-    for (Asked edit : edits) {
+    for (RequestFields edit : edits) {
       if (edit.text("do").equals("sowing")) {
         sowings.computeIfAbsent(row(edit), r -> new LinkedHashMap<>()).putAll(keyed(edit));
         continue;
       }
-      flush(sowings, pen);
-      write(edit, pen, written);
+      flush(sowings, editor);
+      write(edit, editor, written);
     }
-    flush(sowings, pen);
+    flush(sowings, editor);
   }
 
   /** Many fields that were pasted are written at once. */
-  private static void flush(Map<Integer, Map<String, String>> sowings, Pen pen) throws IOException {
+  private static void flush(Map<Integer, Map<String, String>> sowings, ScenarioEditor editor)
+      throws IOException {
     if (!sowings.isEmpty()) {
-      pen.setSowings(sowings);
+      editor.setSowings(sowings);
       sowings.clear();
     }
   }
 
-  private void write(Asked edit, Pen pen, Written written) throws IOException, RefusedException {
+  private void write(RequestFields edit, ScenarioEditor editor, WrittenScenario written)
+      throws IOException, RefusedException {
     String what = edit.text("do");
     switch (what) {
-      case "head" -> head(edit, pen);
+      case "head" -> head(edit, editor);
       case "record" ->
-          pen.setWeather(folder.file(edit.text("name"), ".csv"), edit.longText("text"));
-      case "place" -> pen.setPlace(name(edit), key(edit), edit.text("value"));
-      case "climate" -> pen.setClimate(name(edit), keyed(edit));
-      case "add-place" -> pen.addPlace(keyed(edit));
-      case "remove-place" -> pen.removePlace(name(edit));
-      case "crop" -> pen.setCrop(name(edit), key(edit), edit.text("value"));
-      case "add-crop" -> addCrop(edit, pen, written);
-      case "shift" -> shift(edit, pen, written);
-      case "add-sowing" -> pen.addSowing(keyed(edit));
-      case "remove-sowing" -> pen.removeSowing(row(edit));
+          editor.setWeather(folder.file(edit.text("name"), ".csv"), edit.longText("text"));
+      case "place" -> editor.setPlace(name(edit), key(edit), edit.text("value"));
+      case "climate" -> editor.setClimate(name(edit), keyed(edit));
+      case "add-place" -> editor.addPlace(keyed(edit));
+      case "remove-place" -> editor.removePlace(name(edit));
+      case "crop" -> editor.setCrop(name(edit), key(edit), edit.text("value"));
+      case "add-crop" -> addCrop(edit, editor, written);
+      case "shift" -> shift(edit, editor, written);
+      case "add-sowing" -> editor.addSowing(keyed(edit));
+      case "remove-sowing" -> editor.removeSowing(row(edit));
       default -> throw RefusedException.bad("'" + what + "' is nothing that can be done");
     }
   }
 
   /** A weather record is one of the folder's; which files else are named is not changed here. */
-  private void head(Asked edit, Pen pen) throws IOException, RefusedException {
+  private void head(RequestFields edit, ScenarioEditor editor)
+      throws IOException, RefusedException {
     String key = key(edit);
     if (List.of("crops", "sowings", "extends", "places").contains(key)) {
       throw RefusedException.bad(key + " cannot be changed here");
@@ -74,14 +77,14 @@ record Edits(Folder folder, List<Asked> edits) {
       throw RefusedException.bad(
           "'" + edit.text("value") + "' is no table in the scenario's folder");
     }
-    pen.setHead(key, edit.text("value"));
+    editor.setHead(key, edit.text("value"));
   }
 
-  private static void addCrop(Asked edit, Pen pen, Written written)
+  private static void addCrop(RequestFields edit, ScenarioEditor editor, WrittenScenario written)
       throws IOException, RefusedException {
     String like = edit.text("like");
     Map<String, String> keys = new LinkedHashMap<>();
-    for (Written.Entry crop : written.crops()) {
+    for (WrittenScenario.Entry crop : written.crops()) {
       if (crop.name().equals(like)) {
         crop.cells().forEach((key, cell) -> keys.put(key, cell.text()));
       }
@@ -92,11 +95,11 @@ record Edits(Folder folder, List<Asked> edits) {
     if (keys.isEmpty()) {
       throw RefusedException.bad("there is no crop '" + like + "'");
     }
-    pen.addCrop(name(edit), keys);
+    editor.addCrop(name(edit), keys);
   }
 
   /** Moves a sowing by days: it and its sowing again move, the beds wait. */
-  private static void shift(Asked edit, Pen pen, Written written)
+  private static void shift(RequestFields edit, ScenarioEditor editor, WrittenScenario written)
       throws IOException, RefusedException {
     int days = edit.number("days", -400, 400);
     int row = row(edit);
@@ -111,14 +114,14 @@ record Edits(Folder folder, List<Asked> edits) {
         }
       }
     }
-    pen.setSowings(Map.of(row, moved));
+    editor.setSowings(Map.of(row, moved));
   }
 
-  private static int row(Asked edit) throws RefusedException {
+  private static int row(RequestFields edit) throws RefusedException {
     return edit.number("row", 0, Integer.MAX_VALUE);
   }
 
-  private static String name(Asked edit) throws RefusedException {
+  private static String name(RequestFields edit) throws RefusedException {
     String name = edit.text("name");
     if (!NAME.matcher(name).matches()) {
       throw RefusedException.bad("a name of one line, at most 60 letters");
@@ -126,7 +129,7 @@ record Edits(Folder folder, List<Asked> edits) {
     return name;
   }
 
-  private static String key(Asked edit) throws RefusedException {
+  private static String key(RequestFields edit) throws RefusedException {
     return known(edit.text("key"));
   }
 
@@ -137,7 +140,7 @@ record Edits(Folder folder, List<Asked> edits) {
     return key;
   }
 
-  private static Map<String, String> keyed(Asked edit) throws RefusedException {
+  private static Map<String, String> keyed(RequestFields edit) throws RefusedException {
     Map<String, String> keys = edit.texts("keys");
     for (String key : keys.keySet()) {
       var unused = known(key);

@@ -54,7 +54,7 @@ final class Folder {
     return inside(root.resolve(name));
   }
 
-  /** The same file, once it is sure that it lies in the folder. */
+  /** A file as it is given, once it is sure that it lies in the folder. */
   Path inside(Path file) throws RefusedException {
     Path plain = file.toAbsolutePath().normalize();
     try {

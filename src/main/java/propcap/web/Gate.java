@@ -16,7 +16,7 @@ import org.jspecify.annotations.Nullable;
  * this server alone. The link's token opens once; the browser then keeps a cookie of its own.
  */
 final class Gate {
-  private static final SecureRandom LUCK = new SecureRandom();
+  private static final SecureRandom RANDOM = new SecureRandom();
   private static final int TOKEN_BYTES = 32;
 
   /** A day: longer than a browser that was killed stays closed. */
@@ -32,7 +32,7 @@ final class Gate {
 
   private static String token() {
     byte[] token = new byte[TOKEN_BYTES];
-    LUCK.nextBytes(token);
+    RANDOM.nextBytes(token);
     return Base64.getUrlEncoder().withoutPadding().encodeToString(token);
   }
 
@@ -96,10 +96,10 @@ final class Gate {
                 + cookie
                 + "; Path=/; HttpOnly; SameSite=Strict; Max-Age="
                 + COOKIE_SECONDS)
-        : stranger();
+        : unknownBrowser();
   }
 
-  static Reply stranger() {
+  static Reply unknownBrowser() {
     return Reply.plain(
         403, "This link has been used, or is none. Press Enter where Propcap runs for a new one.");
   }

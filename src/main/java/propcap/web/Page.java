@@ -44,7 +44,7 @@ final class Page implements AutoCloseable {
   private final Events events = new Events();
   private final Studies studies = new Studies(this::tellStudy);
   private final Outlook outlook;
-  private final Asks asks;
+  private final AskedQuestions asks;
   private final ScheduledExecutorService watch =
       Executors.newSingleThreadScheduledExecutor(
           work -> {
@@ -57,7 +57,7 @@ final class Page implements AutoCloseable {
     this.desk = desk;
     this.version = version;
     this.outlook = new Outlook(desk, studies, () -> tell("forecast"));
-    this.asks = new Asks(desk, studies);
+    this.asks = new AskedQuestions(desk, studies);
     var unused =
         watch.scheduleWithFixedDelay(this::look, LOOK_SECONDS, LOOK_SECONDS, TimeUnit.SECONDS);
   }
@@ -170,7 +170,7 @@ final class Page implements AutoCloseable {
     return Reply.json(all);
   }
 
-  Reply post(String path, Asked asked) throws IOException, RefusedException {
+  Reply post(String path, RequestFields asked) throws IOException, RefusedException {
     String file = asked.text("file");
     JsonObject done = new JsonObject();
     switch (path) {

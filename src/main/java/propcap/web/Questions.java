@@ -16,8 +16,8 @@ import propcap.study.BadQuestionException;
 import propcap.study.Bottlenecking;
 import propcap.study.Budget;
 import propcap.study.Comparing;
+import propcap.study.Furnishing;
 import propcap.study.Goal;
-import propcap.study.Ordering;
 import propcap.study.Planning;
 import propcap.study.PlanningQuestion;
 import propcap.study.RunSettings;
@@ -52,17 +52,18 @@ final class Questions {
   @FunctionalInterface
   private interface Question {
     /** Looks at it; the first scenario is the one that it is about, the others stand beside it. */
-    Asking of(List<Scenario> scenarios, Asked asked) throws RefusedException;
+    QuestionRun of(List<Scenario> scenarios, RequestFields asked) throws RefusedException;
   }
 
   /** A question that takes springs to answer. */
   @FunctionalInterface
-  interface Asking {
+  interface QuestionRun {
     Answer answer(DoubleConsumer progress) throws BadQuestionException, InterruptedException;
   }
 
   /** The question of a name, about the first of the scenarios. */
-  static Asking of(String name, List<Scenario> scenarios, Asked asked) throws RefusedException {
+  static QuestionRun of(String name, List<Scenario> scenarios, RequestFields asked)
+      throws RefusedException {
     Question question =
         Optional.ofNullable(KNOWN.get(name))
             .orElseThrow(() -> RefusedException.bad("'" + name + "' is no question"));
@@ -73,7 +74,7 @@ final class Questions {
     return Outlook.settings(scenario, RunSettings.DEFAULT_SEASONS);
   }
 
-  private static Asking compare(List<Scenario> scenarios) throws RefusedException {
+  private static QuestionRun compare(List<Scenario> scenarios) throws RefusedException {
     if (scenarios.size() < 2) {
       throw RefusedException.bad("put a what-if beside the plan first, to compare it with");
     }
@@ -83,7 +84,8 @@ final class Questions {
     };
   }
 
-  private static Asking bottleneck(Scenario scenario, Asked asked) throws RefusedException {
+  private static QuestionRun bottleneck(Scenario scenario, RequestFields asked)
+      throws RefusedException {
     int steps = asked.number("steps", 0, 20);
     return progress -> {
       var answer = Bottlenecking.bottlenecks(scenario, settings(scenario), steps, progress);
@@ -91,7 +93,7 @@ final class Questions {
     };
   }
 
-  private static Asking size(Scenario scenario, Asked asked) throws RefusedException {
+  private static QuestionRun size(Scenario scenario, RequestFields asked) throws RefusedException {
     int from = asked.number("from", 0, 1_000_000);
     int to = asked.number("to", 0, 1_000_000);
     int step = asked.number("step", 1, 1_000_000);
@@ -107,12 +109,12 @@ final class Questions {
       var question = new SizingQuestion(List.of(range), Goal.parse(goal), match, null);
       var answer =
           SizingRun.size(scenario, question, Outlook.settings(scenario, seasons), progress);
-      var order = new Ordering(AISLES).of(answer);
+      var order = new Furnishing(AISLES).of(answer);
       return new SizingAnswer(answer, order);
     };
   }
 
-  private static Asking shift(Scenario scenario, Asked asked) throws RefusedException {
+  private static QuestionRun shift(Scenario scenario, RequestFields asked) throws RefusedException {
     int from = asked.number("from", -200, 200);
     int to = asked.number("to", -200, 200);
     int step = asked.number("step", 1, 200);
@@ -128,7 +130,7 @@ final class Questions {
   }
 
   /** Stopped, it answers with the best plan found until then. */
-  private static Asking plan(Scenario scenario, Asked asked) throws RefusedException {
+  private static QuestionRun plan(Scenario scenario, RequestFields asked) throws RefusedException {
     int seconds = 60 * asked.number("minutes", 1, MOST_MINUTES);
     PlanningQuestion question =
         new PlanningQuestion(

@@ -91,7 +91,7 @@ public final class Server implements AutoCloseable {
       } else if (path.equals("/open")) {
         send(request, gate.open(request));
       } else if (!gate.knows(request)) {
-        send(request, Gate.stranger());
+        send(request, Gate.unknownBrowser());
       } else if (path.equals("/api/events")) {
         secure(request.getResponseHeaders());
         page.listen(request);
@@ -106,7 +106,7 @@ public final class Server implements AutoCloseable {
   private Reply reply(HttpExchange request, String path) throws IOException {
     try {
       return request.getRequestMethod().equals("POST")
-          ? page.post(path, Asked.of(body(request)))
+          ? page.post(path, RequestFields.of(body(request)))
           : page.get(path, request.getRequestURI().getRawQuery());
     } catch (RefusedException e) {
       return refusal(e);

@@ -11,7 +11,7 @@ import java.util.Map;
 import propcap.farm.PlaceKind;
 import propcap.farm.Scenario;
 import propcap.files.Fault;
-import propcap.files.Written;
+import propcap.files.WrittenScenario;
 import propcap.report.Defaults;
 
 /** What the page shows of the desk, as JSON. */
@@ -49,7 +49,7 @@ final class State {
         new Gson()
             .toJsonTree(
                 Map.of("crop", Defaults.CROP, "place", Defaults.PLACE, "head", Defaults.HEAD)));
-    Written written = view.reading().written();
+    WrittenScenario written = view.reading().written();
     json.add("head", entry(written.head()));
     json.add("places", entries(written.places()));
     json.add("crops", entries(written.crops()));
@@ -74,14 +74,14 @@ final class State {
         + scenario.weather().get(scenario.weather().size() - 1).year();
   }
 
-  private JsonArray entries(List<Written.Entry> entries) {
+  private JsonArray entries(List<WrittenScenario.Entry> entries) {
     JsonArray array = new JsonArray();
     entries.forEach(e -> array.add(entry(e)));
     return array;
   }
 
   /** Each key's text; and which of them the shown scenario has written itself. */
-  private JsonObject entry(Written.Entry entry) {
+  private JsonObject entry(WrittenScenario.Entry entry) {
     JsonObject cells = new JsonObject();
     JsonArray own = new JsonArray();
     entry
@@ -105,10 +105,10 @@ final class State {
     return file.toAbsolutePath().normalize().equals(view.shown());
   }
 
-  private static JsonArray told(List<Fault> faults, Written written) {
+  private static JsonArray told(List<Fault> faults, WrittenScenario written) {
     JsonArray array = new JsonArray();
     for (Fault fault : faults) {
-      Written.Field field = written.fieldOf(fault);
+      WrittenScenario.Field field = written.fieldOf(fault);
       JsonObject json = new JsonObject();
       json.addProperty("list", field.list());
       json.addProperty("row", field.row());

@@ -36,7 +36,7 @@ class GerminationCountsTest {
     CropLuck luck = new CropLuck(crop.make());
     double[] fills = new double[trays];
     for (int i = 0; i < trays; i++) {
-      double[] uniforms = new double[Draw.COUNT];
+      double[] uniforms = new double[DrawPurpose.COUNT];
       Arrays.setAll(uniforms, d -> chance.nextDouble());
       fills[i] = luck.tray(crop.germination.rate(), uniforms).fills();
     }

@@ -23,12 +23,12 @@ public final class HandLuck {
   }
 
   /** Sets one uniform of a tray; attempt 0 is its first sowing. */
-  public HandLuck with(int sowing, int tray, int attempt, Draw draw, double uniform) {
+  public HandLuck with(int sowing, int tray, int attempt, DrawPurpose draw, double uniform) {
     set.put(key(sowing, tray, attempt, draw), uniform);
     return this;
   }
 
-  private static String key(int sowing, int tray, int attempt, Draw draw) {
+  private static String key(int sowing, int tray, int attempt, DrawPurpose draw) {
     return sowing + "/" + tray + "/" + attempt + "/" + draw;
   }
 
@@ -46,9 +46,9 @@ public final class HandLuck {
   private TrayLuck tray(int sowing, int tray, int attempt) {
     Sowing line = scenario.sowings().get(sowing);
     Crop crop = scenario.cropOf(line);
-    double[] uniforms = new double[Draw.COUNT];
+    double[] uniforms = new double[DrawPurpose.COUNT];
     Arrays.fill(uniforms, 0.5);
-    for (Draw draw : Draw.values()) {
+    for (DrawPurpose draw : DrawPurpose.values()) {
       Double given = set.get(key(sowing, tray, attempt, draw));
       if (given != null) {
         uniforms[draw.ordinal()] = given;

@@ -78,7 +78,7 @@ class LuckTest {
     }
     seen.add(tray.pace());
     seen.add(tray.severity());
-    for (Draw draw : Draw.values()) {
+    for (DrawPurpose draw : DrawPurpose.values()) {
       seen.add((double) tray.lost(draw, 900, 0.5));
     }
     return seen;

@@ -85,7 +85,7 @@ class ShowingTimesTest {
     CropLuck laws = new CropLuck(crop.make());
     TrayLuck[] trays = new TrayLuck[TRAYS];
     for (int i = 0; i < TRAYS; i++) {
-      double[] uniforms = new double[Draw.COUNT];
+      double[] uniforms = new double[DrawPurpose.COUNT];
       Arrays.setAll(uniforms, d -> chance.nextDouble());
       trays[i] = laws.tray(crop.germination.rate(), uniforms);
     }

@@ -65,7 +65,7 @@ final class Coverage {
     return coverage;
   }
 
-  private void at(Germinating germinating, @Nullable CurveFit curve, Trays.Law law) {
+  private void at(GerminatingShare germinating, @Nullable CurveFit curve, Trays.Law law) {
     count("share", germinating.share(), law.germinating());
     count("share as written", limits(germinating.tested()), law.germinating());
     if (curve != null) {
@@ -76,7 +76,7 @@ final class Coverage {
   }
 
   /** Those of the beta distribution from which the simulator draws. */
-  static Estimate limits(EquivalentTest tested) {
+  static Estimate limits(EquivalentCount tested) {
     double up = tested.rate() * tested.seeds();
     double down = (1 - tested.rate()) * tested.seeds();
     return Estimate.within(

@@ -58,7 +58,7 @@ class CropEntryTest {
       trays.add(Trays.total(20, "tray " + up, 50, up));
     }
     Lot lot = GerminationFitting.fit(trays, Map.of()).lots().get(0);
-    EquivalentTest tested = CropEntry.of(lot, null).tested();
+    EquivalentCount tested = CropEntry.of(lot, null).tested();
     // Chi-square 16.5 of 3: a factor of 5.5, and Student's t of 3.18 for 1.96: 200 / 14.5.
     assertThat(tested.seeds()).isBetween(10, 20);
     Estimate told = lot.temperatures().get(0).germinating().share();

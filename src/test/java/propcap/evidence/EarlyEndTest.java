@@ -100,7 +100,7 @@ class EarlyEndTest {
     for (int[] dish : fresh) {
       dishes.add(Trays.daily(20, "dish " + (dishes.size() + 1), 25, 15, dish));
     }
-    Germinating germinating = only(dishes).temperatures().get(0).germinating();
+    GerminatingShare germinating = only(dishes).temperatures().get(0).germinating();
     assertThat(germinating.endedEarly()).isTrue();
     assertThat(germinating.share().value()).isLessThan(0.97);
     assertDoubtIsWritten(dishes);

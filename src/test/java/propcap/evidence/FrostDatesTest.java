@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import propcap.chance.Stream;
+import propcap.chance.RandomStream;
 import propcap.evidence.FrostDates.FrostDate;
 import propcap.evidence.FrostTable.Release;
 import propcap.farm.Crop;
@@ -148,7 +148,7 @@ class FrostDatesTest {
   @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14, 15, 16, 17, 18, 19, 20})
   void theReleaseDatesAreTheScenariosWhateverTheRecord(long seed) throws Exception {
     Scenario like = ScenarioReader.read(Path.of("scenarios/spring.yaml"));
-    Stream stream = new Stream(seed, "test", "release");
+    RandomStream stream = new RandomStream(seed, "test", "release");
     int[] last = new int[5 + (int) (26 * stream.next())];
     for (int i = 0; i < last.length; i++) {
       last[i] = (int) (like.season().days() * 1.2 * stream.next()) - 5;

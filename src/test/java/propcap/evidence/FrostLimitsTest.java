@@ -8,7 +8,7 @@ import org.apache.commons.math3.distribution.TDistribution;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import propcap.chance.Stream;
+import propcap.chance.RandomStream;
 import propcap.farm.FrostRecord;
 
 /** The limits of frost dates against published factors, and how often they hold. */
@@ -66,7 +66,7 @@ class FrostLimitsTest {
 
   private static double coverage(double chance, Limits limits) {
     int held = 0;
-    Stream stream = new Stream(20270428, "test", "coverage");
+    RandomStream stream = new RandomStream(20270428, "test", "coverage");
     for (int i = 0; i < RECORDS; i++) {
       FrostRecord record =
           FrostYears.record(FrostYears.SPRING, FrostYears.drawn(YEARS, MEAN, SD, stream));

@@ -6,7 +6,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.math3.distribution.NormalDistribution;
-import propcap.chance.Stream;
+import propcap.chance.RandomStream;
 import propcap.farm.FrostRecord;
 import propcap.farm.Season;
 import propcap.farm.WeatherYear;
@@ -45,7 +45,7 @@ final class FrostYears {
   }
 
   /** Last frosts drawn from a normal, rounded to whole days. */
-  static int[] drawn(int years, double meanDay, double sdDays, Stream stream) {
+  static int[] drawn(int years, double meanDay, double sdDays, RandomStream stream) {
     NormalDistribution normal = new NormalDistribution(null, meanDay, sdDays);
     int[] days = new int[years];
     Arrays.setAll(days, i -> (int) Math.round(normal.inverseCumulativeProbability(stream.next())));

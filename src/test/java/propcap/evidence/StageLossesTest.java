@@ -46,7 +46,7 @@ class StageLossesTest {
         crop,
         trays,
         weight,
-        new Requirement.Prior(crop.growingOnDegreeDays(), 0.1, weight),
+        new WarmthRequirement.Prior(crop.growingOnDegreeDays(), 0.1, weight),
         new ReadyTimes(List.of(), List.of()),
         crop.growingOn().takesDays(),
         Math.log(crop.growingOnDegreeDays()));

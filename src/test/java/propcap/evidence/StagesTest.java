@@ -12,8 +12,8 @@ import propcap.evidence.MadeLog.Truth;
 import propcap.evidence.TrayEvidence.Readiness;
 import propcap.farm.Crop;
 import propcap.farm.Crops;
+import propcap.farm.LoggedEvent;
 import propcap.farm.LoggedTray;
-import propcap.farm.TrayEvent;
 
 /** Logs made by the rules of docs/model.md from what the crop list says, and what is found. */
 class StagesTest {
@@ -157,9 +157,10 @@ class StagesTest {
             log.trays().stream()
                 .map(tray -> TrayReading.of(tray, planted(), warmth, keeping).evidence())
                 .toList());
-    Requirement.Prior listed =
-        new Requirement.Prior(growing.takesDays() * perDay, growing.spread(), MadeLog.LIST_WEIGHS);
-    Learned takes = Requirement.fit(ready, listed).degreeDays().times(1 / perDay);
+    WarmthRequirement.Prior listed =
+        new WarmthRequirement.Prior(
+            growing.takesDays() * perDay, growing.spread(), MadeLog.LIST_WEIGHS);
+    Learned takes = WarmthRequirement.fit(ready, listed).degreeDays().times(1 / perDay);
     return Objects.requireNonNull(takes.alone());
   }
 
@@ -197,7 +198,7 @@ class StagesTest {
             first.tray(),
             first.crop(),
             first.table(),
-            List.of(first.at(TrayEvent.OFF_HEAT).orElseThrow())));
+            List.of(first.at(LoggedEvent.OFF_HEAT).orElseThrow())));
     CropStages fit = fit(log, trays);
     assertThat(fit.count(Readiness.FORGOTTEN)).isEqualTo(1);
     assertThat(fit.takesDays().trays()).isEqualTo(29);

@@ -74,7 +74,7 @@ class ThermalFittingTest {
             base,
             new Estimate(80, 78, 82),
             new Estimate(0.2, 0.1, 0.3),
-            FitTest.of(1, 1));
+            GoodnessOfFit.of(1, 1));
     assertThat(onion.halfByDays(22.5)).isCloseTo(4, within(1e-12));
     assertThat(onion.halfByDays(7.5)).isCloseTo(16, within(1e-12));
     // exp(1.281552 * 0.2) of it.

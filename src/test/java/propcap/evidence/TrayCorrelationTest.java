@@ -89,7 +89,7 @@ class TrayCorrelationTest {
         List.of(
             Trays.daily(20, "short", 50, 5, 0, 0, 2, 6, 12),
             Trays.daily(20, "long", 50, 9, 0, 0, 3, 6, 11, 10, 8, 5, 2));
-    List<List<CountedTray>> alike = CountedAlike.of(trays);
+    List<List<CountedTray>> alike = ReplicateGroups.of(trays);
     assertThat(alike).hasSize(1);
     assertThat(alike.get(0)).extracting(CountedTray::emerged).containsExactly(20, 20);
     assertThat(TrayCorrelation.of(alike).orElseThrow().value()).isZero();

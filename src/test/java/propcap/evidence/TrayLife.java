@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import propcap.farm.Crop;
+import propcap.farm.LoggedEvent;
 import propcap.farm.LoggedTray;
 import propcap.farm.Place;
-import propcap.farm.TrayEvent;
 
 /**
  * A tray from the heat to the bed by the rules of docs/model.md, and what its grower writes down.
@@ -39,13 +39,13 @@ final class TrayLife {
     this.dice = dice;
     this.name = name;
     plants = crop.cells() - (int) (10 * dice.uniform());
-    write(TrayEvent.OFF_HEAT, offHeat, plants);
+    write(LoggedEvent.OFF_HEAT, offHeat, plants);
     double takes = truth.takesDays() * crop.growingOn().rate(crop.growingOn().atC());
     readyAt = farm.when(crop, offHeat, takes * Math.exp(truth.spread() * dice.normal()));
     keeps = truth.holdsDays();
   }
 
-  private void write(TrayEvent event, int day, @Nullable Integer count) {
+  private void write(LoggedEvent event, int day, @Nullable Integer count) {
     entries.add(new LoggedTray.Entry(event, farm.date(day), count));
   }
 
@@ -82,7 +82,7 @@ final class TrayLife {
       plants -= breaksOut ? dice.lost(plants, dice.beta(2 * s, 2 * (1 - s))) : 0;
       foundReady = true;
       if (farm.writesReady()) {
-        write(TrayEvent.READY, day, plants);
+        write(LoggedEvent.READY, day, plants);
       }
     }
   }
@@ -102,7 +102,7 @@ final class TrayLife {
     hold(day);
     spaces = spacesInPots();
     plants -= dice.lost(plants, truth.potting());
-    write(TrayEvent.POTTED_ON, day, plants);
+    write(LoggedEvent.POTTED_ON, day, plants);
     potted = true;
     readyAt = farm.when(crop, day, crop.pottedDegreeDays());
     keeps = truth.potHoldsDays();
@@ -112,7 +112,7 @@ final class TrayLife {
   void moveOut(int day) {
     hold(day);
     movedOutOn = day;
-    write(TrayEvent.MOVED_OUT, day, plants);
+    write(LoggedEvent.MOVED_OUT, day, plants);
   }
 
   boolean isHardened(int day) {
@@ -122,7 +122,7 @@ final class TrayLife {
   void plantOut(int day) {
     hold(day);
     plants -= dice.lost(plants, truth.hardening());
-    write(TrayEvent.PLANTED_OUT, day, plants);
+    write(LoggedEvent.PLANTED_OUT, day, plants);
     gone = true;
   }
 

@@ -23,6 +23,7 @@ import propcap.farm.Climate;
 import propcap.farm.Crop;
 import propcap.farm.Crops;
 import propcap.farm.Labour;
+import propcap.farm.LoggedEvent;
 import propcap.farm.LoggedTray;
 import propcap.farm.Loss;
 import propcap.farm.Place;
@@ -30,7 +31,6 @@ import propcap.farm.PlaceKind;
 import propcap.farm.Rounds;
 import propcap.farm.Scenario;
 import propcap.farm.Season;
-import propcap.farm.TrayEvent;
 import propcap.farm.WeatherYear;
 
 /**
@@ -72,7 +72,7 @@ class TrayReadingTest {
     return new WeatherYear(year, temps, temps);
   }
 
-  private static LoggedTray.Entry at(TrayEvent event, String date, @Nullable Integer plants) {
+  private static LoggedTray.Entry at(LoggedEvent event, String date, @Nullable Integer plants) {
     return new LoggedTray.Entry(event, LocalDate.parse(date), plants);
   }
 
@@ -81,7 +81,7 @@ class TrayReadingTest {
     Crop crop = crops.make();
     LoggedTray tray = tray(entries);
     LoggedTray last =
-        tray(at(TrayEvent.OFF_HEAT, "2027-04-01", 10), at(TrayEvent.READY, "2027-04-20", 10));
+        tray(at(LoggedEvent.OFF_HEAT, "2027-04-01", 10), at(LoggedEvent.READY, "2027-04-20", 10));
     return TrayReading.of(tray, crop, warmth(crop), new LogKeeping(List.of(tray, last), 61));
   }
 
@@ -104,7 +104,7 @@ class TrayReadingTest {
   @Test
   void beingReadyStandsForTheTimeSinceTheRoundBefore() {
     TrayEvidence tray =
-        read(at(TrayEvent.OFF_HEAT, "2027-03-01", 10), at(TrayEvent.READY, "2027-03-06", 9));
+        read(at(LoggedEvent.OFF_HEAT, "2027-03-01", 10), at(LoggedEvent.READY, "2027-03-06", 9));
     // Five whole days of 20 degrees, from noon to noon, and four up to the round before.
     assertThat(tray.ripening()).isEqualTo(new Ripening(80, 100));
     assertThat(tray.readiness()).isEqualTo(Readiness.WRITTEN);
@@ -114,7 +114,7 @@ class TrayReadingTest {
   @Test
   void afterARestDayTheRoundBeforeIsTwoDaysBack() {
     TrayEvidence tray =
-        read(at(TrayEvent.OFF_HEAT, "2027-03-01", 10), at(TrayEvent.READY, "2027-03-08", 10));
+        read(at(LoggedEvent.OFF_HEAT, "2027-03-01", 10), at(LoggedEvent.READY, "2027-03-08", 10));
     assertThat(tray.ripening()).isEqualTo(new Ripening(100, 140));
   }
 
@@ -127,14 +127,16 @@ class TrayReadingTest {
   }
 
   private double upTo(String offHeat, String ready) {
-    TrayEvidence tray = read(at(TrayEvent.OFF_HEAT, offHeat, 10), at(TrayEvent.READY, ready, 9));
+    TrayEvidence tray =
+        read(at(LoggedEvent.OFF_HEAT, offHeat, 10), at(LoggedEvent.READY, ready, 9));
     return Objects.requireNonNull(tray.ripening()).upTo();
   }
 
   @Test
   void aMoveAloneOnlySaysReadyByThen() {
     TrayEvidence tray =
-        read(at(TrayEvent.OFF_HEAT, "2027-03-01", 10), at(TrayEvent.MOVED_OUT, "2027-03-11", 9));
+        read(
+            at(LoggedEvent.OFF_HEAT, "2027-03-01", 10), at(LoggedEvent.MOVED_OUT, "2027-03-11", 9));
     assertThat(tray.ripening()).isEqualTo(new Ripening(0, 200));
     assertThat(tray.readiness()).isEqualTo(Readiness.MOVED);
   }
@@ -144,7 +146,8 @@ class TrayReadingTest {
   void pottingOnOnlySaysReadyByThenToo() {
     crops.pottingOn = new Crop.PottingOn(Crop.PottingOn.When.ALWAYS, 5, 10, 10, 0);
     TrayEvidence tray =
-        read(at(TrayEvent.OFF_HEAT, "2027-03-01", 10), at(TrayEvent.POTTED_ON, "2027-03-06", 9));
+        read(
+            at(LoggedEvent.OFF_HEAT, "2027-03-01", 10), at(LoggedEvent.POTTED_ON, "2027-03-06", 9));
     assertThat(tray.ripening()).isEqualTo(new Ripening(0, 100));
     assertThat(tray.readiness()).isEqualTo(Readiness.MOVED);
   }
@@ -152,7 +155,7 @@ class TrayReadingTest {
   /** On 20 April, after 19 days of 20 degrees, it was not ready yet, for else that were written. */
   @Test
   void aTrayStillOnTheTableWasNotReadyWhenTheLogEnds() {
-    TrayEvidence tray = read(at(TrayEvent.OFF_HEAT, "2027-04-01", 10));
+    TrayEvidence tray = read(at(LoggedEvent.OFF_HEAT, "2027-04-01", 10));
     assertThat(tray.readiness()).isEqualTo(Readiness.NOT_YET);
     assertThat(tray.ripening()).isEqualTo(new Ripening(380, Double.POSITIVE_INFINITY));
   }
@@ -160,7 +163,9 @@ class TrayReadingTest {
   @Test
   void aTrayThrownOutWasNotReadyThen() {
     TrayEvidence tray =
-        read(at(TrayEvent.OFF_HEAT, "2027-03-01", 10), at(TrayEvent.THROWN_OUT, "2027-03-06", 3));
+        read(
+            at(LoggedEvent.OFF_HEAT, "2027-03-01", 10),
+            at(LoggedEvent.THROWN_OUT, "2027-03-06", 3));
     assertThat(tray.readiness()).isEqualTo(Readiness.NOT_YET);
     assertThat(tray.ripening()).isEqualTo(new Ripening(100, Double.POSITIVE_INFINITY));
     assertThat(tray.untold()).containsExactly(Untold.THROWN_OUT_ALIVE);
@@ -168,7 +173,7 @@ class TrayReadingTest {
 
   @Test
   void aTrayOfAnotherYearThatNeverMovedTellsNothing() {
-    TrayEvidence tray = read(at(TrayEvent.OFF_HEAT, "2026-03-02", 10));
+    TrayEvidence tray = read(at(LoggedEvent.OFF_HEAT, "2026-03-02", 10));
     assertThat(tray.readiness()).isEqualTo(Readiness.NOT_SAID);
     assertThat(tray.ripening()).isNull();
   }
@@ -176,7 +181,7 @@ class TrayReadingTest {
   @Test
   void aTrayThatWasReadyAtOnceHasNoDegreeDaysAndTellsNothing() {
     TrayEvidence tray =
-        read(at(TrayEvent.OFF_HEAT, "2027-03-01", 10), at(TrayEvent.READY, "2027-03-01", 10));
+        read(at(LoggedEvent.OFF_HEAT, "2027-03-01", 10), at(LoggedEvent.READY, "2027-03-01", 10));
     assertThat(tray.ripening()).isNull();
     assertThat(tray.readiness()).isEqualTo(Readiness.AT_ONCE);
   }
@@ -186,12 +191,12 @@ class TrayReadingTest {
     crops.pottingOn = new Crop.PottingOn(Crop.PottingOn.When.ALWAYS, 5, 10, 10, 0);
     TrayEvidence tray =
         read(
-            at(TrayEvent.OFF_HEAT, "2027-03-01", 100),
-            at(TrayEvent.OUTBREAK, "2027-03-04", 80),
-            at(TrayEvent.READY, "2027-03-08", 78),
-            at(TrayEvent.POTTED_ON, "2027-03-10", 75),
-            at(TrayEvent.MOVED_OUT, "2027-03-29", 74),
-            at(TrayEvent.PLANTED_OUT, "2027-04-05", 70));
+            at(LoggedEvent.OFF_HEAT, "2027-03-01", 100),
+            at(LoggedEvent.OUTBREAK, "2027-03-04", 80),
+            at(LoggedEvent.READY, "2027-03-08", 78),
+            at(LoggedEvent.POTTED_ON, "2027-03-10", 75),
+            at(LoggedEvent.MOVED_OUT, "2027-03-29", 74),
+            at(LoggedEvent.PLANTED_OUT, "2027-04-05", 70));
     assertThat(tray.outbreakSeen()).isTrue();
     assertThat(tray.legs())
         .containsExactly(
@@ -207,10 +212,10 @@ class TrayReadingTest {
   void daysOfBeingHeldAreThoseBeyondWhatAPlugKeeps() {
     TrayCourse tray =
         readAll(
-                at(TrayEvent.OFF_HEAT, "2027-03-01", 100),
-                at(TrayEvent.READY, "2027-03-06", 98),
-                at(TrayEvent.MOVED_OUT, "2027-03-16", 90),
-                at(TrayEvent.PLANTED_OUT, "2027-03-22", 80))
+                at(LoggedEvent.OFF_HEAT, "2027-03-01", 100),
+                at(LoggedEvent.READY, "2027-03-06", 98),
+                at(LoggedEvent.MOVED_OUT, "2027-03-16", 90),
+                at(LoggedEvent.PLANTED_OUT, "2027-03-22", 80))
             .course();
     assertThat(tray.readyAfter()).isEqualTo(noon("2027-03-05"));
     assertThat(tray.readyBy()).isEqualTo(noon("2027-03-06"));
@@ -226,11 +231,11 @@ class TrayReadingTest {
     crops.pottingOn = new Crop.PottingOn(Crop.PottingOn.When.ALWAYS, 5, 5, 4, 0);
     TrayCourse tray =
         readAll(
-                at(TrayEvent.OFF_HEAT, "2027-03-01", 100),
-                at(TrayEvent.READY, "2027-03-08", 100),
-                at(TrayEvent.POTTED_ON, "2027-03-10", 100),
-                at(TrayEvent.MOVED_OUT, "2027-03-22", 90),
-                at(TrayEvent.PLANTED_OUT, "2027-03-30", 80))
+                at(LoggedEvent.OFF_HEAT, "2027-03-01", 100),
+                at(LoggedEvent.READY, "2027-03-08", 100),
+                at(LoggedEvent.POTTED_ON, "2027-03-10", 100),
+                at(LoggedEvent.MOVED_OUT, "2027-03-22", 90),
+                at(LoggedEvent.PLANTED_OUT, "2027-03-30", 80))
             .course();
     assertThat(tray.potReadyAt()).isEqualTo(noon("2027-03-15"));
     assertThat(tray.legs())
@@ -246,10 +251,10 @@ class TrayReadingTest {
   void stagesWithoutACountBetweenThemShareWhatWasLost() {
     assertThat(
             read(
-                    at(TrayEvent.OFF_HEAT, "2027-03-01", 100),
-                    at(TrayEvent.OUTBREAK, "2027-03-03", 90),
-                    at(TrayEvent.READY, "2027-03-08", null),
-                    at(TrayEvent.POTTED_ON, "2027-03-10", 80))
+                    at(LoggedEvent.OFF_HEAT, "2027-03-01", 100),
+                    at(LoggedEvent.OUTBREAK, "2027-03-03", 90),
+                    at(LoggedEvent.READY, "2027-03-08", null),
+                    at(LoggedEvent.POTTED_ON, "2027-03-10", 80))
                 .legs())
         .containsExactly(
             leg(100, 20, Set.of(Loss.GROWING_ON, Loss.POTTING), "2027-03-01", "2027-03-10"));
@@ -259,7 +264,8 @@ class TrayReadingTest {
   void howLongPlugsWereHeldIsNotKnownWithoutOffHeatAndReady() {
     TrayEvidence tray =
         read(
-            at(TrayEvent.MOVED_OUT, "2026-03-16", 90), at(TrayEvent.PLANTED_OUT, "2026-03-23", 80));
+            at(LoggedEvent.MOVED_OUT, "2026-03-16", 90),
+            at(LoggedEvent.PLANTED_OUT, "2026-03-23", 80));
     assertThat(tray.legs()).isEmpty();
     assertThat(tray.untold()).containsExactly(Untold.HELD_NOT_KNOWN);
   }
@@ -269,10 +275,10 @@ class TrayReadingTest {
   void howLongPotsWereHeldIsNotKnownWhereTheListHasNone() {
     TrayEvidence tray =
         read(
-            at(TrayEvent.OFF_HEAT, "2027-03-01", 100),
-            at(TrayEvent.READY, "2027-03-08", 78),
-            at(TrayEvent.POTTED_ON, "2027-03-10", 75),
-            at(TrayEvent.MOVED_OUT, "2027-03-29", 74));
+            at(LoggedEvent.OFF_HEAT, "2027-03-01", 100),
+            at(LoggedEvent.READY, "2027-03-08", 78),
+            at(LoggedEvent.POTTED_ON, "2027-03-10", 75),
+            at(LoggedEvent.MOVED_OUT, "2027-03-29", 74));
     assertThat(tray.of(Loss.POTTING)).contains(new Count(78, 3));
     assertThat(tray.legs()).hasSize(2);
     assertThat(tray.untold()).containsExactly(Untold.HELD_NOT_KNOWN);
@@ -281,9 +287,9 @@ class TrayReadingTest {
   @Test
   void aKillingNightThatIsRecordedKeepsTheTrayOutOfTheHardeningLosses() {
     LoggedTray.Entry[] log = {
-      at(TrayEvent.READY, "2026-03-14", null),
-      at(TrayEvent.MOVED_OUT, "2026-03-16", 90),
-      at(TrayEvent.PLANTED_OUT, "2026-03-23", 80)
+      at(LoggedEvent.READY, "2026-03-14", null),
+      at(LoggedEvent.MOVED_OUT, "2026-03-16", 90),
+      at(LoggedEvent.PLANTED_OUT, "2026-03-23", 80)
     };
     assertThat(read(log).of(Loss.HARDENING)).contains(new Count(90, 10));
     crops.hardening = new Crop.Hardening(3, 2, 10, 0.1, 0, 1, 0);
@@ -295,23 +301,23 @@ class TrayReadingTest {
   void aTrayThatDiedLostAllAndOneThrownOutAliveTellsNothing() {
     assertThat(
             read(
-                    at(TrayEvent.OFF_HEAT, "2027-03-01", 100),
-                    at(TrayEvent.THROWN_OUT, "2027-03-06", 0))
+                    at(LoggedEvent.OFF_HEAT, "2027-03-01", 100),
+                    at(LoggedEvent.THROWN_OUT, "2027-03-06", 0))
                 .of(Loss.GROWING_ON))
         .contains(new Count(100, 100));
     assertThat(
             read(
-                    at(TrayEvent.OFF_HEAT, "2027-03-01", 100),
-                    at(TrayEvent.THROWN_OUT, "2027-03-06", 60))
+                    at(LoggedEvent.OFF_HEAT, "2027-03-01", 100),
+                    at(LoggedEvent.THROWN_OUT, "2027-03-06", 60))
                 .legs())
         .isEmpty();
   }
 
   @Test
   void aTrayWithOneLineTellsNothingAndBreaksNothing() {
-    for (TrayEvent event : TrayEvent.values()) {
+    for (LoggedEvent event : LoggedEvent.values()) {
       TrayEvidence tray = read(at(event, "2027-03-01", null));
-      assertThat(tray.readiness() == Readiness.NOT_YET).isEqualTo(event == TrayEvent.OFF_HEAT);
+      assertThat(tray.readiness() == Readiness.NOT_YET).isEqualTo(event == LoggedEvent.OFF_HEAT);
       assertThat(tray.legs()).isEmpty();
     }
   }

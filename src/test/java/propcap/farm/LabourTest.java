@@ -50,7 +50,7 @@ class LabourTest {
   void aPublishedFlatOfSeedlingsTakesItsPublishedTime() {
     Minutes rutgers = new Minutes(179 / 60.0, 28 / 60.0, 0, 0, 0);
 
-    double seconds = 3600 * (rutgers.hours(Work.SOW, 1) + rutgers.hours(Work.MOVE, 2)) + 14;
+    double seconds = 3600 * (rutgers.hours(WorkKind.SOW, 1) + rutgers.hours(WorkKind.MOVE, 2)) + 14;
 
     assertThat(seconds).isCloseTo(249, within(1e-9));
     assertThat(Minutes.DEFAULT.sow()).isCloseTo(179 / 60.0, within(0.02));
@@ -63,15 +63,15 @@ class LabourTest {
    */
   @Test
   void theDefaultRateOfPottingIsTheSlowEndOfThePublishedOnes() {
-    assertThat(Minutes.DEFAULT.hours(Work.POT_ON, 282)).isCloseTo(1, within(0.02));
-    assertThat(new Minutes(0, 0, 0, 60 * 2109 / 1_316_111.0, 0).hours(Work.POT_ON, 624))
+    assertThat(Minutes.DEFAULT.hours(WorkKind.POT_ON, 282)).isCloseTo(1, within(0.02));
+    assertThat(new Minutes(0, 0, 0, 60 * 2109 / 1_316_111.0, 0).hours(WorkKind.POT_ON, 624))
         .isCloseTo(1, within(0.001));
   }
 
   /** Watts, "Vegetable Gardening": most men set fewer than 5,000 plants a day, of ten hours. */
   @Test
   void theDefaultRateOfPlantingOutIsWithinMostPeoplesReach() {
-    assertThat(Minutes.DEFAULT.hours(Work.PLANT_OUT, 5000)).isGreaterThan(10);
+    assertThat(Minutes.DEFAULT.hours(WorkKind.PLANT_OUT, 5000)).isGreaterThan(10);
   }
 
   @Test

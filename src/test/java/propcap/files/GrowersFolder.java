@@ -91,7 +91,8 @@ final class GrowersFolder {
 
   /** What is unlikely in a scenario that has no fault. */
   List<Fault> warnings() throws FaultsException {
-    ScenarioReader.Reading reading = ScenarioReader.read(path("scenario.yaml"), Drafts.none());
+    ScenarioReader.Reading reading =
+        ScenarioReader.read(path("scenario.yaml"), UnsavedTexts.none());
     var unused = reading.sound();
     return reading.warnings();
   }

@@ -11,8 +11,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import propcap.farm.LoggedEvent;
 import propcap.farm.LoggedTray;
-import propcap.farm.TrayEvent;
 
 /** Logs of the starter set's tomatoes. */
 class TrayLogReaderTest {
@@ -55,8 +55,8 @@ class TrayLogReaderTest {
                 + sowing()
                 + ",1,ready,2020-04-09,40\n");
     assertThat(trays).hasSize(1);
-    assertThat(trays.get(0).plants(TrayEvent.OFF_HEAT)).isEmpty();
-    assertThat(trays.get(0).plants(TrayEvent.READY)).contains(40);
+    assertThat(trays.get(0).plants(LoggedEvent.OFF_HEAT)).isEmpty();
+    assertThat(trays.get(0).plants(LoggedEvent.READY)).contains(40);
   }
 
   @Test

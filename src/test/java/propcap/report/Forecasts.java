@@ -10,10 +10,10 @@ import java.util.Map;
 import propcap.farm.Labour;
 import propcap.farm.Loss;
 import propcap.farm.PlaceKind;
+import propcap.farm.RoomWait;
 import propcap.farm.Scenario;
 import propcap.farm.Season;
-import propcap.farm.Step;
-import propcap.farm.Work;
+import propcap.farm.WorkKind;
 import propcap.study.Forecast;
 import propcap.study.Forecast.DayUse;
 import propcap.study.Forecast.Occupancy;
@@ -114,8 +114,8 @@ public final class Forecasts {
     for (Loss loss : Loss.values()) {
       losses.put(loss, none);
     }
-    Map<Step, Stat> waiting = new EnumMap<>(Step.class);
-    for (Step step : Step.values()) {
+    Map<RoomWait, Stat> waiting = new EnumMap<>(RoomWait.class);
+    for (RoomWait step : RoomWait.values()) {
       waiting.put(step, none);
     }
     List<DayUse> days = new ArrayList<>();
@@ -163,9 +163,9 @@ public final class Forecasts {
     Forecast f = spring();
     Scenario limited = f.scenario().withLabour(new Labour(8, Labour.Minutes.DEFAULT, List.of()));
     HandsForecast hands = hands(limited, 1);
-    Map<Work, Stat> waiting = new EnumMap<>(hands.waiting());
-    waiting.put(Work.PLANT_OUT, stat(1200));
-    waiting.put(Work.THIN, stat(30));
+    Map<WorkKind, Stat> waiting = new EnumMap<>(hands.waiting());
+    waiting.put(WorkKind.PLANT_OUT, stat(1200));
+    waiting.put(WorkKind.THIN, stat(30));
     return new Forecast(
         limited,
         f.settings(),
@@ -244,20 +244,20 @@ public final class Forecasts {
     return byCrop;
   }
 
-  private static Map<Step, Stat> waiting(double sow, double leave, double pot, double harden) {
-    Map<Step, Stat> waiting = new EnumMap<>(Step.class);
-    waiting.put(Step.SOW, stat(sow));
-    waiting.put(Step.LEAVE, stat(leave));
-    waiting.put(Step.POT, stat(pot));
-    waiting.put(Step.HARDEN, stat(harden));
+  private static Map<RoomWait, Stat> waiting(double sow, double leave, double pot, double harden) {
+    Map<RoomWait, Stat> waiting = new EnumMap<>(RoomWait.class);
+    waiting.put(RoomWait.SOW, stat(sow));
+    waiting.put(RoomWait.LEAVE, stat(leave));
+    waiting.put(RoomWait.POT, stat(pot));
+    waiting.put(RoomWait.HARDEN, stat(harden));
     return waiting;
   }
 
   /** Weeks that rise and fall about 40 hours; nothing waits. */
   private static HandsForecast hands(Scenario scenario, double times) {
     Stat none = Stats.always(0, 1);
-    Map<Work, Stat> waiting = new EnumMap<>(Work.class);
-    for (Work work : Work.values()) {
+    Map<WorkKind, Stat> waiting = new EnumMap<>(WorkKind.class);
+    for (WorkKind work : WorkKind.values()) {
       waiting.put(work, none);
     }
     List<HandsForecast.Day> days = new ArrayList<>();
@@ -277,10 +277,10 @@ public final class Forecasts {
         stat(sum), byWork(sum), scenario.season().days(), none, waiting, days, weeks);
   }
 
-  private static Map<Work, Double> byWork(double hours) {
-    Map<Work, Double> byWork = new EnumMap<>(Work.class);
-    for (Work work : Work.values()) {
-      byWork.put(work, hours / Work.values().length);
+  private static Map<WorkKind, Double> byWork(double hours) {
+    Map<WorkKind, Double> byWork = new EnumMap<>(WorkKind.class);
+    for (WorkKind work : WorkKind.values()) {
+      byWork.put(work, hours / WorkKind.values().length);
     }
     return byWork;
   }
@@ -300,7 +300,15 @@ public final class Forecasts {
               sown / 50,
               30 + season % 9,
               losses,
-              Map.of(Step.SOW, 400L + season, Step.LEAVE, 380L, Step.POT, 96L, Step.HARDEN, 41L)));
+              Map.of(
+                  RoomWait.SOW,
+                  400L + season,
+                  RoomWait.LEAVE,
+                  380L,
+                  RoomWait.POT,
+                  96L,
+                  RoomWait.HARDEN,
+                  41L)));
     }
     return rows;
   }

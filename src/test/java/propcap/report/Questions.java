@@ -22,8 +22,8 @@ import propcap.study.Comparison.Kind;
 import propcap.study.Comparison.Outcome;
 import propcap.study.Comparison.Pays;
 import propcap.study.Difference;
+import propcap.study.FurnishingList;
 import propcap.study.Goal;
-import propcap.study.OrderList;
 import propcap.study.RunSettings;
 import propcap.study.Shifts;
 import propcap.study.Shifts.Group;
@@ -389,19 +389,19 @@ public final class Questions {
         List.of("Chamber", "House 2"), new Goal(Goal.Measure.MET, 0.9), candidates, cheapest);
   }
 
-  public static OrderList order() {
-    return new OrderList(
+  public static FurnishingList order() {
+    return new FurnishingList(
         List.of(
-            new OrderList.Line("House 2", "table area", 24.1, "m2", "24.1 m2 (260 ft2)"),
-            new OrderList.Line("House 2", "tables, 1.5 x 3 m", 6, "tables", "6"),
-            new OrderList.Line("House 2", "trays", 1200, "trays", "1,200"),
-            new OrderList.Line("Mats", "heat mats", 2, "mats", "2")),
+            new FurnishingList.Line("House 2", "table area", 24.1, "m2", "24.1 m2 (260 ft2)"),
+            new FurnishingList.Line("House 2", "tables, 1.5 x 3 m", 6, "tables", "6"),
+            new FurnishingList.Line("House 2", "trays", 1200, "trays", "1,200"),
+            new FurnishingList.Line("Mats", "heat mats", 2, "mats", "2")),
         List.of(
             "A standard tray is about 28 x 54 cm outside: 120 of them cover 18.1 m2.",
             "With 25 % of the floor for aisles that is 24.1 m2."));
   }
 
-  public static final OrderList NO_ORDER = new OrderList(List.of(), List.of());
+  public static final FurnishingList NO_ORDER = new FurnishingList(List.of(), List.of());
 
   private static Point point(int days, double plants, double halfWidth, boolean money) {
     double onTime = 9000 + plants;

@@ -6,10 +6,10 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import propcap.farm.Milestone;
 import propcap.farm.PlaceKind;
+import propcap.farm.RoomWait;
 import propcap.farm.Sowing;
-import propcap.farm.Step;
+import propcap.farm.TrayMove;
 import propcap.study.Forecast.DayUse;
 import propcap.study.Forecast.Occupancy;
 import propcap.study.Forecast.SowingForecast;
@@ -27,15 +27,15 @@ public final class Springs {
     double wait = (n % 5) * 1.3;
     double day = Scenarios.SEASON.dayOf(sowing.sow()) + 0.33 + wait;
     boolean potted = n % 4 == 0;
-    Map<Milestone, Span> milestones = new EnumMap<>(Milestone.class);
-    milestones.put(Milestone.SOWN, span(day, sowing.trays()));
-    milestones.put(Milestone.OFF_HEAT, span(day + 7, sowing.trays()));
+    Map<TrayMove, Span> milestones = new EnumMap<>(TrayMove.class);
+    milestones.put(TrayMove.SOWN, span(day, sowing.trays()));
+    milestones.put(TrayMove.OFF_HEAT, span(day + 7, sowing.trays()));
     if (potted) {
-      milestones.put(Milestone.POTTED_ON, span(day + 28, sowing.trays()));
+      milestones.put(TrayMove.POTTED_ON, span(day + 28, sowing.trays()));
     }
     double out = day + (potted ? 68 : 58) + n % 3 * 3;
-    milestones.put(Milestone.MOVED_OUT, span(out - 10, sowing.trays()));
-    milestones.put(Milestone.PLANTED_OUT, span(out, sowing.trays()));
+    milestones.put(TrayMove.MOVED_OUT, span(out - 10, sowing.trays()));
+    milestones.put(TrayMove.PLANTED_OUT, span(out, sowing.trays()));
     LocalDate median = Scenarios.SEASON.date((int) out);
     @Nullable LocalDate readyBy =
         chance >= 0.9 ? median.plusDays(2) : n % 2 == 0 ? sowing.bedBy().plusDays(6) : null;
@@ -52,7 +52,7 @@ public final class Springs {
         median.plusDays(4),
         readyBy,
         milestones,
-        Map.of(Step.SOW, wait * sowing.trays(), Step.HARDEN, 1.25));
+        Map.of(RoomWait.SOW, wait * sowing.trays(), RoomWait.HARDEN, 1.25));
   }
 
   private static Span span(double mean, double trays) {
@@ -103,11 +103,11 @@ public final class Springs {
     for (int m = 0; m < 6; m++) {
       var month = java.time.YearMonth.of(2027, m + 1);
       if (months[m] > 0) {
-        waits.add(new Wait(Step.SOW, "Chamber or Mats", month, 280 * months[m]));
-        waits.add(new Wait(Step.SOW, "Mats", month, 132 * months[m]));
-        waits.add(new Wait(Step.LEAVE, "House 1 or House 2", month, 380 * months[m]));
-        waits.add(new Wait(Step.POT, "House 1 or House 2", month, 96 * months[m]));
-        waits.add(new Wait(Step.HARDEN, "Yard", month, 41 * months[m]));
+        waits.add(new Wait(RoomWait.SOW, "Chamber or Mats", month, 280 * months[m]));
+        waits.add(new Wait(RoomWait.SOW, "Mats", month, 132 * months[m]));
+        waits.add(new Wait(RoomWait.LEAVE, "House 1 or House 2", month, 380 * months[m]));
+        waits.add(new Wait(RoomWait.POT, "House 1 or House 2", month, 96 * months[m]));
+        waits.add(new Wait(RoomWait.HARDEN, "Yard", month, 41 * months[m]));
       }
     }
     return waits;

@@ -10,10 +10,10 @@ import java.util.stream.LongStream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import propcap.farm.Farms;
-import propcap.farm.Milestone;
+import propcap.farm.RoomWait;
 import propcap.farm.Scenario;
 import propcap.farm.Season;
-import propcap.farm.Step;
+import propcap.farm.TrayMove;
 
 /** A chamber, its trays and the queue before it, as the queueing theory of equal stays has it. */
 class ChamberQueueTest {
@@ -58,9 +58,9 @@ class ChamberQueueTest {
     for (int n = 0; n < start.length; n++) {
       int free = n < farm.mats ? 0 : start[n - farm.mats] + 5;
       start[n] = Math.max(due.get(n), free);
-      assertThat(season.firstDay(n, Milestone.SOWN)).isEqualTo(start[n]);
-      assertThat(season.firstDay(n, Milestone.OFF_HEAT)).isEqualTo(start[n] + 5);
-      assertThat(Runs.waited(season, Step.SOW, n)).isEqualTo(start[n] - due.get(n));
+      assertThat(season.firstDay(n, TrayMove.SOWN)).isEqualTo(start[n]);
+      assertThat(season.firstDay(n, TrayMove.OFF_HEAT)).isEqualTo(start[n] + 5);
+      assertThat(Runs.waited(season, RoomWait.SOW, n)).isEqualTo(start[n] - due.get(n));
       waited += start[n] - due.get(n);
     }
     assertThat(waited).isPositive();

@@ -13,10 +13,10 @@ import propcap.farm.Crop;
 import propcap.farm.Crops;
 import propcap.farm.Farms;
 import propcap.farm.Loss;
-import propcap.farm.Milestone;
 import propcap.farm.Place;
 import propcap.farm.Scenario;
 import propcap.farm.Sowing;
+import propcap.farm.TrayMove;
 
 /**
  * Germination through the engine: against formulas where a tray leaves on a sure day, and against
@@ -105,7 +105,7 @@ class GerminationLawTest {
             null,
             Sowing.Leeway.NOT_SAID));
     List<SeasonOutcome> seasons = Runs.of(scenario(20), 22, 500);
-    Mean sown = Mean.of(seasons, season -> season.trays(0, Milestone.SOWN));
+    Mean sown = Mean.of(seasons, season -> season.trays(0, TrayMove.SOWN));
     Mean failed = Mean.of(seasons, season -> season.lost(0, Loss.FAILED_TRAY));
     double fails = fails(seed(6, 6, 9));
     assertThat(sown.errorsFrom(TRAYS * (1 + fails))).isLessThan(K);
@@ -143,7 +143,7 @@ class GerminationLawTest {
       note(
           engine,
           i,
-          season.firstDay(i % TRAYS, Milestone.OFF_HEAT),
+          season.firstDay(i % TRAYS, TrayMove.OFF_HEAT),
           season.lost(i % TRAYS, Loss.TOO_LATE));
     }
     double[][] drawn = seedBySeed(6, 9);

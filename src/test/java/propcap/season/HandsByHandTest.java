@@ -15,11 +15,11 @@ import propcap.farm.Farms;
 import propcap.farm.Labour;
 import propcap.farm.Labour.Extra;
 import propcap.farm.Labour.Minutes;
-import propcap.farm.Milestone;
+import propcap.farm.RoomWait;
 import propcap.farm.Rounds;
 import propcap.farm.Scenario;
-import propcap.farm.Step;
-import propcap.farm.Work;
+import propcap.farm.TrayMove;
+import propcap.farm.WorkKind;
 
 /**
  * Hours worked by hand from docs/model.md, on the farm of {@link SeasonByHandTest}: a tray sown on
@@ -48,16 +48,16 @@ class HandsByHandTest {
   }
 
   private static List<Integer> days(SeasonOutcome season, int sowing) {
-    return IntStream.range(0, Milestone.values().length)
-        .mapToObj(m -> season.firstDay(sowing, Milestone.values()[m]))
+    return IntStream.range(0, TrayMove.values().length)
+        .mapToObj(m -> season.firstDay(sowing, TrayMove.values()[m]))
         .toList();
   }
 
-  private static void assertMinutes(SeasonOutcome season, Work work, int day, double minutes) {
+  private static void assertMinutes(SeasonOutcome season, WorkKind work, int day, double minutes) {
     assertThat(60 * season.hours(work, day)).isCloseTo(minutes, within(1e-9));
   }
 
-  private static int waited(SeasonOutcome season, Work work, int sowing) {
+  private static int waited(SeasonOutcome season, WorkKind work, int sowing) {
     return IntStream.range(0, season.months())
         .map(m -> season.waitedForHands(work, sowing, m))
         .sum();
@@ -71,12 +71,12 @@ class HandsByHandTest {
     SeasonOutcome season = run(Labour.NOT_LIMITED);
     // Potted on 17 into two trays of five, ready ten days later, three fit days outside.
     assertThat(days(season, 0)).containsExactly(2, 7, 17, 27, 31);
-    assertMinutes(season, Work.SOW, 2, 3);
-    assertMinutes(season, Work.MOVE, 7, 0.67);
-    assertMinutes(season, Work.THIN, 7, 6);
-    assertMinutes(season, Work.POT_ON, 17, 10 * 0.21);
-    assertMinutes(season, Work.MOVE, 27, 2 * 0.67);
-    assertMinutes(season, Work.PLANT_OUT, 31, 10 * 0.25);
+    assertMinutes(season, WorkKind.SOW, 2, 3);
+    assertMinutes(season, WorkKind.MOVE, 7, 0.67);
+    assertMinutes(season, WorkKind.THIN, 7, 6);
+    assertMinutes(season, WorkKind.POT_ON, 17, 10 * 0.21);
+    assertMinutes(season, WorkKind.MOVE, 27, 2 * 0.67);
+    assertMinutes(season, WorkKind.PLANT_OUT, 31, 10 * 0.25);
     assertThat(60 * season.hours()).isCloseTo(3 + 0.67 + 6 + 2.1 + 1.34 + 2.5, within(1e-9));
     assertThat(60 * season.hours(7)).isCloseTo(6.67, within(1e-9));
     assertThat(season.daysShortOfHands()).isZero();
@@ -89,16 +89,16 @@ class HandsByHandTest {
     farm.sowings.add(Farms.sowing("a", 2, 5));
     SeasonOutcome season = run(sixMinutes(sowing(3)));
     // Two trays on 2, two on 4, one on 5.
-    assertThat(season.firstDay(0, Milestone.SOWN)).isEqualTo(2);
-    assertThat(season.lastDay(0, Milestone.SOWN)).isEqualTo(5);
-    assertThat(season.daySum(0, Milestone.SOWN)).isEqualTo(2 + 2 + 4 + 4 + 5);
-    assertMinutes(season, Work.SOW, 2, 6);
-    assertMinutes(season, Work.SOW, 3, 0);
-    assertMinutes(season, Work.SOW, 4, 6);
-    assertMinutes(season, Work.SOW, 5, 3);
+    assertThat(season.firstDay(0, TrayMove.SOWN)).isEqualTo(2);
+    assertThat(season.lastDay(0, TrayMove.SOWN)).isEqualTo(5);
+    assertThat(season.daySum(0, TrayMove.SOWN)).isEqualTo(2 + 2 + 4 + 4 + 5);
+    assertMinutes(season, WorkKind.SOW, 2, 6);
+    assertMinutes(season, WorkKind.SOW, 3, 0);
+    assertMinutes(season, WorkKind.SOW, 4, 6);
+    assertMinutes(season, WorkKind.SOW, 5, 3);
     // Three wait after the round of 2, one after that of 4; none of them for room.
-    assertThat(waited(season, Work.SOW, 0)).isEqualTo(4);
-    assertThat(Runs.waited(season, Step.SOW, 0)).isZero();
+    assertThat(waited(season, WorkKind.SOW, 0)).isEqualTo(4);
+    assertThat(Runs.waited(season, RoomWait.SOW, 0)).isZero();
     assertThat(season.isShortOfHands(2)).isTrue();
     assertThat(season.isShortOfHands(3)).isFalse();
     assertThat(season.isShortOfHands(5)).isFalse();
@@ -111,11 +111,11 @@ class HandsByHandTest {
     SeasonOutcome season = run(sixMinutes(sowing(4)));
     // 2: tray 0 takes 4 minutes, tray 1 is begun in the 2 that are left and owes 2.
     // 3: those 2, then tray 2.
-    assertThat(season.daySum(0, Milestone.SOWN)).isEqualTo(2 + 2 + 3);
-    assertMinutes(season, Work.SOW, 2, 6);
-    assertMinutes(season, Work.SOW, 3, 6);
-    assertMinutes(season, Work.SOW, 4, 0);
-    assertThat(waited(season, Work.SOW, 0)).isEqualTo(1);
+    assertThat(season.daySum(0, TrayMove.SOWN)).isEqualTo(2 + 2 + 3);
+    assertMinutes(season, WorkKind.SOW, 2, 6);
+    assertMinutes(season, WorkKind.SOW, 3, 6);
+    assertMinutes(season, WorkKind.SOW, 4, 0);
+    assertThat(waited(season, WorkKind.SOW, 0)).isEqualTo(1);
   }
 
   @Test
@@ -124,11 +124,11 @@ class HandsByHandTest {
     SeasonOutcome season = run(sixMinutes(sowing(15)));
     // 2: tray 0, of which 9 are owed; 3: 6 of them; 4: the last 3, and tray 1 is begun, which owes
     // 12: 5 and 6.
-    assertThat(season.daySum(0, Milestone.SOWN)).isEqualTo(2 + 4);
+    assertThat(season.daySum(0, TrayMove.SOWN)).isEqualTo(2 + 4);
     for (int day = 2; day <= 6; day++) {
-      assertMinutes(season, Work.SOW, day, 6);
+      assertMinutes(season, WorkKind.SOW, day, 6);
     }
-    assertMinutes(season, Work.SOW, 7, 0);
+    assertMinutes(season, WorkKind.SOW, 7, 0);
     assertThat(season.onTime(0)).isEqualTo(20);
   }
 
@@ -139,11 +139,11 @@ class HandsByHandTest {
     SeasonOutcome season = run(sixMinutes(new Minutes(1, 0, 0, 0, 1)));
     // 19: planting out takes 10 minutes, of which 4 are owed, and nothing is left to sow with.
     assertThat(days(season, 0)).containsExactly(0, 5, -1, 15, 19);
-    assertThat(season.firstDay(1, Milestone.SOWN)).isEqualTo(20);
-    assertMinutes(season, Work.PLANT_OUT, 19, 6);
-    assertMinutes(season, Work.PLANT_OUT, 20, 4);
-    assertMinutes(season, Work.SOW, 20, 1);
-    assertThat(waited(season, Work.SOW, 1)).isEqualTo(1);
+    assertThat(season.firstDay(1, TrayMove.SOWN)).isEqualTo(20);
+    assertMinutes(season, WorkKind.PLANT_OUT, 19, 6);
+    assertMinutes(season, WorkKind.PLANT_OUT, 20, 4);
+    assertMinutes(season, WorkKind.SOW, 20, 1);
+    assertThat(waited(season, WorkKind.SOW, 1)).isEqualTo(1);
   }
 
   @Test
@@ -151,8 +151,8 @@ class HandsByHandTest {
     farm.sowings.add(Farms.sowing("a", 2, 1, 0, 50));
     farm.sowings.add(Farms.sowing("b", 2, 1, 0, 40));
     SeasonOutcome season = run(sixMinutes(sowing(6)));
-    assertThat(season.firstDay(0, Milestone.SOWN)).isEqualTo(3);
-    assertThat(season.firstDay(1, Milestone.SOWN)).isEqualTo(2);
+    assertThat(season.firstDay(0, TrayMove.SOWN)).isEqualTo(3);
+    assertThat(season.firstDay(1, TrayMove.SOWN)).isEqualTo(2);
   }
 
   @Test
@@ -165,13 +165,13 @@ class HandsByHandTest {
     SeasonOutcome season = run(sixMinutes(new Minutes(0, 6, 0, 0, 0)));
     // 5: "a" moves to the house and "c" has its space; "b" waits for hands, so "d" for room.
     // 6: "b" moves, "d" is sown.
-    assertThat(season.firstDay(0, Milestone.OFF_HEAT)).isEqualTo(5);
-    assertThat(season.firstDay(1, Milestone.OFF_HEAT)).isEqualTo(6);
-    assertThat(season.firstDay(2, Milestone.SOWN)).isEqualTo(5);
-    assertThat(season.firstDay(3, Milestone.SOWN)).isEqualTo(6);
-    assertThat(waited(season, Work.MOVE, 1)).isEqualTo(1);
-    assertThat(Runs.waited(season, Step.LEAVE, 1)).isZero();
-    assertThat(Runs.waited(season, Step.SOW, 3)).isEqualTo(1);
+    assertThat(season.firstDay(0, TrayMove.OFF_HEAT)).isEqualTo(5);
+    assertThat(season.firstDay(1, TrayMove.OFF_HEAT)).isEqualTo(6);
+    assertThat(season.firstDay(2, TrayMove.SOWN)).isEqualTo(5);
+    assertThat(season.firstDay(3, TrayMove.SOWN)).isEqualTo(6);
+    assertThat(waited(season, WorkKind.MOVE, 1)).isEqualTo(1);
+    assertThat(Runs.waited(season, RoomWait.LEAVE, 1)).isZero();
+    assertThat(Runs.waited(season, RoomWait.SOW, 3)).isEqualTo(1);
     assertThat(season.sowBehindOverdue()).isZero();
   }
 
@@ -183,9 +183,9 @@ class HandsByHandTest {
     SeasonOutcome season = run(sixMinutes(new Minutes(0, 6, 0, 0, 0)));
     // "a" has the house from 5 to 15, when moving it out takes all six minutes: "b" waits ten days
     // for room and on 15 for hands.
-    assertThat(Runs.waited(season, Step.LEAVE, 1)).isEqualTo(10);
-    assertThat(waited(season, Work.MOVE, 1)).isEqualTo(1);
-    assertThat(season.firstDay(1, Milestone.OFF_HEAT)).isEqualTo(16);
+    assertThat(Runs.waited(season, RoomWait.LEAVE, 1)).isEqualTo(10);
+    assertThat(waited(season, WorkKind.MOVE, 1)).isEqualTo(1);
+    assertThat(season.firstDay(1, TrayMove.OFF_HEAT)).isEqualTo(16);
   }
 
   @Test
@@ -196,13 +196,13 @@ class HandsByHandTest {
     SeasonOutcome season = run(sixMinutes(new Minutes(0, 0, 6, 0, 0)));
     // All leave the heat on 5 and are ready on 6; one is thinned on each of 5, 6 and 7. Moving out
     // comes before thinning in the round: they go on 6, 7 and 8.
-    assertThat(season.daySum(0, Milestone.OFF_HEAT)).isEqualTo(15);
-    assertThat(season.daySum(0, Milestone.MOVED_OUT)).isEqualTo(6 + 7 + 8);
+    assertThat(season.daySum(0, TrayMove.OFF_HEAT)).isEqualTo(15);
+    assertThat(season.daySum(0, TrayMove.MOVED_OUT)).isEqualTo(6 + 7 + 8);
     // Tray 1 waits on 5 and 6, tray 2 on 5, 6 and 7.
-    assertThat(waited(season, Work.THIN, 0)).isEqualTo(5);
-    assertThat(waited(season, Work.MOVE, 0)).isZero();
-    assertThat(Runs.waited(season, Step.HARDEN, 0)).isZero();
-    assertMinutes(season, Work.THIN, 6, 6);
+    assertThat(waited(season, WorkKind.THIN, 0)).isEqualTo(5);
+    assertThat(waited(season, WorkKind.MOVE, 0)).isZero();
+    assertThat(Runs.waited(season, RoomWait.HARDEN, 0)).isZero();
+    assertMinutes(season, WorkKind.THIN, 6, 6);
     assertThat(season.tablesBehindReady()).isZero();
   }
 
@@ -214,8 +214,8 @@ class HandsByHandTest {
     farm.sowings.add(Farms.sowing("a", 0, 3));
     SeasonOutcome season = run(sixMinutes(new Minutes(0, 0, 6, 0, 0)));
     // Thinned on 5, 6 and 7, which comes before potting on in the round; ready on 6.
-    assertThat(season.daySum(0, Milestone.POTTED_ON)).isEqualTo(6 + 6 + 7);
-    assertThat(waited(season, Work.THIN, 0)).isEqualTo(2 + 1);
+    assertThat(season.daySum(0, TrayMove.POTTED_ON)).isEqualTo(6 + 6 + 7);
+    assertThat(waited(season, WorkKind.THIN, 0)).isEqualTo(2 + 1);
   }
 
   @Test
@@ -223,8 +223,8 @@ class HandsByHandTest {
     cosmos.germinateIn = List.of("House");
     farm.sowings.add(Farms.sowing("a", 0, 1));
     SeasonOutcome season = run(sixMinutes(new Minutes(0, 1, 0, 0, 0)));
-    assertMinutes(season, Work.MOVE, 5, 0);
-    assertMinutes(season, Work.MOVE, 15, 1);
+    assertMinutes(season, WorkKind.MOVE, 5, 0);
+    assertMinutes(season, WorkKind.MOVE, 15, 1);
   }
 
   @Test
@@ -232,8 +232,8 @@ class HandsByHandTest {
     farm.sowings.add(Farms.sowing("a", 2, 4));
     Extra onDayThree = new Extra(Farms.day(3), Farms.day(3), 2 * SIX_MINUTES);
     SeasonOutcome season = run(sixMinutes(sowing(6), onDayThree));
-    assertThat(season.daySum(0, Milestone.SOWN)).isEqualTo(2 + 3 + 3 + 3);
-    assertMinutes(season, Work.SOW, 3, 18);
+    assertThat(season.daySum(0, TrayMove.SOWN)).isEqualTo(2 + 3 + 3 + 3);
+    assertMinutes(season, WorkKind.SOW, 3, 18);
   }
 
   @Test
@@ -244,7 +244,7 @@ class HandsByHandTest {
     assertThat(days(season, 0)).containsExactly(0, 5, -1, 15, -1);
     assertThat(season.lost(0, propcap.farm.Loss.UNPLANTED)).isEqualTo(10);
     // From 19 to the last day, 59.
-    assertThat(waited(season, Work.PLANT_OUT, 0)).isEqualTo(41);
+    assertThat(waited(season, WorkKind.PLANT_OUT, 0)).isEqualTo(41);
     assertThat(season.hours()).isZero();
   }
 

@@ -8,10 +8,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import propcap.farm.Crop;
-import propcap.farm.Milestone;
 import propcap.farm.PlaceKind;
+import propcap.farm.RoomWait;
 import propcap.farm.Scenario;
-import propcap.farm.Step;
+import propcap.farm.TrayMove;
 
 /**
  * Little's law, exactly, of seasons that start and end with empty places: the days of use of a
@@ -35,21 +35,21 @@ class LittlesLawTest {
       long outside = 0;
       for (int s = 0; s < season.sowings(); s++) {
         Crop crop = scenario.cropOf(scenario.sowings().get(s));
-        int trays = season.trays(s, Milestone.PLANTED_OUT);
-        assertThat(trays).isEqualTo(season.trays(s, Milestone.SOWN));
-        int offHeat = season.daySum(s, Milestone.OFF_HEAT);
-        int germinated = offHeat - season.daySum(s, Milestone.SOWN);
+        int trays = season.trays(s, TrayMove.PLANTED_OUT);
+        assertThat(trays).isEqualTo(season.trays(s, TrayMove.SOWN));
+        int offHeat = season.daySum(s, TrayMove.OFF_HEAT);
+        int germinated = offHeat - season.daySum(s, TrayMove.SOWN);
         boolean onTable = crop.germinateIn().get(0).startsWith("table");
         inHeat += onTable ? 0 : germinated;
         onTables += onTable ? germinated : 0;
-        int potted = season.trays(s, Milestone.POTTED_ON);
+        int potted = season.trays(s, TrayMove.POTTED_ON);
         assertThat(potted).isIn(0, trays);
-        int out = season.daySum(s, Milestone.MOVED_OUT);
-        int plugsEnd = potted > 0 ? season.daySum(s, Milestone.POTTED_ON) : out;
+        int out = season.daySum(s, TrayMove.MOVED_OUT);
+        int plugsEnd = potted > 0 ? season.daySum(s, TrayMove.POTTED_ON) : out;
         int potsPerTray = crop.pottingOn().potsPerTray();
         int spaces = potted > 0 ? (crop.cells() + potsPerTray - 1) / potsPerTray : 1;
         onTables += plugsEnd - offHeat + (long) spaces * (out - plugsEnd);
-        outside += (long) spaces * (season.daySum(s, Milestone.PLANTED_OUT) - out);
+        outside += (long) spaces * (season.daySum(s, TrayMove.PLANTED_OUT) - out);
       }
       assertThat(daysOfUse(scenario, season, PlaceKind.CHAMBER)).isEqualTo(inHeat);
       assertThat(daysOfUse(scenario, season, PlaceKind.TABLE)).isEqualTo(onTables);
@@ -66,7 +66,7 @@ class LittlesLawTest {
 
   @Test
   void someOfTheseFarmsWaitAtEachStepSomePotOnIfHeldAndSomeDoNot() {
-    int[] waited = new int[Step.values().length];
+    int[] waited = new int[RoomWait.values().length];
     int[] ifHeld = new int[2];
     seeds()
         .forEach(
@@ -74,12 +74,12 @@ class LittlesLawTest {
               Scenario scenario = new SureFarm(seed).make();
               SeasonOutcome season = Runs.of(scenario, seed, 1).get(0);
               for (int s = 0; s < season.sowings(); s++) {
-                for (Step step : Step.values()) {
+                for (RoomWait step : RoomWait.values()) {
                   waited[step.ordinal()] += Runs.waited(season, step, s);
                 }
                 Crop crop = scenario.cropOf(scenario.sowings().get(s));
                 if (crop.pottingOn().when() == Crop.PottingOn.When.IF_HELD) {
-                  ifHeld[Math.min(1, season.trays(s, Milestone.POTTED_ON))]++;
+                  ifHeld[Math.min(1, season.trays(s, TrayMove.POTTED_ON))]++;
                 }
               }
             });

@@ -16,11 +16,11 @@ import propcap.farm.Labour;
 import propcap.farm.Labour.Extra;
 import propcap.farm.Labour.Minutes;
 import propcap.farm.Loss;
-import propcap.farm.Milestone;
 import propcap.farm.RandomScenarios;
+import propcap.farm.RoomWait;
 import propcap.farm.Scenario;
-import propcap.farm.Step;
-import propcap.farm.Work;
+import propcap.farm.TrayMove;
+import propcap.farm.WorkKind;
 
 /** What must hold of people's hours on every farm, tried on farms made up from printed seeds. */
 class RandomHandsTest {
@@ -73,7 +73,7 @@ class RandomHandsTest {
     return IntStream.range(0, scenario.season().days()).mapToObj(season::hours).toList();
   }
 
-  private static int waited(SeasonOutcome season, Work work) {
+  private static int waited(SeasonOutcome season, WorkKind work) {
     int sum = 0;
     for (int s = 0; s < season.sowings(); s++) {
       for (int month = 0; month < season.months(); month++) {
@@ -86,14 +86,14 @@ class RandomHandsTest {
   /** Otherwise the tests below would promise less than they seem to. */
   @Test
   void onTheFarmsTogetherEveryWorkIsDoneAndWaits() {
-    int[] waited = new int[Work.values().length];
-    double[] hours = new double[Work.values().length];
+    int[] waited = new int[WorkKind.values().length];
+    double[] hours = new double[WorkKind.values().length];
     seeds()
         .forEach(
             seed -> {
               Scenario farm = farm(seed);
               for (SeasonOutcome season : run(farm, seed)) {
-                for (Work work : Work.values()) {
+                for (WorkKind work : WorkKind.values()) {
                   waited[work.ordinal()] += waited(season, work);
                   hours[work.ordinal()] +=
                       IntStream.range(0, farm.season().days())
@@ -185,7 +185,7 @@ class RandomHandsTest {
     List<SeasonOutcome> counted = run(unlimited(farm), seed);
     for (int n = 0; n < SEASONS; n++) {
       SeasonOutcome season = seasons.get(n);
-      int waited = IntStream.of(0, 1, 2, 3, 4).map(w -> waited(season, Work.values()[w])).sum();
+      int waited = IntStream.of(0, 1, 2, 3, 4).map(w -> waited(season, WorkKind.values()[w])).sum();
       assertThat(waited > 0).isEqualTo(season.daysShortOfHands() > 0);
       if (waited == 0) {
         assertThat(Runs.all(farm, season)).isEqualTo(Runs.all(farm, counted.get(n)));
@@ -201,7 +201,7 @@ class RandomHandsTest {
       int sown = 0;
       int planted = 0;
       for (int s = 0; s < season.sowings(); s++) {
-        sown += season.trays(s, Milestone.SOWN);
+        sown += season.trays(s, TrayMove.SOWN);
         planted += season.onTime(s) + season.late(s);
       }
       assertThat(season.hours()).isCloseTo((3.0 * sown + 0.25 * planted) / 60, within(1e-9));
@@ -217,16 +217,16 @@ class RandomHandsTest {
     SeasonOutcome season = House.seasonWithDiary(plan, new Luck(farm, seed).reader().season(0));
     Diary diary = season.diary();
     Timesheet timesheet = diary.timesheet();
-    double[] spent = new double[farm.season().days() * Work.values().length];
+    double[] spent = new double[farm.season().days() * WorkKind.values().length];
     for (int i = 0; i < timesheet.size(); i++) {
       int note = timesheet.note(i);
       assertThat(timesheet.day(i)).isGreaterThanOrEqualTo(diary.day(note));
       int work = diary.job(note).work().ordinal();
-      spent[timesheet.day(i) * Work.values().length + work] += timesheet.hours(i);
+      spent[timesheet.day(i) * WorkKind.values().length + work] += timesheet.hours(i);
     }
     for (int day = 0; day < farm.season().days(); day++) {
-      for (Work work : Work.values()) {
-        assertThat(spent[day * Work.values().length + work.ordinal()])
+      for (WorkKind work : WorkKind.values()) {
+        assertThat(spent[day * WorkKind.values().length + work.ordinal()])
             .isCloseTo(season.hours(work, day), within(1e-9));
       }
     }
@@ -241,7 +241,7 @@ class RandomHandsTest {
   void inEndlessRoomOnlyHandsAreWaitedFor(long seed) {
     for (SeasonOutcome season : run(farm(seed).withEndlessRoom(), seed)) {
       for (int s = 0; s < season.sowings(); s++) {
-        for (Step step : Step.values()) {
+        for (RoomWait step : RoomWait.values()) {
           assertThat(Runs.waited(season, step, s)).isZero();
         }
       }

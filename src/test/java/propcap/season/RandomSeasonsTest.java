@@ -18,13 +18,13 @@ import propcap.chance.Luck;
 import propcap.farm.Climate;
 import propcap.farm.Labour;
 import propcap.farm.Loss;
-import propcap.farm.Milestone;
 import propcap.farm.Place;
 import propcap.farm.PlaceKind;
 import propcap.farm.RandomScenarios;
+import propcap.farm.RoomWait;
 import propcap.farm.Scenario;
 import propcap.farm.Sowing;
-import propcap.farm.Step;
+import propcap.farm.TrayMove;
 
 /** What must hold in every season of every farm, tried on farms made up from printed seeds. */
 class RandomSeasonsTest {
@@ -71,14 +71,14 @@ class RandomSeasonsTest {
   void theFarmsTogetherMeetEveryMoveEveryLossAndEveryWait() {
     Set<Object> met = new HashSet<>();
     seeds().forEach(seed -> farm(seed).seasons.forEach(season -> addWhatItMeets(season, met)));
-    assertThat(met).contains((Object[]) Milestone.values());
+    assertThat(met).contains((Object[]) TrayMove.values());
     assertThat(met).contains((Object[]) Loss.values());
-    assertThat(met).contains((Object[]) Step.values());
+    assertThat(met).contains((Object[]) RoomWait.values());
   }
 
   private static void addWhatItMeets(SeasonOutcome season, Set<Object> met) {
     for (int s = 0; s < season.sowings(); s++) {
-      for (Milestone move : Milestone.values()) {
+      for (TrayMove move : TrayMove.values()) {
         if (season.trays(s, move) > 0) {
           met.add(move);
         }
@@ -88,7 +88,7 @@ class RandomSeasonsTest {
           met.add(cause);
         }
       }
-      for (Step step : Step.values()) {
+      for (RoomWait step : RoomWait.values()) {
         if (Runs.waited(season, step, s) > 0) {
           met.add(step);
         }
@@ -139,7 +139,7 @@ class RandomSeasonsTest {
   void inEndlessRoomNothingWaits(long seed) {
     for (SeasonOutcome season : farm(seed).endless) {
       for (int s = 0; s < season.sowings(); s++) {
-        for (Step step : Step.values()) {
+        for (RoomWait step : RoomWait.values()) {
           assertThat(Runs.waited(season, step, s)).isZero();
         }
       }

@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.stream.IntStream;
 import propcap.chance.Luck;
 import propcap.farm.Loss;
-import propcap.farm.Milestone;
+import propcap.farm.RoomWait;
 import propcap.farm.Scenario;
-import propcap.farm.Step;
+import propcap.farm.TrayMove;
 
 /** Seasons run for a test, and all that an outcome tells, as numbers that can be compared. */
 final class Runs {
@@ -36,13 +36,13 @@ final class Runs {
     for (Loss cause : Loss.values()) {
       told.add(season.lost(sowing, cause));
     }
-    for (Milestone move : Milestone.values()) {
+    for (TrayMove move : TrayMove.values()) {
       told.add(season.trays(sowing, move));
       told.add(season.daySum(sowing, move));
       told.add(season.firstDay(sowing, move));
       told.add(season.lastDay(sowing, move));
     }
-    for (Step step : Step.values()) {
+    for (RoomWait step : RoomWait.values()) {
       for (int month = 0; month < season.months(); month++) {
         told.add(season.waited(step, sowing, month));
       }
@@ -71,7 +71,7 @@ final class Runs {
   }
 
   /** Tray-days that a sowing waited at a step, all months. */
-  static int waited(SeasonOutcome season, Step step, int sowing) {
+  static int waited(SeasonOutcome season, RoomWait step, int sowing) {
     return IntStream.range(0, season.months()).map(m -> season.waited(step, sowing, m)).sum();
   }
 }

@@ -7,17 +7,17 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
-import propcap.chance.Draw;
+import propcap.chance.DrawPurpose;
 import propcap.chance.HandLuck;
 import propcap.farm.Crop;
 import propcap.farm.Crops;
 import propcap.farm.Farms;
 import propcap.farm.Loss;
-import propcap.farm.Milestone;
+import propcap.farm.RoomWait;
 import propcap.farm.Rounds;
 import propcap.farm.Scenario;
 import propcap.farm.Sowing;
-import propcap.farm.Step;
+import propcap.farm.TrayMove;
 
 /**
  * Seasons worked by hand from docs/model.md. Day 0 is Monday 1 March 2027, rounds are at 08:00,
@@ -47,8 +47,8 @@ class SeasonByHandTest {
   }
 
   private static List<Integer> days(SeasonOutcome season, int sowing) {
-    return IntStream.range(0, Milestone.values().length)
-        .mapToObj(m -> season.firstDay(sowing, Milestone.values()[m]))
+    return IntStream.range(0, TrayMove.values().length)
+        .mapToObj(m -> season.firstDay(sowing, TrayMove.values()[m]))
         .toList();
   }
 
@@ -57,8 +57,7 @@ class SeasonByHandTest {
     farm.sowings.add(Farms.sowing("a", 2, 1));
     SeasonOutcome season = run();
     // Sown 2; shows 6.83, found 7; grows 10 days to 17.33, found on that very round; three whole
-    // fit
-    // days outside, 18 to 20; planted out on 21.
+    // fit days outside, 18 to 20; planted out on 21.
     assertThat(days(season, 0)).containsExactly(2, 7, -1, 17, 21);
     assertThat(season.cellsSown(0)).isEqualTo(10);
     assertThat(season.onTime(0)).isEqualTo(10);
@@ -79,13 +78,11 @@ class SeasonByHandTest {
   void nobodyActsOnARestDay() {
     farm.rounds = new Rounds(Rounds.DEFAULT_AT, Set.of(DayOfWeek.SUNDAY));
     // Day 6 is a Sunday: due to be sown on it, the tray is sown on Monday 7. It shows on 11 at
-    // 20:00,
-    // is found on 12, ready on 22; Sunday 20 and 27 do not matter: three fit days 23 to 25, out on
-    // 26.
+    // 20:00, is found on 12, ready on 22; Sunday 20 and 27 do not matter: three fit days 23 to 25,
+    // out on 26.
     farm.sowings.add(Farms.sowing("a", 6, 1));
     // Sown on day 1, it shows on 5 at 20:00, and Sunday 6 has no round: found on 7, ready 17.33
-    // (17),
-    // out: 18, 19, 20; planted on Monday 21.
+    // (17), out: 18, 19, 20; planted on Monday 21.
     farm.sowings.add(Farms.sowing("b", 1, 1));
     SeasonOutcome season = run();
     assertThat(days(season, 0)).containsExactly(7, 12, -1, 22, 26);
@@ -100,15 +97,13 @@ class SeasonByHandTest {
     farm.sowings.add(Farms.sowing("b", 0, 1));
     SeasonOutcome season = run();
     // Both show at 4.83. "a" takes the space on 5 and leaves it on 15; "b" waits on the rounds of 5
-    // to
-    // 14 and takes the space on 15, the same morning, for the round works from the exit back.
+    // to 14 and takes the space on 15, the same morning, for the round works from the exit back.
     assertThat(days(season, 0)).containsExactly(0, 5, -1, 15, 19);
     assertThat(days(season, 1)).containsExactly(0, 15, -1, 25, 29);
-    assertThat(season.waited(Step.LEAVE, 0, 0)).isZero();
-    assertThat(season.waited(Step.LEAVE, 1, 0)).isEqualTo(10);
+    assertThat(season.waited(RoomWait.LEAVE, 0, 0)).isZero();
+    assertThat(season.waited(RoomWait.LEAVE, 1, 0)).isEqualTo(10);
     // Overdue 15.33 - 4.83 = 10.5 days, one of them forgiven: each of ten seedlings is lost with
-    // chance
-    // 1 - 0.9^9.5 = 0.632, and P(X <= 5) = 0.307, P(X <= 6) = 0.563: the median loses six.
+    // chance 1 - 0.9^9.5 = 0.632, and P(X <= 5) = 0.307, P(X <= 6) = 0.563: the median loses six.
     assertThat(season.lost(0, Loss.STRETCHED)).isZero();
     assertThat(season.lost(1, Loss.STRETCHED)).isEqualTo(6);
     assertThat(season.onTime(1)).isEqualTo(4);
@@ -124,8 +119,8 @@ class SeasonByHandTest {
     // Growing on loses all: on 15 the tray is to go out, and is thrown out; the next takes its
     // space.
     assertThat(season.lost(0, Loss.GROWING_ON)).isEqualTo(20);
-    assertThat(season.trays(0, Milestone.MOVED_OUT)).isZero();
-    assertThat(season.lastDay(0, Milestone.OFF_HEAT)).isEqualTo(15);
+    assertThat(season.trays(0, TrayMove.MOVED_OUT)).isZero();
+    assertThat(season.lastDay(0, TrayMove.OFF_HEAT)).isEqualTo(15);
     assertThat(season.use(HOUSE, 24)).isEqualTo(1);
     assertThat(season.use(HOUSE, 25)).isZero();
   }
@@ -137,9 +132,9 @@ class SeasonByHandTest {
     SeasonOutcome season = run();
     // The second tray waits on the rounds of 0 to 4, and takes the space that the first leaves on
     // 5.
-    assertThat(season.firstDay(0, Milestone.SOWN)).isZero();
-    assertThat(season.lastDay(0, Milestone.SOWN)).isEqualTo(5);
-    assertThat(season.waited(Step.SOW, 0, 0)).isEqualTo(5);
+    assertThat(season.firstDay(0, TrayMove.SOWN)).isZero();
+    assertThat(season.lastDay(0, TrayMove.SOWN)).isEqualTo(5);
+    assertThat(season.waited(RoomWait.SOW, 0, 0)).isEqualTo(5);
     assertThat(season.sowBehindOverdue()).isZero();
   }
 
@@ -150,9 +145,9 @@ class SeasonByHandTest {
     farm.sowings.add(Farms.sowing("early bed", 0, 1, 0, 40));
     farm.sowings.add(Farms.sowing("late bed too", 0, 1, 0, 50));
     SeasonOutcome season = run();
-    assertThat(season.firstDay(1, Milestone.OFF_HEAT)).isEqualTo(5);
-    assertThat(season.firstDay(0, Milestone.OFF_HEAT)).isEqualTo(15);
-    assertThat(season.firstDay(2, Milestone.OFF_HEAT)).isEqualTo(25);
+    assertThat(season.firstDay(1, TrayMove.OFF_HEAT)).isEqualTo(5);
+    assertThat(season.firstDay(0, TrayMove.OFF_HEAT)).isEqualTo(15);
+    assertThat(season.firstDay(2, TrayMove.OFF_HEAT)).isEqualTo(25);
   }
 
   @Test
@@ -171,14 +166,13 @@ class SeasonByHandTest {
     // b's.
     // On 15 nothing moves, nor ever after on that day: three plugs, each waiting for one space
     // more.
-    assertThat(season.trays(0, Milestone.POTTED_ON)).isEqualTo(1);
+    assertThat(season.trays(0, TrayMove.POTTED_ON)).isEqualTo(1);
     // They wait until plants have died of overholding down to what fits one space, 5 of 10: a plug
     // ready at 15.33 keeps to 17.33, and on the round of day d has been held d - 17 days too long:
-    // half
-    // of its plants, the median of Binomial(10, 1/2), are gone on 18.
-    assertThat(season.firstDay(0, Milestone.POTTED_ON)).isEqualTo(18);
+    // half of its plants, the median of Binomial(10, 1/2), are gone on 18.
+    assertThat(season.firstDay(0, TrayMove.POTTED_ON)).isEqualTo(18);
     assertThat(season.lost(0, Loss.OVERHELD)).isEqualTo(5);
-    assertThat(season.waited(Step.POT, 0, 0)).isEqualTo(3);
+    assertThat(season.waited(RoomWait.POT, 0, 0)).isEqualTo(3);
     // Five plants in pots, ready 6 days later, hardened after 25, 26 and 27.
     assertThat(days(season, 0)).containsExactly(0, 5, 18, 24, 28);
     assertThat(season.onTime(0)).isEqualTo(5);
@@ -240,22 +234,21 @@ class SeasonByHandTest {
             Sowing.Leeway.NOT_SAID));
     Scenario scenario = scenario();
     // Of ten cells at one half, P(F <= 2) = 56/1024 = 0.0547 and P(F <= 6) = 848/1024 = 0.828: at
-    // 0.05
-    // two fill, at 0.8 six.
+    // 0.05 two fill, at 0.8 six.
     HandLuck luck =
         new HandLuck(scenario)
-            .with(0, 0, 0, Draw.FILLS, 0.05)
-            .with(0, 1, 0, Draw.FILLS, 0.8)
-            .with(0, 0, 1, Draw.FILLS, 0.8);
+            .with(0, 0, 0, DrawPurpose.FILLS, 0.05)
+            .with(0, 1, 0, DrawPurpose.FILLS, 0.8)
+            .with(0, 0, 1, DrawPurpose.FILLS, 0.8);
     SeasonOutcome season = run(scenario, luck);
     // Tray 1 shows five cells and leaves on 5. Tray 0 is pulled on 7 with two of the three cells it
     // needs, thrown out, and sown again on 7, leaving on 12.
     assertThat(season.lost(0, Loss.FAILED_TRAY)).isEqualTo(10);
     assertThat(season.cellsSown(0)).isEqualTo(30);
-    assertThat(season.trays(0, Milestone.SOWN)).isEqualTo(3);
-    assertThat(season.lastDay(0, Milestone.SOWN)).isEqualTo(7);
-    assertThat(season.firstDay(0, Milestone.OFF_HEAT)).isEqualTo(5);
-    assertThat(season.lastDay(0, Milestone.OFF_HEAT)).isEqualTo(12);
+    assertThat(season.trays(0, TrayMove.SOWN)).isEqualTo(3);
+    assertThat(season.lastDay(0, TrayMove.SOWN)).isEqualTo(7);
+    assertThat(season.firstDay(0, TrayMove.OFF_HEAT)).isEqualTo(5);
+    assertThat(season.lastDay(0, TrayMove.OFF_HEAT)).isEqualTo(12);
     assertThat(season.lost(0, Loss.NO_SEEDLING)).isEqualTo(8);
     assertThat(season.onTime(0)).isEqualTo(12);
   }
@@ -280,9 +273,10 @@ class SeasonByHandTest {
             null,
             Sowing.Leeway.NOT_SAID));
     Scenario scenario = scenario();
-    SeasonOutcome season = run(scenario, new HandLuck(scenario).with(0, 0, 0, Draw.FILLS, 0.01));
+    SeasonOutcome season =
+        run(scenario, new HandLuck(scenario).with(0, 0, 0, DrawPurpose.FILLS, 0.01));
     assertThat(season.lost(0, Loss.FAILED_TRAY)).isEqualTo(10);
-    assertThat(season.trays(0, Milestone.SOWN)).isEqualTo(1);
+    assertThat(season.trays(0, TrayMove.SOWN)).isEqualTo(1);
   }
 
   @Test
@@ -333,7 +327,7 @@ class SeasonByHandTest {
     assertThat(season.cellsSown(0)).isEqualTo(10);
     assertThat(season.lost(0, Loss.DUMPED)).isEqualTo(10);
     assertThat(season.use(MATS, 5)).isZero();
-    assertThat(season.waited(Step.SOW, 0, 0)).isEqualTo(5);
+    assertThat(season.waited(RoomWait.SOW, 0, 0)).isEqualTo(5);
   }
 
   @Test
@@ -352,7 +346,7 @@ class SeasonByHandTest {
     farm.sowings.add(Farms.sowing("a", 1, 1));
     SeasonOutcome season = run();
     // The median of Binomial(10, 0.7) is 7.
-    assertThat(season.firstDay(0, Milestone.OFF_HEAT)).isEqualTo(22);
+    assertThat(season.firstDay(0, TrayMove.OFF_HEAT)).isEqualTo(22);
     assertThat(season.lost(0, Loss.NO_SEEDLING)).isEqualTo(3);
     assertThat(season.onTime(0)).isEqualTo(7);
   }
@@ -422,7 +416,7 @@ class SeasonByHandTest {
     farm.sowings.add(Farms.sowing("a", 0, 1));
     SeasonOutcome season = run();
     assertThat(season.lost(0, Loss.OVERHELD)).isEqualTo(10);
-    assertThat(season.trays(0, Milestone.MOVED_OUT)).isZero();
+    assertThat(season.trays(0, TrayMove.MOVED_OUT)).isZero();
     assertThat(season.use(HOUSE, 30)).isZero();
   }
 
@@ -435,11 +429,12 @@ class SeasonByHandTest {
     farm.sowings.add(Farms.sowing("c", 0, 1, 40, 59));
     SeasonOutcome season = run();
     // a stands in the yard from 15 to 40; b, off the heat on 15 and ready on 25, waits 25 to 39; c
-    // waits
-    // for a table from 5 on: on 25 to 39 it is b, waiting for the yard, that stands in its way.
+    // waits for a table from 5 on: on 25 to 39 it is b, waiting for the yard, that stands in its
+    // way.
     assertThat(days(season, 0)).containsExactly(0, 5, -1, 15, 40);
     assertThat(days(season, 1)).containsExactly(0, 15, -1, 40, 44);
-    assertThat(season.waited(Step.HARDEN, 1, 0) + season.waited(Step.HARDEN, 1, 1)).isEqualTo(15);
+    assertThat(season.waited(RoomWait.HARDEN, 1, 0) + season.waited(RoomWait.HARDEN, 1, 1))
+        .isEqualTo(15);
     assertThat(season.tablesBehindReady()).isEqualTo(15);
     assertThat(days(season, 2)).containsExactly(0, 40, -1, 50, 54);
   }

@@ -8,16 +8,16 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
-import propcap.chance.Draw;
+import propcap.chance.DrawPurpose;
 import propcap.chance.HandLuck;
 import propcap.chance.SeasonLuck;
 import propcap.farm.Crop;
 import propcap.farm.Crops;
 import propcap.farm.Farms;
-import propcap.farm.Milestone;
 import propcap.farm.Prices;
 import propcap.farm.Scenario;
 import propcap.farm.Sowing;
+import propcap.farm.TrayMove;
 import propcap.season.House;
 import propcap.season.SeasonOutcome;
 import propcap.season.SeasonPlan;
@@ -143,11 +143,11 @@ class AccountsTest {
     Scenario scenario = money.in(farm.make());
     SeasonLuck luck =
         new HandLuck(scenario)
-            .with(0, 0, 0, Draw.FILLS, 1e-9)
-            .with(0, 0, 1, Draw.FILLS, 1 - 1e-9)
+            .with(0, 0, 0, DrawPurpose.FILLS, 1e-9)
+            .with(0, 0, 1, DrawPurpose.FILLS, 1 - 1e-9)
             .make();
     SeasonOutcome season = House.season(new SeasonPlan(scenario), luck);
-    assertThat(season.trays(0, Milestone.SOWN)).isEqualTo(2);
+    assertThat(season.trays(0, TrayMove.SOWN)).isEqualTo(2);
     assertThat(season.onTime(0)).isEqualTo(10);
     // 9.50 - 2 x 1.10.
     assertIs(margin(scenario, luck), "7.30");

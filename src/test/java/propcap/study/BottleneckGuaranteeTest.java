@@ -11,8 +11,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 import propcap.Tried;
 import propcap.farm.Place;
 import propcap.farm.RandomScenarios;
+import propcap.farm.RoomWait;
 import propcap.farm.Scenario;
-import propcap.farm.Step;
 import propcap.files.ScenarioReader;
 
 /**
@@ -105,7 +105,7 @@ class BottleneckGuaranteeTest {
         if (fewer != null) {
           check.trial(farm, worth.place().sized(farm, size - fewer.spaces()), fewer);
         }
-        for (Step step : Step.values()) {
+        for (RoomWait step : RoomWait.values()) {
           check.interval(
               worth.moreWaiting().get(step.ordinal()),
               farm,
@@ -171,7 +171,8 @@ class BottleneckGuaranteeTest {
       }
       double truth = force.difference(from, to, Comparison.Kind.MARGIN, "");
       boolean pays =
-          truth * Capital.annuityFactor(discount, worth.years()) > worth.buy().doubleValue();
+          truth * InvestmentFormulas.annuityFactor(discount, worth.years())
+              > worth.buy().doubleValue();
       claim((worth.pays() == Comparison.Pays.YES) == pays);
     }
 

@@ -15,8 +15,8 @@ import propcap.farm.Crop;
 import propcap.farm.Crops;
 import propcap.farm.Farms;
 import propcap.farm.Place;
+import propcap.farm.RoomWait;
 import propcap.farm.Scenario;
-import propcap.farm.Step;
 import propcap.files.FaultsException;
 import propcap.files.ScenarioReader;
 
@@ -82,9 +82,9 @@ class BottleneckingTest {
   @Test
   void itIsToldWhichStageThePlaceHoldsUp() throws BadQuestionException, InterruptedException {
     Bottlenecks.Worth table = worth(ask(farm(10), 0), "House");
-    for (Step step : Step.values()) {
+    for (RoomWait step : RoomWait.values()) {
       double change = table.moreWaiting().get(step.ordinal()).mean();
-      assertThat(change).as(step.word()).isEqualTo(step == Step.LEAVE ? 270 - 300.0 : 0);
+      assertThat(change).as(step.word()).isEqualTo(step == RoomWait.LEAVE ? 270 - 300.0 : 0);
     }
   }
 

@@ -18,7 +18,7 @@ import propcap.farm.Prices;
 import propcap.farm.RandomScenarios;
 import propcap.farm.Scenario;
 import propcap.farm.Sowing;
-import propcap.farm.Work;
+import propcap.farm.WorkKind;
 
 /**
  * Questions of people's hours on a farm on which nothing is left to luck: six trays of ten plants
@@ -57,8 +57,8 @@ class HandsQuestionsTest {
     HandsForecast hands = Forecasting.forecast(withHours(2), SETTINGS, share -> {}).hands();
     // Two trays on each of days 0 to 2: four, then two wait.
     assertThat(hands.hours().mean()).isCloseTo(6, within(1e-9));
-    assertThat(hands.hoursByWork().get(Work.SOW)).isCloseTo(6, within(1e-9));
-    assertThat(hands.hoursByWork().get(Work.MOVE)).isZero();
+    assertThat(hands.hoursByWork().get(WorkKind.SOW)).isCloseTo(6, within(1e-9));
+    assertThat(hands.hoursByWork().get(WorkKind.MOVE)).isZero();
     assertThat(hands.workingDays()).isEqualTo(60);
     assertThat(hands.hoursPerWorkingDay()).isCloseTo(0.1, within(1e-9));
     assertThat(hands.daysShort().mean()).isEqualTo(2);
@@ -109,7 +109,7 @@ class HandsQuestionsTest {
             new RunSettings(1, 100, null, 2),
             share -> {});
     assertThat(sizing.found().orElseThrow().spaces()).containsExactly(2);
-    assertThat(new Ordering(0.3).of(sizing).arithmetic())
+    assertThat(new Furnishing(0.3).of(sizing).arithmetic())
         .containsExactly("Hands: 2 hours a day of all people together.");
   }
 

@@ -193,7 +193,7 @@ class InvestingTest {
    */
   @Test
   void aLifeThatEndsWithinAYearPaysByTheSameReckoningThroughout() throws Exception {
-    double worth = 5.5 * Capital.annuityFactor(.06, 2.5);
+    double worth = 5.5 * InvestmentFormulas.annuityFactor(.06, 2.5);
     assertThat(worth).isCloseTo(12.43, within(.005));
     for (double buy : new double[] {worth - .02, worth + .02}) {
       Comparison.Worth mat =

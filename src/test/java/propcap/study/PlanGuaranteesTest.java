@@ -234,14 +234,14 @@ class PlanGuaranteesTest {
     int places = choices.stream().mapToInt(c -> c.places().size()).max().orElseThrow();
     try (TrialSprings springs =
         new TrialSprings(Choice.widest(farm, choices), OTHER_LUCK, 1, 300)) {
-      Trials trials = new Trials(endless, choices, new Worth(farm), springs);
+      Trials trials = new Trials(endless, choices, new PlanWorth(farm), springs);
       for (int d = 0; d < days; d++) {
         for (int p = 0; p < places; p++) {
           int day = d;
           int place = p;
           Trial tried =
               trials.of(
-                  new Draft(
+                  new TrialPlan(
                       choices.stream()
                           .map(
                               c ->

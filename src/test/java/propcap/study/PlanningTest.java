@@ -101,7 +101,7 @@ class PlanningTest {
       double goal = planned.goals().get(s);
       double now = Samples.mean(outcomes.get(1), o -> Measures.isMet(scenario, o, sowing) ? 1 : 0);
       double error = 4 * Math.sqrt(goal * (1 - goal) / 400);
-      assertThat(met.high() >= -Aims.MATTERS || now + error >= goal).isTrue();
+      assertThat(met.high() >= -PlanObjective.MATTERS || now + error >= goal).isTrue();
     }
     if (planned.isConfirmed() && planned.met().mean() <= 0) {
       assertThat(planned.kept().scenario().trays()).isLessThan(scenario.trays());

@@ -4,10 +4,10 @@ import java.util.List;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 import propcap.chance.Luck;
-import propcap.farm.Milestone;
 import propcap.farm.Prices;
 import propcap.farm.Scenario;
-import propcap.farm.Work;
+import propcap.farm.TrayMove;
+import propcap.farm.WorkKind;
 import propcap.season.House;
 import propcap.season.SeasonOutcome;
 import propcap.season.SeasonPlan;
@@ -19,8 +19,8 @@ final class PlansByForce {
   private PlansByForce() {}
 
   /** Any plan that may be chosen. */
-  static Draft any(List<Choice> choices, SplittableRandom random) {
-    return new Draft(
+  static TrialPlan any(List<Choice> choices, SplittableRandom random) {
+    return new TrialPlan(
         choices.stream()
             .map(
                 c ->
@@ -31,8 +31,8 @@ final class PlansByForce {
             .toList());
   }
 
-  static List<Bounding.Spring> atBest(
-      Scenario farm, List<Choice> choices, Bounding bounding, int springs) {
+  static List<PlanUpperBound.Spring> atBest(
+      Scenario farm, List<Choice> choices, PlanUpperBound bounding, int springs) {
     Luck.Reader reader = new Luck(Choice.widest(farm, choices), 3).reader();
     return IntStream.range(0, springs).mapToObj(n -> bounding.spring(reader.season(n))).toList();
   }
@@ -46,8 +46,8 @@ final class PlansByForce {
   static long above(Scenario farm, SplittableRandom random, int plans, int springs, double less) {
     try {
       List<Choice> choices = Choice.of(farm, QUESTION);
-      Bounding bounding = new Bounding(farm, choices);
-      List<Bounding.Spring> best = atBest(farm, choices, bounding, springs);
+      PlanUpperBound bounding = new PlanUpperBound(farm, choices);
+      List<PlanUpperBound.Spring> best = atBest(farm, choices, bounding, springs);
       double[] most = bounding.most(best);
       Luck.Reader reader = new Luck(Choice.widest(farm, choices), 3).reader();
       long above = 0;
@@ -78,12 +78,12 @@ final class PlansByForce {
       throw new IllegalArgumentException("no money");
     }
     double hour = prices.hour().doubleValue();
-    double sow = sown.labour().minutes().hours(Work.SOW, 1);
+    double sow = sown.labour().minutes().hours(WorkKind.SOW, 1);
     double unsown =
         IntStream.range(0, season.sowings())
             .mapToDouble(
                 s ->
-                    Math.max(0, sown.sowings().get(s).trays() - season.trays(s, Milestone.SOWN))
+                    Math.max(0, sown.sowings().get(s).trays() - season.trays(s, TrayMove.SOWN))
                         * (prices.trayOf(sown.sowings().get(s).crop()).doubleValue() + hour * sow))
             .sum();
     return Accounts.margin(sown, prices, season).doubleValue() - unsown;

@@ -15,8 +15,8 @@ import propcap.farm.Crop;
 import propcap.farm.Labour;
 import propcap.farm.Loss;
 import propcap.farm.Materials;
+import propcap.farm.RoomWait;
 import propcap.farm.Scenario;
-import propcap.farm.Step;
 import propcap.files.FaultsException;
 import propcap.files.ScenarioReader;
 
@@ -122,7 +122,7 @@ class SecondSimulationTest {
       case "total" -> name.equals("late") ? forecast.late() : forecast.onTime();
       case "loss" -> named(forecast.losses(), name, Loss::word);
       case "held-or-dumped" -> heldOrDumped(forecast);
-      case "waiting" -> named(forecast.waiting(), name, Step::word);
+      case "waiting" -> named(forecast.waiting(), name, RoomWait::word);
       default ->
           forecast.sowings().stream()
               .filter(s -> s.sowing().id().equals(name))

@@ -45,7 +45,7 @@ class SizingGuaranteeTest {
   @BeforeAll
   static void runByForce() throws Exception {
     example = ScenarioReader.read(Path.of("src/test/resources/propcap/example/scenario.yaml"));
-    int marigold = Names.sowings(example, "marigold-2").get(0);
+    int marigold = NamesInQuestions.sowings(example, "marigold-2").get(0);
     List<Scenario> sizes =
         Stream.of(FOR_A_CHANCE - STEP, FOR_A_CHANCE, FOR_A_SHARE - STEP, FOR_A_SHARE)
             .map(SizingGuaranteeTest::withTable)

@@ -14,11 +14,11 @@ import org.junit.jupiter.params.provider.CsvSource;
 import propcap.chance.HandLuck;
 import propcap.farm.Climate;
 import propcap.farm.Farms;
-import propcap.farm.Milestone;
 import propcap.farm.Place;
 import propcap.farm.PlaceKind;
+import propcap.farm.RoomWait;
 import propcap.farm.Scenario;
-import propcap.farm.Step;
+import propcap.farm.TrayMove;
 import propcap.season.House;
 import propcap.season.SeasonOutcome;
 import propcap.season.SeasonPlan;
@@ -105,19 +105,19 @@ class SummaryTest {
     Forecast.SowingForecast sowing = onlySowing(50, 51);
     assertThat(Stream.of(sowing.firstOut(), sowing.medianOut(), sowing.lastOut()))
         .containsOnlyNulls();
-    assertThat(sowing.milestones()).doesNotContainKey(Milestone.PLANTED_OUT);
+    assertThat(sowing.milestones()).doesNotContainKey(TrayMove.PLANTED_OUT);
   }
 
   @Test
   void milestonesAreMeansOfDaysOverTheTraysThatMakeTheMove() {
     Forecast.SowingForecast sowing = onlySowing(0, 4, 50);
-    assertThat(sowing.milestones().get(Milestone.SOWN)).isEqualTo(new Forecast.Span(18, 18, 18, 1));
-    assertThat(sowing.milestones().get(Milestone.OFF_HEAT))
+    assertThat(sowing.milestones().get(TrayMove.SOWN)).isEqualTo(new Forecast.Span(18, 18, 18, 1));
+    assertThat(sowing.milestones().get(TrayMove.OFF_HEAT))
         .isEqualTo(new Forecast.Span(23, 23, 23, 1));
     // Sown on 50 it is still inside when the season ends.
-    Forecast.Span out = sowing.milestones().get(Milestone.PLANTED_OUT);
+    Forecast.Span out = sowing.milestones().get(TrayMove.PLANTED_OUT);
     assertThat(out).isEqualTo(new Forecast.Span(21, 21, 21, 2 / 3.0));
-    assertThat(sowing.milestones()).doesNotContainKey(Milestone.POTTED_ON);
+    assertThat(sowing.milestones()).doesNotContainKey(TrayMove.POTTED_ON);
   }
 
   /**
@@ -195,11 +195,11 @@ class SummaryTest {
     // b waits for the mats on 29 and 30, which end March, and on 31 to 33: a leaves on 34.
     assertThat(forecast.waits())
         .containsExactly(
-            new Forecast.Wait(Step.SOW, "Mats", YearMonth.of(2027, 3), 2),
-            new Forecast.Wait(Step.SOW, "Mats", YearMonth.of(2027, 4), 3));
-    assertThat(forecast.waiting()).containsEntry(Step.SOW, Stats.always(5, 1));
-    assertThat(forecast.sowings().get(1).waiting()).containsEntry(Step.SOW, 5.0);
-    assertThat(forecast.rows().get(0).waiting()).containsEntry(Step.SOW, 5L);
+            new Forecast.Wait(RoomWait.SOW, "Mats", YearMonth.of(2027, 3), 2),
+            new Forecast.Wait(RoomWait.SOW, "Mats", YearMonth.of(2027, 4), 3));
+    assertThat(forecast.waiting()).containsEntry(RoomWait.SOW, Stats.always(5, 1));
+    assertThat(forecast.sowings().get(1).waiting()).containsEntry(RoomWait.SOW, 5.0);
+    assertThat(forecast.rows().get(0).waiting()).containsEntry(RoomWait.SOW, 5L);
     assertThat(forecast.rows().get(0).sowingsMet()).isEqualTo(2);
   }
 }

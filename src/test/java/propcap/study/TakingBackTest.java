@@ -42,23 +42,24 @@ class TakingBackTest {
     return money.in(farm.make());
   }
 
-  private static List<Setting> fewest(Draft found, Budget budget) throws Exception {
+  private static List<Setting> fewest(TrialPlan found, Budget budget) throws Exception {
     Scenario farm = farm();
     List<Choice> choices = Choice.of(farm, new PlanningQuestion(0.9, 14, 14, 2, List.of()));
-    Worth worth = new Worth(farm);
+    PlanWorth worth = new PlanWorth(farm);
     try (TrialSprings springs = new TrialSprings(Choice.widest(farm, choices), 1, 1, 60)) {
       Trials trials = new Trials(farm, choices, worth, springs);
-      Draft asItIs = Draft.asItIs(farm, choices);
-      Aims aims = new Aims(choices, worth, trials.of(asItIs));
-      return new TakingBack(choices, trials, aims, asItIs, trials.of(found), budget, 0)
+      TrialPlan asItIs = TrialPlan.asItIs(farm, choices);
+      PlanObjective objective = new PlanObjective(choices, worth, trials.of(asItIs));
+      return new TakingBack(choices, trials, objective, asItIs, trials.of(found), budget, 0)
           .fewest()
-          .draft()
+          .trialPlan()
           .settings();
     }
   }
 
-  private static Draft found() {
-    return new Draft(List.of(new Setting(9, 20, 0), new Setting(2, 10, 0), new Setting(5, 9, 0)));
+  private static TrialPlan found() {
+    return new TrialPlan(
+        List.of(new Setting(9, 20, 0), new Setting(2, 10, 0), new Setting(5, 9, 0)));
   }
 
   @Test

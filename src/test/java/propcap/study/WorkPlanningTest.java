@@ -13,7 +13,6 @@ import propcap.farm.Climate;
 import propcap.farm.Crop;
 import propcap.farm.Crops;
 import propcap.farm.Farms;
-import propcap.farm.Job;
 import propcap.farm.Labour;
 import propcap.farm.Place;
 import propcap.farm.PlaceKind;
@@ -21,6 +20,7 @@ import propcap.farm.RandomScenarios;
 import propcap.farm.Rounds;
 import propcap.farm.Scenario;
 import propcap.farm.Sowing;
+import propcap.farm.TrayTask;
 import propcap.study.WorkCalendar.Planned;
 import propcap.study.WorkCalendar.Stint;
 import propcap.study.WorkCalendar.Task;
@@ -60,14 +60,14 @@ class WorkPlanningTest {
     return WorkPlanning.calendar(scenario, new RunSettings(1, seasons, null, threads), done -> {});
   }
 
-  private static Task task(WorkCalendar calendar, Job job) {
+  private static Task task(WorkCalendar calendar, TrayTask job) {
     return calendar.tasks().stream().filter(t -> t.job() == job).findFirst().orElseThrow();
   }
 
   /** That a task falls on one day for sure, with all its trays. */
   private static void assertDone(
       WorkCalendar calendar,
-      Job job,
+      TrayTask job,
       int day,
       @Nullable String from,
       @Nullable String to,
@@ -98,13 +98,14 @@ class WorkPlanningTest {
     farm.sowings.add(Farms.sowing("a", 2, 4));
     WorkCalendar calendar = calendar();
     assertThat(calendar.tasks().stream().map(Task::job))
-        .containsExactly(Job.SOW, Job.OFF_HEAT, Job.MOVE_OUT, Job.PLANT_OUT);
-    assertDone(calendar, Job.SOW, 2, null, "Mats", 4, 40, 4 * SOW);
-    assertDone(calendar, Job.OFF_HEAT, 7, "Mats", "House", 4, 40, 4 * MOVE);
-    assertDone(calendar, Job.MOVE_OUT, 17, "House", "Yard", 4, 40, 4 * MOVE);
-    assertDone(calendar, Job.PLANT_OUT, 21, "Yard", null, 4, 40, 40 * PLANT_OUT);
-    assertThat(task(calendar, Job.SOW).planned()).isEqualTo(new Planned(Farms.day(2), 0, 0, 0, 0));
-    assertThat(task(calendar, Job.OFF_HEAT).planned()).isNull();
+        .containsExactly(TrayTask.SOW, TrayTask.OFF_HEAT, TrayTask.MOVE_OUT, TrayTask.PLANT_OUT);
+    assertDone(calendar, TrayTask.SOW, 2, null, "Mats", 4, 40, 4 * SOW);
+    assertDone(calendar, TrayTask.OFF_HEAT, 7, "Mats", "House", 4, 40, 4 * MOVE);
+    assertDone(calendar, TrayTask.MOVE_OUT, 17, "House", "Yard", 4, 40, 4 * MOVE);
+    assertDone(calendar, TrayTask.PLANT_OUT, 21, "Yard", null, 4, 40, 40 * PLANT_OUT);
+    assertThat(task(calendar, TrayTask.SOW).planned())
+        .isEqualTo(new Planned(Farms.day(2), 0, 0, 0, 0));
+    assertThat(task(calendar, TrayTask.OFF_HEAT).planned()).isNull();
     assertThat(calendar.days()).hasSize(60);
     for (WorkCalendar.Day day : calendar.days()) {
       double minutes =
@@ -123,7 +124,7 @@ class WorkPlanningTest {
   void traysWithSeveralSeedsACellAreThinnedOnTheTable() throws InterruptedException {
     cosmos.seedsPerCell = 2;
     farm.sowings.add(Farms.sowing("a", 2, 3));
-    assertDone(calendar(), Job.THIN, 7, "House", "House", 3, 30, 3 * THIN);
+    assertDone(calendar(), TrayTask.THIN, 7, "House", "House", 3, 30, 3 * THIN);
   }
 
   /** 10 plugs become 2 trays of pots for 5 on day 17, ready 4 days later, out on 25. */
@@ -132,9 +133,9 @@ class WorkPlanningTest {
     cosmos.pottingOn = new Crop.PottingOn(Crop.PottingOn.When.ALWAYS, 5, 4, 7, 0);
     farm.sowings.add(Farms.sowing("a", 2, 1));
     WorkCalendar calendar = calendar();
-    assertDone(calendar, Job.POT_ON, 17, "House", "House", 1, 10, 10 * POT_ON);
-    assertDone(calendar, Job.MOVE_OUT, 21, "House", "Yard", 2, 10, 2 * MOVE);
-    assertDone(calendar, Job.PLANT_OUT, 25, "Yard", null, 2, 10, 10 * PLANT_OUT);
+    assertDone(calendar, TrayTask.POT_ON, 17, "House", "House", 1, 10, 10 * POT_ON);
+    assertDone(calendar, TrayTask.MOVE_OUT, 21, "House", "Yard", 2, 10, 2 * MOVE);
+    assertDone(calendar, TrayTask.PLANT_OUT, 25, "Yard", null, 2, 10, 10 * PLANT_OUT);
   }
 
   /** Germinated on the table, a tray stays where it is: nothing is carried. */
@@ -142,7 +143,7 @@ class WorkPlanningTest {
   void aTrayThatStaysOnItsTableTakesNoHands() throws InterruptedException {
     cosmos.germinateIn = List.of("House");
     farm.sowings.add(Farms.sowing("a", 2, 2));
-    assertDone(calendar(), Job.OFF_HEAT, 7, "House", "House", 2, 20, 0);
+    assertDone(calendar(), TrayTask.OFF_HEAT, 7, "House", "House", 2, 20, 0);
   }
 
   /** Day 6 is a Sunday: due on it is sown on Monday 7; the rest follows, on working days. */
@@ -151,12 +152,13 @@ class WorkPlanningTest {
     farm.rounds = new Rounds(Rounds.DEFAULT_AT, Set.of(DayOfWeek.SUNDAY));
     farm.sowings.add(Farms.sowing("a", 6, 1));
     WorkCalendar calendar = calendar();
-    assertThat(task(calendar, Job.SOW).planned()).isEqualTo(new Planned(Farms.day(7), 0, 0, 0, 0));
+    assertThat(task(calendar, TrayTask.SOW).planned())
+        .isEqualTo(new Planned(Farms.day(7), 0, 0, 0, 0));
     // Found on 12; ready on 22; hardened by 23, 24, 25.
-    assertDone(calendar, Job.SOW, 7, null, "Mats", 1, 10, SOW);
-    assertDone(calendar, Job.OFF_HEAT, 12, "Mats", "House", 1, 10, MOVE);
-    assertDone(calendar, Job.MOVE_OUT, 22, "House", "Yard", 1, 10, MOVE);
-    assertDone(calendar, Job.PLANT_OUT, 26, "Yard", null, 1, 10, 10 * PLANT_OUT);
+    assertDone(calendar, TrayTask.SOW, 7, null, "Mats", 1, 10, SOW);
+    assertDone(calendar, TrayTask.OFF_HEAT, 12, "Mats", "House", 1, 10, MOVE);
+    assertDone(calendar, TrayTask.MOVE_OUT, 22, "House", "Yard", 1, 10, MOVE);
+    assertDone(calendar, TrayTask.PLANT_OUT, 26, "Yard", null, 1, 10, 10 * PLANT_OUT);
     assertThat(calendar.days().get(6).isWorking()).isFalse();
   }
 
@@ -165,7 +167,7 @@ class WorkPlanningTest {
   void whatFindsNoRoomIsSownLater() throws InterruptedException {
     farm.mats = 2;
     farm.sowings.add(Farms.sowing("a", 2, 3));
-    Task sow = task(calendar(), Job.SOW);
+    Task sow = task(calendar(), TrayTask.SOW);
     assertThat(sow.planned()).isEqualTo(new Planned(Farms.day(2), 1, 0, 5, 0));
     assertThat(sow.stints().stream().map(s -> s.date() + " " + s.trays()))
         .containsExactly(Farms.day(2) + " 2", Farms.day(7) + " 1");
@@ -182,7 +184,7 @@ class WorkPlanningTest {
     Scenario scenario =
         scenario().withLabour(new Labour(1, new Labour.Minutes(40, 0, 0, 0, 0), List.of()));
     WorkCalendar calendar = calendar(scenario, 3, 1);
-    Task sow = task(calendar, Job.SOW);
+    Task sow = task(calendar, TrayTask.SOW);
     assertThat(sow.planned()).isEqualTo(new Planned(Farms.day(2), 1, 0, 0, 1));
     assertThat(sow.stints().stream().map(s -> s.date() + " " + s.trays()))
         .containsExactly(Farms.day(2) + " 2", Farms.day(3) + " 1");
@@ -199,7 +201,7 @@ class WorkPlanningTest {
     Scenario scenario =
         scenario().withLabour(new Labour(1, new Labour.Minutes(90, 0, 0, 0, 0), List.of()));
     assertThat(
-            task(calendar(scenario, 3, 1), Job.SOW).stints().stream()
+            task(calendar(scenario, 3, 1), TrayTask.SOW).stints().stream()
                 .map(s -> s.date() + " " + s.trays() + " " + s.hours()))
         .containsExactly(Farms.day(2) + " 1 1.0", Farms.day(3) + " 0 0.5");
   }
@@ -224,9 +226,9 @@ class WorkPlanningTest {
             null,
             Sowing.Leeway.NOT_SAID));
     WorkCalendar calendar = calendar();
-    assertDone(calendar, Job.SOW, 2, null, "Mats", 2, 20, 2 * SOW);
-    assertDone(calendar, Job.SOW_AGAIN, 4, null, "Mats", 2, 20, 2 * SOW);
-    assertThat(task(calendar, Job.SOW_AGAIN).planned()).isNull();
+    assertDone(calendar, TrayTask.SOW, 2, null, "Mats", 2, 20, 2 * SOW);
+    assertDone(calendar, TrayTask.SOW_AGAIN, 4, null, "Mats", 2, 20, 2 * SOW);
+    assertThat(task(calendar, TrayTask.SOW_AGAIN).planned()).isNull();
   }
 
   /**
@@ -239,7 +241,7 @@ class WorkPlanningTest {
     farm.house = 0;
     farm.morePlaces.add(new Place("Other", PlaceKind.TABLE, 1, new Climate.Constant(0), 0, null));
     farm.sowings.add(Farms.sowing("a", 2, 3));
-    Task sow = task(calendar(), Job.SOW);
+    Task sow = task(calendar(), TrayTask.SOW);
     assertThat(sow.traysInAll()).isEqualTo(2);
     assertThat(sow.planned()).isEqualTo(new Planned(Farms.day(2), 1, 1, 5 + 58, 0));
   }

@@ -131,7 +131,7 @@ class WrongSizesTest {
 
   /** The size that the goal is set for has ten times the others' springs. */
   private static double[] marigolds(Scenario example) throws Exception {
-    int marigold = Names.sowings(example, "marigold-2").get(0);
+    int marigold = NamesInQuestions.sowings(example, "marigold-2").get(0);
     Reading met = (size, season) -> Measures.isMet(example, season, marigold) ? 1 : 0;
     double[] truths = truths(example, HOUSE_1, met, 4000);
     truths[2] = truths(example, new Range("House 1", 400, 400, 1), met, 40_000)[0];

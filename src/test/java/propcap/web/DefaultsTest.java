@@ -10,9 +10,9 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import propcap.farm.Scenario;
-import propcap.files.Drafts;
-import propcap.files.Pen;
+import propcap.files.ScenarioEditor;
 import propcap.files.ScenarioReader;
+import propcap.files.UnsavedTexts;
 import propcap.report.Defaults;
 
 /** What the page shows in grey is what an empty field means. */
@@ -50,17 +50,17 @@ class DefaultsTest {
     Files.writeString(
         scenario,
         Farm.SCENARIO.replace("{heat-to: 14 C, lift: 5, vent-at: 26 C}", "{heat-to: 14 C}"));
-    Pen pen = new Pen(scenario, Drafts.none());
+    ScenarioEditor editor = new ScenarioEditor(scenario, UnsavedTexts.none());
     for (Map.Entry<String, String> key : crop.entrySet()) {
-      pen.setCrop("cabbage", key.getKey(), key.getValue());
+      editor.setCrop("cabbage", key.getKey(), key.getValue());
     }
     for (Map.Entry<String, String> key : place.entrySet()) {
-      pen.setPlace("House", key.getKey(), key.getValue());
+      editor.setPlace("House", key.getKey(), key.getValue());
     }
     for (Map.Entry<String, String> key : of.entrySet()) {
-      pen.setHead(key.getKey(), key.getValue());
+      editor.setHead(key.getKey(), key.getValue());
     }
-    Scenario read = ScenarioReader.read(scenario, pen.drafts()).sound();
+    Scenario read = ScenarioReader.read(scenario, editor.unsaved()).sound();
     return List.of(read.crops(), read.places(), read.frostAtC(), read.rounds());
   }
 

@@ -26,7 +26,8 @@ class DeskTest {
   }
 
   private void spaces(int spaces) throws IOException, RefusedException {
-    desk.change("", desk.version(), (pen, w) -> pen.setPlace("Chamber", "spaces", "" + spaces));
+    desk.change(
+        "", desk.version(), (editor, w) -> editor.setPlace("Chamber", "spaces", "" + spaces));
   }
 
   private static String shownSpaces(Desk desk) throws IOException, RefusedException {
@@ -76,7 +77,8 @@ class DeskTest {
   @Test
   void aKillBetweenTheFilesOfASavingIsNoConflict() throws Exception {
     spaces(9);
-    desk.change("", desk.version(), (pen, w) -> pen.setSowings(Map.of(0, Map.of("trays", "31"))));
+    desk.change(
+        "", desk.version(), (editor, w) -> editor.setSowings(Map.of(0, Map.of("trays", "31"))));
     // The first of the two files is written, and the program killed before it could note that.
     Files.writeString(scenario, Farm.SCENARIO.replace("spaces: 6,", "spaces: 9,"));
     Desk next = new Desk(scenario);
@@ -156,7 +158,7 @@ class DeskTest {
   void aChangeMadeOnAnOldViewIsRefused() throws Exception {
     long old = desk.version();
     spaces(9);
-    assertThatThrownBy(() -> desk.change("", old, (pen, w) -> pen.setHead("name", "x")))
+    assertThatThrownBy(() -> desk.change("", old, (editor, w) -> editor.setHead("name", "x")))
         .isInstanceOfSatisfying(RefusedException.class, e -> assertThat(e.status()).isEqualTo(409));
     assertThat(shownSpaces(desk)).isEqualTo("9");
   }
@@ -167,7 +169,7 @@ class DeskTest {
     desk.change(
         file,
         desk.version(),
-        (pen, w) -> pen.addPlace(Map.of("name", "Chamber 2", "like", "Chamber")));
+        (editor, w) -> editor.addPlace(Map.of("name", "Chamber 2", "like", "Chamber")));
     spaces(9);
     assertThat(desk.view(file).reading().scenario().orElseThrow().places().get(3).spaces())
         .isEqualTo(9);
@@ -183,7 +185,8 @@ class DeskTest {
   @Test
   void savedAsAnotherTheFirstStaysAsItWas() throws Exception {
     spaces(9);
-    desk.change("", desk.version(), (pen, w) -> pen.setSowings(Map.of(0, Map.of("trays", "31"))));
+    desk.change(
+        "", desk.version(), (editor, w) -> editor.setSowings(Map.of(0, Map.of("trays", "31"))));
     assertThat(desk.saveAs("small-2.yaml").written())
         .containsExactly("small-2-sowings.csv", "small-2.yaml");
     assertThat(disk()).isEqualTo(Farm.SCENARIO);

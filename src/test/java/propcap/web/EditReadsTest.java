@@ -34,7 +34,7 @@ class EditReadsTest {
   /** The change, and what the page then shows of it. */
   private List<String> readsOfAnEdit() throws Exception {
     disk.reads().clear();
-    Edits edits = new Edits(desk.folder(), Asked.of(EDITS).each("edits"));
+    Edits edits = new Edits(desk.folder(), RequestFields.of(EDITS).each("edits"));
     desk.change("", desk.version(), edits::write);
     assertThat(State.of(desk.view("")).toString()).contains("\"spaces\":\"9\"");
     return disk.reads().stream().filter(f -> !f.startsWith(".")).toList();

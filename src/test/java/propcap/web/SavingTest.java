@@ -45,8 +45,10 @@ class SavingTest {
   }
 
   private static void change(Desk desk, int spaces) throws IOException, RefusedException {
-    desk.change("", desk.version(), (pen, w) -> pen.setPlace("Chamber", "spaces", "" + spaces));
-    desk.change("", desk.version(), (pen, w) -> pen.setSowings(Map.of(0, Map.of("trays", "31"))));
+    desk.change(
+        "", desk.version(), (editor, w) -> editor.setPlace("Chamber", "spaces", "" + spaces));
+    desk.change(
+        "", desk.version(), (editor, w) -> editor.setSowings(Map.of(0, Map.of("trays", "31"))));
   }
 
   /** But for what this process has in the making, or would have, had it been killed. */

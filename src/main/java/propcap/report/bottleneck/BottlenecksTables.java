@@ -5,7 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import propcap.farm.Place;
-import propcap.farm.Step;
+import propcap.farm.RoomWait;
 import propcap.report.kit.Head;
 import propcap.report.kit.Json;
 import propcap.report.kit.Money;
@@ -91,16 +91,16 @@ record BottlenecksTables(Bottlenecks answer) {
                         w -> value(w.more().worth())))
             .words("Holds up", w -> BottlenecksWords.holdsUp(w).orElse("nothing clearly"))
             .json("moreWaiting", BottlenecksTables::waiting);
-    for (Step step : Step.values()) {
+    for (RoomWait step : RoomWait.values()) {
       table.csv("more-wait-" + step.word(), Table.DIFFERENCE, w -> waiting(w).get(step));
     }
     return table;
   }
 
-  private static Map<Step, Difference> waiting(Worth worth) {
-    Map<Step, Difference> waiting = new LinkedHashMap<>();
+  private static Map<RoomWait, Difference> waiting(Worth worth) {
+    Map<RoomWait, Difference> waiting = new LinkedHashMap<>();
     for (int s = 0; s < worth.moreWaiting().size(); s++) {
-      waiting.put(Step.values()[s], worth.moreWaiting().get(s));
+      waiting.put(RoomWait.values()[s], worth.moreWaiting().get(s));
     }
     return waiting;
   }

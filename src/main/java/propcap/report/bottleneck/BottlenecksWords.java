@@ -3,7 +3,7 @@ package propcap.report.bottleneck;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import propcap.farm.Step;
+import propcap.farm.RoomWait;
 import propcap.report.kit.ChangeWords;
 import propcap.report.kit.MoneyWords;
 import propcap.report.kit.TradeWords;
@@ -161,7 +161,10 @@ record BottlenecksWords(Bottlenecks answer) {
       Difference waiting = worth.moreWaiting().get(s);
       if (waiting.isLess()) {
         steps.add(
-            TradeWords.step(Step.values()[s]) + " (" + Words.difference(waiting) + " tray-days)");
+            TradeWords.step(RoomWait.values()[s])
+                + " ("
+                + Words.difference(waiting)
+                + " tray-days)");
       }
     }
     return steps.isEmpty() ? Optional.empty() : Optional.of(Words.list(steps));

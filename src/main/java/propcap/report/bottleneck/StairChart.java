@@ -7,7 +7,7 @@ import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.ui.TextAnchor;
 import org.jfree.data.xy.YIntervalSeries;
 import org.jfree.data.xy.YIntervalSeriesCollection;
-import propcap.report.chart.Look;
+import propcap.report.chart.ChartStyle;
 import propcap.report.chart.Svg;
 import propcap.report.kit.Words;
 import propcap.study.Bottlenecks.Step;
@@ -39,21 +39,22 @@ final class StairChart {
     double least = steps.stream().mapToDouble(s -> s.gainSoFar().low()).min().orElse(0);
     double most = steps.stream().mapToDouble(s -> s.gainSoFar().high()).max().orElse(0);
     NumberAxis spaces =
-        Look.countAxis(
+        ChartStyle.countAxis(
             steps.stream().anyMatch(s -> s.place().isHands())
                 ? "spaces and hours a day added, in all"
                 : "spaces added in all",
             added);
     spaces.setRange(0, end);
     XYPlot plot =
-        Look.plot(
+        ChartStyle.plot(
             spaces,
-            Look.valueAxis("plants on time gained, a spring", Math.min(0, least), most, "#,##0"));
+            ChartStyle.valueAxis(
+                "plants on time gained, a spring", Math.min(0, least), most, "#,##0"));
     plot.setDataset(stair(steps, end));
-    plot.setRenderer(Look.band());
+    plot.setRenderer(ChartStyle.band());
     label(plot, steps, end, plot.getRangeAxis().getRange().getLength());
     return Svg.of(
-        Look.chart(plot),
+        ChartStyle.chart(plot),
         "stair",
         HEIGHT,
         "Spaces added against plants gained, step by step. The table below has the numbers.");
@@ -91,8 +92,8 @@ final class StairChart {
               + ", "
               + Words.signed(step.trial().spaces());
       XYTextAnnotation label = new XYTextAnnotation(text, step.spacesAdded() + GAP * width, y);
-      label.setFont(Look.TEXT);
-      label.setPaint(Look.INK);
+      label.setFont(ChartStyle.TEXT);
+      label.setPaint(ChartStyle.INK);
       label.setTextAnchor(TextAnchor.TOP_LEFT);
       plot.addAnnotation(label);
       above = y - LINE * height;

@@ -61,19 +61,19 @@ public final class DifferencesChart {
       dataset.addSeries(series);
       marks.then(s);
     }
-    XYPlot plot = Look.plot(Look.valueAxis(unit, least, most, "#,##0.##"), names(rows));
+    XYPlot plot = ChartStyle.plot(ChartStyle.valueAxis(unit, least, most, "#,##0.##"), names(rows));
     plot.setRangeGridlinesVisible(false);
-    ValueMarker zero = new ValueMarker(0, Look.INK, Look.WHISKER);
+    ValueMarker zero = new ValueMarker(0, ChartStyle.INK, ChartStyle.WHISKER);
     plot.addDomainMarker(zero);
     for (int row = 1; row < rows.size(); row++) {
-      plot.addRangeMarker(new ValueMarker(row - 0.5, Look.RULE, Look.HAIRLINE));
+      plot.addRangeMarker(new ValueMarker(row - 0.5, ChartStyle.RULE, ChartStyle.HAIRLINE));
     }
     plot.setDataset(dataset);
     plot.setRenderer(marks.renderer());
     int rowHeight = Math.max(ROW_HEIGHT, MARK_HEIGHT * strands.size() + 8);
     int keyRows = (strands.size() - 1) / NAMES_IN_A_ROW;
     return Svg.of(
-        Look.chart(plot),
+        ChartStyle.chart(plot),
         id,
         MARGINS + keyRows * ROW_OF_KEY + rowHeight * rows.size(),
         words + " The table below has the numbers.");
@@ -87,7 +87,7 @@ public final class DifferencesChart {
   private static SymbolAxis names(List<String> rows) {
     List<String> names = new ArrayList<>();
     rows.forEach(r -> names.add(Words.shortened(r, LONGEST_NAME)));
-    SymbolAxis axis = Look.axis(new SymbolAxis(null, names.toArray(new String[0])));
+    SymbolAxis axis = ChartStyle.axis(new SymbolAxis(null, names.toArray(new String[0])));
     axis.setInverted(true);
     axis.setGridBandsVisible(false);
     axis.setTickMarksVisible(false);

@@ -33,7 +33,12 @@ public final class Marks {
           polygon(0, -R, R + 0.5, R - 0.5, -R - 0.5, R - 0.5),
           polygon(0, R, R + 0.5, -R + 0.5, -R - 0.5, -R + 0.5));
   private static final List<Color> COLOURS =
-      List.of(Look.BLUE, Look.VERMILLION, Look.BLACK, Look.GREEN, Look.PURPLE);
+      List.of(
+          ChartStyle.BLUE,
+          ChartStyle.VERMILLION,
+          ChartStyle.BLACK,
+          ChartStyle.GREEN,
+          ChartStyle.PURPLE);
 
   /** How full a mark is, to be told apart in grey. */
   public enum Fill {
@@ -49,8 +54,8 @@ public final class Marks {
     renderer.setDrawXError(!upright);
     renderer.setDrawYError(upright);
     renderer.setCapLength(6);
-    renderer.setErrorPaint(Look.INK);
-    renderer.setErrorStroke(Look.WHISKER);
+    renderer.setErrorPaint(ChartStyle.INK);
+    renderer.setErrorStroke(ChartStyle.WHISKER);
     renderer.setUseFillPaint(true);
     renderer.setUseOutlinePaint(true);
     renderer.setDrawOutlines(true);
@@ -85,7 +90,7 @@ public final class Marks {
     renderer.setSeriesFillPaint(series, inside);
     renderer.setSeriesOutlinePaint(series, edge);
     renderer.setSeriesPaint(series, edge);
-    renderer.setSeriesOutlineStroke(series, Look.WHISKER);
+    renderer.setSeriesOutlineStroke(series, ChartStyle.WHISKER);
     series++;
     return this;
   }

@@ -27,7 +27,7 @@ public final class SeasonAxis extends NumberAxis {
   public SeasonAxis(Season season) {
     super(null);
     this.season = season;
-    Look.axis(this);
+    ChartStyle.axis(this);
     setRange(0, season.days());
   }
 

@@ -58,7 +58,7 @@ public final class Svg {
       pen.setSVGCanvasSize(new Dimension(WIDTH, height));
       chart.draw(pen, new Rectangle2D.Double(0, 0, WIDTH, height));
       Element root = pen.getRoot();
-      keepWidths(root, pen, Look.TEXT.getSize2D());
+      keepWidths(root, pen, ChartStyle.TEXT.getSize2D());
       tidy(root);
       describe(root, height, words);
       return text(root);
@@ -72,7 +72,7 @@ public final class Svg {
     String size = element.getAttribute("font-size");
     float points = size.isEmpty() ? inheritedSize : Float.parseFloat(size.replace("px", ""));
     if (element.getTagName().equals(SVGSyntax.SVG_TEXT_TAG)) {
-      Font font = Look.TEXT.deriveFont(points);
+      Font font = ChartStyle.TEXT.deriveFont(points);
       int width = pen.getFontMetrics(font).stringWidth(element.getTextContent());
       element.setAttribute("textLength", Integer.toString(width));
       element.setAttribute("lengthAdjust", "spacingAndGlyphs");

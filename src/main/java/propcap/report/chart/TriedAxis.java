@@ -22,7 +22,7 @@ public final class TriedAxis extends NumberAxis {
     super(label);
     this.tried = List.copyOf(tried);
     this.words = words;
-    Look.axis(this);
+    ChartStyle.axis(this);
     int first = tried.get(0);
     int last = tried.get(tried.size() - 1);
     double room = last > first ? 0.5 * (last - first) / tried.size() : 1;

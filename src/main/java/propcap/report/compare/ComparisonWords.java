@@ -5,9 +5,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import propcap.farm.Loss;
-import propcap.farm.Step;
-import propcap.report.kit.Bottleneck;
+import propcap.farm.RoomWait;
 import propcap.report.kit.TradeWords;
+import propcap.report.kit.WaitingCauses;
 import propcap.report.kit.Words;
 import propcap.study.Comparison;
 import propcap.study.Comparison.Kind;
@@ -190,14 +190,14 @@ record ComparisonWords(Comparison comparison, int alternative) {
   private Optional<String> holdUp() {
     return parts(Kind.WAITING).stream()
         .max(Comparator.comparingDouble(this::level))
-        .filter(o -> level(o) >= Bottleneck.NOTHING)
+        .filter(o -> level(o) >= WaitingCauses.NOTHING)
         .flatMap(o -> TradeWords.stepOf(o.subject()).map(step -> holdUp(step, o)));
   }
 
   /** With both levels, for the alternative need not have brought it about. */
-  private String holdUp(Step step, Outcome waiting) {
+  private String holdUp(RoomWait step, Outcome waiting) {
     double now = waiting.levels().get(0).mean();
-    boolean isStill = now >= Bottleneck.NOTHING && !difference(waiting).isMore();
+    boolean isStill = now >= WaitingCauses.NOTHING && !difference(waiting).isMore();
     return TradeWords.holdUp(step, isStill ? "still full" : "full", plantsStretch())
         + " ("
         + Words.plural(now, "tray-day")
@@ -236,12 +236,12 @@ record ComparisonWords(Comparison comparison, int alternative) {
     };
   }
 
-  /** The same where the kind is said above. */
+  /** An outcome's name where its kind is said above. */
   static String shortName(Outcome outcome) {
     String subject = outcome.subject();
     return switch (outcome.kind()) {
       case WAITING ->
-          TradeWords.stepOf(subject).map((Step s) -> TradeWords.step(s)).orElse(subject);
+          TradeWords.stepOf(subject).map((RoomWait s) -> TradeWords.step(s)).orElse(subject);
       case LOST -> TradeWords.lossOf(subject).map(TradeWords::shortLoss).orElse(subject);
       case ON_TIME_OF_CROP -> subject;
       case ON_TIME, LATE, SOWINGS_MET, MARGIN -> name(outcome);

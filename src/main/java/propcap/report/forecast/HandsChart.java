@@ -9,11 +9,11 @@ import org.jfree.data.xy.DefaultTableXYDataset;
 import org.jfree.data.xy.XYSeries;
 import org.jfree.data.xy.XYSeriesCollection;
 import propcap.farm.Season;
-import propcap.farm.Work;
-import propcap.report.chart.Look;
+import propcap.farm.WorkKind;
+import propcap.report.chart.ChartStyle;
 import propcap.report.chart.SeasonAxis;
 import propcap.report.chart.Svg;
-import propcap.report.kit.Plan;
+import propcap.report.kit.ForecastLookup;
 import propcap.report.kit.TradeWords;
 import propcap.study.HandsForecast.Week;
 
@@ -28,12 +28,13 @@ final class HandsChart {
 
   private HandsChart() {}
 
-  static String of(Season season, List<Week> weeks, List<Work> works) {
+  static String of(Season season, List<Week> weeks, List<WorkKind> works) {
     double worked = weeks.stream().mapToDouble(w -> w.hours().mean()).max().orElse(0);
     double budget = weeks.stream().mapToDouble(Week::budget).max().orElse(0);
     boolean budgetShown = budget <= FAR_ABOVE * worked;
     double most = budgetShown ? Math.max(worked, budget) : worked;
-    XYPlot plot = Look.plot(new SeasonAxis(season), Look.countAxis("hours a week", most));
+    XYPlot plot =
+        ChartStyle.plot(new SeasonAxis(season), ChartStyle.countAxis("hours a week", most));
     plot.setDataset(0, hours(season, weeks, works));
     plot.setRenderer(0, bars(works.size()));
     if (budgetShown) {
@@ -41,18 +42,19 @@ final class HandsChart {
       plot.setRenderer(1, line());
     }
     return Svg.of(
-        Look.chart(plot),
+        ChartStyle.chart(plot),
         "hands",
         HEIGHT,
         "Hours of work by week, stacked by what they go into. The table below has the numbers.");
   }
 
-  private static DefaultTableXYDataset hours(Season season, List<Week> weeks, List<Work> works) {
+  private static DefaultTableXYDataset hours(
+      Season season, List<Week> weeks, List<WorkKind> works) {
     DefaultTableXYDataset dataset = new DefaultTableXYDataset();
-    for (Work work : works) {
+    for (WorkKind work : works) {
       XYSeries series = new XYSeries(TradeWords.work(work), true, false);
       for (Week week : weeks) {
-        double hours = Plan.present(week.byWork(), work);
+        double hours = ForecastLookup.present(week.byWork(), work);
         // Nothing is left blank: a bar without height would still draw its outline.
         series.add(
             season.dayOf(week.monday()) + WEEK / 2, hours > 0 ? Double.valueOf(hours) : null);
@@ -68,10 +70,10 @@ final class HandsChart {
     bars.setBarPainter(new StandardXYBarPainter());
     bars.setShadowVisible(false);
     bars.setDrawBarOutline(true);
-    bars.setDefaultOutlinePaint(Look.INK);
-    bars.setDefaultOutlineStroke(Look.HAIRLINE);
+    bars.setDefaultOutlinePaint(ChartStyle.INK);
+    bars.setDefaultOutlineStroke(ChartStyle.HAIRLINE);
     for (int w = 0; w < works; w++) {
-      bars.setSeriesPaint(w, Look.STACK.get(w % Look.STACK.size()));
+      bars.setSeriesPaint(w, ChartStyle.STACK.get(w % ChartStyle.STACK.size()));
     }
     return bars;
   }
@@ -89,8 +91,8 @@ final class HandsChart {
 
   private static XYStepRenderer line() {
     XYStepRenderer line = new XYStepRenderer();
-    line.setSeriesPaint(0, Look.INK);
-    line.setSeriesStroke(0, Look.DASHED);
+    line.setSeriesPaint(0, ChartStyle.INK);
+    line.setSeriesStroke(0, ChartStyle.DASHED);
     line.setDefaultShapesVisible(false);
     return line;
   }

@@ -6,11 +6,11 @@ import java.util.List;
 import java.util.stream.Stream;
 import propcap.farm.Labour;
 import propcap.farm.Season;
-import propcap.farm.Work;
-import propcap.report.kit.Bottleneck;
+import propcap.farm.WorkKind;
 import propcap.report.kit.Dates;
-import propcap.report.kit.Plan;
+import propcap.report.kit.ForecastLookup;
 import propcap.report.kit.TradeWords;
+import propcap.report.kit.WaitingCauses;
 import propcap.report.kit.Words;
 import propcap.study.Forecast;
 import propcap.study.HandsForecast;
@@ -33,7 +33,7 @@ public record HandsSection(
   /** The section; without rows where there is no work. */
   static HandsSection of(Forecast forecast) {
     HandsForecast hands = forecast.hands();
-    List<Work> works = works(hands);
+    List<WorkKind> works = works(hands);
     if (works.isEmpty()) {
       return new HandsSection("", List.of(), List.of(), List.of(), "");
     }
@@ -46,18 +46,23 @@ public record HandsSection(
   }
 
   /** What takes any time, in the round's order. */
-  private static List<Work> works(HandsForecast hands) {
-    return Stream.of(Work.values()).filter(w -> Plan.present(hands.hoursByWork(), w) > 0).toList();
+  private static List<WorkKind> works(HandsForecast hands) {
+    return Stream.of(WorkKind.values())
+        .filter(w -> ForecastLookup.present(hands.hoursByWork(), w) > 0)
+        .toList();
   }
 
-  private static Row row(Week week, List<Work> works, Season season) {
+  private static Row row(Week week, List<WorkKind> works, Season season) {
     return new Row(
         Dates.onOneLine(week.monday(), season),
         Words.amount(week.hours().mean()),
         Words.range(week.hours()),
         Double.isFinite(week.budget()) ? Words.amount(week.budget()) : "–",
         week.daysShort() > 0 ? Words.amount(week.daysShort()) : "–",
-        works.stream().map(w -> Plan.present(week.byWork(), w)).map(HandsSection::hours).toList());
+        works.stream()
+            .map(w -> ForecastLookup.present(week.byWork(), w))
+            .map(HandsSection::hours)
+            .toList());
   }
 
   private static String hours(double hours) {
@@ -75,7 +80,7 @@ public record HandsSection(
             + Words.amount(hands.hoursPerWorkingDay())
             + " a working day";
     return forecast.scenario().labour().isLimited()
-        ? takes + " in the mean; hours run out on " + Bottleneck.daysShort(hands) + "."
+        ? takes + " in the mean; hours run out on " + WaitingCauses.daysShort(hands) + "."
         : takes + " in the mean.";
   }
 
@@ -113,8 +118,8 @@ public record HandsSection(
 
   private static String waiting(HandsForecast hands) {
     List<String> parts = new ArrayList<>();
-    for (Work work : Work.values()) {
-      Stat waiting = Plan.present(hands.waiting(), work);
+    for (WorkKind work : WorkKind.values()) {
+      Stat waiting = ForecastLookup.present(hands.waiting(), work);
       if (waiting.mean() > 0) {
         parts.add(TradeWords.work(work) + " " + Words.mean(waiting));
       }

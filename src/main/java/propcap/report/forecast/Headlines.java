@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import propcap.farm.Season;
-import propcap.report.kit.Bottleneck;
+import propcap.report.kit.ForecastLookup;
 import propcap.report.kit.Lines;
 import propcap.report.kit.LossWords;
-import propcap.report.kit.Plan;
+import propcap.report.kit.WaitingCauses;
 import propcap.report.kit.Words;
 import propcap.study.Forecast;
 import propcap.study.Forecast.Occupancy;
@@ -53,7 +53,7 @@ public final class Headlines {
     if (limited) {
       lines.add(hands(forecast));
     }
-    lines.add(Bottleneck.of(forecast).verdict(forecast));
+    lines.add(WaitingCauses.of(forecast).verdict(forecast));
     lines.add(LossWords.losses(forecast));
     return lines.stream().map(l -> Words.shortened(l, Lines.COLUMNS)).toList();
   }
@@ -64,7 +64,7 @@ public final class Headlines {
 
   private static String fullest(Forecast forecast) {
     List<String> fullest =
-        Plan.openPlaces(forecast).stream()
+        ForecastLookup.openPlaces(forecast).stream()
             .filter(p -> p.fullDays().mean() > 0)
             .sorted(Comparator.comparingDouble((Occupancy p) -> p.fullDays().mean()).reversed())
             .limit(NAMED)
@@ -74,7 +74,7 @@ public final class Headlines {
   }
 
   private static String waiting(Forecast forecast) {
-    return Queue.of(forecast).stream()
+    return WaitingLine.of(forecast).stream()
         .findFirst()
         .map(
             q ->
@@ -90,6 +90,6 @@ public final class Headlines {
     return "Hands: "
         + Words.amount(forecast.hands().hoursPerWorkingDay())
         + " hours a working day; they run out on "
-        + Bottleneck.daysShort(forecast.hands());
+        + WaitingCauses.daysShort(forecast.hands());
   }
 }

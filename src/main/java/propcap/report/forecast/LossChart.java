@@ -14,7 +14,7 @@ import org.jfree.chart.ui.TextAnchor;
 import org.jfree.data.category.CategoryDataset;
 import org.jfree.data.category.DefaultCategoryDataset;
 import org.jspecify.annotations.Nullable;
-import propcap.report.chart.Look;
+import propcap.report.chart.ChartStyle;
 import propcap.report.chart.Svg;
 
 /**
@@ -47,17 +47,17 @@ final class LossChart {
       dataset.addValue(bar.lost() > 0 ? Double.valueOf(bar.lost()) : null, LOST, bar.name());
     }
     StackedBarRenderer renderer = new StackedBarRenderer();
-    Look.flat(renderer);
-    renderer.setSeriesPaint(0, Look.PALE);
-    renderer.setSeriesPaint(1, Look.VERMILLION);
+    ChartStyle.flat(renderer);
+    renderer.setSeriesPaint(0, ChartStyle.PALE);
+    renderer.setSeriesPaint(1, ChartStyle.VERMILLION);
     renderer.setDefaultItemLabelGenerator(new Labels(bars));
     renderer.setDefaultItemLabelsVisible(true);
-    renderer.setDefaultItemLabelFont(Look.TEXT);
-    renderer.setDefaultItemLabelPaint(Look.INK);
+    renderer.setDefaultItemLabelFont(ChartStyle.TEXT);
+    renderer.setDefaultItemLabelPaint(ChartStyle.INK);
     renderer.setDefaultPositiveItemLabelPosition(
         new ItemLabelPosition(ItemLabelAnchor.OUTSIDE3, TextAnchor.CENTER_LEFT));
     renderer.setItemLabelInsets(new RectangleInsets(0, 5, 0, 5));
-    CategoryAxis causes = Look.axis(new CategoryAxis());
+    CategoryAxis causes = ChartStyle.axis(new CategoryAxis());
     causes.setMaximumCategoryLabelWidthRatio(0.5f);
     causes.setCategoryMargin(0.25);
     causes.setLowerMargin(0.01);
@@ -68,14 +68,14 @@ final class LossChart {
         new CategoryPlot(
             dataset,
             causes,
-            Look.countAxis("cells or plants, mean of a spring", ROOM_FOR_LABELS * most),
+            ChartStyle.countAxis("cells or plants, mean of a spring", ROOM_FOR_LABELS * most),
             renderer);
     plot.setOrientation(PlotOrientation.HORIZONTAL);
     plot.setRangeAxisLocation(AxisLocation.BOTTOM_OR_LEFT);
-    plot.setRangeGridlinePaint(Look.RULE);
-    plot.setRangeGridlineStroke(Look.HAIRLINE);
+    plot.setRangeGridlinePaint(ChartStyle.RULE);
+    plot.setRangeGridlineStroke(ChartStyle.HAIRLINE);
     return Svg.of(
-        Look.chart(plot),
+        ChartStyle.chart(plot),
         "losses",
         MARGINS + ROW_HEIGHT * bars.size(),
         "From cells sown to plants planted out, what each cause of loss took. The table below has"

@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import propcap.farm.Loss;
+import propcap.report.kit.ForecastLookup;
 import propcap.report.kit.LossWords;
-import propcap.report.kit.Plan;
 import propcap.report.kit.TradeWords;
 import propcap.report.kit.Words;
 import propcap.study.Forecast;
@@ -37,7 +37,7 @@ public record LossSection(
         sentence(forecast),
         rows(forecast, causes),
         causes.stream().map(TradeWords::shortLoss).toList(),
-        Plan.crops(forecast).stream().map(c -> crop(forecast, c, causes)).toList(),
+        ForecastLookup.crops(forecast).stream().map(c -> crop(forecast, c, causes)).toList(),
         absent.isEmpty()
             ? ""
             : "In none of "
@@ -49,7 +49,7 @@ public record LossSection(
   }
 
   private static Stat stat(Forecast forecast, Loss loss) {
-    return Plan.present(forecast.losses(), loss);
+    return ForecastLookup.present(forecast.losses(), loss);
   }
 
   private static String sentence(Forecast forecast) {
@@ -95,17 +95,17 @@ public record LossSection(
   }
 
   private static CropRow crop(Forecast forecast, String crop, List<Loss> causes) {
-    Map<Loss, Stat> losses = Plan.present(forecast.lossesByCrop(), crop);
-    double sown = Plan.cellsSown(forecast, crop);
+    Map<Loss, Stat> losses = ForecastLookup.present(forecast.lossesByCrop(), crop);
+    double sown = ForecastLookup.cellsSown(forecast, crop);
     double out =
-        Plan.sowingsOf(forecast, crop).stream()
+        ForecastLookup.sowingsOf(forecast, crop).stream()
             .mapToDouble(s -> s.onTime().mean() + s.late().mean())
             .sum();
     return new CropRow(
         crop,
         Words.count(sown),
         causes.stream()
-            .map(c -> LossWords.bareShare(Plan.present(losses, c).mean(), sown))
+            .map(c -> LossWords.bareShare(ForecastLookup.present(losses, c).mean(), sown))
             .toList(),
         LossWords.bareShare(out, sown));
   }

@@ -17,7 +17,7 @@ import org.jfree.data.xy.XYIntervalSeriesCollection;
 import org.jfree.data.xy.XYSeries;
 import org.jfree.data.xy.XYSeriesCollection;
 import propcap.farm.Season;
-import propcap.report.chart.Look;
+import propcap.report.chart.ChartStyle;
 import propcap.report.chart.SeasonAxis;
 import propcap.report.chart.Svg;
 import propcap.report.kit.Words;
@@ -33,7 +33,7 @@ final class MovesChart {
   private MovesChart() {}
 
   static String of(Season season, List<SowingForecast> sowings, String id) {
-    XYPlot plot = Look.plot(new SeasonAxis(season), names(sowings));
+    XYPlot plot = ChartStyle.plot(new SeasonAxis(season), names(sowings));
     plot.setRangeGridlinesVisible(false);
     plot.setDataset(0, stages(season, sowings));
     plot.setRenderer(0, bars());
@@ -41,7 +41,7 @@ final class MovesChart {
     plot.setRenderer(1, marks(new Ellipse2D.Double(-3, -3, 6, 6)));
     plot.setDataset(2, beds(season, sowings));
     plot.setRenderer(2, marks(bracket(1), bracket(-1)));
-    JFreeChart chart = Look.chart(plot);
+    JFreeChart chart = ChartStyle.chart(plot);
     return Svg.of(
         chart,
         id,
@@ -55,7 +55,7 @@ final class MovesChart {
         sowings.stream()
             .map(s -> Words.shortened(s.sowing().id(), LONGEST_NAME))
             .toArray(String[]::new);
-    SymbolAxis axis = Look.axis(new SymbolAxis(null, ids));
+    SymbolAxis axis = ChartStyle.axis(new SymbolAxis(null, ids));
     axis.setInverted(true);
     axis.setGridBandsVisible(false);
     axis.setTickMarksVisible(false);
@@ -69,8 +69,8 @@ final class MovesChart {
     bars.setBarPainter(new StandardXYBarPainter());
     bars.setShadowVisible(false);
     bars.setDrawBarOutline(true);
-    bars.setDefaultOutlinePaint(Look.INK);
-    bars.setDefaultOutlineStroke(Look.HAIRLINE);
+    bars.setDefaultOutlinePaint(ChartStyle.INK);
+    bars.setDefaultOutlineStroke(ChartStyle.HAIRLINE);
     int series = 0;
     for (Stage stage : Stage.values()) {
       bars.setSeriesPaint(series++, colour(stage));
@@ -81,10 +81,10 @@ final class MovesChart {
   private static Color colour(Stage stage) {
     return switch (stage) {
       case UNSOWN -> Color.WHITE;
-      case HEAT -> Look.ORANGE;
-      case TABLE -> Look.BLUE;
-      case POTS -> Look.SKY_BLUE;
-      case HARDENING -> Look.YELLOW;
+      case HEAT -> ChartStyle.ORANGE;
+      case TABLE -> ChartStyle.BLUE;
+      case POTS -> ChartStyle.SKY_BLUE;
+      case HARDENING -> ChartStyle.YELLOW;
     };
   }
 
@@ -92,7 +92,7 @@ final class MovesChart {
     XYLineAndShapeRenderer marks = new XYLineAndShapeRenderer(false, true);
     for (int series = 0; series < shapes.length; series++) {
       marks.setSeriesShape(series, shapes[series]);
-      marks.setSeriesPaint(series, Look.BLACK);
+      marks.setSeriesPaint(series, ChartStyle.BLACK);
     }
     return marks;
   }

@@ -3,11 +3,11 @@ package propcap.report.forecast;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
-import propcap.farm.Milestone;
 import propcap.farm.Season;
 import propcap.farm.Sowing;
+import propcap.farm.TrayMove;
 import propcap.report.kit.Dates;
-import propcap.report.kit.Plan;
+import propcap.report.kit.ForecastLookup;
 import propcap.study.Forecast;
 import propcap.study.Forecast.SowingForecast;
 import propcap.study.Forecast.Span;
@@ -44,8 +44,8 @@ public record MovesSection(List<String> charts, List<Row> rows, String released)
     return new Row(
         sowing.id(),
         Dates.shortDay(sowing.sow(), season),
-        Stream.of(Milestone.values())
-            .filter(m -> m != Milestone.PLANTED_OUT)
+        Stream.of(TrayMove.values())
+            .filter(m -> m != TrayMove.PLANTED_OUT)
             .map(m -> move(season, forecast, m))
             .toList(),
         Dates.shortDay(sowing.bedFrom(), season) + " – " + Dates.shortDay(sowing.bedBy(), season),
@@ -54,7 +54,7 @@ public record MovesSection(List<String> charts, List<Row> rows, String released)
         Dates.shortDay(forecast.lastOut(), season));
   }
 
-  private static String move(Season season, SowingForecast forecast, Milestone move) {
+  private static String move(Season season, SowingForecast forecast, TrayMove move) {
     Span span = forecast.milestones().get(move);
     return span == null ? "–" : Dates.shortDay(season, span.mean());
   }
@@ -62,7 +62,7 @@ public record MovesSection(List<String> charts, List<Row> rows, String released)
   /** From when each crop may go out, in a sentence. */
   private static String released(Forecast forecast) {
     List<String> dates = new ArrayList<>();
-    for (String crop : Plan.crops(forecast)) {
+    for (String crop : ForecastLookup.crops(forecast)) {
       var date = forecast.release().get(crop);
       dates.add(
           crop + " " + (date == null ? "never" : Dates.day(date, forecast.scenario().season())));

@@ -10,7 +10,7 @@ import org.jfree.data.xy.XYSeriesCollection;
 import org.jfree.data.xy.YIntervalSeries;
 import org.jfree.data.xy.YIntervalSeriesCollection;
 import propcap.farm.Season;
-import propcap.report.chart.Look;
+import propcap.report.chart.ChartStyle;
 import propcap.report.chart.SeasonAxis;
 import propcap.report.chart.Svg;
 import propcap.report.kit.Words;
@@ -35,18 +35,19 @@ final class OccupancyChart {
     boolean roomShown = used == 0 || place.spaces() <= FAR_ABOVE * used;
     double most = roomShown ? Math.max(used, place.spaces()) : used;
 
-    XYPlot plot = Look.plot(new SeasonAxis(season), Look.countAxis("tray spaces in use", most));
+    XYPlot plot =
+        ChartStyle.plot(new SeasonAxis(season), ChartStyle.countAxis("tray spaces in use", most));
     plot.setDataset(0, use(place.days()));
-    plot.setRenderer(0, Look.band());
+    plot.setRenderer(0, ChartStyle.band());
     if (place.days().stream().anyMatch(d -> d.demand() > 0)) {
       plot.setDataset(1, demand(place.days()));
-      plot.setRenderer(1, line(Look.BLACK, Look.DOTTED));
+      plot.setRenderer(1, line(ChartStyle.BLACK, ChartStyle.DOTTED));
     }
     if (roomShown) {
       plot.setDataset(2, room(season, place.spaces()));
-      plot.setRenderer(2, line(Look.VERMILLION, Look.DASHED));
+      plot.setRenderer(2, line(ChartStyle.VERMILLION, ChartStyle.DASHED));
     }
-    return Svg.of(Look.chart(plot), id, HEIGHT, words(place, used));
+    return Svg.of(ChartStyle.chart(plot), id, HEIGHT, words(place, used));
   }
 
   private static String words(Occupancy place, double used) {

@@ -7,7 +7,7 @@ import propcap.farm.Place;
 import propcap.farm.PlaceKind;
 import propcap.farm.Season;
 import propcap.report.kit.Dates;
-import propcap.report.kit.Plan;
+import propcap.report.kit.ForecastLookup;
 import propcap.report.kit.TradeWords;
 import propcap.report.kit.Words;
 import propcap.study.Forecast;
@@ -51,7 +51,7 @@ public record RoomSection(List<Row> rows, List<Figure> figures, String closed) {
 
   /** The open places, and after the last of a kind that has several, those of the kind together. */
   private static List<Occupancy> shown(Forecast forecast) {
-    List<Occupancy> open = Plan.openPlaces(forecast);
+    List<Occupancy> open = ForecastLookup.openPlaces(forecast);
     List<Occupancy> shown = new ArrayList<>();
     for (PlaceKind kind : PlaceKind.values()) {
       List<Occupancy> alike = open.stream().filter(p -> p.kind() == kind).toList();

@@ -3,8 +3,8 @@ package propcap.report.forecast;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import propcap.farm.Milestone;
 import propcap.farm.Season;
+import propcap.farm.TrayMove;
 import propcap.study.Forecast.SowingForecast;
 import propcap.study.Forecast.Span;
 
@@ -38,7 +38,7 @@ enum Stage {
    * heat are potted on, the pots are not shown: the means of the few would stand for all.
    */
   static List<Stay> staysOf(Season season, SowingForecast sowing) {
-    Span sown = sowing.milestones().get(Milestone.SOWN);
+    Span sown = sowing.milestones().get(TrayMove.SOWN);
     if (sown == null) {
       return List.of();
     }
@@ -49,9 +49,9 @@ enum Stage {
     }
     Stage stage = HEAT;
     double from = sown.mean();
-    for (Milestone move : Milestone.values()) {
+    for (TrayMove move : TrayMove.values()) {
       Span span = sowing.milestones().get(move);
-      if (move == Milestone.SOWN || span == null || isRarelyPotted(sowing, move)) {
+      if (move == TrayMove.SOWN || span == null || isRarelyPotted(sowing, move)) {
         continue;
       }
       // Means over different trays may cross by a little; a stay is never negative.
@@ -63,16 +63,16 @@ enum Stage {
     return stays;
   }
 
-  private static boolean isRarelyPotted(SowingForecast sowing, Milestone move) {
-    Span potted = sowing.milestones().get(Milestone.POTTED_ON);
-    Span offHeat = sowing.milestones().get(Milestone.OFF_HEAT);
-    return move == Milestone.POTTED_ON
+  private static boolean isRarelyPotted(SowingForecast sowing, TrayMove move) {
+    Span potted = sowing.milestones().get(TrayMove.POTTED_ON);
+    Span offHeat = sowing.milestones().get(TrayMove.OFF_HEAT);
+    return move == TrayMove.POTTED_ON
         && potted != null
         && offHeat != null
         && potted.trays() < offHeat.trays() / 2;
   }
 
-  private static Stage after(Milestone move) {
+  private static Stage after(TrayMove move) {
     return switch (move) {
       case SOWN -> HEAT;
       case OFF_HEAT -> TABLE;
@@ -83,6 +83,6 @@ enum Stage {
 
   /** Mean day of planting out; empty where nothing is planted out. */
   static Optional<Double> plantedOut(SowingForecast sowing) {
-    return Optional.ofNullable(sowing.milestones().get(Milestone.PLANTED_OUT)).map(Span::mean);
+    return Optional.ofNullable(sowing.milestones().get(TrayMove.PLANTED_OUT)).map(Span::mean);
   }
 }

@@ -7,11 +7,11 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import propcap.farm.Loss;
 import propcap.farm.PlaceKind;
-import propcap.farm.Step;
-import propcap.farm.Work;
+import propcap.farm.RoomWait;
+import propcap.farm.WorkKind;
+import propcap.report.kit.ForecastLookup;
 import propcap.report.kit.Head;
 import propcap.report.kit.Json;
-import propcap.report.kit.Plan;
 import propcap.study.Forecast;
 import propcap.study.Forecast.Occupancy;
 import propcap.study.HandsForecast;
@@ -32,7 +32,7 @@ final class SummaryJson {
       List<?> sowings,
       Map<Loss, Stat> losses,
       List<Place> places,
-      Map<Step, Stat> waiting,
+      Map<RoomWait, Stat> waiting,
       Hands hands) {}
 
   private record Place(
@@ -45,13 +45,13 @@ final class SummaryJson {
       double meanOfWorkingDay,
       Stat daysShort,
       double shareShort,
-      Map<Work, Double> byWork,
-      Map<Work, Stat> waiting) {}
+      Map<WorkKind, Double> byWork,
+      Map<WorkKind, Stat> waiting) {}
 
   /** Refuses a number that is not finite, with an {@link IllegalArgumentException}. */
   static String of(Forecast forecast, String version) {
     Map<String, @Nullable LocalDate> release = new LinkedHashMap<>();
-    Plan.crops(forecast).forEach(crop -> release.put(crop, forecast.release().get(crop)));
+    ForecastLookup.crops(forecast).forEach(crop -> release.put(crop, forecast.release().get(crop)));
     return Json.text(
         Head.of(forecast.scenario(), version, forecast.seasons(), forecast.settings()),
         new Plants(
@@ -60,9 +60,9 @@ final class SummaryJson {
             new Total(forecast.onTime(), forecast.late(), forecast.cellsSown())),
         new Spring(
             Tables.SOWINGS.objects(forecast.sowings()),
-            Plan.inOrder(Loss.values(), forecast.losses()),
+            ForecastLookup.inOrder(Loss.values(), forecast.losses()),
             forecast.places().stream().map(SummaryJson::place).toList(),
-            Plan.inOrder(Step.values(), forecast.waiting()),
+            ForecastLookup.inOrder(RoomWait.values(), forecast.waiting()),
             hands(forecast.hands(), forecast.scenario().labour().hoursPerDay())));
   }
 
@@ -74,8 +74,8 @@ final class SummaryJson {
         hands.hoursPerWorkingDay(),
         hands.daysShort(),
         hands.shareShort(),
-        Plan.inOrder(Work.values(), hands.hoursByWork()),
-        Plan.inOrder(Work.values(), hands.waiting()));
+        ForecastLookup.inOrder(WorkKind.values(), hands.hoursByWork()),
+        ForecastLookup.inOrder(WorkKind.values(), hands.waiting()));
   }
 
   private static Place place(Occupancy p) {

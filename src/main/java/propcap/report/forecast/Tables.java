@@ -5,9 +5,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import propcap.farm.Loss;
-import propcap.farm.Step;
-import propcap.farm.Work;
-import propcap.report.kit.Plan;
+import propcap.farm.RoomWait;
+import propcap.farm.WorkKind;
+import propcap.report.kit.ForecastLookup;
 import propcap.report.kit.Table;
 import propcap.study.Forecast;
 import propcap.study.Forecast.DayUse;
@@ -41,11 +41,11 @@ final class Tables {
           .file("median-out", SowingForecast::medianOut)
           .file("last-out", SowingForecast::lastOut)
           .csv("ready-by", SowingForecast::readyBy)
-          .csv(Step.values(), Tables::wait, (s, step) -> s.waiting().getOrDefault(step, 0.0));
+          .csv(RoomWait.values(), Tables::wait, (s, step) -> s.waiting().getOrDefault(step, 0.0));
 
   private Tables() {}
 
-  private static String wait(Step step) {
+  private static String wait(RoomWait step) {
     return "wait-" + step.word();
   }
 
@@ -77,9 +77,9 @@ final class Tables {
   static String losses(Forecast forecast) {
     record Row(String crop, double sown, Loss cause, Stat lost) {}
     List<Row> rows = new ArrayList<>();
-    for (String crop : Plan.crops(forecast)) {
-      double sown = Plan.cellsSown(forecast, crop);
-      Plan.inOrder(Loss.values(), Plan.present(forecast.lossesByCrop(), crop))
+    for (String crop : ForecastLookup.crops(forecast)) {
+      double sown = ForecastLookup.cellsSown(forecast, crop);
+      ForecastLookup.inOrder(Loss.values(), ForecastLookup.present(forecast.lossesByCrop(), crop))
           .forEach((cause, lost) -> rows.add(new Row(crop, sown, cause, lost)));
     }
     return new Table<Row>()
@@ -101,7 +101,10 @@ final class Tables {
         .csv("p50", HandsForecast.Day::p50)
         .csv("p90", HandsForecast.Day::p90)
         .csv("chance-short", HandsForecast.Day::chanceShort)
-        .csv(Work.values(), w -> "hours-" + w.word(), (d, w) -> Plan.present(d.byWork(), w))
+        .csv(
+            WorkKind.values(),
+            w -> "hours-" + w.word(),
+            (d, w) -> ForecastLookup.present(d.byWork(), w))
         .csv(forecast.hands().days());
   }
 
@@ -115,7 +118,7 @@ final class Tables {
         .csv("late", SeasonRow::late)
         .csv("sowings-met", SeasonRow::sowingsMet)
         .csv(Loss.values(), Loss::word, (r, loss) -> r.losses().getOrDefault(loss, 0L))
-        .csv(Step.values(), Tables::wait, (r, step) -> r.waiting().getOrDefault(step, 0L))
+        .csv(RoomWait.values(), Tables::wait, (r, step) -> r.waiting().getOrDefault(step, 0L))
         .csv(forecast.rows());
   }
 }

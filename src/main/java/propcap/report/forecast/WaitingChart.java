@@ -7,7 +7,7 @@ import org.jfree.chart.plot.CategoryPlot;
 import org.jfree.chart.renderer.category.StackedBarRenderer;
 import org.jfree.data.category.DefaultCategoryDataset;
 import propcap.farm.Season;
-import propcap.report.chart.Look;
+import propcap.report.chart.ChartStyle;
 import propcap.report.chart.Svg;
 import propcap.report.kit.Dates;
 
@@ -19,11 +19,11 @@ final class WaitingChart {
   private WaitingChart() {}
 
   /** The queues, largest first; more than there are colours for are put together by the caller. */
-  static String of(List<Queue> queues, Season season) {
+  static String of(List<WaitingLine> queues, Season season) {
     List<YearMonth> months = Dates.monthsOf(season);
     DefaultCategoryDataset dataset = new DefaultCategoryDataset();
     StackedBarRenderer bars = new StackedBarRenderer();
-    Look.flat(bars);
+    ChartStyle.flat(bars);
     bars.setMaximumBarWidth(0.09);
     double most = 0;
     for (int q = 0; q < queues.size(); q++) {
@@ -35,7 +35,7 @@ final class WaitingChart {
             queues.get(q).name(),
             Dates.month(months.get(m), season));
       }
-      bars.setSeriesPaint(q, Look.STACK.get(q % Look.STACK.size()));
+      bars.setSeriesPaint(q, ChartStyle.STACK.get(q % ChartStyle.STACK.size()));
     }
     for (int m = 0; m < months.size(); m++) {
       int month = m;
@@ -44,13 +44,13 @@ final class WaitingChart {
     CategoryPlot plot =
         new CategoryPlot(
             dataset,
-            Look.axis(new CategoryAxis()),
-            Look.countAxis("tray-days waiting, mean of a spring", most),
+            ChartStyle.axis(new CategoryAxis()),
+            ChartStyle.countAxis("tray-days waiting, mean of a spring", most),
             bars);
-    plot.setRangeGridlinePaint(Look.RULE);
-    plot.setRangeGridlineStroke(Look.HAIRLINE);
+    plot.setRangeGridlinePaint(ChartStyle.RULE);
+    plot.setRangeGridlineStroke(ChartStyle.HAIRLINE);
     return Svg.of(
-        Look.chart(plot),
+        ChartStyle.chart(plot),
         "waiting",
         HEIGHT + ROWS_OF_KEY * (queues.size() / 2),
         "Tray-days waiting for room by month, stacked by what is waited for. The table beside it"

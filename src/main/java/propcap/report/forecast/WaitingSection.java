@@ -2,12 +2,12 @@ package propcap.report.forecast;
 
 import java.util.ArrayList;
 import java.util.List;
+import propcap.farm.RoomWait;
 import propcap.farm.Season;
-import propcap.farm.Step;
-import propcap.report.chart.Look;
-import propcap.report.kit.Bottleneck;
+import propcap.report.chart.ChartStyle;
 import propcap.report.kit.Dates;
-import propcap.report.kit.Plan;
+import propcap.report.kit.ForecastLookup;
+import propcap.report.kit.WaitingCauses;
 import propcap.report.kit.Words;
 import propcap.study.Forecast;
 import propcap.study.Stat;
@@ -24,8 +24,8 @@ public record WaitingSection(
   public record Cell(String text, int shade) {}
 
   static WaitingSection of(Forecast forecast) {
-    Bottleneck bottleneck = Bottleneck.of(forecast);
-    List<Queue> queues = Queue.of(forecast);
+    WaitingCauses bottleneck = WaitingCauses.of(forecast);
+    List<WaitingLine> queues = WaitingLine.of(forecast);
     Season season = forecast.scenario().season();
     var months = Dates.monthsOf(season);
     return new WaitingSection(
@@ -33,10 +33,12 @@ public record WaitingSection(
         sentences(forecast, bottleneck),
         months.stream().map(m -> Dates.month(m, season)).toList(),
         rows(queues),
-        queues.isEmpty() ? "" : WaitingChart.of(Queue.atMost(Look.STACK.size(), queues), season));
+        queues.isEmpty()
+            ? ""
+            : WaitingChart.of(WaitingLine.atMost(ChartStyle.STACK.size(), queues), season));
   }
 
-  private static List<Row> rows(List<Queue> queues) {
+  private static List<Row> rows(List<WaitingLine> queues) {
     double most =
         queues.stream()
             .flatMap(q -> q.byMonth().stream())
@@ -60,16 +62,16 @@ public record WaitingSection(
         : new Cell(Words.amount(trayDays), (int) Math.ceil(SHADES * trayDays / most));
   }
 
-  private static List<String> sentences(Forecast forecast, Bottleneck bottleneck) {
+  private static List<String> sentences(Forecast forecast, WaitingCauses bottleneck) {
     List<String> sentences = new ArrayList<>();
-    if (bottleneck.toBeSown() >= Bottleneck.NOTHING) {
+    if (bottleneck.toBeSown() >= WaitingCauses.NOTHING) {
       sentences.add(sowing(forecast, bottleneck));
     }
-    if (bottleneck.forTables() >= Bottleneck.NOTHING) {
+    if (bottleneck.forTables() >= WaitingCauses.NOTHING) {
       sentences.add(tables(forecast, bottleneck));
     }
-    if (bottleneck.toHarden() >= Bottleneck.NOTHING) {
-      Stat harden = Plan.present(forecast.waiting(), Step.HARDEN);
+    if (bottleneck.toHarden() >= WaitingCauses.NOTHING) {
+      Stat harden = ForecastLookup.present(forecast.waiting(), RoomWait.HARDEN);
       sentences.add(
           trayDays(harden)
               + " wait for room to harden off, each space that the plants need counted.");
@@ -77,9 +79,10 @@ public record WaitingSection(
     return sentences;
   }
 
-  private static String sowing(Forecast forecast, Bottleneck bottleneck) {
-    String waiting = trayDays(Plan.present(forecast.waiting(), Step.SOW)) + " wait to be sown; ";
-    if (bottleneck.sowBehindOverdue() < Bottleneck.NOTHING) {
+  private static String sowing(Forecast forecast, WaitingCauses bottleneck) {
+    String waiting =
+        trayDays(ForecastLookup.present(forecast.waiting(), RoomWait.SOW)) + " wait to be sown; ";
+    if (bottleneck.sowBehindOverdue() < WaitingCauses.NOTHING) {
       return waiting
           + "no tray that should have left stood in the way: it is the heat itself that is too"
           + " small.";
@@ -93,9 +96,9 @@ public record WaitingSection(
             : "for the rest, the larger part, the heat itself is too small.");
   }
 
-  private static String tables(Forecast forecast, Bottleneck bottleneck) {
-    Stat leave = Plan.present(forecast.waiting(), Step.LEAVE);
-    Stat pot = Plan.present(forecast.waiting(), Step.POT);
+  private static String tables(Forecast forecast, WaitingCauses bottleneck) {
+    Stat leave = ForecastLookup.present(forecast.waiting(), RoomWait.LEAVE);
+    Stat pot = ForecastLookup.present(forecast.waiting(), RoomWait.POT);
     String waiting =
         Words.count(bottleneck.forTables())
             + " tray-days a spring wait for a table, "
@@ -103,7 +106,7 @@ public record WaitingSection(
             + " of them to leave the heat and "
             + Words.count(pot.mean())
             + " to be potted on; ";
-    if (bottleneck.tablesBehindReady() < Bottleneck.NOTHING) {
+    if (bottleneck.tablesBehindReady() < WaitingCauses.NOTHING) {
       return waiting
           + "no plants that were ready to harden off stood there: it is the tables themselves that"
           + " are too small.";
@@ -115,7 +118,7 @@ public record WaitingSection(
         + wayOut(bottleneck);
   }
 
-  private static String wayOut(Bottleneck bottleneck) {
+  private static String wayOut(WaitingCauses bottleneck) {
     if (!bottleneck.readyPlantsHoldUpTables()) {
       return "for the rest, the larger part, the tables themselves are too small.";
     }

@@ -13,7 +13,7 @@ import org.jfree.data.xy.XYSeriesCollection;
 import propcap.evidence.FrostDates;
 import propcap.evidence.FrostTable;
 import propcap.farm.Season;
-import propcap.report.chart.Look;
+import propcap.report.chart.ChartStyle;
 import propcap.report.chart.SeasonAxis;
 import propcap.report.chart.Svg;
 
@@ -21,7 +21,13 @@ import propcap.report.chart.Svg;
 final class FrostChart {
   private static final int HEIGHT = 320;
   private static final List<Color> COLOURS =
-      List.of(Look.BLUE, Look.VERMILLION, Look.GREEN, Look.PURPLE, Look.BLACK, Look.ORANGE);
+      List.of(
+          ChartStyle.BLUE,
+          ChartStyle.VERMILLION,
+          ChartStyle.GREEN,
+          ChartStyle.PURPLE,
+          ChartStyle.BLACK,
+          ChartStyle.ORANGE);
 
   /** Days of the season left and right of what changes. */
   private static final int MARGIN = 10;
@@ -30,9 +36,9 @@ final class FrostChart {
 
   static String of(FrostTable table) {
     Season shown = shown(table);
-    NumberAxis chance = Look.countAxis("chance of a frost on or after the day, %", 100);
+    NumberAxis chance = ChartStyle.countAxis("chance of a frost on or after the day, %", 100);
     chance.setRange(0, 101);
-    XYPlot plot = Look.plot(new SeasonAxis(shown), chance);
+    XYPlot plot = ChartStyle.plot(new SeasonAxis(shown), chance);
     XYSeriesCollection lines = new XYSeriesCollection();
     XYLineAndShapeRenderer look = new XYLineAndShapeRenderer(true, false);
     look.setDrawSeriesLineAsPath(true);
@@ -46,16 +52,16 @@ final class FrostChart {
           look,
           line(name + ", counted", shown, d -> Optional.of(frosts.countedChanceFrom(first + d))),
           colour,
-          Look.SOLID);
+          ChartStyle.SOLID);
       XYSeries fitted = line(name + ", normal", shown, d -> frosts.fittedChanceFrom(first + d));
       if (!fitted.isEmpty()) {
-        add(lines, look, fitted, colour, Look.DOTTED);
+        add(lines, look, fitted, colour, ChartStyle.DOTTED);
       }
     }
     plot.setDataset(lines);
     plot.setRenderer(look);
     return Svg.of(
-        Look.chart(plot),
+        ChartStyle.chart(plot),
         "frost",
         HEIGHT,
         "The chance of a frost on or after each day of the season, for each threshold. The tables"

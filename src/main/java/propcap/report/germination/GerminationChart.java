@@ -16,7 +16,7 @@ import propcap.evidence.Estimate;
 import propcap.evidence.GerminationFit.AtTemperature;
 import propcap.farm.CountedTray;
 import propcap.farm.CountedTray.Inspection;
-import propcap.report.chart.Look;
+import propcap.report.chart.ChartStyle;
 import propcap.report.chart.Svg;
 import propcap.report.kit.Limits;
 
@@ -30,40 +30,40 @@ final class GerminationChart {
 
   static String of(AtTemperature at, String lot, String id) {
     double last = at.lastDays();
-    NumberAxis days = Look.valueAxis("days after sowing", 0, last, "#,##0.##");
+    NumberAxis days = ChartStyle.valueAxis("days after sowing", 0, last, "#,##0.##");
     days.setRange(0, 1.02 * last);
-    NumberAxis percent = Look.valueAxis("% of the seeds", 0, PERCENT, "#,##0");
+    NumberAxis percent = ChartStyle.valueAxis("% of the seeds", 0, PERCENT, "#,##0");
     percent.setRange(0, PERCENT);
-    XYPlot plot = Look.plot(days, percent);
+    XYPlot plot = ChartStyle.plot(days, percent);
     CurveFit best = at.best();
     CurveFit lognormal = at.lognormal();
     if (best != null) {
       plot.setDataset(0, band(best, last));
-      plot.setRenderer(0, Look.band());
+      plot.setRenderer(0, ChartStyle.band());
     }
     if (lognormal != null && !lognormal.equals(best)) {
       plot.setDataset(1, new XYSeriesCollection(line(lognormal, last)));
       XYLineAndShapeRenderer dashed = new XYLineAndShapeRenderer(true, false);
-      dashed.setSeriesPaint(0, Look.VERMILLION);
-      dashed.setSeriesStroke(0, Look.DASHED);
+      dashed.setSeriesPaint(0, ChartStyle.VERMILLION);
+      dashed.setSeriesStroke(0, ChartStyle.DASHED);
       dashed.setDrawSeriesLineAsPath(true);
       plot.setRenderer(1, dashed);
     }
     if (at.trays().size() > 1) {
       plot.setDataset(2, trays(at.trays()));
-      XYStepRenderer faint = steps(at.trays().size(), Look.FAINT_INK);
+      XYStepRenderer faint = steps(at.trays().size(), ChartStyle.FAINT_INK);
       for (int tray = 0; tray < at.trays().size(); tray++) {
-        faint.setSeriesStroke(tray, Look.HAIRLINE);
+        faint.setSeriesStroke(tray, ChartStyle.HAIRLINE);
         faint.setSeriesVisibleInLegend(tray, tray == 0);
       }
       plot.setRenderer(2, faint);
     }
     plot.setDataset(3, new XYSeriesCollection(together(at.trays())));
-    XYStepRenderer dark = steps(1, Look.INK);
-    dark.setSeriesStroke(0, Look.WHISKER);
+    XYStepRenderer dark = steps(1, ChartStyle.INK);
+    dark.setSeriesStroke(0, ChartStyle.WHISKER);
     plot.setRenderer(3, dark);
     return Svg.of(
-        Look.chart(plot),
+        ChartStyle.chart(plot),
         id,
         HEIGHT,
         "Share of the seeds of "

@@ -8,11 +8,11 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import propcap.evidence.CropEntry;
 import propcap.evidence.CurveFit;
-import propcap.evidence.FitTest;
 import propcap.evidence.GerminationFit;
 import propcap.evidence.GerminationFit.AtTemperature;
 import propcap.evidence.GerminationFit.Lot;
 import propcap.evidence.GerminationFit.Tried;
+import propcap.evidence.GoodnessOfFit;
 import propcap.evidence.ThermalFit;
 import propcap.report.kit.AnswerPage;
 import propcap.report.kit.Csv;
@@ -110,7 +110,7 @@ final class GerminationFitPage {
   }
 
   private static String fit(@Nullable CurveFit curve) {
-    FitTest test = curve == null ? null : curve.test();
+    GoodnessOfFit test = curve == null ? null : curve.test();
     return test == null ? "too few counts" : Words.chance(test.chance());
   }
 

@@ -10,10 +10,10 @@ import org.jspecify.annotations.Nullable;
 import propcap.evidence.CropEntry;
 import propcap.evidence.CurveFit;
 import propcap.evidence.Estimate;
-import propcap.evidence.FitTest;
 import propcap.evidence.GerminationFit;
 import propcap.evidence.GerminationFit.AtTemperature;
 import propcap.evidence.GerminationFit.Lot;
+import propcap.evidence.GoodnessOfFit;
 import propcap.evidence.ThermalFit;
 import propcap.report.kit.Json;
 import propcap.report.kit.Limits;
@@ -23,11 +23,11 @@ import propcap.report.kit.Words;
 
 /** What a germination test tells, as tables. */
 final class GerminationFitTables {
-  private static final Table<FitTest> TEST =
-      new Table<FitTest>()
-          .json("chiSquare", FitTest::statistic)
-          .json("degreesOfFreedom", FitTest::degreesOfFreedom)
-          .json("chanceOfWorse", FitTest::chance);
+  private static final Table<GoodnessOfFit> TEST =
+      new Table<GoodnessOfFit>()
+          .json("chiSquare", GoodnessOfFit::statistic)
+          .json("degreesOfFreedom", GoodnessOfFit::degreesOfFreedom)
+          .json("chanceOfWorse", GoodnessOfFit::chance);
 
   private static final Table<CurveFit> CURVE =
       new Table<CurveFit>()
@@ -94,7 +94,7 @@ final class GerminationFitTables {
   }
 
   private static @Nullable Double chance(@Nullable CurveFit curve) {
-    FitTest test = curve == null ? null : curve.test();
+    GoodnessOfFit test = curve == null ? null : curve.test();
     return test == null ? null : test.chance();
   }
 

@@ -6,13 +6,13 @@ import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import propcap.evidence.CropEntry;
 import propcap.evidence.CurveFit;
-import propcap.evidence.EquivalentTest;
+import propcap.evidence.EquivalentCount;
 import propcap.evidence.Estimate;
-import propcap.evidence.FitTest;
-import propcap.evidence.Germinating;
+import propcap.evidence.GerminatingShare;
 import propcap.evidence.GerminationFit.AtTemperature;
 import propcap.evidence.GerminationFit.Lot;
 import propcap.evidence.GerminationFit.NoBase;
+import propcap.evidence.GoodnessOfFit;
 import propcap.evidence.ThermalFit;
 import propcap.report.kit.Limits;
 import propcap.report.kit.ListNumbers;
@@ -94,8 +94,8 @@ final class GerminationWords {
 
   /** What the crop list gets where that is not what the verdict says. */
   private void written(List<String> remarks) {
-    EquivalentTest tested = entry.tested();
-    Germinating germinating = at().germinating();
+    EquivalentCount tested = entry.tested();
+    GerminatingShare germinating = at().germinating();
     if (germinating.endedEarly() || !isNear(tested.rate(), germinating.share().value())) {
       remarks.add(
           "The crop list gets rate "
@@ -260,7 +260,7 @@ final class GerminationWords {
               + "seedlings were found at one or two inspections only, which tells no curve: look"
               + " more often.");
     } else {
-      FitTest test = curve.test();
+      GoodnessOfFit test = curve.test();
       CurveFit best = at.best();
       if (test != null && test.isPoor()) {
         remarks.add(

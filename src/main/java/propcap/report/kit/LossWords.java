@@ -18,7 +18,7 @@ public final class LossWords {
     double sown = forecast.cellsSown().mean();
     List<String> largest = new ArrayList<>();
     for (Loss loss : largest(forecast)) {
-      double lost = Plan.present(forecast.losses(), loss).mean();
+      double lost = ForecastLookup.present(forecast.losses(), loss).mean();
       largest.add(TradeWords.shortLoss(loss) + " " + share(lost, sown));
     }
     return largest.isEmpty()
@@ -29,9 +29,10 @@ public final class LossWords {
   /** The causes that take most, most first. */
   public static List<Loss> largest(Forecast forecast) {
     return Stream.of(Loss.values())
-        .filter(l -> Plan.present(forecast.losses(), l).mean() > 0)
+        .filter(l -> ForecastLookup.present(forecast.losses(), l).mean() > 0)
         .sorted(
-            Comparator.comparingDouble((Loss l) -> Plan.present(forecast.losses(), l).mean())
+            Comparator.comparingDouble(
+                    (Loss l) -> ForecastLookup.present(forecast.losses(), l).mean())
                 .reversed())
         .limit(NAMED)
         .toList();

@@ -34,7 +34,7 @@ public record MatchedWords(Scenario scenario, String match, List<Sowing> sowings
     return named("all ");
   }
 
-  /** The same where they are taken together, such as {@code the 4 sowings of snapdragon}. */
+  /** The sowings taken together, such as {@code the 4 sowings of snapdragon}. */
   public String together() {
     return named("the ");
   }

@@ -39,7 +39,7 @@ public record Money(String currency) {
     return bare(mean, halfWidth) + " " + currency;
   }
 
-  /** The same without its currency; where too few springs differ, with their number. */
+  /** A difference without its currency; where too few springs differ, with their number. */
   public static String bare(Difference difference) {
     if (difference.narrowing() == null) {
       return Words.signed(difference.mean());
@@ -49,7 +49,7 @@ public record Money(String currency) {
         : Words.signed(difference.mean()) + Words.inFew(difference);
   }
 
-  /** The same of a mean and half its interval. */
+  /** A mean and half its interval, without the currency. */
   public static String bare(double mean, double halfWidth) {
     return Words.signed(mean) + " ± " + whole(BigDecimal.valueOf(Words.finite(halfWidth)));
   }

@@ -70,12 +70,12 @@ public record Sheet(String title, String caption, List<Column> columns, List<Row
       return difference == null ? NONE : of(Money.bare(difference)).strongIf(difference.isClear());
     }
 
-    /** The same, standing out where something is so. */
+    /** This cell, in bold where something is so. */
     public Cell strongIf(boolean stands) {
       return new Cell(text, below, stands, shade);
     }
 
-    /** The same on a ground from white, 0, to dark, 5. */
+    /** This cell on a ground from white, 0, to dark, 5. */
     public Cell shaded(int newShade) {
       return new Cell(text, below, isStrong, newShade);
     }

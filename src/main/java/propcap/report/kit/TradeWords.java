@@ -4,8 +4,8 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import propcap.farm.Loss;
 import propcap.farm.PlaceKind;
-import propcap.farm.Step;
-import propcap.farm.Work;
+import propcap.farm.RoomWait;
+import propcap.farm.WorkKind;
 
 /** The model's words, said in full. */
 public final class TradeWords {
@@ -28,7 +28,7 @@ public final class TradeWords {
     };
   }
 
-  /** The same short enough for the head of a column. */
+  /** A cause of loss, short enough for the head of a column. */
   public static String shortLoss(Loss loss) {
     return switch (loss) {
       case NO_SEEDLING -> "no seedling";
@@ -55,7 +55,7 @@ public final class TradeWords {
   }
 
   /** What waits, such as {@code to be sown}. */
-  public static String step(Step step) {
+  public static String step(RoomWait step) {
     return switch (step) {
       case SOW -> "to be sown";
       case LEAVE -> "to leave the heat";
@@ -65,7 +65,7 @@ public final class TradeWords {
   }
 
   /** A work that people's hours go into, such as {@code potting on}. */
-  public static String work(Work work) {
+  public static String work(WorkKind work) {
     return switch (work) {
       case PLANT_OUT -> "planting out";
       case MOVE -> "moving trays";
@@ -76,8 +76,8 @@ public final class TradeWords {
   }
 
   /** The step of a word of the files, such as {@code sow}. */
-  public static Optional<Step> stepOf(String word) {
-    return Stream.of(Step.values()).filter(s -> s.word().equals(word)).findFirst();
+  public static Optional<RoomWait> stepOf(String word) {
+    return Stream.of(RoomWait.values()).filter(s -> s.word().equals(word)).findFirst();
   }
 
   /** The cause of loss of a word of the files, such as {@code frost}. */
@@ -90,7 +90,7 @@ public final class TradeWords {
    *
    * @param full such as {@code still full}
    */
-  public static String holdUp(Step step, String full, boolean plantsStretch) {
+  public static String holdUp(RoomWait step, String full, boolean plantsStretch) {
     return switch (step) {
       case SOW -> "the heat is " + full + ", and trays wait to be sown";
       case LEAVE ->

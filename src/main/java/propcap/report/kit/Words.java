@@ -109,7 +109,7 @@ public final class Words {
     return whole == 0 ? "fewer than 1 spring of 10" : springsOfTen(whole);
   }
 
-  /** The same, as too few of them: neither "only no spring" nor "only nearly 9 springs" is said. */
+  /** A chance as too few springs: neither "only no spring" nor "only nearly 9 springs" is said. */
   public static String onlySprings(double chance) {
     return isRoundedUp(chance) || chance <= 0 ? springs(chance) : "only " + springs(chance);
   }
@@ -138,7 +138,7 @@ public final class Words {
     return isSeldom(stat) ? seen(stat) : "8 springs of 10: " + range(stat);
   }
 
-  /** The same in a column of such ranges: {@code 1,900–2,400}, or how often seen. */
+  /** What is usual, in a column of such ranges: {@code 1,900–2,400}, or how often seen. */
   public static String spread(Stat stat) {
     return isSeldom(stat) ? seen(stat) : range(stat);
   }
@@ -219,7 +219,7 @@ public final class Words {
     return " in " + plural(difference.differing(), "spring");
   }
 
-  /** The same with as many decimals as the half-width is worth. */
+  /** A difference with as many decimals as the half-width is worth. */
   public static String difference(double mean, double halfWidth) {
     int decimals = decimalsFor(halfWidth);
     return signed(mean, decimals) + " ± " + decimals(halfWidth, decimals);

@@ -8,10 +8,10 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import propcap.farm.Milestone;
 import propcap.farm.PlaceKind;
+import propcap.farm.RoomWait;
 import propcap.farm.Season;
-import propcap.farm.Step;
+import propcap.farm.TrayMove;
 import propcap.report.kit.Dates;
 import propcap.report.kit.Money;
 import propcap.report.kit.Words;
@@ -150,18 +150,18 @@ record PlanChange(Planned planned, Planned.Change change, Optional<Planned.Effec
   }
 
   /** The step at which it waits clearly less than before. */
-  private Optional<Step> saved() {
-    return Stream.of(Step.values())
+  private Optional<RoomWait> saved() {
+    return Stream.of(RoomWait.values())
         .filter(s -> waits(before(), s) - waits(after(), s) >= WORTH_SAYING)
         .max(Comparator.comparingDouble(s -> waits(before(), s) - waits(after(), s)));
   }
 
-  private static double waits(SowingForecast forecast, Step step) {
+  private static double waits(SowingForecast forecast, RoomWait step) {
     return forecast.waiting().getOrDefault(step, 0.0);
   }
 
   /** Such as {@code the tables are full until 14 April}. */
-  private String full(Step step) {
+  private String full(RoomWait step) {
     return switch (step) {
       case SOW -> fullPlace(step, sowPlace(), "no space was free in the " + sowPlaceName());
       case LEAVE, POT -> fullPlace(step, ofKind(PlaceKind.TABLE), "the tables were full");
@@ -169,13 +169,13 @@ record PlanChange(Planned planned, Planned.Change change, Optional<Planned.Effec
     };
   }
 
-  private String fullPlace(Step step, Optional<Occupancy> place, String words) {
-    Milestone move =
+  private String fullPlace(RoomWait step, Optional<Occupancy> place, String words) {
+    TrayMove move =
         switch (step) {
-          case SOW -> Milestone.SOWN;
-          case LEAVE -> Milestone.OFF_HEAT;
-          case POT -> Milestone.POTTED_ON;
-          case HARDEN -> Milestone.MOVED_OUT;
+          case SOW -> TrayMove.SOWN;
+          case LEAVE -> TrayMove.OFF_HEAT;
+          case POT -> TrayMove.POTTED_ON;
+          case HARDEN -> TrayMove.MOVED_OUT;
         };
     Span span = before().milestones().get(move);
     if (place.isEmpty() || span == null) {
@@ -223,11 +223,11 @@ record PlanChange(Planned planned, Planned.Change change, Optional<Planned.Effec
   /** Sown as before it stood about for days, waiting for its release or its bed. */
   private Optional<String> standing() {
     double tables =
-        between(before(), Milestone.OFF_HEAT, Milestone.MOVED_OUT)
-            - between(after(), Milestone.OFF_HEAT, Milestone.MOVED_OUT);
+        between(before(), TrayMove.OFF_HEAT, TrayMove.MOVED_OUT)
+            - between(after(), TrayMove.OFF_HEAT, TrayMove.MOVED_OUT);
     double outside =
-        between(before(), Milestone.MOVED_OUT, Milestone.PLANTED_OUT)
-            - between(after(), Milestone.MOVED_OUT, Milestone.PLANTED_OUT);
+        between(before(), TrayMove.MOVED_OUT, TrayMove.PLANTED_OUT)
+            - between(after(), TrayMove.MOVED_OUT, TrayMove.PLANTED_OUT);
     if (change.daysLater() <= 0 || Math.max(tables, outside) < WORTH_SAYING) {
       return Optional.empty();
     }
@@ -246,7 +246,7 @@ record PlanChange(Planned planned, Planned.Change change, Optional<Planned.Effec
                 + Dates.day(change.from().bedFrom(), season()));
   }
 
-  private static double between(SowingForecast forecast, Milestone first, Milestone second) {
+  private static double between(SowingForecast forecast, TrayMove first, TrayMove second) {
     Span from = forecast.milestones().get(first);
     Span to = forecast.milestones().get(second);
     return from == null || to == null ? 0 : to.mean() - from.mean();

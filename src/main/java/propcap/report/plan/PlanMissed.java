@@ -5,10 +5,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import propcap.farm.Step;
-import propcap.report.kit.Bottleneck;
+import propcap.farm.RoomWait;
 import propcap.report.kit.Dates;
 import propcap.report.kit.TradeWords;
+import propcap.report.kit.WaitingCauses;
 import propcap.report.kit.Words;
 import propcap.study.Forecast.SowingForecast;
 import propcap.study.Planned;
@@ -88,7 +88,7 @@ record PlanMissed(Planned planned) {
   }
 
   private Optional<String> lackOfRoom(SowingForecast forecast) {
-    return Stream.of(Step.values())
+    return Stream.of(RoomWait.values())
         .filter(step -> waits(forecast, step) >= 1)
         .max(Comparator.comparingDouble(step -> waits(forecast, step)))
         .map(
@@ -103,15 +103,15 @@ record PlanMissed(Planned planned) {
 
   private Optional<String> lackOfHands() {
     return hasHandsLimited() && planned.kept().hands().daysShort().mean() >= 1
-        ? Optional.of("hands: hours run out on " + Bottleneck.daysShort(planned.kept().hands()))
+        ? Optional.of("hands: hours run out on " + WaitingCauses.daysShort(planned.kept().hands()))
         : Optional.empty();
   }
 
-  private static double waits(SowingForecast forecast, Step step) {
+  private static double waits(SowingForecast forecast, RoomWait step) {
     return forecast.waiting().getOrDefault(step, 0.0);
   }
 
-  private String place(Step step, SowingForecast forecast) {
+  private String place(RoomWait step, SowingForecast forecast) {
     return switch (step) {
       case SOW ->
           "in the " + String.join(" or ", planned.start().cropOf(forecast.sowing()).germinateIn());

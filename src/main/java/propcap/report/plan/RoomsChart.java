@@ -10,7 +10,7 @@ import org.jfree.data.xy.XYSeriesCollection;
 import org.jfree.data.xy.YIntervalSeries;
 import org.jfree.data.xy.YIntervalSeriesCollection;
 import propcap.farm.Season;
-import propcap.report.chart.Look;
+import propcap.report.chart.ChartStyle;
 import propcap.report.chart.SeasonAxis;
 import propcap.report.chart.Svg;
 import propcap.study.Forecast.DayUse;
@@ -31,7 +31,7 @@ final class RoomsChart {
       plot.add(panel(season, before.get(k), now.get(k), k == 0));
     }
     return Svg.of(
-        Look.chart(plot),
+        ChartStyle.chart(plot),
         id,
         MARGINS + PANEL_HEIGHT * before.size(),
         "Tray spaces in use by day in each kind of place, under the plan as it was and under the"
@@ -43,8 +43,9 @@ final class RoomsChart {
         Math.max(
             before.days().stream().mapToDouble(DayUse::p90).max().orElse(0),
             now.days().stream().mapToDouble(DayUse::p90).max().orElse(0));
-    XYPlot plot = Look.plot(null, Look.countAxis(now.name(), Math.max(used, now.spaces())));
-    DeviationRenderer band = Look.band();
+    XYPlot plot =
+        ChartStyle.plot(null, ChartStyle.countAxis(now.name(), Math.max(used, now.spaces())));
+    DeviationRenderer band = ChartStyle.band();
     band.setDefaultSeriesVisibleInLegend(inKey);
     plot.setDataset(0, use(now));
     plot.setRenderer(0, band);
@@ -55,8 +56,8 @@ final class RoomsChart {
 
   private static void line(XYPlot plot, int nth, XYSeries series, boolean inKey, boolean isRoom) {
     XYLineAndShapeRenderer line = new XYLineAndShapeRenderer(true, false);
-    line.setSeriesPaint(0, isRoom ? Look.VERMILLION : Look.BLACK);
-    line.setSeriesStroke(0, isRoom ? Look.DASHED : Look.DOTTED);
+    line.setSeriesPaint(0, isRoom ? ChartStyle.VERMILLION : ChartStyle.BLACK);
+    line.setSeriesStroke(0, isRoom ? ChartStyle.DASHED : ChartStyle.DOTTED);
     line.setDrawSeriesLineAsPath(true);
     line.setDefaultSeriesVisibleInLegend(inKey);
     plot.setDataset(nth, new XYSeriesCollection(series));

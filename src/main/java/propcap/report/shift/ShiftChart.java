@@ -10,7 +10,7 @@ import org.jfree.chart.renderer.xy.DeviationRenderer;
 import org.jfree.data.xy.YIntervalSeries;
 import org.jfree.data.xy.YIntervalSeriesCollection;
 import org.jspecify.annotations.Nullable;
-import propcap.report.chart.Look;
+import propcap.report.chart.ChartStyle;
 import propcap.report.chart.Marks;
 import propcap.report.chart.Svg;
 import propcap.report.chart.TriedAxis;
@@ -49,7 +49,7 @@ final class ShiftChart {
       plot.add(plot(group, panel, plot.getSubplots().isEmpty()));
     }
     return Svg.of(
-        Look.chart(plot),
+        ChartStyle.chart(plot),
         id,
         MARGINS + PANEL_HEIGHT * panels.size(),
         "What comes of sowing "
@@ -74,7 +74,8 @@ final class ShiftChart {
   private static XYPlot plot(Group group, Panel panel, boolean inKey) {
     double least = panel.stats().stream().mapToDouble(ShiftChart::low).min().orElse(0);
     double most = panel.stats().stream().mapToDouble(ShiftChart::high).max().orElse(0);
-    XYPlot plot = Look.plot(null, Look.valueAxis(panel.name(), least, most, "#,##0.##"));
+    XYPlot plot =
+        ChartStyle.plot(null, ChartStyle.valueAxis(panel.name(), least, most, "#,##0.##"));
     plot.setDataset(0, band(group, panel));
     plot.setRenderer(0, bandLook(inKey));
     addMeans(plot, group, panel, inKey);
@@ -103,7 +104,7 @@ final class ShiftChart {
   }
 
   private static DeviationRenderer bandLook(boolean inKey) {
-    DeviationRenderer band = Look.band();
+    DeviationRenderer band = ChartStyle.band();
     band.setDefaultSeriesVisibleInLegend(inKey);
     return band;
   }
@@ -121,7 +122,7 @@ final class ShiftChart {
       }
       if (!series.isEmpty()) {
         dataset.addSeries(series);
-        marks.then(standing.fill, Look.BLACK);
+        marks.then(standing.fill, ChartStyle.BLACK);
       }
     }
     marks.renderer().setDefaultSeriesVisibleInLegend(inKey);

@@ -16,7 +16,7 @@ import org.jfree.data.xy.XYSeries;
 import org.jfree.data.xy.XYSeriesCollection;
 import org.jfree.data.xy.YIntervalSeries;
 import org.jfree.data.xy.YIntervalSeriesCollection;
-import propcap.report.chart.Look;
+import propcap.report.chart.ChartStyle;
 import propcap.report.chart.Marks;
 import propcap.report.chart.Svg;
 import propcap.report.chart.TriedAxis;
@@ -54,7 +54,7 @@ final class SizeChart {
     plot.setGap(16);
     plot.add(measured(sizing, words, run), 3);
     plot.add(springs(run, sizes), 1);
-    JFreeChart chart = Look.chart(plot);
+    JFreeChart chart = ChartStyle.chart(plot);
     return Svg.of(
         chart,
         "size",
@@ -85,17 +85,19 @@ final class SizeChart {
       }
       if (!series.isEmpty()) {
         dataset.addSeries(series);
-        marks.then(fill(found), Look.BLUE);
+        marks.then(fill(found), ChartStyle.BLUE);
       }
     }
-    XYPlot plot = Look.plot(null, Look.valueAxis(words.axis(), least, most, "#,##0.##"));
+    XYPlot plot =
+        ChartStyle.plot(null, ChartStyle.valueAxis(words.axis(), least, most, "#,##0.##"));
     plot.setDataset(dataset);
     plot.setRenderer(marks.renderer());
     if (hasGoal) {
       plot.addRangeMarker(
-          new IntervalMarker(goal - indifference, goal + indifference, Look.PALE),
+          new IntervalMarker(goal - indifference, goal + indifference, ChartStyle.PALE),
           Layer.BACKGROUND);
-      plot.addRangeMarker(new ValueMarker(goal, Look.VERMILLION, Look.DASHED), Layer.BACKGROUND);
+      plot.addRangeMarker(
+          new ValueMarker(goal, ChartStyle.VERMILLION, ChartStyle.DASHED), Layer.BACKGROUND);
     }
     return plot;
   }
@@ -124,8 +126,8 @@ final class SizeChart {
     bars.setShadowVisible(false);
     bars.setSeriesPaint(0, new Color(0x88, 0x88, 0x88));
     bars.setDefaultSeriesVisibleInLegend(false);
-    NumberAxis axis = Look.countAxis("springs run", most);
-    XYPlot plot = Look.plot(null, axis);
+    NumberAxis axis = ChartStyle.countAxis("springs run", most);
+    XYPlot plot = ChartStyle.plot(null, axis);
     plot.setDataset(new XYBarDataset(new XYSeriesCollection(series), 0.5 * apart));
     plot.setRenderer(bars);
     return plot;

@@ -4,21 +4,21 @@ import java.util.List;
 import java.util.stream.IntStream;
 import propcap.report.kit.Json;
 import propcap.report.kit.Table;
+import propcap.study.FurnishingList;
 import propcap.study.Goal;
-import propcap.study.OrderList;
 import propcap.study.Sizing;
 import propcap.study.Sizing.Candidate;
 
 /** How large a place must be, for other programs and for a spreadsheet. */
 final class SizeFiles {
   /** A row for each thing to order, its amount a bare number. */
-  static final Table<OrderList.Line> ORDER =
-      new Table<OrderList.Line>("What", l -> l.place() + ": " + l.what())
-          .file("place", OrderList.Line::place)
-          .file("what", OrderList.Line::what)
-          .file("amount", OrderList.Line::amount)
-          .file("unit", OrderList.Line::unit)
-          .number("Amount", "", OrderList.Line::shown);
+  static final Table<FurnishingList.Line> ORDER =
+      new Table<FurnishingList.Line>("What", l -> l.place() + ": " + l.what())
+          .file("place", FurnishingList.Line::place)
+          .file("what", FurnishingList.Line::what)
+          .file("amount", FurnishingList.Line::amount)
+          .file("unit", FurnishingList.Line::unit)
+          .number("Amount", "", FurnishingList.Line::shown);
 
   private SizeFiles() {}
 
@@ -31,7 +31,7 @@ final class SizeFiles {
       String match,
       double indifference) {}
 
-  static String json(Sizing sizing, OrderList order, String version) {
+  static String json(Sizing sizing, FurnishingList order, String version) {
     SizeWords words = SizeWords.of(sizing);
     Table<Candidate> candidates = candidates(sizing);
     Table<Sizing> told =

@@ -5,11 +5,11 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import propcap.farm.Step;
-import propcap.report.kit.Bottleneck;
+import propcap.farm.RoomWait;
 import propcap.report.kit.LossWords;
 import propcap.report.kit.MatchedWords;
 import propcap.report.kit.TradeWords;
+import propcap.report.kit.WaitingCauses;
 import propcap.report.kit.Words;
 import propcap.study.Forecast;
 import propcap.study.Forecast.SowingForecast;
@@ -108,7 +108,7 @@ record SizeNotes(SizeWords words) {
 
   private String holdsBack(Forecast forecast) {
     MatchedWords matched = MatchedWords.of(sizing());
-    String house = Bottleneck.of(forecast).verdict(forecast);
+    String house = WaitingCauses.of(forecast).verdict(forecast);
     if (matched.isAll()) {
       return "What holds it back there: " + house + " " + LossWords.losses(forecast) + ".";
     }
@@ -129,12 +129,12 @@ record SizeNotes(SizeWords words) {
 
   /** At which step their own trays wait most. */
   private static String waiting(List<SowingForecast> sowings) {
-    double all = Stream.of(Step.values()).mapToDouble(step -> waited(sowings, step)).sum();
-    if (all < Bottleneck.NOTHING) {
+    double all = Stream.of(RoomWait.values()).mapToDouble(step -> waited(sowings, step)).sum();
+    if (all < WaitingCauses.NOTHING) {
       return "these trays find room at once";
     }
-    Step most =
-        Stream.of(Step.values())
+    RoomWait most =
+        Stream.of(RoomWait.values())
             .max(Comparator.comparingDouble(step -> waited(sowings, step)))
             .orElseThrow();
     return "of "
@@ -145,7 +145,7 @@ record SizeNotes(SizeWords words) {
         + TradeWords.step(most);
   }
 
-  private static double waited(List<SowingForecast> sowings, Step step) {
+  private static double waited(List<SowingForecast> sowings, RoomWait step) {
     return sowings.stream().mapToDouble(s -> s.waiting().getOrDefault(step, 0.0)).sum();
   }
 

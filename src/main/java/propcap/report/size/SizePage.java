@@ -13,8 +13,8 @@ import propcap.report.kit.Sheet.Cell;
 import propcap.report.kit.Sheet.Column;
 import propcap.report.kit.Table;
 import propcap.report.kit.Words;
+import propcap.study.FurnishingList;
 import propcap.study.Goal.Measure;
-import propcap.study.OrderList;
 import propcap.study.Sizing;
 import propcap.study.Sizing.Candidate;
 import propcap.study.Sizing.Found;
@@ -33,11 +33,11 @@ final class SizePage {
     this.words = SizeWords.of(sizing);
   }
 
-  static AnswerPage of(Sizing sizing, OrderList order, String version) {
+  static AnswerPage of(Sizing sizing, FurnishingList order, String version) {
     return new SizePage(sizing).page(order, version);
   }
 
-  private AnswerPage page(OrderList order, String version) {
+  private AnswerPage page(FurnishingList order, String version) {
     List<Fact> facts =
         new ArrayList<>(
             Fact.of(
@@ -134,7 +134,7 @@ final class SizePage {
         .shaded(c.found() == Found.HOLDS ? 3 : c.found() == Found.NEAR ? 1 : 0);
   }
 
-  private Part order(OrderList order) {
+  private Part order(FurnishingList order) {
     return new Part(
         "order",
         "What to order",

@@ -8,14 +8,14 @@ import propcap.report.kit.Lines;
 import propcap.report.kit.Words;
 import propcap.results.Answer;
 import propcap.results.KnownResults;
-import propcap.study.OrderList;
+import propcap.study.FurnishingList;
 import propcap.study.Sizing;
 
 /**
  * How large a place must be, and what to order for it: that stands below the ten headlines, a line
  * for each thing.
  */
-public record SizingAnswer(Sizing sizing, OrderList order) implements Answer {
+public record SizingAnswer(Sizing sizing, FurnishingList order) implements Answer {
   @Override
   public KnownResults kind() {
     return KnownResults.SIZE;
@@ -53,10 +53,10 @@ public record SizingAnswer(Sizing sizing, OrderList order) implements Answer {
   }
 
   /** What to order, below the name of its place. */
-  private static List<String> orders(OrderList order) {
+  private static List<String> orders(FurnishingList order) {
     List<String> lines = new ArrayList<>();
     String place = "";
-    for (OrderList.Line line : order.lines()) {
+    for (FurnishingList.Line line : order.lines()) {
       if (!line.place().equals(place)) {
         place = line.place();
         lines.add("Order for " + place + ":");

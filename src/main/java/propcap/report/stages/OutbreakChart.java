@@ -10,7 +10,7 @@ import org.jfree.data.xy.XYIntervalSeriesCollection;
 import propcap.evidence.CropStages;
 import propcap.evidence.TrayEvidence;
 import propcap.farm.Loss;
-import propcap.report.chart.Look;
+import propcap.report.chart.ChartStyle;
 import propcap.report.chart.Svg;
 
 /** How much of their stand trays lost on the table: those with an outbreak on top of the others. */
@@ -50,17 +50,17 @@ final class OutbreakChart {
     bars.setBarPainter(new StandardXYBarPainter());
     bars.setShadowVisible(false);
     bars.setDrawBarOutline(true);
-    bars.setDefaultOutlinePaint(Look.INK);
-    bars.setDefaultOutlineStroke(Look.HAIRLINE);
-    bars.setSeriesPaint(0, Look.PALE);
-    bars.setSeriesPaint(1, Look.VERMILLION);
-    NumberAxis lost = Look.valueAxis("% of the stand lost on the table", 0, 100, "0");
+    bars.setDefaultOutlinePaint(ChartStyle.INK);
+    bars.setDefaultOutlineStroke(ChartStyle.HAIRLINE);
+    bars.setSeriesPaint(0, ChartStyle.PALE);
+    bars.setSeriesPaint(1, ChartStyle.VERMILLION);
+    NumberAxis lost = ChartStyle.valueAxis("% of the stand lost on the table", 0, 100, "0");
     lost.setRange(0, 100);
-    XYPlot plot = Look.plot(lost, Look.countAxis("trays", most));
+    XYPlot plot = ChartStyle.plot(lost, ChartStyle.countAxis("trays", most));
     plot.setDataset(dataset);
     plot.setRenderer(bars);
     return Svg.of(
-        Look.chart(plot),
+        ChartStyle.chart(plot),
         id,
         HEIGHT,
         "Trays of "

@@ -14,7 +14,7 @@ import propcap.evidence.CropStages;
 import propcap.evidence.Stages;
 import propcap.evidence.TrayEvidence.Readiness;
 import propcap.evidence.TrayEvidence.Ripening;
-import propcap.report.chart.Look;
+import propcap.report.chart.ChartStyle;
 import propcap.report.chart.Marks;
 import propcap.report.chart.Svg;
 
@@ -66,21 +66,23 @@ final class RequirementChart {
     curves.addSeries(
         curve("list and log together", least, most, d -> Stages.readyBy(d, learned, nowSpread)));
     XYLineAndShapeRenderer lines = new XYLineAndShapeRenderer(true, false);
-    lines.setSeriesPaint(0, Look.VERMILLION);
-    lines.setSeriesStroke(0, Look.DASHED);
-    lines.setSeriesPaint(1, Look.BLUE);
-    lines.setSeriesStroke(1, Look.SOLID);
+    lines.setSeriesPaint(0, ChartStyle.VERMILLION);
+    lines.setSeriesStroke(0, ChartStyle.DASHED);
+    lines.setSeriesPaint(1, ChartStyle.BLUE);
+    lines.setSeriesStroke(1, ChartStyle.SOLID);
     lines.setDrawSeriesLineAsPath(true);
     XYPlot plot =
-        Look.plot(
-            Look.valueAxis("days on the table, at the listed temperature", least, most, "#,##0.#"),
-            Look.valueAxis("% of trays ready", 0, 100, "0"));
+        ChartStyle.plot(
+            ChartStyle.valueAxis(
+                "days on the table, at the listed temperature", least, most, "#,##0.#"),
+            ChartStyle.valueAxis("% of trays ready", 0, 100, "0"));
     plot.setDataset(0, curves);
     plot.setRenderer(0, lines);
     plot.setDataset(1, marks);
-    plot.setRenderer(1, Marks.withWhiskersAcross().then(Marks.Fill.FILLED, Look.BLACK).renderer());
+    plot.setRenderer(
+        1, Marks.withWhiskersAcross().then(Marks.Fill.FILLED, ChartStyle.BLACK).renderer());
     return Svg.of(
-        Look.chart(plot),
+        ChartStyle.chart(plot),
         id,
         HEIGHT,
         "When the trays of "

@@ -11,7 +11,7 @@ import org.jfree.data.xy.XIntervalSeriesCollection;
 import org.jspecify.annotations.Nullable;
 import propcap.evidence.CropStages;
 import propcap.evidence.Estimate;
-import propcap.report.chart.Look;
+import propcap.report.chart.ChartStyle;
 import propcap.report.chart.Marks;
 import propcap.report.chart.Svg;
 
@@ -45,22 +45,22 @@ final class StageLossChart {
     dataset.addSeries(listed);
     dataset.addSeries(alone);
     dataset.addSeries(learned);
-    NumberAxis share = Look.valueAxis("% of the plants", 0, most, "0.##");
+    NumberAxis share = ChartStyle.valueAxis("% of the plants", 0, most, "0.##");
     share.setRange(0, 1.06 * Math.max(most, 0.5));
-    XYPlot plot = Look.plot(share, names(rows));
+    XYPlot plot = ChartStyle.plot(share, names(rows));
     plot.setRangeGridlinesVisible(false);
     for (int row = 1; row < rows.size(); row++) {
-      plot.addRangeMarker(new ValueMarker(row - 0.5, Look.RULE, Look.HAIRLINE));
+      plot.addRangeMarker(new ValueMarker(row - 0.5, ChartStyle.RULE, ChartStyle.HAIRLINE));
     }
     plot.setDataset(dataset);
     plot.setRenderer(
         Marks.withWhiskersAcross()
-            .then(Marks.Fill.HOLLOW, Look.VERMILLION)
-            .then(Marks.Fill.HALF, Look.BLACK)
-            .then(Marks.Fill.FILLED, Look.BLUE)
+            .then(Marks.Fill.HOLLOW, ChartStyle.VERMILLION)
+            .then(Marks.Fill.HALF, ChartStyle.BLACK)
+            .then(Marks.Fill.FILLED, ChartStyle.BLUE)
             .renderer());
     return Svg.of(
-        Look.chart(plot),
+        ChartStyle.chart(plot),
         id,
         MARGINS + ROW_HEIGHT * rows.size(),
         "Plants of "
@@ -80,7 +80,7 @@ final class StageLossChart {
   private static SymbolAxis names(List<StagesFigure> rows) {
     List<String> names = new ArrayList<>();
     rows.forEach(r -> names.add(r.title()));
-    SymbolAxis axis = Look.axis(new SymbolAxis(null, names.toArray(new String[0])));
+    SymbolAxis axis = ChartStyle.axis(new SymbolAxis(null, names.toArray(new String[0])));
     axis.setInverted(true);
     axis.setGridBandsVisible(false);
     axis.setTickMarksVisible(false);

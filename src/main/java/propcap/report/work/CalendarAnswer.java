@@ -7,7 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import propcap.farm.Job;
+import propcap.farm.TrayTask;
 import propcap.report.kit.Dates;
 import propcap.report.kit.Lines;
 import propcap.report.kit.Templates;
@@ -39,7 +39,7 @@ public record CalendarAnswer(
   @Override
   public List<String> headlines() {
     Lines lines = new Lines();
-    for (Job job : Job.values()) {
+    for (TrayTask job : TrayTask.values()) {
       int trays = calendar.trays(job, period);
       List<Task> planned = calendar.tasks(job).stream().filter(t -> t.isPlannedIn(period)).toList();
       if (trays > 0 || !planned.isEmpty()) {

@@ -5,7 +5,7 @@ import java.time.YearMonth;
 import java.time.temporal.IsoFields;
 import java.util.ArrayList;
 import java.util.List;
-import propcap.farm.Job;
+import propcap.farm.TrayTask;
 import propcap.report.kit.Dates;
 import propcap.report.kit.Words;
 import propcap.study.Period;
@@ -78,9 +78,9 @@ public record MonthSheets(String scenario, String version, List<Month> months) {
   private static List<Line> lines(WorkCalendar calendar, LocalDate date) {
     Period day = new Period(date, date);
     List<Line> lines = new ArrayList<>();
-    for (Job job : WorkWords.ROUND) {
+    for (TrayTask job : WorkWords.ROUND) {
       String name = WorkWords.shortJob(job);
-      if (job == Job.SOW) {
+      if (job == TrayTask.SOW) {
         calendar.tasks(job).stream()
             .filter(t -> t.trays(day) > 0 || t.isPlannedIn(day))
             .forEach(t -> lines.add(new Line(name, sown(t, day))));

@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import propcap.farm.Crop;
-import propcap.farm.Job;
+import propcap.farm.TrayTask;
 import propcap.report.kit.Dates;
 import propcap.study.Period;
 import propcap.study.WorkCalendar;
@@ -31,7 +31,7 @@ public record TrayLabels(
   static TrayLabels of(WorkCalendar calendar, Period period, LabelSheet sheet, String version) {
     List<Label> labels = new ArrayList<>();
     for (LocalDate day : period.days()) {
-      calendar.tasks(Job.SOW).forEach(t -> addAll(calendar, t, day, labels));
+      calendar.tasks(TrayTask.SOW).forEach(t -> addAll(calendar, t, day, labels));
     }
     List<List<Label>> sheets = new ArrayList<>();
     for (int from = 0; from < labels.size(); from += sheet.labels()) {
@@ -63,7 +63,7 @@ public record TrayLabels(
   private static LocalDate offHeat(WorkCalendar calendar, Task sow, LocalDate sown) {
     Crop crop = calendar.scenario().cropOf(sow.sowing());
     Optional<LocalDate> likely =
-        calendar.tasks(Job.OFF_HEAT).stream()
+        calendar.tasks(TrayTask.OFF_HEAT).stream()
             .filter(t -> t.sowing().equals(sow.sowing()))
             .map(Task::latest)
             .findFirst();

@@ -9,9 +9,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import propcap.farm.Job;
 import propcap.farm.Labour;
 import propcap.farm.Season;
+import propcap.farm.TrayTask;
 import propcap.report.kit.Dates;
 import propcap.report.kit.Words;
 import propcap.study.Period;
@@ -74,7 +74,7 @@ public record WeekSheets(String scenario, String version, List<Week> weeks) {
     Period week = new Period(monday, monday.plusDays(6));
     List<Block> blocks = new ArrayList<>();
     List<String> perhaps = new ArrayList<>();
-    for (Job job : WorkWords.ROUND) {
+    for (TrayTask job : WorkWords.ROUND) {
       List<Row> rows = new ArrayList<>();
       calendar.tasks(job).stream()
           .sorted(Comparator.comparing(WeekSheets::firstDay))

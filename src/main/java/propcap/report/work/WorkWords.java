@@ -8,8 +8,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
-import propcap.farm.Job;
 import propcap.farm.Season;
+import propcap.farm.TrayTask;
 import propcap.report.kit.Dates;
 import propcap.report.kit.Words;
 import propcap.study.WorkCalendar.Planned;
@@ -19,16 +19,22 @@ import propcap.study.WorkCalendar.Task;
 /** What there is to do, as it is said at the door of the house. */
 final class WorkWords {
   /** In the order of the round: from the exit back to the entrance. */
-  static final List<Job> ROUND =
+  static final List<TrayTask> ROUND =
       List.of(
-          Job.PLANT_OUT, Job.MOVE_OUT, Job.OFF_HEAT, Job.THIN, Job.POT_ON, Job.SOW, Job.SOW_AGAIN);
+          TrayTask.PLANT_OUT,
+          TrayTask.MOVE_OUT,
+          TrayTask.OFF_HEAT,
+          TrayTask.THIN,
+          TrayTask.POT_ON,
+          TrayTask.SOW,
+          TrayTask.SOW_AGAIN);
 
   /** What is less than this share of the trays, or of the waiting, is not named. */
   private static final double WORTH_NAMING = 0.1;
 
   private WorkWords() {}
 
-  static String job(Job job) {
+  static String job(TrayTask job) {
     return switch (job) {
       case SOW -> "Sow";
       case SOW_AGAIN -> "Sow again";
@@ -41,7 +47,7 @@ final class WorkWords {
   }
 
   /** Short enough for a day of the month. */
-  static String shortJob(Job job) {
+  static String shortJob(TrayTask job) {
     return switch (job) {
       case OFF_HEAT -> "Off heat";
       case MOVE_OUT -> "Move out";
@@ -55,7 +61,7 @@ final class WorkWords {
   }
 
   /** Where the trays of some stints go, such as {@code Chamber → Glasshouse}; of none, nowhere. */
-  static String route(Job job, List<Stint> stints) {
+  static String route(TrayTask job, List<Stint> stints) {
     if (stints.isEmpty()) {
       return "";
     }
@@ -137,7 +143,7 @@ final class WorkWords {
     return lot.isEmpty() ? crop : crop + ", " + lot;
   }
 
-  /** The same without the crop where the sowing's id says it. */
+  /** Crop and lot; without the crop where the sowing's id says it. */
   static String besideId(Task task) {
     return task.sowing().id().startsWith(task.sowing().crop()) ? lot(task) : cropAndLot(task);
   }

@@ -7,8 +7,8 @@ import com.google.gson.JsonParser;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import propcap.report.Forecasts;
-import propcap.report.kit.Bottleneck;
 import propcap.report.kit.Lines;
+import propcap.report.kit.WaitingCauses;
 import propcap.study.Forecast;
 
 class HandsSectionTest {
@@ -53,7 +53,7 @@ class HandsSectionTest {
 
   @Test
   void moreWaitingForHandsThanForRoomMakesThemTheBottleneck() {
-    assertThat(Bottleneck.of(SHORT).verdict(SHORT))
+    assertThat(WaitingCauses.of(SHORT).verdict(SHORT))
         .isEqualTo(
             "The bottleneck is hands: 1,230 tray-days had room and waited for them, 929 waited for"
                 + " room.");

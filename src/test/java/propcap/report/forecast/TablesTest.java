@@ -10,7 +10,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import propcap.farm.Loss;
 import propcap.report.Forecasts;
-import propcap.report.kit.Plan;
+import propcap.report.kit.ForecastLookup;
 import propcap.study.Forecast;
 
 class TablesTest {
@@ -50,7 +50,7 @@ class TablesTest {
   void aRowStandsForEachCropAndCause() {
     List<NamedCsvRecord> rows = read(Tables.losses(spring));
     assertThat(rows).hasSize(14 * Loss.values().length);
-    double sown = Plan.cellsSown(spring, "onion");
+    double sown = ForecastLookup.cellsSown(spring, "onion");
     assertThat(rows.get(0).getField("cause")).isEqualTo("no-seedling");
     assertThat(Double.parseDouble(rows.get(0).getField("share-of-cells-sown")))
         .isCloseTo(Double.parseDouble(rows.get(0).getField("mean")) / sown, within(1e-4));

@@ -12,7 +12,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import propcap.evidence.Estimate;
-import propcap.farm.Step;
+import propcap.farm.RoomWait;
 import propcap.study.Difference;
 import propcap.study.MeanLimits;
 import propcap.study.Stat;
@@ -23,7 +23,7 @@ class JsonTest {
 
   private record Currency(Optional<String> currency, String name) {}
 
-  private record Counted(long number, Map<Step, Double> waiting) {}
+  private record Counted(long number, Map<RoomWait, Double> waiting) {}
 
   private static String it(@Nullable Object it) {
     String text = Json.text(new Of(it));
@@ -32,9 +32,9 @@ class JsonTest {
 
   @Test
   void aRecordsComponentsAreItsMembersInTheirOrder() {
-    Map<Step, Double> waiting = new LinkedHashMap<>();
-    waiting.put(Step.POT, 1.0);
-    waiting.put(Step.SOW, 0.1);
+    Map<RoomWait, Double> waiting = new LinkedHashMap<>();
+    waiting.put(RoomWait.POT, 1.0);
+    waiting.put(RoomWait.SOW, 0.1);
     assertThat(Json.text(new Of("<b> & 'b'"), new Counted(7, waiting)))
         .isEqualTo(
             """
@@ -98,7 +98,7 @@ class JsonTest {
   void aNumberThatIsNotFiniteIsRefusedWhereverItStands() {
     for (double bad : new double[] {Double.NaN, Double.NEGATIVE_INFINITY}) {
       for (Object it :
-          List.of(bad, List.of(1.0, bad), new Counted(1, Map.of(Step.SOW, bad)), stat(bad))) {
+          List.of(bad, List.of(1.0, bad), new Counted(1, Map.of(RoomWait.SOW, bad)), stat(bad))) {
         assertThatIllegalArgumentException()
             .isThrownBy(() -> Json.text(new Of(it)))
             .withMessage("the results hold a number that is not finite");

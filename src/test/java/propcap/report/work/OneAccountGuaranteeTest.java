@@ -7,8 +7,8 @@ import java.util.List;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import propcap.Tried;
-import propcap.farm.Job;
 import propcap.farm.Scenario;
+import propcap.farm.TrayTask;
 import propcap.study.WorkCalendar;
 
 /** The same as {@link OneAccountTest} on many farms. */
@@ -30,7 +30,7 @@ class OneAccountGuaranteeTest {
       }
       limited += farm.labour().isLimited() ? 1 : 0;
       waiting +=
-          calendar.tasks(Job.SOW).stream()
+          calendar.tasks(TrayTask.SOW).stream()
                   .anyMatch(t -> t.planned() != null && t.planned().later() > 0)
               ? 1
               : 0;

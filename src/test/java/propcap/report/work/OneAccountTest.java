@@ -20,12 +20,12 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import propcap.farm.Job;
 import propcap.farm.Labour;
-import propcap.farm.Milestone;
 import propcap.farm.RandomScenarios;
 import propcap.farm.Scenario;
-import propcap.farm.Work;
+import propcap.farm.TrayMove;
+import propcap.farm.TrayTask;
+import propcap.farm.WorkKind;
 import propcap.files.ScenarioReader;
 import propcap.study.Forecast;
 import propcap.study.Forecasting;
@@ -75,7 +75,7 @@ class OneAccountTest {
     assertThat(example.trays()).isEqualTo(614);
     assertThat(ToldWork.of(calendar).onTheTerminal()).containsEntry("sow", 614);
     assertThat(misfits(calendar)).isEmpty();
-    assertThat(calendar.tasks(Job.SOW)).anyMatch(t -> later(t) > 0);
+    assertThat(calendar.tasks(TrayTask.SOW)).anyMatch(t -> later(t) > 0);
   }
 
   private static int later(Task task) {
@@ -92,7 +92,8 @@ class OneAccountTest {
   @Test
   void aTrayCountedTwiceIsNoticed() throws Exception {
     WorkCalendar calendar = calendar(example(), 4);
-    Task sow = calendar.tasks(Job.SOW).stream().filter(t -> later(t) > 0).findFirst().orElseThrow();
+    Task sow =
+        calendar.tasks(TrayTask.SOW).stream().filter(t -> later(t) > 0).findFirst().orElseThrow();
     assertThat(misfits(with(calendar, sow, later(sow), 0))).isNotEmpty();
   }
 
@@ -100,7 +101,7 @@ class OneAccountTest {
   @Test
   void anHourOnAnotherDayIsNoticed() throws Exception {
     WorkCalendar calendar = calendar(example(), 4);
-    assertThat(misfits(with(calendar, calendar.tasks(Job.SOW).get(0), 0, 0.1))).isNotEmpty();
+    assertThat(misfits(with(calendar, calendar.tasks(TrayTask.SOW).get(0), 0, 0.1))).isNotEmpty();
   }
 
   /** The same with more trays and hours in a task's first stint. */
@@ -204,7 +205,7 @@ class OneAccountTest {
   }
 
   private static void plan(WorkCalendar calendar, Forecast forecast, List<String> misfits) {
-    for (Job job : Job.values()) {
+    for (TrayTask job : TrayTask.values()) {
       double mean =
           calendar.tasks(job).stream()
               .flatMap(t -> t.stints().stream())
@@ -215,14 +216,14 @@ class OneAccountTest {
     }
     for (Forecast.SowingForecast s : forecast.sowings()) {
       String id = s.sowing().id();
-      double sown = mean(calendar, id, Job.SOW);
-      double again = mean(calendar, id, Job.SOW_AGAIN);
-      close(id + " sown", sown + again, moved(s, Milestone.SOWN), 1e-9, misfits);
-      double offHeat = mean(calendar, id, Job.OFF_HEAT);
-      close(id + " off heat", offHeat, moved(s, Milestone.OFF_HEAT), 1e-9, misfits);
-      double pottedOn = mean(calendar, id, Job.POT_ON);
-      close(id + " potted", pottedOn, moved(s, Milestone.POTTED_ON), 1e-9, misfits);
-      for (Task task : calendar.tasks(Job.SOW)) {
+      double sown = mean(calendar, id, TrayTask.SOW);
+      double again = mean(calendar, id, TrayTask.SOW_AGAIN);
+      close(id + " sown", sown + again, moved(s, TrayMove.SOWN), 1e-9, misfits);
+      double offHeat = mean(calendar, id, TrayTask.OFF_HEAT);
+      close(id + " off heat", offHeat, moved(s, TrayMove.OFF_HEAT), 1e-9, misfits);
+      double pottedOn = mean(calendar, id, TrayTask.POT_ON);
+      close(id + " potted", pottedOn, moved(s, TrayMove.POTTED_ON), 1e-9, misfits);
+      for (Task task : calendar.tasks(TrayTask.SOW)) {
         if (task.planned() != null && task.sowing().id().equals(id)) {
           int onDay = task.trays(new Period(task.planned().due(), task.planned().due()));
           int told = onDay + task.planned().later() + task.planned().never();
@@ -232,7 +233,7 @@ class OneAccountTest {
     }
   }
 
-  private static double mean(WorkCalendar calendar, String sowing, Job job) {
+  private static double mean(WorkCalendar calendar, String sowing, TrayTask job) {
     return calendar.tasks(job).stream()
         .filter(t -> t.sowing().id().equals(sowing))
         .flatMap(t -> t.stints().stream())
@@ -240,7 +241,7 @@ class OneAccountTest {
         .sum();
   }
 
-  private static double moved(Forecast.SowingForecast sowing, Milestone move) {
+  private static double moved(Forecast.SowingForecast sowing, TrayMove move) {
     Forecast.Span span = sowing.milestones().get(move);
     return span == null ? 0 : span.trays();
   }
@@ -248,7 +249,7 @@ class OneAccountTest {
   private static void hours(ToldWork told, Forecast forecast, List<String> misfits) {
     Scenario scenario = forecast.scenario();
     Map<String, Double> ofDay = new TreeMap<>();
-    Map<Work, Double> ofWork = new EnumMap<>(Work.class);
+    Map<WorkKind, Double> ofWork = new EnumMap<>(WorkKind.class);
     List<NamedCsvRecord> rows = told.rows();
     // A row is rounded to four decimals.
     double within = 1e-4 * rows.size();
@@ -256,7 +257,7 @@ class OneAccountTest {
       double hours = Double.parseDouble(row.getField("hours"));
       ofDay.merge(row.getField("date"), hours, Double::sum);
       String job = row.getField("job").toUpperCase(Locale.ROOT).replace('-', '_');
-      ofWork.merge(Job.valueOf(job).work(), hours, Double::sum);
+      ofWork.merge(TrayTask.valueOf(job).work(), hours, Double::sum);
     }
     Map<String, JsonObject> json = new TreeMap<>();
     for (JsonElement day : told.json().getAsJsonArray("days")) {

@@ -21,7 +21,7 @@ import net.fortuna.ical4j.data.CalendarBuilder;
 import net.fortuna.ical4j.data.ParserException;
 import net.fortuna.ical4j.model.Property;
 import net.fortuna.ical4j.model.component.CalendarComponent;
-import propcap.farm.Job;
+import propcap.farm.TrayTask;
 import propcap.study.Period;
 import propcap.study.WorkCalendar;
 
@@ -40,7 +40,7 @@ record ToldWork(WorkCalendar calendar, Period all) {
   }
 
   private static String word(String name) {
-    for (Job job : Job.values()) {
+    for (TrayTask job : TrayTask.values()) {
       if (name.equals(WorkWords.job(job)) || name.equals(WorkWords.shortJob(job))) {
         return job.word();
       }

@@ -11,11 +11,11 @@ import propcap.farm.Climate;
 import propcap.farm.Crop;
 import propcap.farm.Crops;
 import propcap.farm.Farms;
-import propcap.farm.Job;
 import propcap.farm.Labour;
 import propcap.farm.Place;
 import propcap.farm.PlaceKind;
 import propcap.farm.Sowing;
+import propcap.farm.TrayTask;
 import propcap.report.kit.Lines;
 import propcap.study.Period;
 import propcap.study.RunSettings;
@@ -142,7 +142,7 @@ class WorkSheetsTest {
     List<String> lines = ToldWork.headlines(calendar, Period.of(farm.season));
     assertThat(lines).hasSizeLessThanOrEqualTo(Lines.MOST);
     assertThat(lines.get(0)).contains(planned);
-    for (Job job : Job.values()) {
+    for (TrayTask job : TrayTask.values()) {
       assertThat(lines).anyMatch(line -> line.startsWith(WorkWords.job(job) + ": "));
     }
     assertThat(lines).anyMatch(line -> line.startsWith("Work: "));

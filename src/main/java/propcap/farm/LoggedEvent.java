@@ -1,0 +1,39 @@
+package propcap.farm;
+
+import java.util.Arrays;
+import java.util.List;
+
+/** What a grower writes down of a tray, in the order in which it comes. */
+public enum LoggedEvent implements Worded {
+  /** The tray was sown; plants are its cells. */
+  SOWN,
+  /** It left the heat; plants are its stand, counted once the last seedlings are up. */
+  OFF_HEAT,
+  /** Damping-off was seen; plants are those left. */
+  OUTBREAK,
+  /** The grower judged the plugs ready. */
+  READY,
+  /** The plugs were moved to pots; plants are those that took. */
+  POTTED_ON,
+  MOVED_OUT,
+  PLANTED_OUT,
+  /** What was left of the tray was thrown out; 0 plants where all had died. */
+  THROWN_OUT;
+
+  /** The events by which degree days are counted. */
+  private static final List<LoggedEvent> TIMED = List.of(OFF_HEAT, READY, POTTED_ON, MOVED_OUT);
+
+  /** Whether it may follow another in the life of a tray: damping-off may come while plugs wait. */
+  public boolean canFollow(LoggedEvent before) {
+    return compareTo(before) > 0 || (this == OUTBREAK && before == READY);
+  }
+
+  /** Whether growing on is timed by it. */
+  public boolean isTimed() {
+    return TIMED.contains(this);
+  }
+
+  public static List<String> words() {
+    return Arrays.stream(values()).map(LoggedEvent::word).toList();
+  }
+}

@@ -1,0 +1,302 @@
+package propcap.files;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import propcap.files.YamlText.Step;
+
+/**
+ * Writes what a grower changes into a scenario's own files, and leaves all else in them as it was.
+ * A scenario that extends another gets the change alone. A crop list or plan that lies outside the
+ * scenario's folder is copied beside the scenario first, for others may use it.
+ */
+public final class ScenarioEditor {
+  private final Path scenario;
+  private final Path folder;
+  private UnsavedTexts unsaved;
+  private @Nullable Path plan;
+  private @Nullable WrittenScenario written;
+
+  public ScenarioEditor(Path scenario, UnsavedTexts unsaved) {
+    this.scenario = scenario.toAbsolutePath().normalize();
+    this.folder = this.scenario.resolveSibling("");
+    this.unsaved = unsaved;
+  }
+
+  /** What was given, with all that was written. */
+  public UnsavedTexts unsaved() {
+    return unsaved;
+  }
+
+  /**
+   * Puts a key of the scenario itself, such as {@code season.start}; an empty text takes it out.
+   */
+  public void setHead(String key, String text) throws IOException {
+    put(scenario, keys(key), value(key, text));
+  }
+
+  /** Takes another weather record: a file of this text, in the scenario's folder. */
+  public void setWeather(Path file, String text) throws IOException {
+    if (unsaved.has(file)) {
+      throw new IllegalArgumentException("there is a file " + file.getFileName() + " already");
+    }
+    write(file, text);
+    put(scenario, List.of(Step.to("weather")), String.valueOf(file.getFileName()));
+  }
+
+  /** Puts a key of a place, such as {@code climate.constant}; an empty text takes it out. */
+  public void setPlace(String name, String key, String text) throws IOException {
+    List<Step> place = List.of(Step.to("places"), Step.toItem("name", name));
+    List<Step> path = path(place, key);
+    boolean isClimate = key.startsWith("climate.");
+    if (isClimate && !YamlText.has(unsaved.text(scenario), path(place, "climate"))) {
+      // A scenario that changes a climate writes all of it.
+      Map<String, String> climate = climateOf(name);
+      climate.put(key.substring("climate.".length()), text);
+      setClimate(name, climate);
+    } else {
+      put(scenario, path, text);
+    }
+  }
+
+  private Map<String, String> climateOf(String name) {
+    Map<String, String> climate = new LinkedHashMap<>();
+    written().places().stream()
+        .filter(p -> p.name().equals(name))
+        .forEach(
+            p ->
+                p.cells()
+                    .forEach(
+                        (key, cell) -> {
+                          if (key.startsWith("climate.")) {
+                            climate.put(key.substring("climate.".length()), cell.text());
+                          }
+                        }));
+    return climate;
+  }
+
+  /** Puts a place's climate as a whole. */
+  public void setClimate(String name, Map<String, String> climate) throws IOException {
+    Map<String, String> given = given(climate);
+    put(
+        scenario,
+        List.of(Step.to("places"), Step.toItem("name", name), Step.to("climate")),
+        given.isEmpty() ? "" : given);
+  }
+
+  /** Adds a place with these keys, its name among them. */
+  public void addPlace(Map<String, String> keys) throws IOException {
+    String name = keys.getOrDefault("name", "");
+    List<Step> place = List.of(Step.to("places"), Step.toItem("name", name));
+    Map<String, Object> nested = nested(given(keys));
+    nested.remove("name");
+    // The keys are put one by one, so that they end up in a map of their own.
+    for (Map.Entry<String, Object> key : nested.entrySet()) {
+      List<Step> path = new ArrayList<>(place);
+      path.add(Step.to(key.getKey()));
+      put(scenario, path, key.getValue());
+    }
+  }
+
+  /** Takes a place out that the scenario itself has written. */
+  public void removePlace(String name) throws IOException {
+    put(scenario, List.of(Step.to("places"), Step.toItem("name", name)), "");
+  }
+
+  /** Puts a key of a crop, such as {@code emergence.at}; an empty text takes it out. */
+  public void setCrop(String name, String key, String text) throws IOException {
+    Path list = cropList();
+    List<Step> crop = List.of(Step.to("crops"), Step.to(name));
+    put(list, path(crop, key), value(key, text));
+  }
+
+  /** Adds a crop with these keys. */
+  public void addCrop(String name, Map<String, String> keys) throws IOException {
+    Path list = cropList();
+    Map<String, Object> nested = nested(given(keys));
+    for (Map.Entry<String, Object> key : nested.entrySet()) {
+      put(list, List.of(Step.to("crops"), Step.to(name), Step.to(key.getKey())), key.getValue());
+    }
+  }
+
+  private Path cropList() throws IOException {
+    if (isNamedHere("crops") || !isExtending()) {
+      return ownFile("crops", ".yaml");
+    }
+    return scenario;
+  }
+
+  /** Puts columns of sowings, each by its number in the plan. */
+  public void setSowings(Map<Integer, Map<String, String>> rows) throws IOException {
+    List<WrittenScenario.Entry> sowings = written().sowings();
+    boolean isPlain =
+        rows.entrySet().stream()
+            .noneMatch(
+                row ->
+                    row.getValue().containsKey("id")
+                        || sowings.get(row.getKey()).name().contains("*"));
+    if (isExtending() && !isNamedHere("sowings") && isPlain) {
+      for (Map.Entry<Integer, Map<String, String>> row : rows.entrySet()) {
+        change(sowings.get(row.getKey()).name(), row.getValue());
+      }
+      return;
+    }
+    Path file = ownPlan();
+    List<WrittenScenario.Entry> own = written().sowings();
+    Map<Integer, Map<String, String>> lines = new LinkedHashMap<>();
+    rows.forEach((row, columns) -> lines.put(own.get(row).line(), columns));
+    write(file, CsvText.set(unsaved.text(file), lines));
+  }
+
+  /** Writes a change to another scenario's sowing. */
+  private void change(String id, Map<String, String> columns) throws IOException {
+    List<Step> change = List.of(Step.to("sowings"), Step.toItem("match", id));
+    for (Map.Entry<String, String> column : columns.entrySet()) {
+      Object value = column.getValue().isEmpty() ? new Quoted("") : column.getValue();
+      put(scenario, path(change, column.getKey()), value);
+    }
+  }
+
+  /** Adds a sowing at the plan's end. */
+  public void addSowing(Map<String, String> columns) throws IOException {
+    Path own = ownPlan();
+    write(own, CsvText.add(unsaved.text(own), columns));
+  }
+
+  /** Takes a sowing out, by its number in the plan. */
+  public void removeSowing(int row) throws IOException {
+    Path own = ownPlan();
+    write(own, CsvText.remove(unsaved.text(own), written().sowings().get(row).line()));
+  }
+
+  /** A scenario that changes another's plan takes a whole one of its own where rows come or go. */
+  private Path ownPlan() throws IOException {
+    Path known = plan == null ? findPlan() : plan;
+    plan = known;
+    return known;
+  }
+
+  private Path findPlan() throws IOException {
+    if (isNamedHere("sowings") || !isExtending()) {
+      return ownFile("sowings", ".csv");
+    }
+    List<Map<String, String>> rows = new ArrayList<>();
+    for (WrittenScenario.Entry sowing : written().sowings()) {
+      Map<String, String> row = new LinkedHashMap<>();
+      sowing.cells().forEach((column, cell) -> row.put(column, cell.text()));
+      rows.add(row);
+    }
+    Path copy = newFile("sowings", ".csv");
+    write(copy, CsvText.of(SowingPlan.COLUMNS, rows));
+    put(scenario, List.of(Step.to("sowings")), copy.getFileName().toString());
+    return copy;
+  }
+
+  /** The file that a key names, in the scenario's folder; a copy there of one that lies outside. */
+  private Path ownFile(String key, String ending) throws IOException {
+    WrittenScenario.Cell named = written().head().cells().get(key);
+    if (named == null) {
+      throw new IOException(key + " names no file");
+    }
+    Path file = named.file().resolveSibling(named.text());
+    if (isInFolder(file)) {
+      return file;
+    }
+    Path copy = newFile(key, ending);
+    write(copy, unsaved.text(file));
+    put(scenario, List.of(Step.to(key)), copy.getFileName().toString());
+    return copy;
+  }
+
+  /** Whether a file lies in the scenario's folder, wherever links lead. */
+  private boolean isInFolder(Path file) throws IOException {
+    return Files.exists(file)
+        ? file.toRealPath().startsWith(folder.toRealPath())
+        : file.toAbsolutePath().normalize().startsWith(folder);
+  }
+
+  private Path newFile(String key, String ending) {
+    String stem = scenario.getFileName().toString().replaceFirst("\\.ya?ml$", "") + "-" + key;
+    return unsaved.free(folder, stem, ending);
+  }
+
+  private boolean isExtending() {
+    return isNamedHere("extends");
+  }
+
+  /** Whether the scenario's own file names a file under a key. */
+  private boolean isNamedHere(String key) {
+    WrittenScenario.Cell cell = written().head().cells().get(key);
+    return cell != null && cell.file().toAbsolutePath().normalize().equals(scenario);
+  }
+
+  private WrittenScenario written() {
+    WrittenScenario known = written == null ? WrittenScenario.of(scenario, unsaved) : written;
+    written = known;
+    return known;
+  }
+
+  private void write(Path file, String text) {
+    unsaved = unsaved.with(file, text);
+    written = null;
+  }
+
+  private void put(Path file, List<Step> path, Object value) throws IOException {
+    String before = unsaved.text(file);
+    write(
+        file, value.equals("") ? YamlText.remove(before, path) : YamlText.set(before, path, value));
+  }
+
+  /** A text that may be empty, and is written all the same. */
+  private record Quoted(String text) {
+    @Override
+    public String toString() {
+      return text;
+    }
+  }
+
+  private static List<Step> keys(String key) {
+    return Arrays.stream(key.split("\\.", -1)).map(Step::to).toList();
+  }
+
+  private static List<Step> path(List<Step> start, String key) {
+    List<Step> path = new ArrayList<>(start);
+    path.addAll(keys(key));
+    return path;
+  }
+
+  /** Some keys hold lists of words. */
+  private static Object value(String key, String text) {
+    boolean isList = key.equals("germinate-in") || key.equals("rounds.rest");
+    return isList && !text.isBlank()
+        ? Arrays.stream(text.split(",", -1)).map(String::strip).filter(w -> !w.isEmpty()).toList()
+        : text;
+  }
+
+  private static Map<String, String> given(Map<String, String> keys) {
+    Map<String, String> given = new LinkedHashMap<>(keys);
+    given.values().removeIf(String::isBlank);
+    return given;
+  }
+
+  @SuppressWarnings("unchecked")
+  private static Map<String, Object> nested(Map<String, String> keys) {
+    Map<String, Object> nested = new LinkedHashMap<>();
+    keys.forEach(
+        (key, text) -> {
+          Map<String, Object> map = nested;
+          List<Step> steps = keys(key);
+          for (Step step : steps.subList(0, steps.size() - 1)) {
+            map = (Map<String, Object>) map.computeIfAbsent(step.key(), k -> new LinkedHashMap<>());
+          }
+          map.put(steps.get(steps.size() - 1).key(), value(key, text));
+        });
+    return nested;
+  }
+}

@@ -1,0 +1,111 @@
+package propcap.web;
+
+import com.google.gson.JsonArray;
+import com.google.gson.JsonObject;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import propcap.farm.Scenario;
+import propcap.results.Answer;
+import propcap.results.ResultsFolder;
+
+/**
+ * The questions that were asked, and their answers, until they are saved or others push them out.
+ */
+final class AskedQuestions {
+  private static final int MOST_KEPT = 12;
+
+  private final Desk desk;
+  private final Studies studies;
+  private final Map<Long, Kept> answers = new LinkedHashMap<>();
+
+  private record Kept(String question, Path scenario, Answer answer) {}
+
+  AskedQuestions(Desk desk, Studies studies) {
+    this.desk = desk;
+    this.studies = studies;
+  }
+
+  /** Asks about a scenario on the desk; comparing is always with the one that was opened. */
+  JsonObject ask(RequestFields asked) throws RefusedException {
+    String question = asked.text("question");
+    boolean isAboutAll = question.equals("compare");
+    List<Path> files = isAboutAll ? desk.scenarios() : List.of(desk.shown(asked.text("file")));
+    List<Scenario> scenarios = new ArrayList<>();
+    for (Path file : files) {
+      Optional<Scenario> scenario = desk.reading(file).scenario();
+      scenarios.add(
+          scenario.orElseThrow(
+              () ->
+                  RefusedException.bad(
+                      "mend the faults in " + desk.folder().name(file) + " first")));
+    }
+    Questions.QuestionRun asking = Questions.of(question, scenarios, asked);
+    // The id is known only after the study is in the line, where it may run at once.
+    long[] id = new long[1];
+    synchronized (this) {
+      id[0] =
+          studies
+              .add(
+                  question,
+                  false,
+                  progress -> {
+                    Answer answer = asking.answer(progress);
+                    keep(id, new Kept(question, files.get(0), answer));
+                  })
+              .id();
+    }
+    JsonObject json = new JsonObject();
+    json.addProperty("id", id[0]);
+    return json;
+  }
+
+  private synchronized void keep(long[] id, Kept answer) {
+    answers.put(id[0], answer);
+    if (answers.size() > MOST_KEPT) {
+      answers.remove(oldest());
+    }
+  }
+
+  /** The oldest answer whose question has been answered again since: each question's last stays. */
+  private long oldest() {
+    Map<String, Long> last = new HashMap<>();
+    answers.forEach((id, kept) -> last.put(kept.question(), id));
+    return answers.keySet().stream()
+        .filter(id -> !last.containsValue(id))
+        .findFirst()
+        .orElseGet(() -> answers.keySet().iterator().next());
+  }
+
+  private synchronized Kept kept(long id) throws RefusedException {
+    Kept kept = answers.get(id);
+    if (kept == null) {
+      throw new RefusedException(404, "there is no such answer");
+    }
+    return kept;
+  }
+
+  JsonObject answer(long id) throws RefusedException {
+    Answer answer = kept(id).answer();
+    JsonObject json = new JsonObject();
+    json.addProperty("id", id);
+    JsonArray lines = new JsonArray();
+    answer.headlines().forEach(lines::add);
+    json.add("headlines", lines);
+    json.addProperty("html", answer.html());
+    return json;
+  }
+
+  /** Writes an answer into the results beside the scenario. */
+  List<Path> save(long id, String version) throws IOException, RefusedException {
+    Kept kept = kept(id);
+    try (ResultsFolder results = desk.folder().open(kept.scenario(), kept.answer().kind())) {
+      return results.write(kept.answer().files(version));
+    }
+  }
+}

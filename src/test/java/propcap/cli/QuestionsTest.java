@@ -166,14 +166,14 @@ class QuestionsTest {
             "--match",
             "snapdragon*");
     assertThat(run.out())
-        .startsWith("Not decided in 60 springs: ")
+        .startsWith("Not decided in 75 springs: ")
         .contains("--seasons")
         .doesNotContain("or within 2 percentage points");
     Path out = folder.resolve("out");
     assertThat(Files.readString(out.resolve("size.json")))
         .contains("\"guaranteed\": false")
-        .contains("Not decided in 60 springs: ");
-    assertThat(Files.readString(out.resolve("size.html"))).contains("Not decided in 60 springs: ");
+        .contains("Not decided in 75 springs: ");
+    assertThat(Files.readString(out.resolve("size.html"))).contains("Not decided in 75 springs: ");
   }
 
   @Test

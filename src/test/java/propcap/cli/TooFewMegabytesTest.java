@@ -22,7 +22,7 @@ class TooFewMegabytesTest {
   void aNurseryInTooSmallAHeapIsToldHowToGiveItMore() throws Exception {
     Path scenario = Nursery.write(folder, 100, 150_000, 10);
     for (String command : List.of("run --seasons 24", "plan --tries 20 --seasons 100")) {
-      List<String> words = new ArrayList<>(List.of(command.split(" ")));
+      List<String> words = new ArrayList<>(List.of(command.split(" ", -1)));
       words.add(1, scenario.toString());
       words.addAll(List.of("--out", folder.resolve("out").toString(), "--threads", "2"));
       List<String> child =

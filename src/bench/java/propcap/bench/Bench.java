@@ -1,5 +1,7 @@
 package propcap.bench;
 
+import java.io.IOException;
+import java.lang.management.ManagementFactory;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.Map;
@@ -12,8 +14,8 @@ import org.openjdk.jmh.runner.options.OptionsBuilder;
 public final class Bench {
   private Bench() {}
 
-  /** Takes the scenario's file. */
-  public static void main(String[] args) throws RunnerException {
+  /** Takes the scenario's file, and from the system property {@code older} an older jar. */
+  public static void main(String[] args) throws RunnerException, IOException, InterruptedException {
     Collection<RunResult> results =
         new Runner(
                 new OptionsBuilder()
@@ -31,13 +33,23 @@ public final class Bench {
           "%-24s %12.1f %10.1f%n",
           name, result.getPrimaryResult().getScore(), result.getPrimaryResult().getScoreError());
     }
-    ratio(rates, "two threads over one", "twoThreads x1", "oneThread x1");
-    ratio(rates, "time of a plan 100 times as long", "oneThread x1", "oneThread x100");
-    ratio(rates, "share of time that goes to luck", "oneThread x1", "luckAlone x1");
+    System.out.printf(
+        "%n%s %s, %d processors, load %.1f%n",
+        System.getProperty("java.vm.name"),
+        System.getProperty("java.version"),
+        Runtime.getRuntime().availableProcessors(),
+        ManagementFactory.getOperatingSystemMXBean().getSystemLoadAverage());
+    double rate = rates.getOrDefault("oneThread x1", 0.0);
+    Targets.tellAtLeast("seasons a second, one thread", rate, 2000, "");
+    Targets.tell("time of a plan 10 times as long", ratio(rates, "oneThread x10"), 10.3, "times");
+    Targets.tell("time of a plan 100 times as long", ratio(rates, "oneThread x100"), 110, "times");
+    System.out.printf("two threads over one %.2f%n", 1 / ratio(rates, "twoThreads x1"));
+    System.out.printf("share of time that goes to luck %.2f%n", ratio(rates, "luckAlone x1"));
+    new Targets(System.getProperty("older", "")).measure();
   }
 
-  private static void ratio(Map<String, Double> rates, String what, String over, String under) {
-    System.out.printf(
-        "%-36s %8.2f%n", what, rates.getOrDefault(over, 0.0) / rates.getOrDefault(under, 1.0));
+  /** How many times as long as a season of one thread. */
+  private static double ratio(Map<String, Double> rates, String under) {
+    return rates.getOrDefault("oneThread x1", 0.0) / rates.getOrDefault(under, 1.0);
   }
 }

@@ -28,17 +28,17 @@ import propcap.season.House;
 import propcap.season.SeasonOutcome;
 import propcap.season.SeasonPlan;
 
-/** Seasons a second, on one thread and on two, of a plan as it is and of one 100 times as long. */
+/** Seasons a second, on one thread and on two, of a plan as it is and of longer ones. */
 @BenchmarkMode(Mode.Throughput)
 @OutputTimeUnit(TimeUnit.SECONDS)
-@Fork(value = 2, jvmArgsAppend = "-Xmx512m")
-@Warmup(iterations = 4, time = 3)
-@Measurement(iterations = 5, time = 3)
+@Fork(value = 1, jvmArgsAppend = "-Xmx512m")
+@Warmup(iterations = 3, time = 2)
+@Measurement(iterations = 8, time = 2)
 public class SeasonsBenchmark {
   /** A plan and its luck, shared by the threads as a forecast's are. */
   @State(Scope.Benchmark)
   public static class Plan {
-    @Param({"1", "100"})
+    @Param({"1", "10", "100"})
     public int times;
 
     SeasonPlan plan;

@@ -2,6 +2,7 @@ package propcap.study;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
@@ -74,12 +75,31 @@ final class Confirming {
             worths[p][n] = worth.get(p).applyAsDouble(outcomes.get(p).get(n - from));
           }
         }
-        long kept =
-            summaries.stream().mapToLong(Summary::bytes).sum()
-                + alone.stream().mapToLong(Column::bytes).sum();
-        TooLargeException.check(fresh.seasons(), kept / to + ALONE * Double.BYTES);
+        checkFits(fresh, summaries, choices.size());
       }
     }
+  }
+
+  /**
+   * Refuses before the search what would not fit after it, as far as the plan as it is shows.
+   *
+   * @throws TooLargeException where so many fresh springs do not fit in memory
+   */
+  static void checkFits(Scenario before, RunSettings fresh) throws InterruptedException {
+    Summary summary = new Summary(before, fresh);
+    try (Seasons seasons = new Seasons(List.of(before), fresh.seed(), fresh.threads())) {
+      int few = Math.min(BATCH, fresh.seasons());
+      seasons.run(List.of(0), 0, few, (s, o) -> o, done -> {}).get(0).forEach(summary::add);
+    }
+    checkFits(fresh, Collections.nCopies(ALONE, summary), before.sowings().size());
+  }
+
+  private static void checkFits(RunSettings fresh, List<Summary> plans, int sowings) {
+    TooLargeException.check(
+        fresh.seasons(),
+        plans.stream().mapToLong(Summary::bytesASeason).sum()
+            + (long) Short.BYTES * sowings
+            + (long) Double.BYTES * plans.size());
   }
 
   /** Runs the plans on the fresh springs. */

@@ -53,7 +53,7 @@ public final class Forecasting {
                 Math.min(most, from + batch),
                 done -> progress.accept((from + done) / (double) settings.seasons()))
             .forEach(summary::add);
-        long each = summary.bytes() / summary.seasons();
+        long each = summary.bytesASeason();
         if (precision != null) {
           most = (int) Math.min(most, TooLargeException.fitting(each));
         } else {

@@ -1,6 +1,7 @@
 package propcap.study;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -21,7 +22,15 @@ final class Measures {
   private final List<Measure> measures = new ArrayList<>();
   private final List<List<ToDoubleFunction<SeasonOutcome>>> readings = new ArrayList<>();
 
+  private final Set<Comparison.Kind> kinds;
+
   Measures(List<Scenario> scenarios) {
+    this(scenarios, EnumSet.allOf(Comparison.Kind.class));
+  }
+
+  /** Those of some kinds alone: each number takes its room in memory a hundred thousand times. */
+  Measures(List<Scenario> scenarios, Set<Comparison.Kind> kinds) {
+    this.kinds = kinds;
     scenarios.forEach(s -> readings.add(new ArrayList<>()));
     add(
         scenarios,
@@ -65,6 +74,9 @@ final class Measures {
       String subject,
       boolean moreIsBetter,
       For reading) {
+    if (!kinds.contains(kind)) {
+      return;
+    }
     measures.add(new Measure(kind, subject, moreIsBetter));
     for (int i = 0; i < scenarios.size(); i++) {
       readings.get(i).add(reading.scenario(scenarios.get(i)));

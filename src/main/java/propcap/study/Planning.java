@@ -50,6 +50,7 @@ public final class Planning {
    * @param progress told the share of the search that is done, 0 to 1
    * @throws BadQuestionException where a sowing has no day on which it may be sown, where what may
    *     be given up names none, or there is but one fresh season
+   * @throws TooLargeException before the search, where so many fresh springs do not fit in memory
    * @throws InterruptedException where nothing had been found yet, or again while it is confirmed
    */
   public static Planned plan(
@@ -67,6 +68,7 @@ public final class Planning {
 
   private Planned planned(PlanningQuestion question, DoubleConsumer progress)
       throws InterruptedException {
+    Confirming.checkFits(scenario, fresh(settings.seasons()));
     EndlessRoomSearch alone;
     List<Start> names = new ArrayList<>(List.of(Start.EACH_ALONE));
     PlanSearch.Found found;
@@ -102,13 +104,10 @@ public final class Planning {
     }
     TakingBack.Fewest fewest = fewest(found);
     RunSettings fresh =
-        new RunSettings(
-            settings.seed() + APART,
+        fresh(
             fewest.isStopped()
                 ? Math.min(SPRINGS_WHEN_STOPPED, settings.seasons())
-                : settings.seasons(),
-            null,
-            settings.threads());
+                : settings.seasons());
     return Confirming.of(fresh, choices, scenario, fewest.trialPlan(), alone.surest())
         .planned(
             question,
@@ -120,6 +119,11 @@ public final class Planning {
                 fewest.isStopped(),
                 found.trialPlan().changed(TrialPlan.asItWas(scenario, choices)).size()),
             IntStream.range(0, choices.size()).mapToObj(alone::isOutOfReach).toList());
+  }
+
+  /** So many springs that have no part in the search. */
+  private RunSettings fresh(int springs) {
+    return new RunSettings(settings.seed() + APART, springs, null, settings.threads());
   }
 
   private TakingBack.Fewest fewest(PlanSearch.Found found) throws InterruptedException {

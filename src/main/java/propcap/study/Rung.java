@@ -1,7 +1,7 @@
 package propcap.study;
 
-import java.util.ArrayList;
 import java.util.List;
+import org.apache.commons.math3.util.ResizableDoubleArray;
 import propcap.farm.Scenario;
 import propcap.study.Sizing.Candidate;
 import propcap.study.Sizing.Found;
@@ -12,7 +12,7 @@ final class Rung {
   final List<Integer> spaces;
   final Scenario scenario;
   private final double yearlyCost;
-  private final List<Double> seen = new ArrayList<>();
+  private final ResizableDoubleArray seen = new ResizableDoubleArray();
   MeanLimits limits = new MeanLimits(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
   Found found = Found.NEAR;
 
@@ -24,12 +24,12 @@ final class Rung {
   }
 
   void see(List<Double> numbers) {
-    seen.addAll(numbers);
+    numbers.forEach(seen::addElement);
   }
 
   /** The goal's measure, season by season. */
   double[] numbers() {
-    return seen.stream().mapToDouble(Double::doubleValue).toArray();
+    return seen.getElements();
   }
 
   double mean() {
@@ -38,6 +38,6 @@ final class Rung {
 
   Candidate candidate() {
     return new Candidate(
-        spaces, seen.size(), mean(), limits.low(), limits.high(), found, yearlyCost);
+        spaces, seen.getNumElements(), mean(), limits.low(), limits.high(), found, yearlyCost);
   }
 }

@@ -94,7 +94,7 @@ final class Summary {
   }
 
   /** What is kept of each season by itself, bytes; the rest does not grow with the seasons. */
-  long bytes() {
+  long bytesASeason() {
     return Stream.of(
             Stream.of(years),
             sowings.stream().flatMap(SowingSummary::columns),
@@ -103,7 +103,7 @@ final class Summary {
             occupancy.columns(),
             hands.columns())
         .flatMap(columns -> columns)
-        .mapToLong(Column::bytes)
+        .mapToLong(Column::bytesASeason)
         .sum();
   }
 

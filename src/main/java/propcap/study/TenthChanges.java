@@ -2,8 +2,10 @@ package propcap.study;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.DoubleConsumer;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
@@ -17,6 +19,9 @@ import propcap.study.Comparison.Pays;
  * tenth smaller too.
  */
 final class TenthChanges {
+  private static final Set<Comparison.Kind> TOLD =
+      EnumSet.of(Comparison.Kind.ON_TIME, Comparison.Kind.WAITING, Comparison.Kind.MARGIN);
+
   private final Scenario start;
   private final Scenario current;
   private final RunSettings settings;
@@ -44,7 +49,7 @@ final class TenthChanges {
       asThingsWere = scenarios.size();
       scenarios.add(start);
     }
-    measures = new Measures(scenarios);
+    measures = new Measures(scenarios, TOLD);
     strata = Strata.of(current, settings.seed(), settings.seasons());
   }
 

@@ -96,6 +96,9 @@ final class TrialSprings implements AutoCloseable {
       try {
         share.get();
       } catch (ExecutionException e) {
+        if (e.getCause() instanceof OutOfMemoryError) {
+          throw TooLargeException.outOfMemory();
+        }
         throw new IllegalStateException("a season failed", e.getCause());
       }
     }

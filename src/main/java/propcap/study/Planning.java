@@ -108,7 +108,8 @@ public final class Planning {
                 ? Math.min(SPRINGS_WHEN_STOPPED, settings.seasons())
                 : settings.seasons(),
             null,
-            settings.threads());
+            settings.threads(),
+            settings.engine());
     return Confirming.of(fresh, choices, scenario, fewest.trialPlan(), alone.surest())
         .planned(
             question,

@@ -49,7 +49,12 @@ public record RunSettings(
     return withSeasons(whole(seasons, scenario.weather().size()));
   }
 
-  RunSettings withSeasons(int newSeasons) {
+  /** These settings, with an engine to simulate the seasons. */
+  public RunSettings on(SeasonEngine newEngine) {
+    return new RunSettings(seed, seasons, precision, threads, newEngine);
+  }
+
+  private RunSettings withSeasons(int newSeasons) {
     return new RunSettings(seed, newSeasons, precision, threads, engine);
   }
 

@@ -1,6 +1,7 @@
 package propcap.study;
 
 import java.util.List;
+import java.util.ServiceLoader;
 import propcap.season.SeasonOutcome;
 
 /**
@@ -9,6 +10,33 @@ import propcap.season.SeasonOutcome;
  * themselves: {@link Seasons} does, and puts what comes back in the seasons' order.
  */
 public interface SeasonEngine extends AutoCloseable {
+  /** The threads of this machine. */
+  static SeasonEngine ofThisMachine() {
+    return ThreadsEngine.HERE;
+  }
+
+  /**
+   * An engine elsewhere, by the first jar that knows one.
+   *
+   * @param address such as spark://10.0.0.5:7077
+   * @throws EngineException where no jar does, or nothing there takes work; its message says what
+   *     to do
+   */
+  static SeasonEngine at(String address) throws InterruptedException {
+    Provider provider =
+        ServiceLoader.load(Provider.class, SeasonEngine.class.getClassLoader())
+            .findFirst()
+            .orElseThrow(
+                () ->
+                    new EngineException(
+                        "--on "
+                            + address
+                            + ": this program was built without Spark. Build the one with it by mvn"
+                            + " -B -Pspark -DskipTests package, and start it as docs/cluster.md"
+                            + " says"));
+    return provider.at(address);
+  }
+
   /**
    * Makes ready to run seasons of some scenarios.
    *

@@ -8,6 +8,7 @@ import org.apache.spark.SparkConf;
 import org.apache.spark.api.java.JavaSparkContext;
 import org.apache.spark.broadcast.Broadcast;
 import org.apache.spark.scheduler.SparkListener;
+import org.apache.spark.scheduler.SparkListenerApplicationEnd;
 import org.apache.spark.scheduler.SparkListenerExecutorAdded;
 import propcap.study.EngineException;
 import propcap.study.SeasonEngine;
@@ -69,19 +70,31 @@ final class SparkEngine implements SeasonEngine {
   }
 
   private void awaitExecutor() throws InterruptedException {
-    CountDownLatch added = new CountDownLatch(1);
+    CountDownLatch known = new CountDownLatch(1);
     spark
         .sc()
         .addSparkListener(
             new SparkListener() {
               @Override
               public void onExecutorAdded(SparkListenerExecutorAdded executor) {
-                added.countDown();
+                known.countDown();
+              }
+
+              @Override
+              public void onApplicationEnd(SparkListenerApplicationEnd refused) {
+                known.countDown();
               }
             });
-    // The driver itself is listed too.
-    if (spark.sc().getExecutorMemoryStatus().size() < 2
-        && !added.await(SECONDS_FOR_AN_EXECUTOR, TimeUnit.SECONDS)) {
+    if (isWithoutExecutor()) {
+      var unused = known.await(SECONDS_FOR_AN_EXECUTOR, TimeUnit.SECONDS);
+    }
+    if (spark.sc().isStopped()) {
+      throw new EngineException(
+          "--on "
+              + address
+              + ": the cluster's workers could not start what Propcap runs on; their logs say why");
+    }
+    if (isWithoutExecutor()) {
       throw new EngineException(
           "--on "
               + address
@@ -91,6 +104,11 @@ final class SparkEngine implements SeasonEngine {
               + spark.getConf().get("spark.executor.memory")
               + " of memory, and can they reach this machine?");
     }
+  }
+
+  private boolean isWithoutExecutor() {
+    // The machine that asks is listed too.
+    return !spark.sc().isStopped() && spark.sc().getExecutorMemoryStatus().size() < 2;
   }
 
   @Override
@@ -138,6 +156,10 @@ final class SparkEngine implements SeasonEngine {
     }
     if (e instanceof InterruptedException interrupted) {
       throw interrupted;
+    }
+    if (Thread.currentThread().isInterrupted()) {
+      // Spark, which is told of the end too, was quicker.
+      throw new InterruptedException();
     }
     for (Throwable cause = e; cause != null; cause = cause.getCause()) {
       if (cause instanceof TooLargeException tooLarge) {

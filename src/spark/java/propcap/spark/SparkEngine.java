@@ -85,16 +85,17 @@ final class SparkEngine implements SeasonEngine {
                 known.countDown();
               }
             });
-    if (isWithoutExecutor()) {
-      var unused = known.await(SECONDS_FOR_AN_EXECUTOR, TimeUnit.SECONDS);
-    }
+    // One that came before the listener is looked for; the machine that asks is listed too.
+    boolean isKnown =
+        spark.sc().getExecutorMemoryStatus().size() > 1
+            || known.await(SECONDS_FOR_AN_EXECUTOR, TimeUnit.SECONDS);
     if (spark.sc().isStopped()) {
       throw new EngineException(
           "--on "
               + address
               + ": the cluster's workers could not start what Propcap runs on; their logs say why");
     }
-    if (isWithoutExecutor()) {
+    if (!isKnown) {
       throw new EngineException(
           "--on "
               + address
@@ -104,11 +105,6 @@ final class SparkEngine implements SeasonEngine {
               + spark.getConf().get("spark.executor.memory")
               + " of memory, and can they reach this machine?");
     }
-  }
-
-  private boolean isWithoutExecutor() {
-    // The machine that asks is listed too.
-    return !spark.sc().isStopped() && spark.sc().getExecutorMemoryStatus().size() < 2;
   }
 
   @Override

@@ -13,8 +13,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /**
  * A real cluster of this machine's loopback: a master and workers, each a process of its own, of
@@ -117,12 +115,11 @@ final class SparkCluster implements AutoCloseable {
   }
 
   @Override
-  public void close() throws InterruptedException {
+  public void close() {
     for (int p = processes.size() - 1; p >= 0; p--) {
       Process process = processes.get(p).process;
-      Stream<ProcessHandle> children = process.descendants();
-      List<ProcessHandle> executors = children.toList();
-      process.destroyForcibly().waitFor();
+      List<ProcessHandle> executors = process.descendants().toList();
+      process.destroyForcibly().onExit().join();
       executors.forEach(ProcessHandle::destroyForcibly);
     }
   }
@@ -153,6 +150,8 @@ final class SparkCluster implements AutoCloseable {
         }
       } catch (IOException e) {
         throw new UncheckedIOException(e);
+      } finally {
+        ended();
       }
     }
 
@@ -163,7 +162,14 @@ final class SparkCluster implements AutoCloseable {
       }
     }
 
-    /** Waits until so many lines with some words in them have been printed. */
+    /** Nothing more will come. */
+    private synchronized void ended() {
+      while (come.getCount() > 0) {
+        come.countDown();
+      }
+    }
+
+    /** Waits until so many lines with some words in them have been printed, or it has ended. */
     void await(String words, int times) throws InterruptedException {
       CountDownLatch latch;
       synchronized (this) {
@@ -185,7 +191,7 @@ final class SparkCluster implements AutoCloseable {
     }
 
     synchronized String printed() {
-      return lines.stream().collect(Collectors.joining("\n"));
+      return String.join("\n", lines);
     }
   }
 }

@@ -58,6 +58,7 @@ class ArchitectureTest {
     "files, farm disk",
     "results, disk",
     "report, results study evidence farm disk",
+    "spark, study season farm",
     "web, report results study evidence files farm disk"
   })
   void aRoomUsesOnlyRoomsBelowIt(String room, String below) {
@@ -175,6 +176,13 @@ class ArchitectureTest {
   @Test
   void theSolverIsUsedOnlyByPlan() {
     onlyIn("org.chocosolver..", "propcap.plan..").check(HOUSE);
+  }
+
+  /** The profile that compiles it looks at its classes too. */
+  @Test
+  void sparkIsUsedOnlyByItsEngine() {
+    onlyIn("org.apache.spark..", "propcap.spark..").check(HOUSE);
+    onlyIn("scala..", "propcap.spark..").check(HOUSE);
   }
 
   @Test

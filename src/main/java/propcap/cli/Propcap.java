@@ -22,6 +22,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 import propcap.files.FaultsException;
 import propcap.study.BadQuestionException;
+import propcap.study.EngineException;
 import propcap.study.TooLargeException;
 
 /** Where the program starts. */
@@ -166,6 +167,7 @@ public final class Propcap implements Callable<Integer> {
     }
     if (e instanceof IOException
         || e instanceof BadQuestionException
+        || e instanceof EngineException
         || e instanceof TooLargeException) {
       err.println(e.getMessage());
       return BAD_INPUT;

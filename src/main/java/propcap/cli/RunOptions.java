@@ -15,6 +15,7 @@ import propcap.results.KnownResults;
 import propcap.results.ResultsFolder;
 import propcap.study.BadQuestionException;
 import propcap.study.RunSettings;
+import propcap.study.SeasonEngine;
 
 /** How to run, the same for every command that simulates; and how such a command goes. */
 final class RunOptions {
@@ -44,6 +45,15 @@ final class RunOptions {
       description = "Threads that share the work; changes no digit. Default: one a processor.")
   private @Nullable Integer threads;
 
+  @Option(
+      names = "--on",
+      paramLabel = "ADDRESS",
+      defaultValue = "${sys:spark.master}",
+      description =
+          "Simulate on a Spark cluster, such as spark://10.0.0.5:7077; changes no digit. Default: on"
+              + " this machine.")
+  private @Nullable String address;
+
   @Mixin private OutFolder out;
 
   /** A question that takes seasons to answer. */
@@ -63,9 +73,14 @@ final class RunOptions {
       throws BadQuestionException, InterruptedException {
     RunSettings asked = settings(spec, defaultSeasons, precision);
     RunSettings settings = exactly ? asked : asked.inWholeBlocks(scenario);
-    try (Progress progress = Progress.onTerminal(spec.commandLine().getErr())) {
-      return question.answer(settings, progress::show);
+    try (SeasonEngine engine = engine();
+        Progress progress = Progress.onTerminal(spec.commandLine().getErr())) {
+      return question.answer(settings.on(engine), progress::show);
     }
+  }
+
+  private SeasonEngine engine() throws InterruptedException {
+    return address == null ? SeasonEngine.ofThisMachine() : SeasonEngine.at(address);
   }
 
   <T> T ask(CommandSpec spec, Scenario scenario, int defaultSeasons, Question<T> question)

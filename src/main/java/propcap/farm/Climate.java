@@ -1,7 +1,9 @@
 package propcap.farm;
 
+import java.io.Serializable;
+
 /** How warm a place is on a day, given the outdoor daily mean. Temperatures in degrees C. */
-public sealed interface Climate {
+public sealed interface Climate extends Serializable {
 
   /** The place's temperature on a day, degrees C, held for the whole day. */
   double meanC(double outdoorMeanC);

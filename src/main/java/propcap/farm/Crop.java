@@ -1,5 +1,6 @@
 package propcap.farm;
 
+import java.io.Serializable;
 import java.util.List;
 
 /**
@@ -28,7 +29,8 @@ public record Crop(
     GrowingOn growingOn,
     PottingOn pottingOn,
     Hardening hardening,
-    Materials materials) {
+    Materials materials)
+    implements Serializable {
 
   /** Common practice: lids and heat come off at half the seedlings. */
   public static final double DEFAULT_LEAVE_AT = 0.5;
@@ -100,7 +102,8 @@ public record Crop(
    * @param testedSeeds seeds in the test that the rate comes from; 0: taken as certain
    * @param trayCorrelation correlation, 0 up to 1, between two seeds of one tray
    */
-  public record Germination(double rate, double testedSeeds, double trayCorrelation) {
+  public record Germination(double rate, double testedSeeds, double trayCorrelation)
+      implements Serializable {
     /** A chance or a correlation below this is none. */
     public static final double LEAST = 1e-6;
 
@@ -134,7 +137,8 @@ public record Crop(
       double ceilingC,
       double atC,
       double halfByDays,
-      double mostByDays) {
+      double mostByDays)
+      implements Serializable {
     public Emergence {
       Checks.finite("emergence base", baseC);
       Checks.finite("emergence ceiling", ceilingC);
@@ -187,7 +191,8 @@ public record Crop(
       double loss,
       DampingOff dampingOff,
       double holdsDays,
-      double overheldLossPerDay) {
+      double overheldLossPerDay)
+      implements Serializable {
     /** Planning default, not measured. */
     public static final double DEFAULT_SPREAD = 0.10;
 
@@ -223,7 +228,7 @@ public record Crop(
    * @param chance that a tray has one, 0 to 1
    * @param severity mean share of its plants that are lost, 0 to 1
    */
-  public record DampingOff(double chance, double severity) {
+  public record DampingOff(double chance, double severity) implements Serializable {
     public static final DampingOff NONE = new DampingOff(0, 0);
 
     public DampingOff {
@@ -241,7 +246,8 @@ public record Crop(
    * @param loss chance that a plant is lost in the move, 0 to 1
    */
   public record PottingOn(
-      When when, int potsPerTray, double takesDays, double holdsDays, double loss) {
+      When when, int potsPerTray, double takesDays, double holdsDays, double loss)
+      implements Serializable {
     /** When plugs are potted on. */
     public enum When implements Worded {
       /** Plugs go to the beds as they are. */
@@ -283,7 +289,8 @@ public record Crop(
       double frostLoss,
       double loss,
       double frostRisk,
-      int offsetDays) {
+      int offsetDays)
+      implements Serializable {
     /** Planning default, not measured. */
     public static final double DEFAULT_FIT_ABOVE_C = 2;
 

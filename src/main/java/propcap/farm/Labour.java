@@ -1,5 +1,6 @@
 package propcap.farm;
 
+import java.io.Serializable;
 import java.time.LocalDate;
 import java.util.List;
 
@@ -9,7 +10,8 @@ import java.util.List;
  * @param hoursPerDay of all people together, on a working day; infinite: not limited, only counted
  * @param extra further people for some weeks
  */
-public record Labour(double hoursPerDay, Minutes minutes, List<Extra> extra) {
+public record Labour(double hoursPerDay, Minutes minutes, List<Extra> extra)
+    implements Serializable {
   /** Hours are counted, and there are always enough. */
   public static final Labour NOT_LIMITED =
       new Labour(Double.POSITIVE_INFINITY, Minutes.DEFAULT, List.of());
@@ -30,7 +32,8 @@ public record Labour(double hoursPerDay, Minutes minutes, List<Extra> extra) {
    * @param potOn a plant
    * @param plantOut a plant
    */
-  public record Minutes(double sow, double move, double thin, double potOn, double plantOut) {
+  public record Minutes(double sow, double move, double thin, double potOn, double plantOut)
+      implements Serializable {
     /**
      * What is not given. Sowing is 35 + 144 s a flat (fill; seed and move to germination area) and
      * a move 40 s (to the work area; 16 s to the greenhouse), both of small growers working by hand
@@ -75,7 +78,7 @@ public record Labour(double hoursPerDay, Minutes minutes, List<Extra> extra) {
    * @param until last day
    * @param hoursPerDay on each working day, besides the usual ones
    */
-  public record Extra(LocalDate from, LocalDate until, double hoursPerDay) {
+  public record Extra(LocalDate from, LocalDate until, double hoursPerDay) implements Serializable {
     public Extra {
       Checks.require(
           !until.isBefore(from), "extra people come from " + from + " until " + until + ", before");

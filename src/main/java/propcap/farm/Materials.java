@@ -1,5 +1,6 @@
 package propcap.farm;
 
+import java.io.Serializable;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -12,7 +13,8 @@ import org.jspecify.annotations.Nullable;
 public record Materials(
     @Nullable Double gramsPer1000Seeds,
     @Nullable Double mixLitresPerTray,
-    @Nullable Double mixLitresPerPot) {
+    @Nullable Double mixLitresPerPot)
+    implements Serializable {
   public static final Materials NOT_KNOWN = new Materials(null, null, null);
 
   public Materials {

@@ -1,5 +1,6 @@
 package propcap.farm;
 
+import java.io.Serializable;
 import java.math.BigDecimal;
 import org.jspecify.annotations.Nullable;
 
@@ -17,7 +18,8 @@ public record Place(
     int spaces,
     Climate climate,
     double stretchLossPerDay,
-    @Nullable Cost cost) {
+    @Nullable Cost cost)
+    implements Serializable {
   public Place {
     Checks.require(!name.isBlank(), "a place needs a name");
     Checks.atLeast(0, "spaces of " + name, spaces);
@@ -33,7 +35,8 @@ public record Place(
    * @param runPerDay for each day with anything in it
    */
   public record Cost(
-      BigDecimal buy, double lastsYears, BigDecimal keepPerYear, BigDecimal runPerDay) {
+      BigDecimal buy, double lastsYears, BigDecimal keepPerYear, BigDecimal runPerDay)
+      implements Serializable {
     public Cost {
       Checks.notNegative("buy", buy);
       Checks.positive("lasts", lastsYears);

@@ -1,5 +1,6 @@
 package propcap.farm;
 
+import java.io.Serializable;
 import java.math.BigDecimal;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -25,7 +26,8 @@ public record Prices(
     BigDecimal potTray,
     double discount,
     boolean sellSurplus,
-    BigDecimal hour) {
+    BigDecimal hour)
+    implements Serializable {
   public Prices {
     Checks.require(!currency.isBlank(), "money needs a currency");
     byCrop = Map.copyOf(byCrop);
@@ -44,7 +46,8 @@ public record Prices(
    * @param tray cost of seed and mix for a tray sown; null: as for all
    */
   public record PlantPrices(
-      BigDecimal worth, BigDecimal late, BigDecimal lacking, @Nullable BigDecimal tray) {
+      BigDecimal worth, BigDecimal late, BigDecimal lacking, @Nullable BigDecimal tray)
+      implements Serializable {
     public PlantPrices {
       Checks.notNegative("worth", worth);
       Checks.notNegative("late", late);

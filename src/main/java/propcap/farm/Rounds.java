@@ -1,12 +1,13 @@
 package propcap.farm;
 
+import java.io.Serializable;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.Set;
 
 /** When people act: one round a working day at {@code at}, none on the {@code rest} days. */
-public record Rounds(LocalTime at, Set<DayOfWeek> rest) {
+public record Rounds(LocalTime at, Set<DayOfWeek> rest) implements Serializable {
   /** Common practice: the first walk through the house before the day's other work. */
   public static final LocalTime DEFAULT_AT = LocalTime.of(8, 0);
 

@@ -1,5 +1,6 @@
 package propcap.farm;
 
+import java.io.Serializable;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
@@ -28,7 +29,8 @@ public record Scenario(
     List<Sowing> sowings,
     List<WeatherYear> weather,
     @Nullable Prices prices,
-    Labour labour) {
+    Labour labour)
+    implements Serializable {
   public static final double DEFAULT_FROST_AT_C = 0;
 
   /** As good as endless: no place fills, and sums of places stay within an int. */

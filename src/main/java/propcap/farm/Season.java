@@ -1,5 +1,6 @@
 package propcap.farm;
 
+import java.io.Serializable;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 
@@ -7,7 +8,7 @@ import java.time.temporal.ChronoUnit;
  * The days that are simulated, both ends included. Day 0 is {@code start}; time is counted in days
  * from 00:00 of day 0.
  */
-public record Season(LocalDate start, LocalDate end) {
+public record Season(LocalDate start, LocalDate end) implements Serializable {
   public Season {
     Checks.require(
         !end.isBefore(start), "the season must end on or after " + start + ", was " + end);

@@ -1,5 +1,6 @@
 package propcap.farm;
 
+import java.io.Serializable;
 import java.time.LocalDate;
 import org.jspecify.annotations.Nullable;
 
@@ -30,7 +31,8 @@ public record Sowing(
     @Nullable LocalDate bedUntil,
     @Nullable LocalDate resowUntil,
     @Nullable String germinateIn,
-    Leeway leeway) {
+    Leeway leeway)
+    implements Serializable {
 
   /**
    * What a better plan may change of a sowing, and what it must reach.
@@ -39,7 +41,8 @@ public record Sowing(
    * @param to last date on which it may be sown; null: not said
    * @param goal chance, 0 to 1, with which its plants must be on time; null: as for all
    */
-  public record Leeway(@Nullable LocalDate from, @Nullable LocalDate to, @Nullable Double goal) {
+  public record Leeway(@Nullable LocalDate from, @Nullable LocalDate to, @Nullable Double goal)
+      implements Serializable {
     public static final Leeway NOT_SAID = new Leeway(null, null, null);
 
     public Leeway {

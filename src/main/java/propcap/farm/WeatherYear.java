@@ -1,7 +1,9 @@
 package propcap.farm;
 
+import java.io.Serializable;
+
 /** One year of the record, cut to the season: row d is the season's day d. Degrees C. */
-public final class WeatherYear {
+public final class WeatherYear implements Serializable {
   private final int year;
   private final double[] minC;
   private final double[] maxC;

@@ -1,5 +1,6 @@
 package propcap.season;
 
+import java.io.Serializable;
 import java.util.Arrays;
 import propcap.farm.TrayTask;
 
@@ -8,7 +9,7 @@ import propcap.farm.TrayTask;
  * written down who noted each tray. Kept only where it is asked for, since it is a hundred times as
  * long as the outcome.
  */
-public final class Diary {
+public final class Diary implements Serializable {
   /** What stands for a place before a tray is sown and after it is planted out. */
   public static final int NOWHERE = -1;
 

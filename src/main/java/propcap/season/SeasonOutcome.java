@@ -1,5 +1,6 @@
 package propcap.season;
 
+import java.io.Serializable;
 import java.util.BitSet;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -12,7 +13,7 @@ import propcap.farm.WorkKind;
  * What came of one season. Sowings are numbered as in the plan, places as in the scenario, days
  * from the season's first, months from that of its first day.
  */
-public final class SeasonOutcome {
+public final class SeasonOutcome implements Serializable {
   private final int weatherYear;
   private final int days;
   private final int months;

@@ -1,12 +1,13 @@
 package propcap.season;
 
+import java.io.Serializable;
 import java.util.Arrays;
 
 /**
  * Which day's hours went into which work, one season through: each entry is what a note of the
  * diary took of a day. What was begun and not finished has a further entry on the next working day.
  */
-public final class Timesheet {
+public final class Timesheet implements Serializable {
   private static final int NOTE = 0;
   private static final int DAY = 1;
   private static final int TIME = 2;

@@ -30,7 +30,7 @@ public final class Comparing {
     settings.forDifferences();
     Measures measures = new Measures(scenarios);
     List<Integer> all = IntStream.range(0, scenarios.size()).boxed().toList();
-    try (Seasons seasons = new Seasons(scenarios, settings.seed(), settings.threads())) {
+    try (Seasons seasons = new Seasons(scenarios, settings)) {
       int n = settings.seasons();
       List<List<double[]>> numbers =
           seasons.run(all, 0, n, measures::of, done -> progress.accept(done / (double) n));

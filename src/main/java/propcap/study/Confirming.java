@@ -61,7 +61,7 @@ final class Confirming {
 
   private void run() throws InterruptedException {
     List<ToDoubleFunction<SeasonOutcome>> worth = List.of(worth(BEFORE), worth(FOUND));
-    try (Seasons seasons = new Seasons(scenarios, fresh.seed(), fresh.threads())) {
+    try (Seasons seasons = new Seasons(scenarios, fresh)) {
       for (int from = 0; from < fresh.seasons(); from += BATCH) {
         int to = Math.min(fresh.seasons(), from + BATCH);
         List<List<SeasonOutcome>> outcomes =
@@ -158,7 +158,7 @@ final class Confirming {
     List<Scenario> plans = scenarios.subList(BEFORE, ALONE);
     List<Scenario> endless = plans.stream().map(Scenario::withEndlessRoom).toList();
     int n = Math.min(DEMAND_SPRINGS, fresh.seasons());
-    try (Seasons seasons = new Seasons(endless, fresh.seed(), fresh.threads())) {
+    try (Seasons seasons = new Seasons(endless, fresh)) {
       List<List<SeasonOutcome>> unhindered =
           seasons.run(List.of(BEFORE, FOUND), 0, n, (s, o) -> o, done -> {});
       List<Forecast> made = new ArrayList<>();

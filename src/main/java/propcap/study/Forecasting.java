@@ -29,8 +29,7 @@ public final class Forecasting {
     run(summary, scenario, settings, progress);
     int block = scenario.weather().size();
     int forDemand = Math.min(RunSettings.whole(DEMAND_SEASONS, block), summary.seasons());
-    try (Seasons endless =
-        new Seasons(List.of(scenario.withEndlessRoom()), settings.seed(), settings.threads())) {
+    try (Seasons endless = new Seasons(List.of(scenario.withEndlessRoom()), settings)) {
       outcomes(endless, 0, forDemand, done -> {}).forEach(summary::addUnhindered);
     }
     return summary.forecast();
@@ -43,7 +42,7 @@ public final class Forecasting {
     Double precision = settings.precision();
     int batch = RunSettings.whole(BATCH, scenario.weather().size());
     int most = settings.seasons();
-    try (Seasons runs = new Seasons(List.of(scenario), settings.seed(), settings.threads())) {
+    try (Seasons runs = new Seasons(List.of(scenario), settings)) {
       while (summary.seasons() < most
           && !(precision != null && isPrecise(summary.onTime(), precision))) {
         int from = summary.seasons();

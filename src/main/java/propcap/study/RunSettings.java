@@ -10,9 +10,11 @@ import propcap.farm.Scenario;
  * @param seasons how many are run, or the most that are where a precision is asked for
  * @param precision stop when the 95 % half-width of total on-time plants is below this share of
  *     their mean; null: run all
- * @param threads that share the work; changes no digit of the answer
+ * @param threads of this machine that share the work; changes no digit of the answer
+ * @param engine what simulates the seasons; changes no digit either
  */
-public record RunSettings(long seed, int seasons, @Nullable Double precision, int threads) {
+public record RunSettings(
+    long seed, int seasons, @Nullable Double precision, int threads, SeasonEngine engine) {
   public static final long DEFAULT_SEED = 1;
   public static final int DEFAULT_SEASONS = 1000;
 
@@ -21,6 +23,11 @@ public record RunSettings(long seed, int seasons, @Nullable Double precision, in
 
   /** More than any machine that a grower has. */
   public static final int MOST_THREADS = 256;
+
+  /** On this machine's threads. */
+  public RunSettings(long seed, int seasons, @Nullable Double precision, int threads) {
+    this(seed, seasons, precision, threads, ThreadsEngine.HERE);
+  }
 
   public RunSettings {
     if (seasons < 1 || seasons > MOST_SEASONS) {
@@ -39,7 +46,16 @@ public record RunSettings(long seed, int seasons, @Nullable Double precision, in
 
   /** These settings with as many seasons more as make every weather year come equally often. */
   public RunSettings inWholeBlocks(Scenario scenario) {
-    return new RunSettings(seed, whole(seasons, scenario.weather().size()), precision, threads);
+    return withSeasons(whole(seasons, scenario.weather().size()));
+  }
+
+  /** These settings, with an engine to simulate the seasons. */
+  public RunSettings on(SeasonEngine newEngine) {
+    return new RunSettings(seed, seasons, precision, threads, newEngine);
+  }
+
+  private RunSettings withSeasons(int newSeasons) {
+    return new RunSettings(seed, newSeasons, precision, threads, engine);
   }
 
   /** So many seasons, rounded up to whole blocks. */

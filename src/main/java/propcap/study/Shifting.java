@@ -100,7 +100,7 @@ public final class Shifting {
       scenarios.add(shifted(scenario, moved, d));
     }
     int n = settings.seasons();
-    try (Seasons seasons = new Seasons(scenarios, settings.seed(), settings.threads())) {
+    try (Seasons seasons = new Seasons(scenarios, settings)) {
       List<List<double[]>> numbers =
           seasons.run(
               IntStream.range(0, days.size()).boxed().toList(),

@@ -71,7 +71,7 @@ public final class SizingRun {
 
   private Sizing answer() throws InterruptedException {
     List<Scenario> scenarios = rungs.stream().map(r -> r.scenario).toList();
-    try (Seasons seasons = new Seasons(scenarios, settings.seed(), settings.threads())) {
+    try (Seasons seasons = new Seasons(scenarios, settings)) {
       if (goal.measure() == Measure.MARGIN) {
         return largest(seasons);
       }
@@ -281,6 +281,8 @@ public final class SizingRun {
     Scenario sized = Sizing.sized(scenario, question.places(), best);
     int seasons = Math.min(settings.seasons(), RunSettings.DEFAULT_SEASONS);
     return Forecasting.forecast(
-        sized, new RunSettings(settings.seed(), seasons, null, settings.threads()), share -> {});
+        sized,
+        new RunSettings(settings.seed(), seasons, null, settings.threads(), settings.engine()),
+        share -> {});
   }
 }

@@ -92,7 +92,7 @@ public final class Supplying {
       throws InterruptedException {
     int n = settings.seasons();
     int sowings = scenario.sowings().size();
-    try (Seasons seasons = new Seasons(List.of(scenario), settings.seed(), settings.threads())) {
+    try (Seasons seasons = new Seasons(List.of(scenario), settings)) {
       List<boolean[]> met =
           seasons
               .run(

@@ -56,7 +56,7 @@ final class TenthChanges {
   void run(DoubleConsumer progress) throws InterruptedException {
     List<Integer> all = IntStream.range(0, scenarios.size()).boxed().toList();
     int n = settings.seasons();
-    try (Seasons seasons = new Seasons(scenarios, settings.seed(), settings.threads())) {
+    try (Seasons seasons = new Seasons(scenarios, settings)) {
       numbers = seasons.run(all, 0, n, measures::of, done -> progress.accept(done / (double) n));
     }
   }

@@ -2,6 +2,7 @@ package propcap.report.sweep;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import propcap.report.kit.Money;
 import propcap.report.kit.Words;
 import propcap.study.Difference;
@@ -12,6 +13,9 @@ import propcap.study.Sweep.Swept;
 record SweepWords(Sweep sweep) {
   private static final int NAMED = 3;
   private static final int LONGEST_NAME = 60;
+
+  /** So that a line of the best holds it. */
+  private static final int LONGEST_LED = 46;
 
   private static String name(Swept swept) {
     return Words.shortened(swept.variant().name(), LONGEST_NAME);
@@ -41,9 +45,8 @@ record SweepWords(Sweep sweep) {
     Swept best = sweep.best();
     Difference deciding = best.deciding(sweep.byMargin());
     if (deciding == null) {
-      return "Leave "
-          + name(best)
-          + " as it is: none of the "
+      return name(best)
+          + " is best as it is: none of the "
           + Words.plural(others(), "other scenario")
           + " came out with "
           + measure()
@@ -65,9 +68,10 @@ record SweepWords(Sweep sweep) {
 
   private String alike() {
     List<String> names = notTold();
-    String confidence = "With " + Words.given(sweep.confidence()) + " confidence ";
     if (names.isEmpty()) {
-      return confidence + "none of the others is better.";
+      return "With "
+          + Words.given(sweep.confidence())
+          + " confidence none of the others is better.";
     }
     List<String> some =
         new ArrayList<>(
@@ -77,9 +81,9 @@ record SweepWords(Sweep sweep) {
     }
     return "The springs do not tell it from "
         + Words.list(some)
-        + ". "
-        + confidence
-        + "the best is among these.";
+        + ": with "
+        + Words.given(sweep.confidence())
+        + " confidence one of these is the best.";
   }
 
   /** Those that the springs do not tell from the best, by name. */
@@ -102,21 +106,19 @@ record SweepWords(Sweep sweep) {
 
   /** The best ones, each in a line. */
   List<String> leaders() {
-    return SweptRow.bestFirst(sweep).stream().limit(NAMED).map(row -> leader(row.swept())).toList();
+    return IntStream.range(0, Math.min(NAMED, sweep.ranking().size()))
+        .mapToObj(i -> i + 1 + ". " + leader(sweep.scenarios().get(sweep.ranking().get(i))))
+        .toList();
   }
 
-  private String leader(Swept swept) {
-    return "  "
-        + Words.shortened(swept.variant().name(), LONGEST_NAME / 2)
+  private static String leader(Swept swept) {
+    return Words.shortened(swept.variant().name(), LONGEST_LED)
         + ": "
         + Words.estimate(swept.onTime())
-        + " plants on time, "
+        + " on time, "
         + swept.safe()
         + " of "
-        + Words.plural(swept.variant().scenario().sowings().size(), "sowing")
-        + " safe; "
-        + (swept.fullest().isEmpty()
-            ? "no place ever full"
-            : swept.fullest() + " full on " + Words.plural(swept.fullDays(), "day"));
+        + swept.variant().scenario().sowings().size()
+        + " sowings safe";
   }
 }

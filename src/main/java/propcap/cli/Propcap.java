@@ -37,6 +37,7 @@ import propcap.study.TooLargeException;
       BottleneckCommand.class,
       SizeCommand.class,
       ShiftCommand.class,
+      SweepCommand.class,
       FitCommand.class,
       GerminationCommand.class,
       FrostCommand.class,
@@ -56,7 +57,7 @@ import propcap.study.TooLargeException;
       "1:a fault of the program",
       "2:bad input or usage; nothing was written",
       "3:the answer is no: nothing tried reaches the goal",
-      "130:stopped; nothing was written but the best plan of a search"
+      "130:stopped; nothing was written but the best plan of a search, and what a sweep had done"
     })
 public final class Propcap implements Callable<Integer> {
   static final int DONE = 0;

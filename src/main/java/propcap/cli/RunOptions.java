@@ -60,7 +60,7 @@ final class RunOptions {
   @FunctionalInterface
   interface Question<T> {
     T answer(RunSettings settings, DoubleConsumer progress)
-        throws BadQuestionException, InterruptedException;
+        throws BadQuestionException, InterruptedException, IOException;
   }
 
   /** Asks, with a bar on the terminal. */
@@ -70,7 +70,7 @@ final class RunOptions {
       int defaultSeasons,
       @Nullable Double precision,
       Question<T> question)
-      throws BadQuestionException, InterruptedException {
+      throws BadQuestionException, InterruptedException, IOException {
     RunSettings asked = settings(spec, defaultSeasons, precision);
     RunSettings settings = exactly ? asked : asked.inWholeBlocks(scenario);
     try (SeasonEngine engine = engine();
@@ -84,7 +84,7 @@ final class RunOptions {
   }
 
   <T> T ask(CommandSpec spec, Scenario scenario, int defaultSeasons, Question<T> question)
-      throws BadQuestionException, InterruptedException {
+      throws BadQuestionException, InterruptedException, IOException {
     return ask(spec, scenario, defaultSeasons, null, question);
   }
 

@@ -36,6 +36,20 @@ public final class WholeFile {
     }
   }
 
+  /**
+   * Deletes a file, if there is one, and its folder where nothing else lies in it.
+   *
+   * @throws CannotWriteException where it cannot be deleted
+   */
+  public static void delete(Path file) throws IOException {
+    try {
+      Files.deleteIfExists(file);
+      Disk.deleteIfEmpty(Disk.folderOf(file));
+    } catch (IOException e) {
+      throw CannotWriteException.of(file, e);
+    }
+  }
+
   /** Writes what is to be in a file that is not there yet. */
   @FunctionalInterface
   private interface Making {

@@ -19,7 +19,7 @@ record PlaceFields(
       List.of("name", "kind", "spaces", "climate", "stretch-loss", "cost", "like", "after");
 
   /** More spaces than this are a slip of the pen; sums of them stay within an int. */
-  private static final int MOST_SPACES = 1_000_000;
+  static final int MOST_SPACES = 1_000_000;
 
   static PlaceFields read(String name, Node.Keyed written, Amounts amounts, Faults faults) {
     Fields fields = new Fields(name, nameSpot(written), written, KEYS, faults);

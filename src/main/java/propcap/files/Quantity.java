@@ -1,5 +1,6 @@
 package propcap.files;
 
+import java.math.BigDecimal;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -21,6 +22,8 @@ enum Quantity {
   SHIFT("a whole number of days, such as -7 days", "-36500 to 36500 days", -36_500, 36_500),
   /** Read as a share, 0 to 1. */
   PERCENT("a share in %, such as 85 %", "0 to 100 %", 0, 1),
+  /** Read as a share, of what a plan has. */
+  PERCENT_OF_PLAN("a share of the plan's in %, such as 120 %", "1 to 1000 %", 0.01, 10),
   /** Read as a share a day, 0 to 1. */
   PERCENT_PER_DAY("a share a day in %/day, such as 3 %/day", "0 to 100 %/day", 0, 1),
   /** Of all people together; a hundred thousand are the hands of a town. */
@@ -115,7 +118,7 @@ enum Quantity {
       case TEMPERATURE -> unit.equals("C") || unit.equals("F");
       case DAYS, SHIFT -> unit.equals("days") || unit.equals("day");
       case YEARS -> unit.equals("years") || unit.equals("year");
-      case PERCENT -> unit.equals("%");
+      case PERCENT, PERCENT_OF_PLAN -> unit.equals("%");
       case PERCENT_PER_DAY -> unit.equals("%/day");
       case HOURS_PER_DAY -> unit.equals("/day") || unit.equals("h/day") || unit.equals("hours/day");
       case MINUTES_PER_TRAY -> unit.equals("/tray") || unit.equals("min/tray");
@@ -130,7 +133,7 @@ enum Quantity {
   private double ours(double number, String unit) {
     return switch (this) {
       case TEMPERATURE -> unit.equals("F") ? (number - 32) * 5 / 9 : number;
-      case PERCENT, PERCENT_PER_DAY -> number / 100;
+      case PERCENT, PERCENT_OF_PLAN, PERCENT_PER_DAY -> number / 100;
       case DAYS,
           SHIFT,
           YEARS,
@@ -143,6 +146,11 @@ enum Quantity {
           number;
       case GRAMS_PER_1000, LITRES_PER_TRAY, LITRES_PER_POT -> number;
     };
+  }
+
+  /** A number without needless digits. */
+  static String plain(double number) {
+    return BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
   }
 
   private static Reading wrong(String right) {

@@ -34,7 +34,7 @@ final class SowingPlan {
   /** With at most this many rows of so many trays the sum of trays stays within an int. */
   private static final int MOST_ROWS = 20_000;
 
-  private static final int MOST_TRAYS = 100_000;
+  static final int MOST_TRAYS = 100_000;
   private static final int MOST_PLANTS = 1_000_000_000;
 
   /**

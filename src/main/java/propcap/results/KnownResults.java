@@ -31,6 +31,7 @@ public enum KnownResults {
       "bottleneck.html bottleneck.csv bottleneck-steps.csv"),
   SIZE("-size", "size.json", "scenario goal candidates", "size.html size.csv size-order.csv"),
   SHIFT("-shift", "shift.json", "scenario confidence groups", "shift.html shift.csv"),
+  SWEEP("-sweep", "sweep.json", "scenario best scenarios", "sweep.html sweep.csv"),
   PLAN("-plan", "plan.json", "scenario gain changes", "plan.html sowings.csv plan-changes.csv"),
   CALENDAR(
       "-calendar",

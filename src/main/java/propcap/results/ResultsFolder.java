@@ -203,6 +203,11 @@ public final class ResultsFolder implements AutoCloseable {
     return told;
   }
 
+  /** What is kept there of a long answer while it is worked out. */
+  public FinishedRuns finishedRuns() {
+    return new FinishedRuns(FileSet.outOfSight(folder, answer.word() + "-runs"));
+  }
+
   /** Lets others write there. */
   @Override
   public void close() throws IOException {

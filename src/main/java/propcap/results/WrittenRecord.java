@@ -75,7 +75,8 @@ public record WrittenRecord(String source, Map<String, String> marks) {
     return !mark(Files.readAllBytes(file)).equals(marks.get(name));
   }
 
-  private static String mark(byte[] bytes) {
+  /** The SHA-256 of bytes, in hexadecimal digits. */
+  static String mark(byte[] bytes) {
     try {
       return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
     } catch (NoSuchAlgorithmException e) {

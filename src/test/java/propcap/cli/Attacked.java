@@ -36,6 +36,7 @@ record Attacked(
     all.add(new Attacked("a crop list", farm, List.of("crops.yaml"), run));
     all.add(new Attacked("a plan of sowings", farm, List.of("sowings.csv"), run));
     all.add(new Attacked("a weather record", farm, List.of("weather.csv"), run));
+    all.add(changes(farm));
     all.add(frost(farm));
     all.add(log());
     all.add(
@@ -129,6 +130,25 @@ record Attacked(
         files,
         List.of("f.csv"),
         List.of("frost", "@/f.csv", "--crops", "@/crops.yaml", "--out", "@/out"));
+  }
+
+  private static Attacked changes(Map<String, String> farm) {
+    Map<String, String> files = new TreeMap<>(farm);
+    files.put(
+        "changes.csv",
+        """
+        name,spaces of Chamber,shift of tomato*,trays of pepper-1,hours
+        smaller,40,,,
+        later,,7 days,120 %,
+        both,40,-7 days,40,12/day
+        """);
+    return new Attacked(
+        "a table of changes",
+        files,
+        List.of("changes.csv"),
+        with(
+            "sweep @/scenario.yaml --changes @/changes.csv --seasons 3 --threads 1",
+            List.of("--out", "@/out")));
   }
 
   private static Attacked log() throws IOException {

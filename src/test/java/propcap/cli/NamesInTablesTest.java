@@ -34,11 +34,14 @@ class NamesInTablesTest {
     }
     Files.writeString(plan, text);
     String scenario = farm.resolve("scenario.yaml").toString();
+    Path changes = farm.resolve("changes.csv");
+    Files.writeString(changes, "name,shift of *\n'=1+1,1 day\n,2 days\n");
     int cells = 0;
     List<List<String>> questions =
         List.of(
             List.of("run", scenario),
             List.of("shift", scenario),
+            List.of("sweep", scenario, "--changes", changes.toString()),
             List.of("bottleneck", scenario, "--steps", "1"),
             List.of("calendar", scenario),
             List.of("order", scenario),

@@ -1,0 +1,5 @@
+/** What comes of many scenarios. */
+@NullMarked
+package propcap.report.sweep;
+
+import org.jspecify.annotations.NullMarked;

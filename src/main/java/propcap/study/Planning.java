@@ -123,7 +123,8 @@ public final class Planning {
 
   /** So many springs that have no part in the search. */
   private RunSettings fresh(int springs) {
-    return new RunSettings(settings.seed() + APART, springs, null, settings.threads(), settings.engine());
+    return new RunSettings(
+        settings.seed() + APART, springs, null, settings.threads(), settings.engine());
   }
 
   private TakingBack.Fewest fewest(PlanSearch.Found found) throws InterruptedException {

@@ -9,7 +9,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.concurrent.atomic.AtomicReference;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -121,8 +120,8 @@ class SweepCommandTest {
       child.kill();
     }
     int done = kept(out);
-    AtomicReference<Run> stopped = new AtomicReference<>();
-    Thread command = new Thread(() -> stopped.set(Run.of(sweep(out, "30"))));
+    Run[] stopped = {new Run(0, "", "")};
+    Thread command = new Thread(() -> stopped[0] = Run.of(sweep(out, "30")));
     command.start();
     while (kept(out) == done && command.isAlive()) {
       Thread.onSpinWait();
@@ -132,8 +131,8 @@ class SweepCommandTest {
     int more = kept(out);
     int all = LONG + 1;
     assertThat(more).isBetween(done + 1, LONG);
-    assertThat(stopped.get().exitCode()).isEqualTo(130);
-    assertThat(stopped.get().err().lines())
+    assertThat(stopped[0].exitCode()).isEqualTo(130);
+    assertThat(stopped[0].err().lines())
         .containsExactly(
             done + " of " + all + " scenarios were done before.",
             "Stopped. "

@@ -38,7 +38,7 @@ class ManySpringsTest {
   void aForecastAndTheTwoOfAPlanFit() {
     Summary summary = new Summary(demonstration, FEW);
     seasons.forEach(summary::add);
-    assertThat(2 * summary.bytesASeason() + 16 + 2 * demonstration.sowings().size())
+    assertThat(2 * summary.bytesASeason() + 16 + 2L * demonstration.sowings().size())
         .isBetween(1000L, (long) MOST_BYTES_A_SPRING);
   }
 

@@ -87,7 +87,7 @@ final class Confirming {
    */
   static void checkFits(Scenario before, RunSettings fresh) throws InterruptedException {
     Summary summary = new Summary(before, fresh);
-    try (Seasons seasons = new Seasons(List.of(before), fresh.seed(), fresh.threads())) {
+    try (Seasons seasons = new Seasons(List.of(before), fresh)) {
       int few = Math.min(BATCH, fresh.seasons());
       seasons.run(List.of(0), 0, few, (s, o) -> o, done -> {}).get(0).forEach(summary::add);
     }

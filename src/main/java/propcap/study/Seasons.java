@@ -23,11 +23,6 @@ final class Seasons implements AutoCloseable {
     this(scenarios, settings, false);
   }
 
-  /** On this machine. */
-  Seasons(List<Scenario> scenarios, long seed, int threads) {
-    this(scenarios, new RunSettings(seed, 1, null, threads));
-  }
-
   private Seasons(List<Scenario> scenarios, RunSettings settings, boolean withDiary) {
     engine =
         settings

@@ -112,7 +112,7 @@ public final class Sweeping {
   private SweptSeasons run(Scenario scenario, DoubleConsumer progress) throws InterruptedException {
     int n = settings.seasons();
     SweptSeasons swept = SweptSeasons.none(scenario, n);
-    try (Seasons seasons = new Seasons(List.of(scenario), settings.seed(), settings.threads())) {
+    try (Seasons seasons = new Seasons(List.of(scenario), settings)) {
       for (int batch = 0; batch < n; batch += BATCH) {
         int from = batch;
         swept.add(

@@ -25,6 +25,9 @@ final class SparkEngine implements SeasonEngine {
   /** Blocks for each core: enough that none waits long for another's last. Planning default. */
   private static final int BLOCKS_A_CORE = 8;
 
+  /** An executor has the outcomes of a block in its memory until all of it is done. */
+  private static final int MOST_IN_A_BLOCK = 50;
+
   /** After that a grower should be told that nobody takes the work. Planning default. */
   private static final int SECONDS_FOR_AN_EXECUTOR = 60;
 
@@ -131,7 +134,10 @@ final class SparkEngine implements SeasonEngine {
       return;
     }
     List<Integer> numbers = IntStream.range(from, to).boxed().toList();
-    int blocks = Math.min(numbers.size(), BLOCKS_A_CORE * spark.defaultParallelism());
+    int blocks =
+        Math.max(
+            Math.min(numbers.size(), BLOCKS_A_CORE * spark.defaultParallelism()),
+            (numbers.size() + MOST_IN_A_BLOCK - 1) / MOST_IN_A_BLOCK);
     try {
       spark
           .sc()

@@ -57,7 +57,8 @@ final class ByForce {
 
   private double[] run(Scenario scenario) throws InterruptedException {
     Measures own = new Measures(List.of(scenario));
-    try (Seasons seasons = new Seasons(List.of(scenario), OTHER_LUCK, 1)) {
+    try (Seasons seasons =
+        new Seasons(List.of(scenario), new RunSettings(OTHER_LUCK, 1, null, 1))) {
       List<double[]> numbers = seasons.run(List.of(0), 0, springs, own::of, done -> {}).get(0);
       double[] sums = new double[own.all().size()];
       for (double[] spring : numbers) {

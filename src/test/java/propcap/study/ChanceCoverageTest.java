@@ -121,6 +121,21 @@ class ChanceCoverageTest {
     }
   }
 
+  /** Clopper and Pearson's, which hold together at many looks, are left no oftener than drawn. */
+  @ParameterizedTest
+  @EnumSource(Law.class)
+  void limitsOfACountHoldWhereYearsAreDealtEvenly(Law law) {
+    RandomGenerator random = new Well19937c(9);
+    int held = 0;
+    for (int i = 0; i < 2000; i++) {
+      double level = (1 + i % 40) / 80.0;
+      int seen = (int) Arrays.stream(met(law, level, 120, random)).sum();
+      MeanLimits limits = MeanLimits.ofChance(seen, 120, .95);
+      held += holds(limits.low(), limits.high(), truth(law, level)) ? 1 : 0;
+    }
+    assertThat(held / 2000.0).isGreaterThan(.95 - .015);
+  }
+
   /**
    * 3 of 10 at 95 %: 0.08260 to 0.61992, computed apart from this code by bisection of the binomial
    * tails with half of the probability of 3. None of n is at most 1 - .05^(1 / n).

@@ -54,7 +54,7 @@ class DealtYearsGuaranteeTest {
   private static double[][] run(Scenario scenario, long seed, int seasons)
       throws InterruptedException {
     List<ToDoubleFunction<SeasonOutcome>> numbers = numbers(scenario);
-    try (Seasons runs = new Seasons(List.of(scenario), seed, 2)) {
+    try (Seasons runs = new Seasons(List.of(scenario), new RunSettings(seed, 1, null, 2))) {
       List<double[]> rows =
           runs.run(
                   List.of(0),

@@ -164,7 +164,7 @@ class HandsQuestionsTest {
               s.weather(),
               prices,
               s.labour());
-      try (Seasons seasons = new Seasons(List.of(priced), 1, 1)) {
+      try (Seasons seasons = new Seasons(List.of(priced), new RunSettings(1, 1, null, 1))) {
         List<Double> margins =
             seasons
                 .run(

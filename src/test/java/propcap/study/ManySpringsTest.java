@@ -29,7 +29,7 @@ class ManySpringsTest {
   @BeforeAll
   static void runAFew() throws Exception {
     demonstration = ScenarioReader.read(Path.of("scenarios/spring.yaml"));
-    try (Seasons few = new Seasons(List.of(demonstration), 1, 1)) {
+    try (Seasons few = new Seasons(List.of(demonstration), new RunSettings(1, 1, null, 1))) {
       seasons = few.run(List.of(0), 0, FEW.seasons(), (s, o) -> o, done -> {}).get(0);
     }
   }

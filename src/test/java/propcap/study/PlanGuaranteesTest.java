@@ -163,7 +163,7 @@ class PlanGuaranteesTest {
 
   private static List<List<SeasonOutcome>> outcomes(List<Scenario> plans)
       throws InterruptedException {
-    try (Seasons seasons = new Seasons(plans, OTHER_LUCK, 1)) {
+    try (Seasons seasons = new Seasons(plans, new RunSettings(OTHER_LUCK, 1, null, 1))) {
       return seasons.run(
           IntStream.range(0, plans.size()).boxed().toList(),
           0,

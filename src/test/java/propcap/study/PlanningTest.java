@@ -64,7 +64,7 @@ class PlanningTest {
 
   private static List<List<SeasonOutcome>> outcomes(List<Scenario> scenarios, long seed, int n)
       throws InterruptedException {
-    try (Seasons seasons = new Seasons(scenarios, seed, 1)) {
+    try (Seasons seasons = new Seasons(scenarios, new RunSettings(seed, 1, null, 1))) {
       return seasons.run(
           IntStream.range(0, scenarios.size()).boxed().toList(), 0, n, (s, o) -> o, done -> {});
     }

@@ -98,7 +98,7 @@ class PotsGuaranteeTest {
     List<ForSowing> sown = supplies.sowings().stream().filter(s -> s.ordered() > 0).toList();
     Scenario ordered =
         farm.withSowings(sown.stream().map(s -> s.sowing().withTrays(s.ordered())).toList());
-    try (Seasons seasons = new Seasons(List.of(ordered), 2, 1)) {
+    try (Seasons seasons = new Seasons(List.of(ordered), new RunSettings(2, 1, null, 1))) {
       return seasons
           .run(
               List.of(0),

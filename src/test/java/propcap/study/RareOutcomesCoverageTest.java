@@ -36,7 +36,7 @@ class RareOutcomesCoverageTest {
     farm.sowings.add(Farms.sowing("sowing", 0, 1));
     Scenario scenario = farm.make();
     for (long seed = 1; seed <= SEEDS; seed++) {
-      try (Seasons seasons = new Seasons(List.of(scenario), seed, 1)) {
+      try (Seasons seasons = new Seasons(List.of(scenario), new RunSettings(seed, 1, null, 1))) {
         List<Double> lost =
             seasons
                 .run(

@@ -86,7 +86,7 @@ class RareOutcomesGuaranteeTest {
       throws InterruptedException {
     List<Scenario> both = List.of(scenario, larger(scenario));
     Measures measures = new Measures(both);
-    try (Seasons runs = new Seasons(both, seed, 1)) {
+    try (Seasons runs = new Seasons(both, new RunSettings(seed, 1, null, 1))) {
       return runs.run(
           List.of(0, 1),
           0,

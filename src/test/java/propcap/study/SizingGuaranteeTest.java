@@ -50,7 +50,7 @@ class SizingGuaranteeTest {
         Stream.of(FOR_A_CHANCE - STEP, FOR_A_CHANCE, FOR_A_SHARE - STEP, FOR_A_SHARE)
             .map(SizingGuaranteeTest::withTable)
             .toList();
-    try (Seasons seasons = new Seasons(sizes, OTHER_LUCK, 2)) {
+    try (Seasons seasons = new Seasons(sizes, new RunSettings(OTHER_LUCK, 1, null, 2))) {
       forced =
           seasons
               .run(

@@ -13,7 +13,35 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class StrataTest {
-  /** Three years, dealt in turn. */
+  private static final int YEARS = 12;
+
+  /** Numbers of years of means 0 to 11 and of unlike spread, dealt in random orders. */
+  private static final class Sample {
+    final int[] of;
+    final double[] numbers;
+
+    private Sample(int n) {
+      of = new int[n];
+      numbers = new double[n];
+    }
+
+    static Sample of(int n, RandomGenerator random) {
+      Sample sample = new Sample(n);
+      int[] order = IntStream.range(0, YEARS).toArray();
+      for (int i = 0; i < n; i++) {
+        int at = i % YEARS;
+        int other = at + random.nextInt(YEARS - at);
+        int year = order[other];
+        order[other] = order[at];
+        order[at] = year;
+        sample.of[i] = year;
+        sample.numbers[i] = year + (1 + year % 4) * random.nextGaussian();
+      }
+      return sample;
+    }
+  }
+
+  /** So many years, dealt in turn. */
   private static Strata dealt(int years, int seasons) {
     return Strata.of(IntStream.range(0, seasons).map(i -> i % years).toArray(), years);
   }
@@ -72,7 +100,6 @@ class StrataTest {
   @ParameterizedTest
   @ValueSource(ints = {36, 60, 101, 111, 240, 247})
   void intervalsHoldAsOftenAsTheySayInBlocksThatAreWholeAndNot(int n) {
-    int years = 12;
     int samples = 2000;
     RandomGenerator random = new Well19937c(n);
     int held = 0;
@@ -80,19 +107,9 @@ class StrataTest {
     double told = 0;
     double seen = 0;
     for (int k = 0; k < samples; k++) {
-      int[] of = new int[n];
-      double[] numbers = new double[n];
-      int[] order = IntStream.range(0, years).toArray();
-      for (int i = 0; i < n; i++) {
-        int at = i % years;
-        int other = at + random.nextInt(years - at);
-        int year = order[other];
-        order[other] = order[at];
-        order[at] = year;
-        of[i] = year;
-        numbers[i] = year + (1 + year % 4) * random.nextGaussian();
-      }
-      Strata.MeanError error = Strata.of(of, years).error(numbers);
+      Sample sample = Sample.of(n, random);
+      double[] numbers = sample.numbers;
+      Strata.MeanError error = Strata.of(sample.of, YEARS).error(numbers);
       double off = Samples.mean(numbers) - 5.5;
       double t = new TDistribution(null, error.freedom()).inverseCumulativeProbability(.975);
       held += Math.abs(off) <= t * error.se() ? 1 : 0;
@@ -104,5 +121,20 @@ class StrataTest {
     // The variance of 2,000 squares is 2 in 2,000: three standard errors are 9.5 %.
     assertThat(told / seen).isBetween(.9, 1.1);
     assertThat(heldByTwin / (double) samples).isGreaterThan(.975);
+  }
+
+  /** Fewer than three of each year count as drawn at random, which is never too narrow. */
+  @ParameterizedTest
+  @ValueSource(ints = {5, 12, 17, 24, 35})
+  void whereYearsCameTooSeldomIntervalsAreNotTooNarrow(int n) {
+    RandomGenerator random = new Well19937c(n);
+    int held = 0;
+    for (int k = 0; k < 2000; k++) {
+      Sample sample = Sample.of(n, random);
+      Strata.MeanError error = Strata.of(sample.of, YEARS).error(sample.numbers);
+      double t = new TDistribution(null, error.freedom()).inverseCumulativeProbability(.975);
+      held += Math.abs(Samples.mean(sample.numbers) - 5.5) <= t * error.se() ? 1 : 0;
+    }
+    assertThat(held / 2000.0).isGreaterThan(.935);
   }
 }

@@ -47,7 +47,7 @@ class WrongSizesTest {
     for (int size : range.ladder()) {
       sizes.add(Sizing.sized(scenario, List.of(range.place()), List.of(size)));
     }
-    try (Seasons runs = new Seasons(sizes, OTHER_LUCK, 1)) {
+    try (Seasons runs = new Seasons(sizes, new RunSettings(OTHER_LUCK, 1, null, 1))) {
       List<Integer> all = IntStream.range(0, sizes.size()).boxed().toList();
       return runs
           .run(all, 0, seasons, (size, season) -> reading.of(sizes.get(size), season), done -> {})

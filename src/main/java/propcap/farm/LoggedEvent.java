@@ -7,6 +7,8 @@ import java.util.List;
 public enum LoggedEvent implements Worded {
   /** The tray was sown; plants are its cells. */
   SOWN,
+  /** Still in the heat, it was looked at; plants are the seedlings showing so far. */
+  COUNTED,
   /** It left the heat; plants are its stand, counted once the last seedlings are up. */
   OFF_HEAT,
   /** Damping-off was seen; plants are those left. */
@@ -25,7 +27,19 @@ public enum LoggedEvent implements Worded {
 
   /** Whether it may follow another in the life of a tray: damping-off may come while plugs wait. */
   public boolean canFollow(LoggedEvent before) {
-    return compareTo(before) > 0 || (this == OUTBREAK && before == READY);
+    return compareTo(before) > 0
+        || (this == OUTBREAK && before == READY)
+        || (this == COUNTED && before == COUNTED);
+  }
+
+  /** Whether it may come more than once in the life of a tray. */
+  public boolean mayComeAgain() {
+    return this == COUNTED;
+  }
+
+  /** Whether the tray stands elsewhere after it, or nowhere. */
+  public boolean isMove() {
+    return this != COUNTED && this != OUTBREAK && this != READY;
   }
 
   /** Whether growing on is timed by it. */

@@ -18,6 +18,8 @@ import org.jspecify.annotations.Nullable;
  * @param weather the record's years, each cut to the season; one is drawn for each simulated season
  * @param prices null: no money is asked
  * @param labour people's hours and what each piece of work takes
+ * @param soFar what is known of the season on the morning of a day within it; null: nothing has
+ *     been sown
  */
 public record Scenario(
     String name,
@@ -29,12 +31,28 @@ public record Scenario(
     List<Sowing> sowings,
     List<WeatherYear> weather,
     @Nullable Prices prices,
-    Labour labour)
+    Labour labour,
+    @Nullable SoFar soFar)
     implements Serializable {
   public static final double DEFAULT_FROST_AT_C = 0;
 
   /** As good as endless: no place fills, and sums of places stay within an int. */
   private static final int ENDLESS = 10_000_000;
+
+  /** A scenario before anything has been sown. */
+  public Scenario(
+      String name,
+      Season season,
+      double frostAtC,
+      Rounds rounds,
+      List<Place> places,
+      Map<String, Crop> crops,
+      List<Sowing> sowings,
+      List<WeatherYear> weather,
+      @Nullable Prices prices,
+      Labour labour) {
+    this(name, season, frostAtC, rounds, places, crops, sowings, weather, prices, labour, null);
+  }
 
   public Scenario {
     Checks.finite("frost-at", frostAtC);
@@ -125,21 +143,43 @@ public record Scenario(
 
   public Scenario withPlaces(List<Place> newPlaces) {
     return new Scenario(
-        name, season, frostAtC, rounds, newPlaces, crops, sowings, weather, prices, labour);
+        name, season, frostAtC, rounds, newPlaces, crops, sowings, weather, prices, labour, soFar);
   }
 
   public Scenario withSowings(List<Sowing> newSowings) {
     return new Scenario(
-        name, season, frostAtC, rounds, places, crops, newSowings, weather, prices, labour);
+        name, season, frostAtC, rounds, places, crops, newSowings, weather, prices, labour, soFar);
   }
 
   public Scenario named(String newName) {
     return new Scenario(
-        newName, season, frostAtC, rounds, places, crops, sowings, weather, prices, labour);
+        newName, season, frostAtC, rounds, places, crops, sowings, weather, prices, labour, soFar);
   }
 
   public Scenario withLabour(Labour newLabour) {
     return new Scenario(
-        name, season, frostAtC, rounds, places, crops, sowings, weather, prices, newLabour);
+        name, season, frostAtC, rounds, places, crops, sowings, weather, prices, newLabour, soFar);
+  }
+
+  /** This scenario on the morning of a day within its season. */
+  public Scenario withSoFar(SoFar newSoFar) {
+    return new Scenario(
+        name, season, frostAtC, rounds, places, crops, sowings, weather, prices, labour, newSoFar);
+  }
+
+  /** The first day, by its number in the season, that is simulated; those before it have been. */
+  public int firstDay() {
+    return soFar == null ? 0 : season.dayOf(soFar.today());
+  }
+
+  /**
+   * The weather that may come, a year of the record each: on the days before today it is this
+   * season's own, as far as it was recorded.
+   */
+  public List<WeatherYear> weatherFromToday() {
+    SoFar known = soFar;
+    return known == null || known.weather().isEmpty()
+        ? weather
+        : weather.stream().map(year -> year.after(known.weather())).toList();
   }
 }

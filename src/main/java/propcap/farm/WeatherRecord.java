@@ -1,5 +1,6 @@
 package propcap.farm;
 
+import java.io.Serializable;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -11,7 +12,7 @@ import java.util.TreeMap;
 /** A station's daily minima and maxima over several years. */
 public final class WeatherRecord {
   /** One row. Degrees C, within what was ever measured in the air at the ground. */
-  public record Day(LocalDate date, double minC, double maxC) {
+  public record Day(LocalDate date, double minC, double maxC) implements Serializable {
     /** Below the coldest ever measured, -89.2 C (Vostok 1983, from memory). */
     public static final double LEAST_C = -90;
 

@@ -1,6 +1,7 @@
 package propcap.farm;
 
 import java.io.Serializable;
+import java.util.List;
 
 /** One year of the record, cut to the season: row d is the season's day d. Degrees C. */
 public final class WeatherYear implements Serializable {
@@ -34,5 +35,16 @@ public final class WeatherYear implements Serializable {
   /** The daily mean, taken as the middle of minimum and maximum. */
   public double meanC(int day) {
     return (minC[day] + maxC[day]) / 2;
+  }
+
+  /** This year with other first days: those of the season from its start on. */
+  WeatherYear after(List<WeatherRecord.Day> first) {
+    double[] min = minC.clone();
+    double[] max = maxC.clone();
+    for (int d = 0; d < first.size(); d++) {
+      min[d] = first.get(d).minC();
+      max[d] = first.get(d).maxC();
+    }
+    return new WeatherYear(year, min, max);
   }
 }

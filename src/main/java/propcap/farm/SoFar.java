@@ -1,0 +1,20 @@
+package propcap.farm;
+
+import java.io.Serializable;
+import java.time.LocalDate;
+import java.util.List;
+
+/**
+ * A season so far: what was written down of it up to the morning of a day, before that day's round.
+ *
+ * @param today the first day that is still to come
+ * @param trays those that were sown, in any order
+ * @param weather this season's days from its start up to the day before today, or none
+ */
+public record SoFar(LocalDate today, List<TrayPast> trays, List<WeatherRecord.Day> weather)
+    implements Serializable {
+  public SoFar {
+    trays = List.copyOf(trays);
+    weather = List.copyOf(weather);
+  }
+}

@@ -1,0 +1,64 @@
+package propcap.farm;
+
+import java.io.Serializable;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What was written down of one tray this season, and what follows from it by the rules of the
+ * round: a tray that stood where it was, though there was room for it further on, was not due. Days
+ * are those of the season, by number; what is said of a day is said of its round.
+ *
+ * @param sowing id of its sowing
+ * @param name as the grower calls it
+ * @param number of the tray in its sowing, from 0; one sown again has that of the one that failed
+ * @param attempt 0; 1 and more where it was sown again
+ * @param moves in the order of their days
+ * @param notDueInHeat the last day on which it could have left the heat and did not; -1: none
+ * @param readyAfter the last time, days after the round of day 0, at which the plug cannot have
+ *     been ready; negative infinity: nothing is known
+ * @param readyBy the first by which it must have been; infinity: it may not be yet
+ */
+public record TrayPast(
+    String sowing,
+    String name,
+    int number,
+    int attempt,
+    List<Move> moves,
+    int notDueInHeat,
+    double readyAfter,
+    double readyBy)
+    implements Serializable {
+  /**
+   * A line of the log.
+   *
+   * @param plants alive in this tray; null: not counted
+   * @param place where it stands after it; null after it was planted or thrown out
+   * @param spaces that it fills there
+   */
+  public record Move(
+      LoggedEvent event, int day, @Nullable Integer plants, @Nullable String place, int spaces)
+      implements Serializable {}
+
+  public TrayPast {
+    moves = List.copyOf(moves);
+    Checks.require(
+        !moves.isEmpty() && moves.get(0).event() == LoggedEvent.SOWN, name + " was never sown");
+  }
+
+  public Optional<Move> at(LoggedEvent event) {
+    return moves.stream().filter(m -> m.event() == event).findFirst();
+  }
+
+  /** The day of an event. */
+  public OptionalInt day(LoggedEvent event) {
+    return moves.stream().filter(m -> m.event() == event).mapToInt(Move::day).findFirst();
+  }
+
+  /** Whether it was thrown out before it had left the heat. */
+  public boolean failed() {
+    return at(LoggedEvent.THROWN_OUT).isPresent() && at(LoggedEvent.OFF_HEAT).isEmpty();
+  }
+}

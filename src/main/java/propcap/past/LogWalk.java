@@ -1,13 +1,38 @@
 package propcap.past;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import propcap.farm.LoggedEvent;
 import propcap.farm.Scenario;
 import propcap.farm.TrayPast;
 
-/** Walks through a log, round by round, as far as it goes. */
+/**
+ * Walks through a log round by round, from the exit back to the entrance as the rounds themselves
+ * go. So it is known where each tray stood, and on which rounds one that stayed where it was would
+ * have had room further on.
+ */
 public final class LogWalk {
-  private LogWalk() {}
+  /** The steps of a round that move trays, in their order. */
+  private static final List<LoggedEvent> STEPS =
+      List.of(
+          LoggedEvent.THROWN_OUT,
+          LoggedEvent.PLANTED_OUT,
+          LoggedEvent.MOVED_OUT,
+          LoggedEvent.OFF_HEAT,
+          LoggedEvent.POTTED_ON,
+          LoggedEvent.SOWN);
+
+  private final Scenario scenario;
+  private final Spaces spaces;
+  private final List<WalkedTray> trays;
+
+  private LogWalk(Scenario scenario, List<WrittenTray> written) {
+    this.scenario = scenario;
+    spaces = new Spaces(scenario);
+    trays = written.stream().map(tray -> new WalkedTray(scenario, spaces, tray)).toList();
+  }
 
   /**
    * What a walk came to.
@@ -20,7 +45,7 @@ public final class LogWalk {
   /**
    * A place with more trays than spaces.
    *
-   * @param line of the file, the row by which it became so
+   * @param line of the file, the last row by which it became so
    * @param trays those that stood in it, by sowing and name
    */
   public record Overfull(String place, LocalDate date, int spaces, List<String> trays, int line) {}
@@ -28,9 +53,50 @@ public final class LogWalk {
   /**
    * Walks through a log.
    *
-   * @param trays whose events come in an order that can be, each before today
+   * @param trays whose events come in an order that can be, each in the season and before today
    */
   public static Walked walk(Scenario scenario, LocalDate today, List<WrittenTray> trays) {
-    throw new UnsupportedOperationException("not yet");
+    LogWalk walk = new LogWalk(scenario, trays);
+    List<Overfull> overfull = walk.until(scenario.season().dayOf(today));
+    return new Walked(walk.trays.stream().map(WalkedTray::past).toList(), overfull);
+  }
+
+  private List<Overfull> until(int today) {
+    List<WalkedTray> byTurn = new ArrayList<>(trays);
+    byTurn.sort(
+        Comparator.comparing(WalkedTray::bedBy)
+            .thenComparingInt(WalkedTray::sowing)
+            .thenComparing(WalkedTray::isSownAgain)
+            .thenComparingInt(WalkedTray::number));
+    List<Overfull> overfull = new ArrayList<>();
+    for (int day = 0; day < today; day++) {
+      boolean isRound = scenario.rounds().isWorkingDay(scenario.season().date(day));
+      for (LoggedEvent step : STEPS) {
+        for (WalkedTray tray : byTurn) {
+          if (!tray.moves(step, day) && isRound) {
+            tray.stays(step, day);
+          }
+        }
+      }
+      for (WalkedTray tray : byTurn) {
+        tray.finish(day);
+      }
+      tellOverfull(day, overfull);
+      byTurn.removeIf(WalkedTray::isGone);
+    }
+    return overfull;
+  }
+
+  private void tellOverfull(int day, List<Overfull> overfull) {
+    for (int place : spaces.newlyOverfull()) {
+      List<WalkedTray> inIt = trays.stream().filter(t -> t.standsIn(place)).toList();
+      overfull.add(
+          new Overfull(
+              scenario.places().get(place).name(),
+              scenario.season().date(day),
+              scenario.places().get(place).spaces(),
+              inIt.stream().map(WalkedTray::toString).toList(),
+              inIt.stream().mapToInt(WalkedTray::lineOfLastMove).max().orElse(0)));
+    }
   }
 }

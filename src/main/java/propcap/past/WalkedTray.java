@@ -1,0 +1,306 @@
+package propcap.past;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import propcap.farm.Crop;
+import propcap.farm.Crop.PottingOn.When;
+import propcap.farm.LoggedEvent;
+import propcap.farm.Scenario;
+import propcap.farm.Sowing;
+import propcap.farm.TrayPast;
+import propcap.past.WrittenTray.Entry;
+
+/** A tray of a log while the log is walked through. */
+final class WalkedTray {
+  private enum Stage {
+    TO_SOW,
+    GERMINATING,
+    GROWING_ON,
+    POTTED,
+    HARDENING,
+    GONE
+  }
+
+  private final WrittenTray written;
+  private final Scenario scenario;
+  private final Spaces spaces;
+  private final int sowing;
+  private final Sowing plan;
+  private final Crop crop;
+  private final int[] germinateIn;
+
+  /** From when on its crop may go out; later than any day where it never may. */
+  private final int releaseDay;
+
+  private final boolean isReadyWritten;
+  private final List<TrayPast.Move> moves = new ArrayList<>();
+  private Stage stage = Stage.TO_SOW;
+  private int next;
+  private int place = Spaces.NOWHERE;
+  private int fills;
+  private double plants;
+  private int lineOfLastMove;
+  private int lastRound = -1;
+  private int notDueInHeat = -1;
+  private double readyAfter = Double.NEGATIVE_INFINITY;
+  private double readyBy = Double.POSITIVE_INFINITY;
+
+  WalkedTray(Scenario scenario, Spaces spaces, WrittenTray written) {
+    this.written = written;
+    this.scenario = scenario;
+    this.spaces = spaces;
+    List<String> ids = scenario.sowings().stream().map(Sowing::id).toList();
+    sowing = ids.indexOf(written.sowing());
+    plan = scenario.sowings().get(sowing);
+    crop = scenario.cropOf(plan);
+    germinateIn = spaces.germinateIn(plan, crop);
+    releaseDay = scenario.releaseDate(crop).map(scenario.season()::dayOf).orElse(Integer.MAX_VALUE);
+    isReadyWritten = written.entries().stream().anyMatch(e -> e.event() == LoggedEvent.READY);
+  }
+
+  LocalDate bedBy() {
+    return plan.bedBy();
+  }
+
+  int sowing() {
+    return sowing;
+  }
+
+  boolean isSownAgain() {
+    return written.attempt() > 0;
+  }
+
+  int number() {
+    return written.number();
+  }
+
+  boolean isGone() {
+    return stage == Stage.GONE;
+  }
+
+  boolean standsIn(int where) {
+    return place == where;
+  }
+
+  int lineOfLastMove() {
+    return lineOfLastMove;
+  }
+
+  @Override
+  public String toString() {
+    return written.sowing() + " " + written.name();
+  }
+
+  /** Makes the move that the log has for it in a step of a day's round, if it has one. */
+  boolean moves(LoggedEvent step, int day) {
+    int at = next;
+    while (isOn(at, day) && !entry(at).event().isMove()) {
+      at++;
+    }
+    if (!isOn(at, day) || entry(at).event() != step) {
+      return false;
+    }
+    while (next <= at) {
+      take(day);
+    }
+    return true;
+  }
+
+  /** Takes what else the log has for a day: counts, and moves out of the round's order. */
+  void finish(int day) {
+    while (isOn(next, day)) {
+      take(day);
+    }
+    if (scenario.rounds().isWorkingDay(scenario.season().date(day))) {
+      lastRound = day;
+    }
+  }
+
+  private boolean isOn(int at, int day) {
+    return at < written.entries().size() && scenario.season().dayOf(entry(at).date()) == day;
+  }
+
+  private Entry entry(int at) {
+    return written.entries().get(at);
+  }
+
+  private void take(int day) {
+    Entry entry = entry(next);
+    next++;
+    switch (entry.event()) {
+      case SOWN -> {
+        stage = Stage.GERMINATING;
+        plants = crop.cells() * expectedStand();
+        stand(where(entry, germinateIn, 1), 1);
+      }
+      case OFF_HEAT -> {
+        int table =
+            spaces.isTable(place) && entry.place() == null
+                ? place
+                : whereAfter(entry, spaces.tables(), 1);
+        stage = Stage.GROWING_ON;
+        stand(table, 1);
+      }
+      case READY -> {
+        readyAfter = lastRound;
+        readyBy = day;
+      }
+      case POTTED_ON -> {
+        int pots = potTrays(entry.plants());
+        wasReadyBy(crop.pottingOn().when() == When.IF_HELD ? day - holds() : day);
+        int table = ownTableFirst(entry, pots);
+        stage = Stage.POTTED;
+        stand(table, pots);
+      }
+      case MOVED_OUT -> {
+        if (stage == Stage.GROWING_ON) {
+          wasReadyBy(day);
+        }
+        int area = whereAfter(entry, spaces.hardeningAreas(), fills);
+        stage = Stage.HARDENING;
+        stand(area, fills);
+      }
+      case PLANTED_OUT, THROWN_OUT -> {
+        leave();
+        stage = Stage.GONE;
+      }
+      case COUNTED, OUTBREAK -> {}
+    }
+    count(entry);
+    lineOfLastMove = entry.event().isMove() ? entry.line() : lineOfLastMove;
+    String in = place == Spaces.NOWHERE ? null : spaces.name(place);
+    moves.add(new TrayPast.Move(entry.event(), day, entry.plants(), in, fills));
+  }
+
+  private void count(Entry entry) {
+    Integer counted = entry.event() == LoggedEvent.COUNTED ? null : entry.plants();
+    if (counted != null) {
+      plants = counted;
+    }
+    if (entry.event() == LoggedEvent.OFF_HEAT) {
+      // What growing on costs on the mean, up to the day of potting on.
+      Crop.GrowingOn growing = crop.growingOn();
+      plants *=
+          (1 - growing.loss())
+              * (1 - growing.dampingOff().chance() * growing.dampingOff().severity());
+    }
+  }
+
+  private double expectedStand() {
+    return 1 - Math.pow(1 - crop.germination().rate(), crop.seedsPerCell());
+  }
+
+  private double holds() {
+    return crop.growingOn().holdsDays();
+  }
+
+  /** Trays of pots that it becomes: as many as the plants that took fill, or may be thought to. */
+  private int potTrays(@Nullable Integer took) {
+    int pots = Math.max(1, crop.pottingOn().potsPerTray());
+    return Math.max(1, (int) Math.ceil((took == null ? plants : took) / pots));
+  }
+
+  private @Nullable Integer willHaveTaken() {
+    return written.entries().stream()
+        .filter(e -> e.event() == LoggedEvent.POTTED_ON)
+        .findFirst()
+        .map(Entry::plants)
+        .orElse(null);
+  }
+
+  // Where it goes.
+
+  private int where(Entry entry, int[] of, int needs) {
+    if (entry.place() != null) {
+      return spaces.named(entry.place());
+    }
+    int found = spaces.firstWithRoom(of, needs);
+    return found == Spaces.NOWHERE ? of[0] : found;
+  }
+
+  /** Where it goes once it has left where it stands. */
+  private int whereAfter(Entry entry, int[] of, int needs) {
+    int found = where(entry, of, needs);
+    leave();
+    return found;
+  }
+
+  private int ownTableFirst(Entry entry, int needs) {
+    int own = place;
+    boolean staysAtHome =
+        entry.place() == null
+            && (spaces.free(own) + 1 >= needs
+                || spaces.firstWithRoom(spaces.tables(), needs) == Spaces.NOWHERE);
+    if (staysAtHome) {
+      leave();
+      return own;
+    }
+    return whereAfter(entry, spaces.tables(), needs);
+  }
+
+  private void stand(int in, int needs) {
+    leave();
+    place = in;
+    fills = needs;
+    spaces.take(in, needs);
+  }
+
+  private void leave() {
+    if (place != Spaces.NOWHERE) {
+      spaces.leave(place, fills);
+    }
+    place = Spaces.NOWHERE;
+    fills = 0;
+  }
+
+  // What follows from it.
+
+  private void wasReadyBy(double day) {
+    readyBy = isReadyWritten ? readyBy : Math.min(readyBy, day);
+  }
+
+  private void wasNotReady(double day) {
+    readyAfter = isReadyWritten ? readyAfter : Math.max(readyAfter, day);
+  }
+
+  /** It stays where it is in a step of a day's round: where there was room, it was not due. */
+  void stays(LoggedEvent step, int day) {
+    When potting = crop.pottingOn().when();
+    if (step == LoggedEvent.OFF_HEAT && stage == Stage.GERMINATING) {
+      boolean room =
+          spaces.isTable(place) || spaces.firstWithRoom(spaces.tables(), 1) != Spaces.NOWHERE;
+      notDueInHeat = room ? day : notDueInHeat;
+    } else if (stage == Stage.GROWING_ON
+        && step == LoggedEvent.MOVED_OUT
+        && potting != When.ALWAYS
+        && day >= releaseDay
+        && spaces.firstWithRoom(spaces.hardeningAreas(), 1) != Spaces.NOWHERE) {
+      wasNotReady(day);
+    } else if (stage == Stage.GROWING_ON
+        && step == LoggedEvent.POTTED_ON
+        && potting != When.NEVER
+        && hasRoomInPots()) {
+      wasNotReady(potting == When.IF_HELD ? day - holds() : day);
+    }
+  }
+
+  private boolean hasRoomInPots() {
+    int needs = potTrays(willHaveTaken());
+    return spaces.free(place) + 1 >= needs
+        || spaces.firstWithRoom(spaces.tables(), needs) != Spaces.NOWHERE;
+  }
+
+  TrayPast past() {
+    return new TrayPast(
+        written.sowing(),
+        written.name(),
+        written.number(),
+        written.attempt(),
+        moves,
+        notDueInHeat,
+        readyAfter,
+        readyBy);
+  }
+}

@@ -57,7 +57,7 @@ public final class CropLuck {
    * @param uniforms one for each {@link DrawPurpose}, in their order; kept, so not to be changed
    */
   public TrayLuck tray(double lotRate, double[] uniforms) {
-    return new TrayLuck(this, lotRate, uniforms);
+    return new NewTrayLuck(this, lotRate, uniforms);
   }
 
   /** A lot's germination rate in a season, from its uniform: the test it comes from was finite. */
@@ -105,6 +105,14 @@ public final class CropLuck {
       return 0;
     }
     return mean == 0 || mean == 1 ? mean : severity.get(0).at(NormalDist.inverseF01(u));
+  }
+
+  Crop.Germination germination() {
+    return crop.germination();
+  }
+
+  double spread() {
+    return crop.growingOn().spread();
   }
 
   EmergenceCurve curve() {

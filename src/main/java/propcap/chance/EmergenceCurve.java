@@ -51,6 +51,26 @@ public final class EmergenceCurve {
     return Math.exp(logMedian + sigma * NormalDist.inverseF01(Math.min(l, 1)));
   }
 
+  /**
+   * Chance that a cell shows by a thermal time, of all cells: those that never fill do not.
+   *
+   * @param seed chance that a seed that germinates shows by then, see {@link #seed}
+   */
+  double shows(double seed, double g) {
+    return 1 - power(1 - g * seed);
+  }
+
+  /**
+   * The thermal time, degree days, by which a share of all cells show: the inverse of {@link
+   * #shows}; infinite where fewer fill.
+   */
+  double timeShown(double share, double g) {
+    double l = (1 - root(1 - share)) / g;
+    return l >= 1
+        ? Double.POSITIVE_INFINITY
+        : Math.exp(logMedian + sigma * NormalDist.inverseF01(l));
+  }
+
   private double power(double x) {
     double product = x;
     for (int i = 1; i < seeds; i++) {
@@ -60,6 +80,10 @@ public final class EmergenceCurve {
   }
 
   private double root(double x) {
-    return seeds == 2 ? Math.sqrt(x) : Math.pow(x, 1.0 / seeds);
+    return switch (seeds) {
+      case 1 -> x;
+      case 2 -> Math.sqrt(x);
+      default -> Math.pow(x, 1.0 / seeds);
+    };
   }
 }

@@ -3,7 +3,14 @@ package propcap.chance;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReferenceArray;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
+import propcap.farm.Climate;
+import propcap.farm.Place;
 import propcap.farm.Scenario;
 import propcap.farm.Sowing;
 
@@ -25,8 +32,25 @@ public final class Luck {
 
   private final int[] lotOf;
 
+  /** Null before a season has begun. */
+  private final @Nullable KnownLuck known;
+
+  /** By year that is told apart and lot; made when first needed, any thread may. */
+  private final AtomicReferenceArray<Optional<LotBelief>> beliefs;
+
+  /** The luck of seasons that have not begun. */
   public Luck(Scenario scenario, long seed) {
+    this(scenario, seed, null);
+  }
+
+  /**
+   * The luck of a scenario's seasons.
+   *
+   * @param known of the season that has begun; null: none has
+   */
+  public Luck(Scenario scenario, long seed, @Nullable KnownLuck known) {
     this.seed = seed;
+    this.known = known;
     sowings = scenario.sowings();
     weatherYears = scenario.weather().size();
     Map<String, CropLuck> byCrop = new HashMap<>();
@@ -36,6 +60,7 @@ public final class Luck {
             .toArray(CropLuck[]::new);
     lots = sowings.stream().map(Luck::lotKey).distinct().toList();
     lotOf = sowings.stream().mapToInt(s -> lots.indexOf(lotKey(s))).toArray();
+    beliefs = new AtomicReferenceArray<>(known == null ? 0 : known.years() * lots.size());
   }
 
   /** Streams of its own for a thread, which should ask for seasons in rising order. */
@@ -45,14 +70,24 @@ public final class Luck {
 
   /** Whether two scenarios have the same luck under the same seed, tray by tray. */
   public static boolean isShared(Scenario one, Scenario other) {
-    return one.weather().size() == other.weather().size()
+    return Objects.equals(one.soFar(), other.soFar())
+        && (one.soFar() == null || climates(one).equals(climates(other)))
+        && one.weather().size() == other.weather().size()
         && one.sowings().size() == other.sowings().size()
         && IntStream.range(0, one.sowings().size())
             .allMatch(s -> isShared(one, one.sowings().get(s), other, other.sowings().get(s)));
   }
 
+  /** How warm it was where trays have stood. */
+  private static Map<String, Climate> climates(Scenario scenario) {
+    return scenario.places().stream().collect(Collectors.toMap(Place::name, Place::climate));
+  }
+
   private static boolean isShared(Scenario one, Sowing sowing, Scenario other, Sowing otherSowing) {
-    return sowing.id().equals(otherSowing.id())
+    boolean isAsBefore =
+        one.soFar() == null || one.cropOf(sowing).equals(other.cropOf(otherSowing));
+    return isAsBefore
+        && sowing.id().equals(otherSowing.id())
         && sowing.trays() == otherSowing.trays()
         && lotKey(sowing).equals(lotKey(otherSowing))
         && CropLaw.of(one.cropOf(sowing)).equals(CropLaw.of(other.cropOf(otherSowing)));
@@ -73,28 +108,28 @@ public final class Luck {
 
     /** The luck of a season, by its number from 0. */
     public SeasonLuck season(int number) {
+      int year = years.of(number);
       double[] lotUniforms = new double[ofLots.length];
       for (int lot = 0; lot < lotUniforms.length; lot++) {
         ofLots[lot].toSeason(number);
         lotUniforms[lot] = ofLots[lot].next();
       }
-      double[] lotRates = new double[trays.length];
+      Drawn drawn = new Drawn(year, lotUniforms);
+      TrayDrawing[] drawings = new TrayDrawing[trays.length];
       TrayLuck[][] luck = new TrayLuck[trays.length][];
       for (int s = 0; s < trays.length; s++) {
-        lotRates[s] = crops[s].lotRate(lotUniforms[lotOf[s]]);
+        drawings[s] = drawn.of(s);
         luck[s] = new TrayLuck[sowings.get(s).trays()];
         trays[s].toSeason(number);
         for (int i = 0; i < luck[s].length; i++) {
-          luck[s][i] = crops[s].tray(lotRates[s], trays[s].nextBlock());
+          luck[s][i] = drawings[s].tray(i, 0, trays[s].nextBlock());
         }
       }
       return new SeasonLuck(
-          years.of(number),
-          luck,
-          (s, tray, attempt) -> again(number, s, tray, attempt, lotRates[s]));
+          year, luck, (s, tray, attempt) -> again(number, s, tray, attempt, drawings[s]));
     }
 
-    private TrayLuck again(int number, int sowing, int tray, int attempt, double lotRate) {
+    private TrayLuck again(int number, int sowing, int tray, int attempt, TrayDrawing drawing) {
       RandomStream stream =
           again.computeIfAbsent(sowing + "\0" + attempt, k -> trayStream(sowing, attempt));
       stream.toSeason(number);
@@ -102,12 +137,63 @@ public final class Luck {
       for (int i = 0; i < tray; i++) {
         block = stream.nextBlock();
       }
-      return crops[sowing].tray(lotRate, block);
+      return drawing.tray(tray, attempt, block);
     }
 
     private RandomStream trayStream(int sowing, int attempt) {
       return new RandomStream(seed, "tray", sowings.get(sowing).id(), String.valueOf(attempt));
     }
+  }
+
+  /** How the luck of one sowing's trays is drawn in one season. */
+  @FunctionalInterface
+  private interface TrayDrawing {
+    TrayLuck tray(int number, int attempt, double[] uniforms);
+  }
+
+  /** One season's luck as it is drawn: its year and its lots. */
+  private final class Drawn {
+    private final int weatherYear;
+    private final double[] lotUniforms;
+    private final LotBelief.@Nullable Season[] lotsKnown;
+
+    Drawn(int weatherYear, double[] lotUniforms) {
+      this.weatherYear = weatherYear;
+      this.lotUniforms = lotUniforms;
+      lotsKnown = new LotBelief.Season[lotUniforms.length];
+    }
+
+    TrayDrawing of(int sowing) {
+      CropLuck crop = crops[sowing];
+      int lot = lotOf[sowing];
+      KnownLuck past = known;
+      LotBelief belief = past == null ? null : belief(past, weatherYear, lot, crop);
+      if (past == null || belief == null) {
+        double lotRate = crop.lotRate(lotUniforms[lot]);
+        return (number, attempt, uniforms) -> crop.tray(lotRate, uniforms);
+      }
+      LotBelief.Season drawn = lotsKnown[lot];
+      LotBelief.Season season =
+          drawn == null ? belief.season(belief.lotRate(lotUniforms[lot])) : drawn;
+      lotsKnown[lot] = season;
+      int year = past.yearOf(weatherYear);
+      return (number, attempt, uniforms) ->
+          season.tray(past.of(year, new KnownLuck.Tray(sowing, number, attempt)), uniforms);
+    }
+  }
+
+  /** What is believed of a lot; null where none of its trays has been sown. */
+  private @Nullable LotBelief belief(KnownLuck past, int weatherYear, int lot, CropLuck crop) {
+    int year = past.yearOf(weatherYear);
+    int at = year * lots.size() + lot;
+    Optional<LotBelief> belief = beliefs.getPlain(at);
+    if (belief == null) {
+      List<KnownShowing> trays = past.showing(year, sowing -> lotOf[sowing] == lot);
+      belief = trays.isEmpty() ? Optional.empty() : Optional.of(new LotBelief(crop, trays));
+      // Two threads may make the same; either will do.
+      beliefs.setRelease(at, belief);
+    }
+    return belief.orElse(null);
   }
 
   /** A lot is of one crop: two crops that call a lot by the same name do not share it. */

@@ -4,57 +4,34 @@ package propcap.chance;
  * All that luck has in store for one tray, whatever is done with it. What depends on the path (how
  * warm it stood, how long it was held) is the same uniform put through a different chance.
  */
-public final class TrayLuck {
+public abstract class TrayLuck {
   private final CropLuck crop;
   private final double[] uniforms;
-  private final double rate;
-  private final int fills;
-  private final double readyShare;
-  private final double readyAt;
 
-  TrayLuck(CropLuck crop, double lotRate, double[] uniforms) {
+  TrayLuck(CropLuck crop, double[] uniforms) {
     this.crop = crop;
     this.uniforms = uniforms;
-    rate = crop.trayRate(lotRate, of(DrawPurpose.RATE));
-    fills = Binomial.quantile(crop.cells(), crop.curve().fills(rate), of(DrawPurpose.FILLS));
-    boolean reaches = fills >= crop.cellsToLeave();
-    readyShare = reaches ? crop.readyShare(fills, of(DrawPurpose.READY)) : 1;
-    readyAt = reaches ? crop.curve().degreeDaysAt(readyShare, rate) : Double.POSITIVE_INFINITY;
   }
 
-  private double of(DrawPurpose draw) {
+  final double of(DrawPurpose draw) {
     return uniforms[draw.ordinal()];
   }
 
-  /** Cells that fill, sooner or later. */
-  public int fills() {
-    return fills;
+  final CropLuck crop() {
+    return crop;
   }
+
+  /** Cells that fill, sooner or later. */
+  public abstract int fills();
 
   /**
    * Thermal time, degree days, at which as many cells show as it takes to leave the heat: infinite
    * where fewer fill.
    */
-  public double readyAt() {
-    return readyAt;
-  }
+  public abstract double readyAt();
 
   /** Cells that show by a thermal time, degree days. Never falls as time goes on. */
-  public int showingBy(double degreeDays) {
-    if (fills == 0) {
-      return 0;
-    }
-    double share = crop.curve().cell(degreeDays, rate);
-    int toLeave = crop.cellsToLeave();
-    if (fills < toLeave) {
-      return Binomial.quantile(fills, share, of(DrawPurpose.EARLIER));
-    }
-    if (degreeDays < readyAt) {
-      return Binomial.quantile(toLeave - 1, share / readyShare, of(DrawPurpose.EARLIER));
-    }
-    double later = readyShare < 1 ? (share - readyShare) / (1 - readyShare) : 1;
-    return toLeave + Binomial.quantile(fills - toLeave, later, of(DrawPurpose.LATER));
-  }
+  public abstract int showingBy(double degreeDays);
 
   /** How many times the median thermal time of growing on the tray needs. */
   public double pace() {
@@ -67,7 +44,7 @@ public final class TrayLuck {
   }
 
   /** Of some plants that are each lost with a chance, 0 to 1, the number lost. */
-  public int lost(DrawPurpose cause, int plants, double chance) {
+  public final int lost(DrawPurpose cause, int plants, double chance) {
     return Binomial.quantile(plants, chance, of(cause));
   }
 }

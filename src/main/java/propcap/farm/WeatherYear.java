@@ -1,7 +1,9 @@
 package propcap.farm;
 
 import java.io.Serializable;
+import java.time.LocalDate;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /** One year of the record, cut to the season: row d is the season's day d. Degrees C. */
 public final class WeatherYear implements Serializable {
@@ -46,5 +48,12 @@ public final class WeatherYear implements Serializable {
       max[d] = first.get(d).maxC();
     }
     return new WeatherYear(year, min, max);
+  }
+
+  /** Its first days, as a record of a season that starts on a date would have them. */
+  public List<WeatherRecord.Day> first(int count, LocalDate start) {
+    return IntStream.range(0, count)
+        .mapToObj(d -> new WeatherRecord.Day(start.plusDays(d), minC[d], maxC[d]))
+        .toList();
   }
 }

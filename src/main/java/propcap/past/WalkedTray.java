@@ -158,9 +158,10 @@ final class WalkedTray {
         if (stage == Stage.GROWING_ON) {
           wasReadyBy(day);
         }
-        int area = whereAfter(entry, spaces.hardeningAreas(), fills);
+        int needs = fills;
+        int area = whereAfter(entry, spaces.hardeningAreas(), needs);
         stage = Stage.HARDENING;
-        stand(area, fills);
+        stand(area, needs);
       }
       case PLANTED_OUT, THROWN_OUT -> {
         leave();

@@ -1,7 +1,10 @@
 package propcap.season;
 
 import java.io.Serializable;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
+import java.util.List;
 import propcap.farm.TrayTask;
 
 /**
@@ -22,7 +25,8 @@ public final class Diary implements Serializable {
   private static final int SPACES = 6;
   private static final int FILLS = 7;
   private static final int PLANTS = 8;
-  private static final int WIDTH = 9;
+  private static final int LEFT = 9;
+  private static final int WIDTH = 10;
 
   private static final TrayTask[] JOBS = TrayTask.values();
 
@@ -39,6 +43,7 @@ public final class Diary implements Serializable {
 
   private final int[] waitedForHands;
   private final Timesheet timesheet = new Timesheet();
+  private final List<ThrownOut> thrownOut = new ArrayList<>();
 
   Diary(int ranks, int sowings) {
     stoodIn = new int[ranks];
@@ -70,9 +75,29 @@ public final class Diary implements Serializable {
     notes[end + SPACES] = enters ? tray.spaces() : filled[rank];
     notes[end + FILLS] = tray.spaces();
     notes[end + PLANTS] = plants;
+    notes[end + LEFT] = tray.plants();
     end += WIDTH;
     stoodIn[rank] = tray.place();
     filled[rank] = tray.spaces();
+  }
+
+  /** Notes that a tray was thrown out. */
+  void thrownOut(Tray tray, int day) {
+    thrownOut.add(new ThrownOut(tray.line.sowing, tray.number, tray.attempt, day));
+  }
+
+  /**
+   * A tray that was thrown out.
+   *
+   * @param sowing its number in the plan
+   * @param tray of its sowing, from 0
+   * @param attempt 0 for its first sowing
+   */
+  public record ThrownOut(int sowing, int tray, int attempt, int day) implements Serializable {}
+
+  /** In the order in which they were thrown out. */
+  public List<ThrownOut> thrownOut() {
+    return Collections.unmodifiableList(thrownOut);
   }
 
   /** What it takes in memory, bytes. */
@@ -142,5 +167,10 @@ public final class Diary implements Serializable {
   /** Plants that it was done to; cells, as long as nothing shows. */
   public int plants(int note) {
     return notes[note * WIDTH + PLANTS];
+  }
+
+  /** Plants that are left after it: where some are lost in the doing, fewer than it was done to. */
+  public int left(int note) {
+    return notes[note * WIDTH + LEFT];
   }
 }

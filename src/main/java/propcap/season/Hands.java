@@ -66,6 +66,17 @@ final class Hands {
     useForOwed();
   }
 
+  /** Notes a piece of work of a day that is past, however many hours it had. */
+  void worked(int day, WorkKind work, int units) {
+    int piece = begun++;
+    long took = rates.each(work) * units;
+    int at = day * WorkRates.WORKS + work.ordinal();
+    spent[at] = (int) Math.min(Integer.MAX_VALUE, spent[at] + took);
+    if (timesheet != null && took > 0) {
+      timesheet.add(piece, day, took);
+    }
+  }
+
   private void useForOwed() {
     long time = Math.min(owed, left);
     if (time == 0) {

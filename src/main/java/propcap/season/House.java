@@ -18,15 +18,15 @@ public final class House {
   private final SeasonPlan plan;
   private final SeasonLuck luck;
   private final Clocks clocks;
-  private final Notebook notes;
+  final Notebook notes;
   private final Simulator sim = new Simulator(new Henriksen());
-  private final Rooms rooms;
-  private final Hands hands;
+  final Rooms rooms;
+  final Hands hands;
 
   /** Trays by rank: whose bed comes first goes first. */
-  private final Tray[] trays;
+  final Tray[] trays;
 
-  private final DueLists due;
+  final DueLists due;
   private final DueDays dueDays;
   private final Blocking jams;
 
@@ -59,6 +59,7 @@ public final class House {
   }
 
   private SeasonOutcome run() {
+    new Replay(plan, this).run();
     sim.init();
     new End(sim).schedule(endsAt());
     new Round(sim).toNextWorkingDay();
@@ -67,7 +68,7 @@ public final class House {
   }
 
   private final class Round extends Event {
-    private int day = -1;
+    private int day = plan.firstDay() - 1;
 
     Round(Simulator sim) {
       super(sim);
@@ -83,8 +84,7 @@ public final class House {
 
     @Override
     public void actions() {
-      today = day;
-      now = plan.roundAt(day);
+      beginDay(day);
       round();
       toNextWorkingDay();
     }
@@ -109,9 +109,22 @@ public final class House {
     }
   }
 
+  /** The morning of a day. */
+  void beginDay(int day) {
+    today = day;
+    now = plan.roundAt(day);
+    rooms.noteUse(notes, day);
+  }
+
+  /** Puts on the lists what fell due on days that were not simulated. */
+  void fallDueBefore(int day) {
+    for (int before = 0; before < day; before++) {
+      dueDays.fallDue(before, trays, due);
+    }
+  }
+
   /** From the exit back to the entrance, so that room freed downstream is used this morning. */
   private void round() {
-    rooms.noteUse(notes, today);
     hands.begin(today);
     due.beginRound();
     dueDays.fallDue(today, trays, due);
@@ -141,12 +154,13 @@ public final class House {
     }
   }
 
-  private void throwOut(Tray tray, Loss cause) {
+  void throwOut(Tray tray, Loss cause) {
     tray.loseAll(cause, today, now);
+    notes.thrownOut(tray, today);
     leave(tray);
   }
 
-  private void leave(Tray tray) {
+  void leave(Tray tray) {
     rooms.of(tray.place()).leave(tray.spaces());
     tray.leave();
     due.forget(tray.rank());
@@ -238,7 +252,7 @@ public final class House {
     }
   }
 
-  private void sowAgain(Tray failed) {
+  void sowAgain(Tray failed) {
     if (today <= failed.line.resowUntil) {
       setOut(failed.line, failed.number, failed.attempt + 1);
     }
@@ -273,7 +287,7 @@ public final class House {
       rooms.of(table).take(spaces);
       list.clear(rank);
       due.of(RoundStep.MOVING_OUT).clear(rank);
-      tray.potOn(table, now);
+      tray.potOn(table, spaces, now);
       notes.potted(tray, plants, today);
     }
   }
@@ -285,7 +299,9 @@ public final class House {
         break;
       }
       for (int i = 0; i < line.trays && line.bedUntil >= today; i++) {
-        setOut(line, i, 0);
+        if (trays[line.rank(i, 0)] == null) {
+          setOut(line, i, 0);
+        }
       }
     }
     BitSet list = due.of(RoundStep.SOWING);
@@ -308,7 +324,7 @@ public final class House {
   }
 
   /** Puts a tray on the list of what is due to be sown. */
-  private void setOut(SeasonPlan.Line line, int number, int attempt) {
+  void setOut(SeasonPlan.Line line, int number, int attempt) {
     Tray tray = new Tray(this, line, number, attempt, luck.tray(line.sowing, number, attempt));
     trays[tray.rank()] = tray;
     due.of(RoundStep.SOWING).set(tray.rank());

@@ -143,6 +143,12 @@ final class Notebook {
     note(tray, TrayTask.PLANT_OUT, day, tray.plants());
   }
 
+  void thrownOut(Tray tray, int day) {
+    if (diary != null) {
+      diary.thrownOut(tray, day);
+    }
+  }
+
   void waited(RoomWait step, Tray tray, int day, int spaces) {
     waits[byMonth(step.ordinal(), tray, day)] += spaces;
     if (diary != null && step == RoomWait.SOW) {

@@ -7,11 +7,13 @@ import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import propcap.chance.Luck;
 import propcap.farm.Crop;
 import propcap.farm.Place;
 import propcap.farm.PlaceKind;
 import propcap.farm.Scenario;
 import propcap.farm.Sowing;
+import propcap.farm.WeatherYear;
 
 /**
  * A scenario made ready to run: names are positions in lists, dates are day numbers, and each
@@ -43,6 +45,7 @@ public final class SeasonPlan {
 
   private final WorkRates workRates;
   private final Conditions conditions;
+  private final Past past;
 
   public SeasonPlan(Scenario scenario) {
     this(scenario, null);
@@ -62,10 +65,12 @@ public final class SeasonPlan {
     hardeningAreas = places(PlaceKind.HARDENING);
     bySowDay = order(Comparator.comparingInt(s -> lines[s].sowDay));
     byBedUntil = order(Comparator.comparingInt(s -> lines[s].bedUntil));
+    List<WeatherYear> weather = scenario.weatherFromToday();
     conditions =
-        like != null && like.conditions.fit(crops, scenario.places(), scenario.weather())
+        like != null && like.conditions.fit(crops, scenario.places(), weather)
             ? like.conditions
-            : new Conditions(crops, scenario.places(), scenario.weather());
+            : new Conditions(crops, scenario.places(), weather);
+    past = new Past(this, scenario.soFar());
   }
 
   /** A line of the sowing plan, by numbers. */
@@ -145,7 +150,7 @@ public final class SeasonPlan {
     return from;
   }
 
-  private int placeNamed(String name) {
+  int placeNamed(String name) {
     return IntStream.range(0, scenario.places().size())
         .filter(p -> scenario.places().get(p).name().equals(name))
         .findFirst()
@@ -164,6 +169,22 @@ public final class SeasonPlan {
 
   public Scenario scenario() {
     return scenario;
+  }
+
+  /** The first day that is simulated; those before it are past. */
+  int firstDay() {
+    return Math.max(0, Math.min(days(), scenario.firstDay()));
+  }
+
+  /** What was done on the days before the first. */
+  Past past() {
+    return past;
+  }
+
+  /** The luck of its seasons under a seed, given what is known of the one that has begun. */
+  public Luck luck(long seed) {
+    return new Luck(
+        scenario, seed, scenario.soFar() == null ? null : new LogEvidence(this).known());
   }
 
   int days() {

@@ -52,6 +52,12 @@ final class Tray {
   /** Up to when what holding cost has been taken off. */
   private double heldCountedTo;
 
+  /** Plants that a log has of it further on; nothing may cost it more. */
+  private int atLeast;
+
+  /** Whether damping-off was seen in it, and what it left was counted. */
+  private boolean dampedOff;
+
   private boolean inPots;
   private int movedOutOn;
 
@@ -157,7 +163,9 @@ final class Tray {
   void countGrownOn() {
     if (stage == Stage.GROWING_ON) {
       lose(Loss.GROWING_ON, luck.lost(DrawPurpose.LOSS, plants, line.crop.growingOn().loss()));
-      lose(Loss.GROWING_ON, luck.lost(DrawPurpose.DAMPED_OFF, plants, luck.severity()));
+      if (!dampedOff) {
+        lose(Loss.GROWING_ON, luck.lost(DrawPurpose.DAMPED_OFF, plants, luck.severity()));
+      }
       stage = Stage.GROWN_ON;
     }
   }
@@ -191,8 +199,9 @@ final class Tray {
     return plants - overheld(now);
   }
 
-  void potOn(int table, double now) {
-    spaces = spacesInPots(now);
+  /** Is potted on, into so many trays of pots. */
+  void potOn(int table, int potTrays, double now) {
+    spaces = potTrays;
     countOverheld(now);
     Crop.PottingOn potting = line.crop.pottingOn();
     lose(Loss.POTTING, luck.lost(DrawPurpose.POTTING, plants, potting.loss()));
@@ -238,8 +247,48 @@ final class Tray {
   }
 
   private void lose(Loss cause, int lost) {
-    plants -= lost;
-    house.notes().lost(this, cause, lost);
+    int most = Math.min(lost, plants - atLeast);
+    plants -= most;
+    house.notes().lost(this, cause, most);
+  }
+
+  // What a log has of it.
+
+  /** From here on it has at least so many plants, for a log says so; 0: nothing is known. */
+  void hasAtLeast(int known) {
+    atLeast = known;
+  }
+
+  /** So many plants were counted, and what is missing was lost to a cause. */
+  void counted(Loss cause, int count) {
+    lose(cause, plants - count);
+  }
+
+  /** So many were counted of a tray whose plugs were ready: what growing on costs is in it. */
+  void countedReady(int count) {
+    counted(Loss.GROWING_ON, count);
+    stage = stage == Stage.GROWING_ON ? Stage.GROWN_ON : stage;
+  }
+
+  /** Damping-off was seen and what it left was counted; holding up to now is in that, too. */
+  void countedDampedOff(int count, double now) {
+    counted(Loss.GROWING_ON, count);
+    dampedOff = true;
+    heldCountedTo = now;
+  }
+
+  /** Trays of pots that so many plants fill. */
+  int potTraysOf(int potted) {
+    int pots = line.crop.pottingOn().potsPerTray();
+    return Math.max(1, (potted + pots - 1) / pots);
+  }
+
+  boolean isGerminating() {
+    return stage == Stage.GERMINATING;
+  }
+
+  boolean isGrowingOn() {
+    return stage == Stage.GROWING_ON;
   }
 
   // Falling due.

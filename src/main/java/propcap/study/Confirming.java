@@ -10,6 +10,7 @@ import propcap.chance.Luck;
 import propcap.farm.Prices;
 import propcap.farm.Scenario;
 import propcap.season.SeasonOutcome;
+import propcap.season.SeasonPlan;
 
 /** The found plan against the plan as it was, on springs that had no part in finding it. */
 final class Confirming {
@@ -267,7 +268,7 @@ final class Confirming {
     Scenario before = scenarios.get(BEFORE);
     Scenario widest = Choice.widest(before, choices);
     PlanUpperBound bounding = new PlanUpperBound(before, choices);
-    Luck.Reader reader = new Luck(widest, fresh.seed()).reader();
+    Luck.Reader reader = new SeasonPlan(widest).luck(fresh.seed()).reader();
     int n = Math.min(fresh.seasons(), Math.max(2, BOUND_TRAYS / widest.trays()));
     List<PlanUpperBound.Spring> springs =
         IntStream.range(0, n).mapToObj(i -> bounding.spring(reader.season(i))).toList();

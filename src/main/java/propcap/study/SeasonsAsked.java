@@ -52,7 +52,7 @@ public record SeasonsAsked(List<Scenario> scenarios, long seed, boolean withDiar
                 .orElse(lucky.size());
         if (luckOf[i] == lucky.size()) {
           lucky.add(scenario);
-          lucks.add(new Luck(scenario, asked.seed));
+          lucks.add(plans.get(i).luck(asked.seed));
         }
       }
     }

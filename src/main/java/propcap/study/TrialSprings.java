@@ -46,7 +46,7 @@ final class TrialSprings implements AutoCloseable {
   TrialSprings(Scenario widest, long seed, int threads, int wanted) {
     this.widest = widest;
     this.seed = seed;
-    Luck luck = new Luck(widest, seed);
+    Luck luck = new SeasonPlan(widest).luck(seed);
     readers = IntStream.range(0, threads).mapToObj(t -> luck.reader()).toList();
     drawn = new SeasonLuck[Math.min(wanted, Math.max(FEWEST, MOST_TRAYS / widest.trays()))];
     pool = Executors.newFixedThreadPool(threads);

@@ -23,12 +23,14 @@ public final class ScenarioReader {
    * What the files say, as far as they can be read.
    *
    * @param scenario empty where there is a fault
+   * @param log of this season, with which it was read; empty where there is none
    * @param faults sorted by file and line
    * @param warnings what can be meant but seldom is, sorted likewise; none while there is a fault
    */
   public record Reading(
       WrittenScenario written,
       Optional<Scenario> scenario,
+      Optional<Path> log,
       List<Fault> faults,
       List<Fault> warnings) {
     /**
@@ -50,17 +52,26 @@ public final class ScenarioReader {
     return read(scenarioYaml, UnsavedTexts.none()).sound();
   }
 
-  /** Reads a scenario and the texts that stand in for files, and tells what in it is unlikely. */
+  /**
+   * Reads a scenario and the texts that stand in for files, and tells what in it is unlikely. What
+   * it says of a season so far is left aside.
+   */
   public static Reading read(Path scenarioYaml, UnsavedTexts unsaved) {
-    return read(scenarioYaml, unsaved, new Faults());
+    return read(scenarioYaml, unsaved, Optional.empty(), new Faults());
+  }
+
+  /** Reads a scenario and what is known of its season so far. */
+  public static Reading read(Path scenarioYaml, UnsavedTexts unsaved, SoFarAsked asked) {
+    return read(scenarioYaml, unsaved, Optional.of(asked), new Faults());
   }
 
   /** Reads a scenario and adds to the faults; empty where there is one. */
   static Optional<Scenario> read(Path file, Faults faults) {
-    return read(file, UnsavedTexts.none(), faults).scenario();
+    return read(file, UnsavedTexts.none(), Optional.empty(), faults).scenario();
   }
 
-  private static Reading read(Path file, UnsavedTexts unsaved, Faults faults) {
+  private static Reading read(
+      Path file, UnsavedTexts unsaved, Optional<SoFarAsked> asked, Faults faults) {
     Layers layers = Layers.read(file, unsaved, faults);
     layers.reportMissing(file, List.of("crops", "sowings", "places"), faults);
     ScenarioFields fields = ScenarioFields.read(file, layers.merged(file), faults);
@@ -110,9 +121,14 @@ public final class ScenarioReader {
             "a scenario that holds together");
       }
     }
+    Optional<SoFarReader> soFar = asked.flatMap(a -> SoFarReader.of(file, fields, a, faults));
+    if (soFar.isPresent()) {
+      scenario = soFar.get().read(scenario, unsaved);
+    }
     return new Reading(
         WrittenScenario.of(file, layers, placeList, crops, plan),
         scenario,
+        soFar.flatMap(SoFarReader::log),
         faults.sorted(),
         scenario.isPresent() ? faults.warnings() : List.of());
   }

@@ -77,14 +77,14 @@ class TrayLogReaderTest {
       quoteCharacter = '~',
       value = {
         "S,1,redy,2020-03-20,40 | did you mean ready?",
-        "S,1,eaten,2020-03-20,40 | one of sown, off-heat",
+        "S,1,eaten,2020-03-20,40 | one of sown, counted, off-heat",
         "S,1,ready,20.3.2020,40 | a date such as",
         "S,1,ready,2020-03-20,many | a whole number from 0",
         "S,1,ready,2020-03-20,-1 | a whole number from 0",
         "S,1,ready,2020-12-20,40 | is in no year's season",
         "nowhere,1,ready,2020-03-20,40 | unknown sowing",
         ",1,ready,2020-03-20,40 | a name of one line",
-        "S,,ready,2020-03-20,40 | a name of one line",
+        "S,,ready,2020-03-20,40 | the rows of what came before",
       })
   void aWrongRowIsAFaultAtItsLine(String row, String right) throws Exception {
     List<String> faults = faults(HEADER + row.replaceFirst("^S", sowing()) + "\n");

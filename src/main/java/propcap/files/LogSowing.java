@@ -77,8 +77,8 @@ final class LogSowing {
       tell(
           row,
           planned.isEmpty()
-              ? "all trays of " + id + ", of which the plan has none"
-              : "all trays of " + id + " again: the log has the plan’s " + planned.get(),
+              ? "sown: all trays of " + id + ", of which the plan has none"
+              : "sown: all trays of " + id + ", but the log has all " + planned.get() + " already",
           "how many in a column trays");
       return List.of();
     }

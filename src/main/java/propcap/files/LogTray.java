@@ -56,10 +56,16 @@ final class LogTray {
     List<String> names = trays.stream().limit(MOST_NAMED).map(t -> t.name).toList();
     int more = trays.size() - names.size();
     return (trays.size() == 1 ? "tray " : "trays ")
-        + String.join(", ", names)
-        + (more > 0 ? " and " + more + " more" : "")
+        + (more > 0 ? String.join(", ", names) + " and " + more + " more" : listed(names))
         + " of "
         + trays.get(0).sowing;
+  }
+
+  private static String listed(List<String> names) {
+    int last = names.size() - 1;
+    return last == 0
+        ? names.get(0)
+        : String.join(", ", names.subList(0, last)) + " and " + names.get(last);
   }
 
   /** It had an event, right or wrong; from here on it can't have what comes before that. */

@@ -59,7 +59,7 @@ final class LogTrays {
   /** Holds a row against those before it, and adds it to its trays where it is right. */
   void add(LogRow row, List<LogTray> trays) {
     Fields fields = row.fields();
-    Optional<Place> place = place(row, trays);
+    Optional<Place> place = place(row);
     scenario.ifPresent(s -> crop(row, trays, s));
     row.event().ifPresent(event -> inOrder(row, event, trays));
     LocalDate date = row.date();
@@ -269,7 +269,7 @@ final class LogTrays {
                 .orElse(otherwise));
   }
 
-  private Optional<Place> place(LogRow row, List<LogTray> trays) {
+  private Optional<Place> place(LogRow row) {
     Fields fields = row.fields();
     if (fields.isBlank("place") || scenario.isEmpty()) {
       return Optional.empty();
@@ -287,13 +287,10 @@ final class LogTrays {
       if (kind.isPresent() && place.get().kind() != kind.get()) {
         fields.fault(
             fields.spot("place"),
-            (trays.isEmpty()
-                    ? "a tray of " + row.sowing() + " is "
-                    : LogTray.names(trays) + are(trays))
+            FaultWords.shown(written)
+                + " is no place for what is "
                 + row.event().get().word()
-                + " to "
-                + FaultWords.shown(written)
-                + ", which is no "
+                + ": it is no "
                 + (kind.get() == PlaceKind.TABLE ? "table" : "hardening area"),
             "a place of kind " + kind.get().word());
       }

@@ -89,8 +89,16 @@ final class SeasonLog {
             + late.get(0).date()
             + " is not before today, "
             + today.orElseThrow()
-            + (late.size() == 1 ? "" : ", nor are those of " + (late.size() - 1) + " more rows"),
+            + others(late.size() - 1),
         "a day that has been, or --on " + last.plusDays(1));
+  }
+
+  private static String others(int rows) {
+    return switch (rows) {
+      case 0 -> "";
+      case 1 -> ", nor is that of 1 more row";
+      default -> ", nor are those of " + rows + " more rows";
+    };
   }
 
   // The row and its crop.
@@ -130,7 +138,7 @@ final class SeasonLog {
               + LogTrays.are(trays)
               + "potted-on, but "
               + crop.name()
-              + " never is",
+              + " is never potted on",
           "potting-on in the crop list, or another event");
     }
     LocalDate date = row.date();
@@ -142,7 +150,7 @@ final class SeasonLog {
       fields.wrong(
           "plants",
           "but the last seedlings are up " + days(crop) + " after off-heat, and that is not over",
-          "no plants in this row, and a row counted before it for what showed in the heat");
+          "plants left empty here, and what shows so far in a row counted before it");
     }
   }
 
@@ -195,16 +203,18 @@ final class SeasonLog {
       List<LogTray> its = bySowing.getOrDefault(sowing.id(), List.of());
       TrayNumbers numbers = new TrayNumbers(its, sowing.trays());
       written.addAll(numbers.written());
-      if (numbers.more() > 0) {
+      int more = numbers.more();
+      if (more > 0) {
         faults.warn(
             FilePosition.whole(table.file()),
             sowing.id()
                 + " has "
-                + numbers.more()
-                + " more trays in the log than the "
+                + more
+                + (more == 1 ? " more tray" : " more trays")
+                + " in the log than the "
                 + sowing.trays()
                 + " of the plan",
-            "they are taken as sown beside it");
+            (more == 1 ? "it is" : "they are") + " taken as sown beside them");
       }
     }
     return written;

@@ -155,4 +155,24 @@ class TrayLogReaderTest {
         .asString()
         .contains("unknown column 'pot'");
   }
+
+  @Test
+  void aRowOfManyTraysIsReadAsOneOfEachAndWhatShowedInTheHeatIsLeftOut() throws Exception {
+    String each = "";
+    for (String row :
+        List.of("sown,2020-03-01,50", "off-heat,2020-03-20,48", "ready,2020-04-09,")) {
+      for (int tray = 1; tray <= 3; tray++) {
+        each += sowing() + "," + tray + "," + row + "\n";
+      }
+    }
+    String many =
+        "sowing,tray,event,date,plants,trays\n"
+            + "S,,sown,2020-03-01,50,3\n"
+            + "S,1-3,counted,2020-03-09,11.3,\n"
+            + "# and then\n"
+            + "S,1-3,counted,2020-03-11,30,\n"
+            + "S,1 to 3,off-heat,2020-03-20,48,\n"
+            + "S,,ready,2020-04-09,,\n";
+    assertThat(read(many.replace("S,", sowing() + ","))).isEqualTo(read(HEADER + each));
+  }
 }

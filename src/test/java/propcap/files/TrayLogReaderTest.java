@@ -166,13 +166,15 @@ class TrayLogReaderTest {
       }
     }
     String many =
-        "sowing,tray,event,date,plants,trays\n"
-            + "S,,sown,2020-03-01,50,3\n"
-            + "S,1-3,counted,2020-03-09,11.3,\n"
-            + "# and then\n"
-            + "S,1-3,counted,2020-03-11,30,\n"
-            + "S,1 to 3,off-heat,2020-03-20,48,\n"
-            + "S,,ready,2020-04-09,,\n";
+        """
+        sowing,tray,event,date,plants,trays
+        S,,sown,2020-03-01,50,3
+        S,1-3,counted,2020-03-09,11.3,
+        # and then
+        S,1-3,counted,2020-03-11,30,
+        S,1 to 3,off-heat,2020-03-20,48,
+        S,,ready,2020-04-09,,
+        """;
     assertThat(read(many.replace("S,", sowing() + ","))).isEqualTo(read(HEADER + each));
   }
 }

@@ -76,9 +76,13 @@ final class LogSowing {
     if (count.isEmpty() && left <= 0) {
       tell(
           row,
-          planned.isEmpty()
+          planned.orElse(0) == 0
               ? "sown: all trays of " + id + ", of which the plan has none"
-              : "sown: all trays of " + id + ", but the log has all " + planned.get() + " already",
+              : "sown: all trays of "
+                  + id
+                  + ", but the log has all "
+                  + planned.orElse(0)
+                  + " already",
           "how many in a column trays");
       return List.of();
     }

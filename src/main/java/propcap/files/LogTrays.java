@@ -26,12 +26,19 @@ import propcap.farm.Sowing;
  */
 final class LogTrays {
   private final Optional<Scenario> scenario;
+  private final Set<String> dropped;
   private final Map<String, LogSowing> sowings = new LinkedHashMap<>();
 
   private final Set<LogTray> all = new LinkedHashSet<>();
 
-  LogTrays(List<LogRow> rows, Optional<Scenario> scenario) {
+  /**
+   * Makes ready to read rows.
+   *
+   * @param dropped sowings of which the plan has no trays
+   */
+  LogTrays(List<LogRow> rows, Optional<Scenario> scenario, Set<String> dropped) {
     this.scenario = scenario;
+    this.dropped = dropped;
     for (LogRow row : rows) {
       if (!row.sowing().isEmpty()) {
         sowings.computeIfAbsent(row.sowing(), LogSowing::new).expect(row);
@@ -45,7 +52,8 @@ final class LogTrays {
     if (sowing == null) {
       return List.of();
     }
-    List<LogTray> trays = sowing.taken(row, planned(row.sowing()).map(Sowing::trays));
+    List<LogTray> trays =
+        sowing.taken(row, planned(row.sowing()).map(s -> dropped.contains(s.id()) ? 0 : s.trays()));
     all.addAll(trays);
     return trays;
   }

@@ -6,8 +6,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import propcap.farm.Prices;
 import propcap.farm.Scenario;
+import propcap.farm.SoFar;
+import propcap.farm.TrayPast;
 import propcap.farm.WeatherYear;
 
 /** Reads a scenario and all the files that it names. */
@@ -70,6 +74,21 @@ public final class ScenarioReader {
     return read(file, UnsavedTexts.none(), Optional.empty(), faults).scenario();
   }
 
+  /** A scenario without what is dropped, but for the trays of it that have been sown. */
+  private static Scenario withoutDropped(Scenario scenario, Set<String> dropped) {
+    SoFar soFar = scenario.soFar();
+    Set<String> sown =
+        soFar == null
+            ? Set.of()
+            : soFar.trays().stream().map(TrayPast::sowing).collect(Collectors.toSet());
+    return dropped.isEmpty()
+        ? scenario
+        : scenario.withSowings(
+            scenario.sowings().stream()
+                .filter(s -> !dropped.contains(s.id()) || sown.contains(s.id()))
+                .toList());
+  }
+
   private static Reading read(
       Path file, UnsavedTexts unsaved, Optional<SoFarAsked> asked, Faults faults) {
     Layers layers = Layers.read(file, unsaved, faults);
@@ -110,7 +129,7 @@ public final class ScenarioReader {
                     fields.rounds().get(),
                     places.values().stream().flatMap(p -> p.place().stream()).toList(),
                     crops.crops(),
-                    plan.lines().stream().flatMap(l -> l.sowing().stream()).toList(),
+                    plan.sowings(),
                     weather,
                     prices.orElse(null),
                     fields.labour().get()));
@@ -123,8 +142,9 @@ public final class ScenarioReader {
     }
     Optional<SoFarReader> soFar = asked.flatMap(a -> SoFarReader.of(file, fields, a, faults));
     if (soFar.isPresent()) {
-      scenario = soFar.get().read(scenario, unsaved);
+      scenario = soFar.get().read(scenario, plan.dropped(), unsaved);
     }
+    scenario = scenario.map(s -> withoutDropped(s, plan.dropped()));
     return new Reading(
         WrittenScenario.of(file, layers, placeList, crops, plan),
         scenario,

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import propcap.farm.Crop;
 import propcap.farm.LoggedEvent;
@@ -19,6 +20,7 @@ import propcap.past.WrittenTray;
 final class SeasonLog {
   private final CsvFile table;
   private final Optional<Scenario> scenario;
+  private final Set<String> dropped;
   private final Optional<LocalDate> today;
   private final Faults faults;
   private final List<Late> late = new ArrayList<>();
@@ -26,9 +28,15 @@ final class SeasonLog {
   /** A row whose date has not been yet. */
   private record Late(FilePosition spot, LocalDate date) {}
 
-  SeasonLog(CsvFile table, Optional<Scenario> scenario, Optional<LocalDate> today, Faults faults) {
+  SeasonLog(
+      CsvFile table,
+      Optional<Scenario> scenario,
+      Set<String> dropped,
+      Optional<LocalDate> today,
+      Faults faults) {
     this.table = table;
     this.scenario = scenario;
+    this.dropped = dropped;
     this.today = today;
     this.faults = faults;
   }
@@ -36,7 +44,7 @@ final class SeasonLog {
   /** Its trays, in the order in which they come first; of no use where there is a fault. */
   List<WrittenTray> read() {
     List<LogRow> rows = table.fields().stream().map(LogRow::read).toList();
-    LogTrays trays = new LogTrays(rows, scenario);
+    LogTrays trays = new LogTrays(rows, scenario, dropped);
     for (LogRow row : rows) {
       List<LogTray> its = trays.of(row);
       LocalDate date = row.date();
@@ -201,10 +209,11 @@ final class SeasonLog {
     List<WrittenTray> written = new ArrayList<>();
     for (Sowing sowing : s.sowings()) {
       List<LogTray> its = bySowing.getOrDefault(sowing.id(), List.of());
-      TrayNumbers numbers = new TrayNumbers(its, sowing.trays());
+      boolean isDropped = dropped.contains(sowing.id());
+      TrayNumbers numbers = new TrayNumbers(its, isDropped ? 0 : sowing.trays());
       written.addAll(numbers.written());
       int more = numbers.more();
-      if (more > 0) {
+      if (more > 0 && !isDropped) {
         faults.warn(
             FilePosition.whole(table.file()),
             sowing.id()

@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.function.ToIntFunction;
 import java.util.stream.Collectors;
@@ -58,8 +59,12 @@ final class SoFarReader {
     return log.map(Named::file);
   }
 
-  /** The scenario on the morning of the day; empty where there is a fault. */
-  Optional<Scenario> read(Optional<Scenario> scenario, UnsavedTexts unsaved) {
+  /**
+   * The scenario on the morning of the day; empty where there is a fault.
+   *
+   * @param dropped sowings that have no trays but those of the log
+   */
+  Optional<Scenario> read(Optional<Scenario> scenario, Set<String> dropped, UnsavedTexts unsaved) {
     Optional<LocalDate> today = season.flatMap(this::today);
     Optional<SoFarAsked.Known> known =
         asked
@@ -77,7 +82,7 @@ final class SoFarReader {
     List<WrittenTray> written =
         log.flatMap(named -> SourceText.read(named.file(), named.spot(), unsaved, faults))
             .map(source -> TrayLogReader.rows(source, faults))
-            .map(table -> new SeasonLog(table, scenario, today, faults).read())
+            .map(table -> new SeasonLog(table, scenario, dropped, today, faults).read())
             .orElse(List.of());
     if (scenario.isEmpty() || today.isEmpty() || faults.any()) {
       return Optional.empty();
@@ -86,7 +91,7 @@ final class SoFarReader {
     Scenario asSown = SeasonLog.withTrays(scenario.get(), numbers);
     List<TrayPast> trays = walked(asSown, today.get(), written);
     Scenario read = asSown.withSoFar(new SoFar(today.get(), trays, days));
-    tellDue(read);
+    tellDue(read, dropped);
     return faults.any() ? Optional.empty() : Optional.of(read);
   }
 
@@ -104,7 +109,7 @@ final class SoFarReader {
   }
 
   /** A sowing that was due and of which the log lacks trays may be a row that was forgotten. */
-  private void tellDue(Scenario scenario) {
+  private void tellDue(Scenario scenario, Set<String> dropped) {
     SoFar soFar = scenario.soFar();
     if (soFar == null) {
       return;
@@ -115,7 +120,7 @@ final class SoFarReader {
             .collect(Collectors.groupingBy(TrayPast::sowing, Collectors.counting()));
     List<String> due =
         scenario.sowings().stream()
-            .filter(s -> s.sow().isBefore(soFar.today()))
+            .filter(s -> s.sow().isBefore(soFar.today()) && !dropped.contains(s.id()))
             .filter(s -> sown.getOrDefault(s.id(), 0L) < s.trays())
             .map(s -> s.id() + " (" + sown.getOrDefault(s.id(), 0L) + " of " + s.trays() + ")")
             .toList();

@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import propcap.farm.Crop;
 import propcap.farm.LoggedEvent;
@@ -63,7 +64,7 @@ public final class TrayLogReader {
   private static List<LoggedTray> trays(CsvFile table, Optional<Scenario> scenario, Faults faults) {
     LogDates dates = new LogDates();
     List<LogRow> rows = table.fields().stream().map(LogRow::read).toList();
-    LogTrays trays = new LogTrays(rows, scenario);
+    LogTrays trays = new LogTrays(rows, scenario, Set.of());
     for (LogRow row : rows) {
       LocalDate date = row.date();
       List<LogTray> its = trays.of(row);

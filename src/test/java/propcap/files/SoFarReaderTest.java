@@ -182,6 +182,29 @@ class SoFarReaderTest {
     assertThat(tray(read, "41")).matches(t -> t.number() == 40 && t.attempt() == 0);
   }
 
+  @Test
+  void aDroppedSowingIsNoneButForTheTraysThatHaveBeenSown() throws Exception {
+    files.change(
+        "sowings.csv", "onion-1,onion,onion-a,2027-01-18,60", "onion-1,onion,o,2027-01-18,0");
+    files.change("sowings.csv", "2027-03-08,40,2300", "2027-03-08,0,2300");
+    assertThat(files.read().sowings()).extracting(Sowing::id).hasSize(14).doesNotContain("onion-1");
+    ScenarioReader.Reading read = withLog("tomato-1,,sown,2027-03-08,,,7");
+    assertThat(read.sound().sowings())
+        .hasSize(15)
+        .filteredOn(s -> s.id().equals("tomato-1"))
+        .extracting(Sowing::trays)
+        .containsExactly(7);
+    assertThat(told(read.warnings()))
+        .singleElement()
+        .asString()
+        .contains("trays of onion-2 (0 of 50)")
+        .doesNotContain("onion-1", "tomato-1");
+    assertThat(told(withLog("tomato-1,,sown,2027-03-08,,,").faults()))
+        .containsExactly(
+            "log.csv:2: sown: all trays of tomato-1, of which the plan has none; how many in a"
+                + " column trays");
+  }
+
   // Plants.
 
   @Test

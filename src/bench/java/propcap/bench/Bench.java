@@ -9,13 +9,15 @@ import org.openjdk.jmh.results.RunResult;
 import org.openjdk.jmh.runner.Runner;
 import org.openjdk.jmh.runner.RunnerException;
 import org.openjdk.jmh.runner.options.OptionsBuilder;
+import propcap.files.FaultsException;
 
 /** Runs the benchmark and prints rates and their ratios: the machine differs, the ratios less. */
 public final class Bench {
   private Bench() {}
 
   /** Takes the scenario's file, and from the system property {@code older} an older jar. */
-  public static void main(String[] args) throws RunnerException, IOException, InterruptedException {
+  public static void main(String[] args)
+      throws RunnerException, IOException, InterruptedException, FaultsException {
     Collection<RunResult> results =
         new Runner(
                 new OptionsBuilder()

@@ -6,6 +6,8 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.function.ToDoubleFunction;
+import propcap.files.FaultsException;
+import propcap.files.LogReading;
 import propcap.files.Nursery;
 import propcap.web.Redraw;
 
@@ -44,7 +46,7 @@ final class Targets {
   }
 
   /** Runs them all, a few minutes. */
-  void measure() throws IOException, InterruptedException {
+  void measure() throws IOException, InterruptedException, FaultsException {
     String out = folder.resolve("out").toString();
     String[] help = {"--help"};
     tell("--help, median of 5", seconds(help), 0.2, "s");
@@ -71,6 +73,8 @@ final class Targets {
         "page after a change: first forecast %.2f s, all springs %.2f s, medians of 9%n",
         redraw[0],
         redraw[1]);
+    double log = LogReading.median(Files.createDirectory(folder.resolve("log")));
+    tell("a season's log of 5,000 rows is read, median of 9", log, 1, "s");
     Path nursery = Nursery.write(folder, 5000, 1_000_000, 200);
     String[] large = {
       "run", nursery.toString(), "--seasons", "100", "--threads", "2", "--out", out

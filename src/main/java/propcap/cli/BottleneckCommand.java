@@ -39,7 +39,7 @@ final class BottleneckCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws Exception {
-    Scenario scenario = Scenarios.read(spec, file);
+    Scenario scenario = options.scenarios(spec).read(file);
     try (ResultsFolder folder = options.open(spec, file, KnownResults.BOTTLENECK)) {
       Bottlenecks bottlenecks =
           options.ask(

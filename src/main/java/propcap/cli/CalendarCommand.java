@@ -76,7 +76,7 @@ final class CalendarCommand implements Callable<Integer> {
   @Override
   public Integer call() throws Exception {
     LabelSheet labels = labels();
-    Scenario scenario = Scenarios.read(spec, file);
+    Scenario scenario = options.scenarios(spec).read(file);
     Period period = Period.asked(scenario.season(), week, from, to);
     try (ResultsFolder folder = options.open(spec, file, KnownResults.CALENDAR)) {
       WorkCalendar calendar =

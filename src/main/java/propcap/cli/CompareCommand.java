@@ -40,9 +40,10 @@ final class CompareCommand implements Callable<Integer> {
   @Override
   public Integer call() throws Exception {
     checkFiles();
+    Scenarios reading = options.scenarios(spec);
     List<Scenario> scenarios = new ArrayList<>();
     for (Path file : files) {
-      scenarios.add(Scenarios.read(spec, file));
+      scenarios.add(reading.read(file));
     }
     try (ResultsFolder folder = options.open(spec, files.get(0), KnownResults.COMPARISON)) {
       Comparison comparison =

@@ -40,7 +40,7 @@ final class OrderCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws Exception {
-    Scenario scenario = Scenarios.read(spec, file);
+    Scenario scenario = options.scenarios(spec).read(file);
     try (ResultsFolder folder = options.open(spec, file, KnownResults.ORDER)) {
       Supplies supplies =
           options.ask(

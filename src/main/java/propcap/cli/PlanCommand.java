@@ -98,7 +98,7 @@ final class PlanCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws Exception {
-    Scenario scenario = Scenarios.read(spec, file);
+    Scenario scenario = options.scenarios(spec).read(file);
     PlanningQuestion question = new PlanningQuestion(goal, earlier, later, mostTrays, giveUp);
     Budget budget = budget();
     try (ResultsFolder folder = options.open(spec, file, KnownResults.PLAN)) {

@@ -44,7 +44,7 @@ final class RunCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws Exception {
-    Scenario scenario = Scenarios.read(spec, file);
+    Scenario scenario = options.scenarios(spec).read(file);
     int most = precision == null ? RunSettings.DEFAULT_SEASONS : MOST_FOR_PRECISION;
     try (ResultsFolder folder = options.open(spec, file, KnownResults.FORECAST)) {
       Forecast forecast =

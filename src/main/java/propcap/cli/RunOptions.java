@@ -45,14 +45,7 @@ final class RunOptions {
       description = "Threads that share the work; changes no digit. Default: one a processor.")
   private @Nullable Integer threads;
 
-  @Option(
-      names = "--on",
-      paramLabel = "ADDRESS",
-      defaultValue = "${sys:spark.master}",
-      description =
-          "Simulate on a Spark cluster, such as spark://10.0.0.5:7077; changes no digit. Default: on"
-              + " this machine.")
-  private @Nullable String address;
+  @Mixin private SoFarOptions soFar;
 
   @Mixin private OutFolder out;
 
@@ -73,13 +66,14 @@ final class RunOptions {
       throws BadQuestionException, InterruptedException, IOException {
     RunSettings asked = settings(spec, defaultSeasons, precision);
     RunSettings settings = exactly ? asked : asked.inWholeBlocks(scenario);
-    try (SeasonEngine engine = engine();
+    try (SeasonEngine engine = engine(spec);
         Progress progress = Progress.onTerminal(spec.commandLine().getErr())) {
       return question.answer(settings.on(engine), progress::show);
     }
   }
 
-  private SeasonEngine engine() throws InterruptedException {
+  private SeasonEngine engine(CommandSpec spec) throws InterruptedException {
+    String address = soFar.address(spec);
     return address == null ? SeasonEngine.ofThisMachine() : SeasonEngine.at(address);
   }
 
@@ -100,6 +94,16 @@ final class RunOptions {
     } catch (IllegalArgumentException e) {
       throw new ParameterException(spec.commandLine(), e.getMessage(), e);
     }
+  }
+
+  /** Reads the scenarios of a command, with their season so far where anything is said of one. */
+  Scenarios scenarios(CommandSpec spec) {
+    return new Scenarios(spec, soFar.asked(spec, false));
+  }
+
+  /** Reads them on a day of the season, whatever is said of it. */
+  Scenarios scenariosToday(CommandSpec spec) {
+    return new Scenarios(spec, soFar.asked(spec, true));
   }
 
   /** Opens where the results go; see {@link OutFolder#open}. */

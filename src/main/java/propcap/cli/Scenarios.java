@@ -7,16 +7,26 @@ import propcap.farm.Scenario;
 import propcap.files.Fault;
 import propcap.files.FaultsException;
 import propcap.files.ScenarioReader;
+import propcap.files.SoFarAsked;
 import propcap.files.UnsavedTexts;
 
-/** Scenarios as commands read them. */
+/**
+ * The scenarios of one command, as it reads them; those of one log go on from the first's house.
+ */
 final class Scenarios {
-  private Scenarios() {}
+  private final CommandSpec spec;
+  private SoFarAsked asked;
+
+  Scenarios(CommandSpec spec, SoFarAsked asked) {
+    this.spec = spec;
+    this.asked = asked;
+  }
 
   /** Reads a scenario; what in it is unlikely is printed, and stops nothing. */
-  static Scenario read(CommandSpec spec, Path file) throws FaultsException {
-    ScenarioReader.Reading reading = ScenarioReader.read(file, UnsavedTexts.none());
+  Scenario read(Path file) throws FaultsException {
+    ScenarioReader.Reading reading = ScenarioReader.read(file, UnsavedTexts.none(), asked);
     reading.warnings().forEach(doubted(spec));
+    asked = asked.beside(reading);
     return reading.sound();
   }
 

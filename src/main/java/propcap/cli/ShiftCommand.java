@@ -63,7 +63,7 @@ final class ShiftCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws Exception {
-    Scenario scenario = Scenarios.read(spec, file);
+    Scenario scenario = options.scenarios(spec).read(file);
     int earliest = from == null ? inSeason(scenario, -FORTNIGHT) : from;
     int latest = to == null ? inSeason(scenario, FORTNIGHT) : to;
     try (ResultsFolder folder = options.open(spec, file, KnownResults.SHIFT)) {

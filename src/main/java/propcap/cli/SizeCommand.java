@@ -107,7 +107,7 @@ final class SizeCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws Exception {
-    Scenario scenario = Scenarios.read(spec, file);
+    Scenario scenario = options.scenarios(spec).read(file);
     SizingQuestion question = new SizingQuestion(ranges(), Goal.parse(goal), match, indifference);
     Furnishing ordering = new Furnishing(aisles);
     try (ResultsFolder folder = options.open(spec, file, KnownResults.SIZE)) {

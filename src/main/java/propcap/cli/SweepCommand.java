@@ -145,7 +145,7 @@ final class SweepCommand implements Callable<Integer> {
           "sweep needs a folder of scenarios, or a scenario with --changes changes.csv");
     }
     SeveralFiles files = new SeveralFiles();
-    Optional<Scenario> base = files.read(() -> Scenarios.read(spec, file));
+    Optional<Scenario> base = files.read(() -> options.scenarios(spec).read(file));
     Path table = changes;
     Optional<Variants> variants = files.read(() -> ChangesReader.read(table, base, isGrid));
     files.check();
@@ -159,9 +159,10 @@ final class SweepCommand implements Callable<Integer> {
           "no scenario in the folder " + file + ": files such as spring.yaml, with sowings:");
     }
     SeveralFiles files = new SeveralFiles();
+    Scenarios reading = options.scenarios(spec);
     List<Optional<Scenario>> read = new ArrayList<>();
     for (Path scenario : folder.scenarios()) {
-      read.add(files.read(() -> Scenarios.read(spec, scenario)));
+      read.add(files.read(() -> reading.read(scenario)));
     }
     files.check();
     List<String> names = read.stream().map(s -> s.orElseThrow().name()).toList();

@@ -32,6 +32,20 @@ public enum LoggedEvent implements Worded {
         || (this == COUNTED && before == COUNTED);
   }
 
+  /** The first event after which it can take a tray; itself where it is the first of all. */
+  public LoggedEvent after() {
+    return switch (this) {
+      case SOWN, COUNTED, OFF_HEAT, THROWN_OUT -> SOWN;
+      case OUTBREAK, READY, POTTED_ON, MOVED_OUT -> OFF_HEAT;
+      case PLANTED_OUT -> MOVED_OUT;
+    };
+  }
+
+  /** Whether a tray that had another last is where this one takes trays from. */
+  public boolean takes(LoggedEvent last) {
+    return canFollow(last) && last.compareTo(after()) >= 0 && !last.isLast();
+  }
+
   /** Whether it may come more than once in the life of a tray. */
   public boolean mayComeAgain() {
     return this == COUNTED;
@@ -40,6 +54,11 @@ public enum LoggedEvent implements Worded {
   /** Whether the tray stands elsewhere after it, or nowhere. */
   public boolean isMove() {
     return this != COUNTED && this != OUTBREAK && this != READY;
+  }
+
+  /** Whether nothing comes after it. */
+  public boolean isLast() {
+    return this == PLANTED_OUT || this == THROWN_OUT;
   }
 
   /** Whether growing on is timed by it. */

@@ -1,5 +1,7 @@
 package propcap.farm;
 
+import java.util.Optional;
+
 /** What is done to a tray, in the order in which it sees it. */
 public enum TrayTask implements Worded {
   SOW(WorkKind.SOW),
@@ -21,6 +23,18 @@ public enum TrayTask implements Worded {
   /** What its hours go into. */
   public WorkKind work() {
     return work;
+  }
+
+  /** What is written in the log when it is done; empty where nothing is. */
+  public Optional<LoggedEvent> logged() {
+    return switch (this) {
+      case SOW, SOW_AGAIN -> Optional.of(LoggedEvent.SOWN);
+      case OFF_HEAT -> Optional.of(LoggedEvent.OFF_HEAT);
+      case THIN -> Optional.empty();
+      case POT_ON -> Optional.of(LoggedEvent.POTTED_ON);
+      case MOVE_OUT -> Optional.of(LoggedEvent.MOVED_OUT);
+      case PLANT_OUT -> Optional.of(LoggedEvent.PLANTED_OUT);
+    };
   }
 
   public boolean isSowing() {

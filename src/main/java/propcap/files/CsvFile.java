@@ -1,6 +1,7 @@
 package propcap.files;
 
 import de.siegmar.fastcsv.reader.CloseableIterator;
+import de.siegmar.fastcsv.reader.CommentStrategy;
 import de.siegmar.fastcsv.reader.CsvParseException;
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
@@ -36,12 +37,22 @@ final class CsvFile {
    */
   CsvFile(
       SourceText source, List<String> needed, List<String> optional, int mostRows, Faults faults) {
+    this(source, needed, optional, mostRows, faults, StationRows.reader());
+  }
+
+  private CsvFile(
+      SourceText source,
+      List<String> needed,
+      List<String> optional,
+      int mostRows,
+      Faults faults,
+      CsvReader.CsvReaderBuilder reader) {
     this.source = source;
     this.needed = needed;
     this.columns = Stream.concat(needed.stream(), optional.stream()).toList();
     this.mostRows = mostRows;
     this.faults = faults;
-    read();
+    read(reader);
   }
 
   /** Reads a table of these columns; empty where there is none, which is reported. */
@@ -49,6 +60,18 @@ final class CsvFile {
       Path file, List<String> needed, List<String> optional, int mostRows, Faults faults) {
     return SourceText.read(file, FilePosition.whole(file), faults)
         .map(source -> new CsvFile(source, needed, optional, mostRows, faults));
+  }
+
+  /** Reads a table in which lines that begin with # are notes. */
+  static CsvFile withNotes(
+      SourceText source, List<String> needed, List<String> optional, int mostRows, Faults faults) {
+    return new CsvFile(
+        source,
+        needed,
+        optional,
+        mostRows,
+        faults,
+        StationRows.reader().commentStrategy(CommentStrategy.SKIP));
   }
 
   /** The names of a table's columns, before it is known which of them it should have. */
@@ -76,9 +99,9 @@ final class CsvFile {
     return source.file();
   }
 
-  private void read() {
+  private void read(CsvReader.CsvReaderBuilder reader) {
     int line = 0;
-    try (CsvReader<CsvRecord> csv = StationRows.reader().ofCsvRecord(source.text());
+    try (CsvReader<CsvRecord> csv = reader.ofCsvRecord(source.text());
         CloseableIterator<CsvRecord> records = csv.iterator()) {
       while (records.hasNext() && !headerless()) {
         CsvRecord row = records.next();

@@ -55,6 +55,22 @@ final class Faults {
     }
   }
 
+  /** Adds all faults and warnings of others. */
+  void addAll(Faults others) {
+    others.found.forEach(this::add);
+    others.warnings.forEach(this::warn);
+  }
+
+  private void add(Fault fault) {
+    add(new FilePosition(fault.file(), fault.line(), fault.column()), fault.found(), fault.right());
+  }
+
+  /** Something told before that stops nothing. */
+  void warn(Fault fault) {
+    warn(
+        new FilePosition(fault.file(), fault.line(), fault.column()), fault.found(), fault.right());
+  }
+
   /** Whether reading on in this file would tell nothing more. */
   boolean isFull(Path file) {
     return inFile.getOrDefault(file, 0) >= MOST_IN_A_FILE;

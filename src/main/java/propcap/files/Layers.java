@@ -26,6 +26,8 @@ record Layers(List<Node.Keyed> files, boolean whole, UnsavedTexts unsaved) {
           "crops",
           "sowings",
           "weather",
+          "so-far",
+          "weather-so-far",
           "frost-at",
           "rounds",
           "places",

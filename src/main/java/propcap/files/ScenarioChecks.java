@@ -100,7 +100,7 @@ final class ScenarioChecks {
       if (line.fields().sound() && season.isPresent()) {
         line.sowing().ifPresent(s -> new SowingDates(line.fields(), s, season.get()).check());
       }
-      if (line.fields().sound() && line.sowing().isPresent()) {
+      if (line.fields().sound() && line.sowing().isPresent() && !line.isDropped()) {
         Sowing sowing = line.sowing().get();
         Optional.ofNullable(crops.crops().get(sowing.crop()))
             .ifPresent(grown -> SowingDates.doubt(line.fields(), sowing, grown));

@@ -24,6 +24,8 @@ import propcap.farm.Season;
  * @param season empty where it could not be read
  * @param rounds empty where they could not be read
  * @param weather what names the weather record
+ * @param soFar what names the log of this season; empty where none is named
+ * @param weatherSoFar what names this season's days; empty where nothing does
  * @param labour empty where it could not be read
  * @param money empty where none is asked or it could not be read
  */
@@ -33,10 +35,21 @@ record ScenarioFields(
     double frostAtC,
     Optional<Rounds> rounds,
     Optional<Node> weather,
+    Optional<Node> soFar,
+    Optional<Node> weatherSoFar,
     Optional<Labour> labour,
     Optional<Fields> money) {
   private static final List<String> KEYS =
-      List.of("name", "season", "weather", "frost-at", "rounds", "labour", "money");
+      List.of(
+          "name",
+          "season",
+          "weather",
+          "so-far",
+          "weather-so-far",
+          "frost-at",
+          "rounds",
+          "labour",
+          "money");
 
   /** A season is cut from the years of a record, so it is no longer than one. */
   private static final int MOST_DAYS = 366;
@@ -55,6 +68,8 @@ record ScenarioFields(
             ? fields.map("rounds", "rounds", List.of("at", "rest")).flatMap(ScenarioFields::rounds)
             : Optional.of(Rounds.everyDay()),
         fields.value("weather"),
+        fields.has("so-far") ? fields.value("so-far") : Optional.empty(),
+        fields.has("weather-so-far") ? fields.value("weather-so-far") : Optional.empty(),
         fields.has("labour")
             ? fields
                 .map("labour", "labour", LabourFields.KEYS)

@@ -6,8 +6,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import propcap.farm.Prices;
 import propcap.farm.Scenario;
+import propcap.farm.SoFar;
+import propcap.farm.TrayPast;
 import propcap.farm.WeatherYear;
 
 /** Reads a scenario and all the files that it names. */
@@ -23,12 +27,14 @@ public final class ScenarioReader {
    * What the files say, as far as they can be read.
    *
    * @param scenario empty where there is a fault
+   * @param log of this season, with which it was read; empty where there is none
    * @param faults sorted by file and line
    * @param warnings what can be meant but seldom is, sorted likewise; none while there is a fault
    */
   public record Reading(
       WrittenScenario written,
       Optional<Scenario> scenario,
+      Optional<Path> log,
       List<Fault> faults,
       List<Fault> warnings) {
     /**
@@ -50,17 +56,41 @@ public final class ScenarioReader {
     return read(scenarioYaml, UnsavedTexts.none()).sound();
   }
 
-  /** Reads a scenario and the texts that stand in for files, and tells what in it is unlikely. */
+  /**
+   * Reads a scenario and the texts that stand in for files, and tells what in it is unlikely. What
+   * it says of a season so far is left aside.
+   */
   public static Reading read(Path scenarioYaml, UnsavedTexts unsaved) {
-    return read(scenarioYaml, unsaved, new Faults());
+    return read(scenarioYaml, unsaved, Optional.empty(), new Faults());
+  }
+
+  /** Reads a scenario and what is known of its season so far. */
+  public static Reading read(Path scenarioYaml, UnsavedTexts unsaved, SoFarAsked asked) {
+    return read(scenarioYaml, unsaved, Optional.of(asked), new Faults());
   }
 
   /** Reads a scenario and adds to the faults; empty where there is one. */
   static Optional<Scenario> read(Path file, Faults faults) {
-    return read(file, UnsavedTexts.none(), faults).scenario();
+    return read(file, UnsavedTexts.none(), Optional.empty(), faults).scenario();
   }
 
-  private static Reading read(Path file, UnsavedTexts unsaved, Faults faults) {
+  /** A scenario without what is dropped, but for the trays of it that have been sown. */
+  private static Scenario withoutDropped(Scenario scenario, Set<String> dropped) {
+    SoFar soFar = scenario.soFar();
+    Set<String> sown =
+        soFar == null
+            ? Set.of()
+            : soFar.trays().stream().map(TrayPast::sowing).collect(Collectors.toSet());
+    return dropped.isEmpty()
+        ? scenario
+        : scenario.withSowings(
+            scenario.sowings().stream()
+                .filter(s -> !dropped.contains(s.id()) || sown.contains(s.id()))
+                .toList());
+  }
+
+  private static Reading read(
+      Path file, UnsavedTexts unsaved, Optional<SoFarAsked> asked, Faults faults) {
     Layers layers = Layers.read(file, unsaved, faults);
     layers.reportMissing(file, List.of("crops", "sowings", "places"), faults);
     ScenarioFields fields = ScenarioFields.read(file, layers.merged(file), faults);
@@ -99,7 +129,7 @@ public final class ScenarioReader {
                     fields.rounds().get(),
                     places.values().stream().flatMap(p -> p.place().stream()).toList(),
                     crops.crops(),
-                    plan.lines().stream().flatMap(l -> l.sowing().stream()).toList(),
+                    plan.sowings(),
                     weather,
                     prices.orElse(null),
                     fields.labour().get()));
@@ -110,9 +140,15 @@ public final class ScenarioReader {
             "a scenario that holds together");
       }
     }
+    Optional<SoFarReader> soFar = asked.flatMap(a -> SoFarReader.of(file, fields, a, faults));
+    if (soFar.isPresent()) {
+      scenario = soFar.get().read(scenario, plan.dropped(), unsaved);
+    }
+    scenario = scenario.map(s -> withoutDropped(s, plan.dropped()));
     return new Reading(
         WrittenScenario.of(file, layers, placeList, crops, plan),
         scenario,
+        soFar.flatMap(SoFarReader::log),
         faults.sorted(),
         scenario.isPresent() ? faults.warnings() : List.of());
   }

@@ -6,6 +6,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import propcap.farm.Sowing;
@@ -43,8 +45,14 @@ final class SowingPlan {
    * @param crop empty where it could not be read
    * @param sow null where it could not be read
    * @param sowing empty where anything of it could not be read
+   * @param isDropped whether it has no trays: it is sown no more than it has been
    */
-  record Line(Fields fields, String crop, @Nullable LocalDate sow, Optional<Sowing> sowing) {}
+  record Line(
+      Fields fields,
+      String crop,
+      @Nullable LocalDate sow,
+      Optional<Sowing> sowing,
+      boolean isDropped) {}
 
   private final Faults faults;
   private final List<Line> lines = new ArrayList<>();
@@ -60,6 +68,20 @@ final class SowingPlan {
   /** In the plan's order. */
   List<Line> lines() {
     return lines;
+  }
+
+  /** All that could be read, what is dropped with a tray that it hasn't. */
+  List<Sowing> sowings() {
+    return lines.stream().flatMap(l -> l.sowing().stream()).toList();
+  }
+
+  /** Ids of those that are dropped. */
+  Set<String> dropped() {
+    return lines.stream()
+        .filter(Line::isDropped)
+        .flatMap(l -> l.sowing().stream())
+        .map(Sowing::id)
+        .collect(Collectors.toSet());
   }
 
   private List<Node.Keyed> rows(Layers layers) {
@@ -106,7 +128,7 @@ final class SowingPlan {
     Optional<String> crop = fields.name("crop");
     Optional<String> lot = fields.isBlank("lot") ? crop : fields.name("lot");
     LocalDate sow = fields.date("sow");
-    int trays = fields.count("trays", 1, MOST_TRAYS);
+    int trays = fields.count("trays", 0, MOST_TRAYS);
     int plants = fields.count("plants-needed", 0, MOST_PLANTS);
     LocalDate bedFrom = fields.date("bed-from");
     LocalDate bedBy = fields.date("bed-by");
@@ -135,7 +157,7 @@ final class SowingPlan {
                       crop.get(),
                       lot.get(),
                       sow,
-                      trays,
+                      Math.max(1, trays),
                       plants,
                       bedFrom,
                       bedBy,
@@ -144,7 +166,7 @@ final class SowingPlan {
                       place,
                       leeway));
     }
-    return new Line(fields, crop.orElse(""), sow, sowing);
+    return new Line(fields, crop.orElse(""), sow, sowing, trays == 0);
   }
 
   private static Sowing.Leeway leeway(Fields fields) {

@@ -21,7 +21,7 @@ public final class Starter {
   private static final String DOING = "propcap new";
   private static final String CROPS = "crops.yaml";
   private static final List<String> FILES =
-      List.of("scenario.yaml", CROPS, "sowings.csv", "weather.csv");
+      List.of("scenario.yaml", CROPS, "sowings.csv", "weather.csv", "log.csv");
 
   private Starter() {}
 

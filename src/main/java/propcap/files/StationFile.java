@@ -30,6 +30,13 @@ public record StationFile(
    */
   public static StationFile read(List<Path> files, @Nullable Degrees unit) throws FaultsException {
     Faults faults = new Faults();
+    StationFile read = read(files, unit, faults);
+    faults.check();
+    return read;
+  }
+
+  /** Reads a station and adds to the faults. */
+  static StationFile read(List<Path> files, @Nullable Degrees unit, Faults faults) {
     StationValues values = new StationValues(faults);
     List<StationForm> forms = new ArrayList<>();
     for (Path file : files) {
@@ -45,7 +52,6 @@ public record StationFile(
           "no temperature in it",
           "days with TMIN and TMAX that stand");
     }
-    faults.check();
     return new StationFile(
         record,
         forms.stream().map(StationForm::words).toList(),

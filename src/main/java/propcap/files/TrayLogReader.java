@@ -3,21 +3,24 @@ package propcap.files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import propcap.farm.Crop;
+import propcap.farm.LoggedEvent;
 import propcap.farm.LoggedTray;
+import propcap.farm.Place;
+import propcap.farm.PlaceKind;
 import propcap.farm.Scenario;
+import propcap.farm.Season;
 
 /**
- * Reads a log of trays: {@code sowing,tray,event,date,plants}, one event a row, those of a tray in
- * the order of their dates. A column {@code crop} names crops of sowings that are not in the
- * scenario's plan, a column {@code place} on the row of {@code off-heat} the table.
+ * Reads a log of trays of any year, {@code sowing,tray,event,date,plants}, to learn from it. A
+ * column {@code crop} names crops of sowings that are not in the scenario's plan, a column {@code
+ * place} on the row of {@code off-heat} the table.
  */
 public final class TrayLogReader {
-  static final List<String> COLUMNS = List.of("sowing", "tray", "event", "date", "plants");
-  static final List<String> OPTIONAL = List.of("crop", "place");
   private static final int MOST_ROWS = 500_000;
 
   private TrayLogReader() {}
@@ -45,40 +48,98 @@ public final class TrayLogReader {
     Faults faults = new Faults();
     Optional<Scenario> scenario = ScenarioReader.read(scenarioYaml, faults);
     List<LoggedTray> trays =
-        CsvFile.read(log, COLUMNS, OPTIONAL, MOST_ROWS, faults)
+        SourceText.read(log, FilePosition.whole(log), faults)
+            .map(source -> rows(source, faults))
             .map(table -> trays(table, scenario, faults))
             .orElse(List.of());
     faults.check();
     return new TrayLog(scenario.orElseThrow(), trays, faults.warnings());
   }
 
-  /** A tray's key: the name of its sowing and its own. */
-  private record Key(String sowing, String tray) {}
+  /** The table of a log. */
+  static CsvFile rows(SourceText source, Faults faults) {
+    return CsvFile.withNotes(source, LogRow.COLUMNS, LogRow.OPTIONAL, MOST_ROWS, faults);
+  }
 
   private static List<LoggedTray> trays(CsvFile table, Optional<Scenario> scenario, Faults faults) {
-    Map<Key, LogRows> byKey = new LinkedHashMap<>();
     LogDates dates = new LogDates();
-    for (Fields fields : table.fields()) {
-      Optional<String> sowing = fields.name("sowing");
-      Optional<String> tray = fields.name("tray");
-      LocalDate date = fields.date("date");
-      LogRows rows =
-          sowing.isPresent() && tray.isPresent()
-              ? byKey.computeIfAbsent(
-                  new Key(sowing.get(), tray.get()), k -> new LogRows(k.sowing(), k.tray()))
-              // What is wrong with the row by itself is reported all the same.
-              : new LogRows("", "");
-      if (date != null) {
-        scenario.ifPresent(s -> dates.add(fields, date, s.season()));
+    List<LogRow> rows = table.fields().stream().map(LogRow::read).toList();
+    LogTrays trays = new LogTrays(rows, scenario, Set.of());
+    for (LogRow row : rows) {
+      LocalDate date = row.date();
+      List<LogTray> its = trays.of(row);
+      if (date != null && scenario.isPresent()) {
+        Season season = scenario.get().season();
+        dates.add(row.fields(), date, season);
+        row.event().filter(LoggedEvent::isTimed).ifPresent(e -> inSeason(row, date, season));
       }
-      rows.add(fields, date, scenario);
+      trays.add(row, its);
+      scenario.ifPresent(s -> cellsHold(row, its, s));
     }
     scenario.ifPresent(s -> dates.doubt(s.season(), faults));
-    if (byKey.isEmpty() && !faults.any()) {
+    if (rows.isEmpty() && !faults.any()) {
       faults.add(FilePosition.whole(table.file()), "no tray in the log", "at least one row");
     }
-    List<LoggedTray> trays = new ArrayList<>();
-    scenario.ifPresent(s -> byKey.values().forEach(r -> r.tray(s).ifPresent(trays::add)));
-    return trays;
+    List<LoggedTray> logged = new ArrayList<>();
+    if (scenario.isPresent() && !faults.any()) {
+      Place first = firstTable(scenario.get());
+      trays.all().forEach(t -> tray(t, first).ifPresent(logged::add));
+    }
+    return logged;
+  }
+
+  /** What can be learned from; empty where nothing was written after the heat. */
+  private static Optional<LoggedTray> tray(LogTray tray, Place first) {
+    List<LoggedTray.Entry> entries =
+        tray.entries().stream()
+            .filter(e -> e.event() != LoggedEvent.COUNTED)
+            .map(e -> new LoggedTray.Entry(e.event(), e.date(), e.plants()))
+            .toList();
+    Place table = tray.at(LoggedEvent.OFF_HEAT).map(LogTray.Entry::place).orElse(first);
+    return entries.isEmpty()
+        ? Optional.empty()
+        : tray.crop().map(crop -> new LoggedTray(tray.sowing(), tray.name(), crop, table, entries));
+  }
+
+  private static Place firstTable(Scenario scenario) {
+    return scenario.places().stream()
+        .filter(p -> p.kind() == PlaceKind.TABLE && p.isOpen())
+        .findFirst()
+        .orElseThrow(() -> new IllegalArgumentException("a scenario has an open table"));
+  }
+
+  /** A tray of other cells than the list's can be meant. */
+  private static void cellsHold(LogRow row, List<LogTray> trays, Scenario scenario) {
+    Double plants = row.plants();
+    for (LogTray tray : trays) {
+      Crop its = tray.crop().map(scenario.crops()::get).orElse(null);
+      if (its != null && plants != null && plants > its.cells() && tray.isFirstTooMany()) {
+        row.fields()
+            .doubt(
+                "plants",
+                "more than the " + its.cells() + " cells of a tray of " + its.name(),
+                "the plants of one tray");
+      }
+    }
+  }
+
+  private static void inSeason(LogRow row, LocalDate date, Season season) {
+    if (dayIn(season, date).isEmpty()) {
+      row.fields()
+          .fault(
+              row.fields().spot("date"),
+              "date " + date + " is in no year's season",
+              "a date from "
+                  + season.start().toString().substring(5)
+                  + " to "
+                  + season.end().toString().substring(5)
+                  + ", as in the scenario, of any year");
+    }
+  }
+
+  /** The same day of the year in the scenario's season. */
+  private static Optional<LocalDate> dayIn(Season season, LocalDate date) {
+    LocalDate that = date.withYear(season.start().getYear());
+    return Stream.of(that, that.plusYears(1)).filter(season::contains).findFirst();
   }
 }

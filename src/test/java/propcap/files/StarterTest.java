@@ -9,6 +9,7 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -17,7 +18,10 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import propcap.farm.Crop;
+import propcap.farm.LoggedEvent;
 import propcap.farm.Prices;
+import propcap.farm.Scenario;
+import propcap.farm.SoFar;
 
 class StarterTest {
   private static InputStream content(String name) {
@@ -30,7 +34,7 @@ class StarterTest {
   }
 
   @Test
-  void aSetOfFourFilesIsWrittenIntoANewFolder(@TempDir Path folder)
+  void aSetOfFilesIsWrittenIntoANewFolder(@TempDir Path folder)
       throws FaultsException, IOException {
     Path made = folder.resolve("spring").resolve("first");
 
@@ -41,7 +45,8 @@ class StarterTest {
             made.resolve("scenario.yaml"),
             made.resolve("crops.yaml"),
             made.resolve("sowings.csv"),
-            made.resolve("weather.csv"));
+            made.resolve("weather.csv"),
+            made.resolve("log.csv"));
     assertThat(Files.readString(written.get(1))).isEqualTo("text of crops.yaml");
   }
 
@@ -61,6 +66,31 @@ class StarterTest {
 
     assertThat(prices.byCrop()).containsOnlyKeys("tomato");
     assertThat(prices.sellSurplus()).isFalse();
+  }
+
+  /** The season has not begun: an empty log changes nothing that is forecast. */
+  @Test
+  void itsLogHasARowOfEachKindThatCanBeTakenAtItsWord(@TempDir Path folder)
+      throws FaultsException, IOException {
+    Path scenario = Starter.write(folder).get(0);
+    Path log = folder.resolve("log.csv");
+    Files.writeString(
+        scenario, Files.readString(scenario).replace("# so-far: log.csv", "so-far: log.csv"));
+    SoFarAsked april = SoFarAsked.on(LocalDate.of(2027, 4, 20));
+    SoFar empty = soFar(scenario, april);
+    assertThat(empty.trays()).isEmpty();
+
+    Files.writeString(log, Files.readString(log).replaceAll("(?m)^# (?=[a-z]+-[0-9],)", ""));
+    SoFar soFar = soFar(scenario, april);
+
+    for (LoggedEvent event : LoggedEvent.values()) {
+      assertThat(soFar.trays()).as("%s", event).anyMatch(t -> t.at(event).isPresent());
+    }
+  }
+
+  private static SoFar soFar(Path scenario, SoFarAsked asked) throws FaultsException {
+    Scenario read = ScenarioReader.read(scenario, UnsavedTexts.none(), asked).sound();
+    return Objects.requireNonNull(read.soFar());
   }
 
   @Test

@@ -77,14 +77,14 @@ class TrayLogReaderTest {
       quoteCharacter = '~',
       value = {
         "S,1,redy,2020-03-20,40 | did you mean ready?",
-        "S,1,eaten,2020-03-20,40 | one of sown, off-heat",
+        "S,1,eaten,2020-03-20,40 | one of sown, counted, off-heat",
         "S,1,ready,20.3.2020,40 | a date such as",
         "S,1,ready,2020-03-20,many | a whole number from 0",
         "S,1,ready,2020-03-20,-1 | a whole number from 0",
         "S,1,ready,2020-12-20,40 | is in no year's season",
         "nowhere,1,ready,2020-03-20,40 | unknown sowing",
         ",1,ready,2020-03-20,40 | a name of one line",
-        "S,,ready,2020-03-20,40 | a name of one line",
+        "S,,ready,2020-03-20,40 | the rows of what came before",
       })
   void aWrongRowIsAFaultAtItsLine(String row, String right) throws Exception {
     List<String> faults = faults(HEADER + row.replaceFirst("^S", sowing()) + "\n");
@@ -154,5 +154,27 @@ class TrayLogReaderTest {
         .singleElement()
         .asString()
         .contains("unknown column 'pot'");
+  }
+
+  @Test
+  void aRowOfManyTraysIsReadAsOneOfEachAndWhatShowedInTheHeatIsLeftOut() throws Exception {
+    String each = "";
+    for (String row :
+        List.of("sown,2020-03-01,50", "off-heat,2020-03-20,48", "ready,2020-04-09,")) {
+      for (int tray = 1; tray <= 3; tray++) {
+        each += sowing() + "," + tray + "," + row + "\n";
+      }
+    }
+    String many =
+        """
+        sowing,tray,event,date,plants,trays
+        S,,sown,2020-03-01,50,3
+        S,1-3,counted,2020-03-09,11.3,
+        # and then
+        S,1-3,counted,2020-03-11,30,
+        S,1 to 3,off-heat,2020-03-20,48,
+        S,,ready,2020-04-09,,
+        """;
+    assertThat(read(many.replace("S,", sowing() + ","))).isEqualTo(read(HEADER + each));
   }
 }

@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import propcap.farm.Labour;
+import propcap.farm.LoggedEvent;
 import propcap.farm.Season;
 import propcap.farm.TrayTask;
 import propcap.report.kit.Dates;
@@ -56,8 +57,12 @@ public record WeekSheets(String scenario, String version, List<Week> weeks) {
   /** The head of a day's column. */
   public record Head(String day, String date, boolean isRest, String hours, String upTo) {}
 
-  /** All sowings with one kind of work. */
-  public record Block(String job, String trays, List<Row> rows) {}
+  /**
+   * All sowings with one kind of work.
+   *
+   * @param event the log's word for it; empty where the log has none
+   */
+  public record Block(String job, String trays, String event, List<Row> rows) {}
 
   /** One sowing's work: trays by day, empty where there are none. */
   public record Row(
@@ -86,7 +91,8 @@ public record WeekSheets(String scenario, String version, List<Week> weeks) {
                           () -> mention(t, week, calendar.scenario().season(), perhaps)));
       if (!rows.isEmpty()) {
         String trays = Words.plural(calendar.trays(job, week), "tray");
-        blocks.add(new Block(WorkWords.job(job), trays, rows));
+        String event = job.logged().map(LoggedEvent::word).orElse("");
+        blocks.add(new Block(WorkWords.job(job), trays, event, rows));
       }
     }
     return new Week(

@@ -82,6 +82,18 @@ class WorkSheetsTest {
 
   /** Half an hour a day, a quarter a tray: 2 of 4 on the day of the plan, 2 on the next. */
   @Test
+  void eachJobHasTheWordThatTheLogReadsBesideIt() throws InterruptedException {
+    farm.sowings.add(Farms.sowing("a", 2, 4));
+    farm.sowings.add(Farms.sowing("b", 9, 4));
+    assertThat(week(calendar(), 1).blocks())
+        .extracting(WeekSheets.Block::event)
+        .containsExactly("off-heat", "sown");
+    for (TrayTask job : TrayTask.values()) {
+      assertThat(job.logged().isEmpty()).as("%s", job).isEqualTo(job == TrayTask.THIN);
+    }
+  }
+
+  @Test
   void whatWaitsForHandsIsNotSaidToWaitForRoom() throws InterruptedException {
     farm.sowings.add(Farms.sowing("a", 2, 4));
     assertThat(likelyWith(0.5)).isEqualTo("2 wait for hands, to 4 Mar");

@@ -1,0 +1,243 @@
+package propcap.files;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import propcap.farm.Crop;
+import propcap.farm.LoggedEvent;
+import propcap.farm.Place;
+import propcap.farm.Scenario;
+import propcap.farm.Season;
+import propcap.farm.Sowing;
+import propcap.past.WrittenTray;
+
+/** The rows of this season's log, each held against the plan, the crops, the house and today. */
+final class SeasonLog {
+  private final CsvFile table;
+  private final Optional<Scenario> scenario;
+  private final Set<String> dropped;
+  private final Optional<LocalDate> today;
+  private final Faults faults;
+  private final List<Late> late = new ArrayList<>();
+
+  /** A row whose date has not been yet. */
+  private record Late(FilePosition spot, LocalDate date) {}
+
+  SeasonLog(
+      CsvFile table,
+      Optional<Scenario> scenario,
+      Set<String> dropped,
+      Optional<LocalDate> today,
+      Faults faults) {
+    this.table = table;
+    this.scenario = scenario;
+    this.dropped = dropped;
+    this.today = today;
+    this.faults = faults;
+  }
+
+  /** Its trays, in the order in which they come first; of no use where there is a fault. */
+  List<WrittenTray> read() {
+    List<LogRow> rows = table.fields().stream().map(LogRow::read).toList();
+    LogTrays trays = new LogTrays(rows, scenario, dropped);
+    for (LogRow row : rows) {
+      List<LogTray> its = trays.of(row);
+      LocalDate date = row.date();
+      if (date != null) {
+        dated(row, date);
+      }
+      if (scenario.isPresent() && !row.sowing().isEmpty()) {
+        Optional<Sowing> sowing = planned(scenario.get(), row.sowing());
+        if (sowing.isEmpty()) {
+          LogTrays.unknown(row, scenario.get(), "a sowing of the plan");
+          continue;
+        }
+        Crop crop = Objects.requireNonNull(scenario.get().crops().get(sowing.get().crop()));
+        ofItsCrop(row, its, crop);
+      }
+      if (!trays.isOpen(row)) {
+        row.event().ifPresent(event -> mayCome(row, event, its));
+      }
+      trays.add(row, its);
+    }
+    tellLate();
+    return scenario.isPresent() && !faults.any() ? written(trays.all(), scenario.get()) : List.of();
+  }
+
+  private static Optional<Sowing> planned(Scenario s, String sowing) {
+    return s.sowings().stream().filter(p -> p.id().equals(sowing)).findFirst();
+  }
+
+  // Days.
+
+  private void dated(LogRow row, LocalDate date) {
+    Optional<Season> season = scenario.map(Scenario::season);
+    if (season.isPresent() && date.isBefore(season.get().start())) {
+      row.fields().wrong("date", "before the season", "a day from " + season.get().start() + " on");
+    } else if (today.isPresent() && !date.isBefore(today.get())) {
+      late.add(new Late(row.fields().spot("date"), date));
+    }
+  }
+
+  /** Once for all rows: with another today all of them are right. */
+  private void tellLate() {
+    if (late.isEmpty()) {
+      return;
+    }
+    LocalDate last =
+        late.stream().map(Late::date).max(LocalDate::compareTo).orElse(late.get(0).date());
+    faults.add(
+        late.get(0).spot(),
+        "date "
+            + late.get(0).date()
+            + " is not before today, "
+            + today.orElseThrow()
+            + others(late.size() - 1),
+        "a day that has been, or --on " + last.plusDays(1));
+  }
+
+  private static String others(int rows) {
+    return switch (rows) {
+      case 0 -> "";
+      case 1 -> ", nor is that of 1 more row";
+      default -> ", nor are those of " + rows + " more rows";
+    };
+  }
+
+  // The row and its crop.
+
+  private void ofItsCrop(LogRow row, List<LogTray> trays, Crop crop) {
+    Fields fields = row.fields();
+    String written = fields.known().word("crop");
+    if (!written.isEmpty() && !written.equals(crop.name())) {
+      fields.wrong(
+          "crop", "but " + row.sowing() + " is " + crop.name(), crop.name() + ", or nothing");
+    }
+    Double plants = row.plants();
+    if (plants != null && plants > crop.cells()) {
+      fields.wrong(
+          "plants",
+          "more than the " + crop.cells() + " cells of a tray of " + crop.name(),
+          "the plants of one tray");
+    }
+    if (row.event().isEmpty() || trays.isEmpty()) {
+      return;
+    }
+    LoggedEvent event = row.event().get();
+    String place = fields.known().word("place");
+    if (event == LoggedEvent.SOWN
+        && !place.isEmpty()
+        && isPlace(place)
+        && !crop.germinateIn().contains(place)) {
+      fields.wrong(
+          "place",
+          "where " + crop.name() + " does not germinate",
+          FaultWords.oneOf(place, crop.germinateIn()));
+    }
+    if (event == LoggedEvent.POTTED_ON && crop.pottingOn().when() == Crop.PottingOn.When.NEVER) {
+      fields.fault(
+          fields.spot("event"),
+          LogTray.names(trays)
+              + LogTrays.are(trays)
+              + "potted-on, but "
+              + crop.name()
+              + " is never potted on",
+          "potting-on in the crop list, or another event");
+    }
+    LocalDate date = row.date();
+    if (event == LoggedEvent.OFF_HEAT
+        && date != null
+        && plants != null
+        && today.isPresent()
+        && isYoung(date, today.get(), crop)) {
+      fields.wrong(
+          "plants",
+          "but the last seedlings are up " + days(crop) + " after off-heat, and that is not over",
+          "plants left empty here, and what shows so far in a row counted before it");
+    }
+  }
+
+  private static boolean isYoung(LocalDate date, LocalDate today, Crop crop) {
+    return date.plusDays((long) Math.ceil(crop.standWindowDays())).isAfter(today);
+  }
+
+  private static String days(Crop crop) {
+    double days = crop.standWindowDays();
+    return (days == Math.rint(days) ? "" + (long) days : "" + days)
+        + (days == 1 ? " day" : " days");
+  }
+
+  private boolean isPlace(String name) {
+    return scenario.isPresent()
+        && scenario.get().places().stream().map(Place::name).anyMatch(name::equals);
+  }
+
+  // The row and those before it.
+
+  private static void mayCome(LogRow row, LoggedEvent event, List<LogTray> trays) {
+    if (event == LoggedEvent.SOWN) {
+      return;
+    }
+    for (LoggedEvent needed : List.of(LoggedEvent.SOWN, event.after())) {
+      List<LogTray> without = trays.stream().filter(t -> !t.had(needed)).toList();
+      if (!without.isEmpty()) {
+        row.fields()
+            .fault(
+                row.fields().spot("event"),
+                LogTray.names(without)
+                    + LogTrays.are(without)
+                    + event.word()
+                    + ", but never "
+                    + needed.word(),
+                "a row " + needed.word() + " before it");
+        // Told once: what comes after it is not at fault.
+        without.forEach(t -> t.had(needed, row.fields().at().line()));
+      }
+    }
+  }
+
+  // Numbers.
+
+  private List<WrittenTray> written(List<LogTray> trays, Scenario s) {
+    Map<String, List<LogTray>> bySowing =
+        trays.stream().collect(Collectors.groupingBy(LogTray::sowing));
+    List<WrittenTray> written = new ArrayList<>();
+    for (Sowing sowing : s.sowings()) {
+      List<LogTray> its = bySowing.getOrDefault(sowing.id(), List.of());
+      boolean isDropped = dropped.contains(sowing.id());
+      TrayNumbers numbers = new TrayNumbers(its, isDropped ? 0 : sowing.trays());
+      written.addAll(numbers.written());
+      int more = numbers.more();
+      if (more > 0 && !isDropped) {
+        faults.warn(
+            FilePosition.whole(table.file()),
+            sowing.id()
+                + " has "
+                + more
+                + (more == 1 ? " more tray" : " more trays")
+                + " in the log than the "
+                + sowing.trays()
+                + " of the plan",
+            (more == 1 ? "it is" : "they are") + " taken as sown beside them");
+      }
+    }
+    return written;
+  }
+
+  /** A scenario whose sowings have at least so many trays. */
+  static Scenario withTrays(Scenario scenario, Map<String, Integer> trays) {
+    return scenario.withSowings(
+        scenario.sowings().stream()
+            .map(
+                s ->
+                    trays.getOrDefault(s.id(), 0) > s.trays()
+                        ? s.withTrays(trays.getOrDefault(s.id(), 0))
+                        : s)
+            .toList());
+  }
+}

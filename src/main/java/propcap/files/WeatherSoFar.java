@@ -1,0 +1,74 @@
+package propcap.files;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import propcap.farm.Season;
+import propcap.farm.StationRecord;
+import propcap.farm.WeatherRecord;
+
+/** This season's days as they were recorded, in any form in which a station's file may be. */
+final class WeatherSoFar {
+  private static final int MOST_NAMED = 5;
+
+  private WeatherSoFar() {}
+
+  /**
+   * The days from the season's start up to the one before today; others in the file are left aside.
+   *
+   * @param named where the file is named
+   * @return none where there is a fault
+   */
+  static List<WeatherRecord.Day> read(
+      Path file, FilePosition named, Season season, LocalDate today, Faults faults) {
+    if (!SourceText.isThere(file, named, faults)) {
+      return List.of();
+    }
+    Faults its = new Faults();
+    StationFile station = StationFile.read(List.of(file), null, its);
+    faults.addAll(its);
+    station.leftOut().forEach(faults::warn);
+    if (its.any()) {
+      return List.of();
+    }
+    List<WeatherRecord.Day> days = new ArrayList<>();
+    List<LocalDate> gaps = new ArrayList<>();
+    StationRecord record = station.record();
+    for (LocalDate date = season.start(); date.isBefore(today); date = date.plusDays(1)) {
+      Double min = record.minC().get(date);
+      Double max = record.maxC().get(date);
+      if (min == null || max == null) {
+        gaps.add(date);
+      } else {
+        days.add(new WeatherRecord.Day(date, min, max));
+      }
+    }
+    if (!gaps.isEmpty()) {
+      faults.add(
+          FilePosition.whole(file),
+          "no temperatures of " + spans(gaps),
+          "both of each day from " + season.start() + " to " + today.minusDays(1));
+      return List.of();
+    }
+    return days;
+  }
+
+  /** Days that follow each other told together: {@code 2027-02-03 and 2027-03-05 to 2027-03-09}. */
+  private static String spans(List<LocalDate> days) {
+    List<String> spans = new ArrayList<>();
+    int from = 0;
+    for (int i = 0; i < days.size(); i++) {
+      boolean isLast = i + 1 == days.size() || !days.get(i + 1).equals(days.get(i).plusDays(1));
+      if (isLast) {
+        spans.add(days.get(from) + (from == i ? "" : " to " + days.get(i)));
+        from = i + 1;
+      }
+    }
+    String told = String.join(", ", spans.subList(0, Math.min(MOST_NAMED, spans.size())));
+    int more = spans.size() - MOST_NAMED;
+    return told
+        + (more > 0 ? " and " + more + " more times" : "")
+        + (days.size() > 1 ? ", " + days.size() + " days in all" : "");
+  }
+}

@@ -3,6 +3,7 @@ package propcap.cli;
 import java.nio.file.Path;
 import java.util.function.Consumer;
 import picocli.CommandLine.Model.CommandSpec;
+import propcap.farm.PlanNeeds;
 import propcap.farm.Scenario;
 import propcap.files.Fault;
 import propcap.files.FaultsException;
@@ -18,6 +19,13 @@ final class Scenarios {
     ScenarioReader.Reading reading = ScenarioReader.read(file, UnsavedTexts.none());
     reading.warnings().forEach(doubted(spec));
     return reading.sound();
+  }
+
+  /** Reads a scenario of whose sowing plan dates and trays may be left to be found. */
+  static PlanNeeds readNeeds(CommandSpec spec, Path file) throws FaultsException {
+    ScenarioReader.Reading reading = ScenarioReader.read(file, UnsavedTexts.none());
+    reading.warnings().forEach(doubted(spec));
+    return reading.soundNeeds();
   }
 
   /** Prints what is unlikely in a grower's file. */

@@ -23,6 +23,10 @@ final class Faults {
 
   private final TreeSet<Fault> found = new TreeSet<>(BY_PLACE);
   private final TreeSet<Fault> warnings = new TreeSet<>(BY_PLACE);
+
+  /** What is left empty to be found: a fault to all but those who find it. */
+  private final TreeSet<Fault> toFind = new TreeSet<>(BY_PLACE);
+
   private final Map<Path, Integer> inFile = new HashMap<>();
 
   void add(FilePosition spot, String what, String right) {
@@ -44,6 +48,18 @@ final class Faults {
     }
   }
 
+  /** Something that is left empty to be found by some questions; all others stop for it. */
+  void toFind(FilePosition spot, String what, String right, Fault.About about) {
+    if (toFind.size() < MOST_IN_A_FILE) {
+      toFind.add(spot.fault(what, right, about));
+    }
+  }
+
+  /** What is left to be found is a fault as any other. */
+  void leaveNothingToFind() {
+    found.addAll(toFind);
+  }
+
   /** Something that can be meant but seldom is; nothing stops for it. */
   void warn(FilePosition spot, String what, String meant) {
     warn(spot, what, meant, Fault.About.NO_VALUE);
@@ -60,6 +76,7 @@ final class Faults {
     return inFile.getOrDefault(file, 0) >= MOST_IN_A_FILE;
   }
 
+  /** Whether there is a fault, other than what is left to be found. */
   boolean any() {
     return !found.isEmpty();
   }
@@ -77,6 +94,13 @@ final class Faults {
 
   List<Fault> sorted() {
     return List.copyOf(found);
+  }
+
+  /** All of them, with what is left to be found. */
+  List<Fault> sortedWithToFind() {
+    TreeSet<Fault> all = new TreeSet<>(found);
+    all.addAll(toFind);
+    return List.copyOf(all);
   }
 
   List<Fault> warnings() {

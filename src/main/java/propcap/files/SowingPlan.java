@@ -8,7 +8,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import propcap.farm.Season;
 import propcap.farm.Sowing;
+import propcap.farm.SowingNeed;
 
 /** The sowing plan of a scenario, with the changes of those that extend it. */
 final class SowingPlan {
@@ -42,15 +44,29 @@ final class SowingPlan {
    *
    * @param crop empty where it could not be read
    * @param sow null where it could not be read
-   * @param sowing empty where anything of it could not be read
+   * @param sowing empty where anything of it could not be read; what is to be found stands in it as
+   *     the season's first day or one tray
+   * @param need what of it is to be found
    */
-  record Line(Fields fields, String crop, @Nullable LocalDate sow, Optional<Sowing> sowing) {}
+  record Line(
+      Fields fields,
+      String crop,
+      @Nullable LocalDate sow,
+      Optional<Sowing> sowing,
+      Optional<SowingNeed> need) {}
 
   private final Faults faults;
+  private final Optional<Season> season;
   private final List<Line> lines = new ArrayList<>();
 
-  SowingPlan(Layers layers, Faults faults) {
+  /**
+   * Reads a plan.
+   *
+   * @param season empty where it could not be read; a sowing whose day is to be found is then none
+   */
+  SowingPlan(Layers layers, Optional<Season> season, Faults faults) {
     this.faults = faults;
+    this.season = season;
     Map<String, FilePosition> ids = new HashMap<>();
     for (Node.Keyed row : rows(layers)) {
       lines.add(line(row, ids));
@@ -105,8 +121,11 @@ final class SowingPlan {
         });
     Optional<String> crop = fields.name("crop");
     Optional<String> lot = fields.isBlank("lot") ? crop : fields.name("lot");
-    LocalDate sow = fields.date("sow");
-    int trays = fields.count("trays", 1, MOST_TRAYS);
+    boolean isDateOpen = isOpen(fields, "sow", "a date such as 2027-03-28");
+    boolean areTraysOpen = isOpen(fields, "trays", "a whole number from 1 to " + MOST_TRAYS);
+    LocalDate sow = isDateOpen ? null : fields.date("sow");
+    LocalDate stands = isDateOpen ? season.map(Season::start).orElse(null) : sow;
+    int trays = areTraysOpen ? 1 : fields.count("trays", 1, MOST_TRAYS);
     int plants = fields.count("plants-needed", 0, MOST_PLANTS);
     LocalDate bedFrom = fields.date("bed-from");
     LocalDate bedBy = fields.date("bed-by");
@@ -124,7 +143,7 @@ final class SowingPlan {
     if (id.isPresent()
         && crop.isPresent()
         && lot.isPresent()
-        && sow != null
+        && stands != null
         && bedFrom != null
         && bedBy != null) {
       sowing =
@@ -134,7 +153,7 @@ final class SowingPlan {
                       id.get(),
                       crop.get(),
                       lot.get(),
-                      sow,
+                      stands,
                       trays,
                       plants,
                       bedFrom,
@@ -144,7 +163,20 @@ final class SowingPlan {
                       place,
                       leeway));
     }
-    return new Line(fields, crop.orElse(""), sow, sowing);
+    Optional<SowingNeed> need =
+        isDateOpen || areTraysOpen
+            ? id.map(name -> new SowingNeed(name, isDateOpen, areTraysOpen))
+            : Optional.empty();
+    return new Line(fields, crop.orElse(""), sow, sowing, need);
+  }
+
+  /** Whether a cell is there and left empty, so that it is to be found. */
+  private static boolean isOpen(Fields fields, String key, String right) {
+    boolean isOpen = fields.has(key) && fields.isBlank(key);
+    if (isOpen) {
+      fields.toFind(key, right + "; propcap plan and propcap latest find it where it is empty");
+    }
+    return isOpen;
   }
 
   private static Sowing.Leeway leeway(Fields fields) {

@@ -123,6 +123,12 @@ public record Scenario(
     return withLabour(labour.withHoursPerDay(Double.POSITIVE_INFINITY));
   }
 
+  /** This scenario with no money asked. */
+  public Scenario withoutMoney() {
+    return new Scenario(
+        name, season, frostAtC, rounds, places, crops, sowings, weather, null, labour);
+  }
+
   public Scenario withPlaces(List<Place> newPlaces) {
     return new Scenario(
         name, season, frostAtC, rounds, newPlaces, crops, sowings, weather, prices, labour);

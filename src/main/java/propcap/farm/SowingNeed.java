@@ -1,8 +1,8 @@
 package propcap.farm;
 
 /**
- * A line of the sowing plan of which it is not written when to sow, or how many trays: that is to be
- * found from the plants needed and the bed's dates.
+ * A line of the sowing plan of which it is not written when to sow, or how many trays: that is to
+ * be found from the plants needed and the bed's dates.
  *
  * @param sowing its id
  * @param isDateOpen whether the day to sow is to be found

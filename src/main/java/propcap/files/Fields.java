@@ -131,8 +131,7 @@ final class Fields {
   /** A cell is empty that some questions fill in, and all others need. */
   void toFind(String key, String right) {
     map.entry(key)
-        .ifPresent(
-            e -> faults.toFind(e.value().spot(), of(key) + " is empty", right, about(key)));
+        .ifPresent(e -> faults.toFind(e.value().spot(), of(key) + " is empty", right, about(key)));
   }
 
   Optional<Node> value(String key) {

@@ -23,8 +23,8 @@ public final class ScenarioReader {
   /**
    * What the files say, as far as they can be read.
    *
-   * @param needs the scenario with what of its sowing plan is left to be found; empty where there is
-   *     any other fault
+   * @param needs the scenario with what of its sowing plan is left to be found; empty where there
+   *     is any other fault
    * @param faults sorted by file and line; what is left to be found among them
    * @param others those that are none of what is left to be found
    * @param warnings what can be meant but seldom is, sorted likewise; none while there is a fault

@@ -28,7 +28,9 @@ public final class Filling {
   /** Days tried together on the way to the last that does: a week of working days. */
   private static final int TOGETHER = 6;
 
-  /** So many times the trays that the mean yield asks for are tried, until each reaches its goal. */
+  /**
+   * So many times the trays that the mean yield asks for are tried, until each reaches its goal.
+   */
   private static final double[] TIMES = {1.5, 3, 6};
 
   private static final int MORE_TRAYS = 4;

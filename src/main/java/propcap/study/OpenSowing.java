@@ -9,9 +9,9 @@ import propcap.farm.Sowing;
 import propcap.farm.SowingNeed;
 
 /**
- * A sowing of which the day or the trays are to be found, and what has been found of it so far. What
- * is seen of it in a spring is the fewest of its trays, from the first on, that have the plants
- * needed on time.
+ * A sowing of which the day or the trays are to be found, and what has been found of it so far.
+ * What is seen of it in a spring is the fewest of its trays, from the first on, that have the
+ * plants needed on time.
  */
 final class OpenSowing {
   /** Days of the first look over the season, at most. */
@@ -83,7 +83,10 @@ final class OpenSowing {
   /** Days over the whole of those on which it may be sown. */
   List<Integer> fewDays() {
     int stride = (days.size() + FEW - 1) / FEW;
-    return IntStream.range(0, days.size()).filter(d -> d % stride == 0).mapToObj(days::get).toList();
+    return IntStream.range(0, days.size())
+        .filter(d -> d % stride == 0)
+        .mapToObj(days::get)
+        .toList();
   }
 
   /** The days from twice the slack before the one that it has so far. */

@@ -46,9 +46,7 @@ class FillingTest {
     farm.sowings = List.of(sowings);
     return new PlanNeeds(
         farm.make(),
-        farm.sowings.stream()
-            .map(s -> new SowingNeed(s.id(), isDateOpen, areTraysOpen))
-            .toList());
+        farm.sowings.stream().map(s -> new SowingNeed(s.id(), isDateOpen, areTraysOpen)).toList());
   }
 
   private static FirstPlan fill(PlanNeeds needs) throws BadQuestionException, InterruptedException {
@@ -96,7 +94,8 @@ class FillingTest {
 
   /**
    * Cells fill with chance .8: of 10 trays 90 plants are there in P(Bin(100, .8) >= 90) = .006, and
-   * for nine springs of ten 12 trays are the fewest by the law (.928 of Bin(120, .8)), 11 have .368.
+   * for nine springs of ten 12 trays are the fewest by the law (.928 of Bin(120, .8)), 11 have
+   * .368.
    */
   @Test
   void theTraysAreTheFewestThatGiveThePlantsWithTheChanceAndNotTheMean() throws Exception {
@@ -183,8 +182,7 @@ class FillingTest {
   void threadsChangeNoDigit() throws Exception {
     crop.germination = new Crop.Germination(0.85, 50, 0.01);
     PlanNeeds needs = needs(true, true, needed("a", 90, 45, Sowing.Leeway.NOT_SAID));
-    assertThat(
-            Filling.fill(needs, 0.9, Farms.START, new RunSettings(3, 200, null, 2)).filled())
+    assertThat(Filling.fill(needs, 0.9, Farms.START, new RunSettings(3, 200, null, 2)).filled())
         .isEqualTo(fill(needs).filled());
   }
 }

@@ -25,6 +25,21 @@ import propcap.study.Latest.LastDay;
  */
 record LatestRow(ForSowing answer, Season season, boolean isPlanned) {
 
+  /** How the day on which it is sown stands to its last. */
+  enum Standing {
+    /** No day will do. */
+    NEVER,
+    /** Its day was filled in. */
+    FILLED_IN,
+    /** Beyond doubt after it. */
+    LATE,
+    /** After it, within the error. */
+    NEAR,
+    /** Before it, and yet a day that beyond doubt will not do. */
+    SHORT,
+    IN_TIME
+  }
+
   static List<LatestRow> of(Latest latest, List<Filled> filled) {
     List<String> found =
         filled.stream().filter(Filled::isDateFilled).map(f -> f.sowing().id()).toList();
@@ -59,6 +74,24 @@ record LatestRow(ForSowing answer, Season season, boolean isPlanned) {
             .map(last -> season.dayOf(last.day().sow()) - season.dayOf(sowing().sow()))
             .orElse(null)
         : null;
+  }
+
+  Standing standing() {
+    LocalDate sow = sowing().sow();
+    LastDay last = inHouse().orElse(null);
+    if (last == null) {
+      return Standing.NEVER;
+    }
+    if (!isPlanned) {
+      return Standing.FILLED_IN;
+    }
+    if (sow.isAfter(last.day().sow())) {
+      return sow.isAfter(last.perhaps()) ? Standing.LATE : Standing.NEAR;
+    }
+    return answer.inHouse().days().stream()
+            .anyMatch(d -> d.sow().equals(sow) && d.high() < answer.goal())
+        ? Standing.SHORT
+        : Standing.IN_TIME;
   }
 
   private static @Nullable LocalDate sow(Optional<LastDay> last) {

@@ -5,9 +5,11 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import propcap.farm.Season;
 import propcap.report.kit.Dates;
 import propcap.report.kit.Words;
+import propcap.report.latest.LatestRow.Standing;
 import propcap.study.Latest.Course;
 import propcap.study.Latest.Day;
 import propcap.study.Latest.LastDay;
@@ -166,68 +168,80 @@ final class LatestWords {
       return Optional.empty();
     }
     String planned = "The plan's " + day(row.sowing().sow());
-    if (spare < 0) {
-      return Optional.of(planned + " is " + Words.plural(-spare, "day") + " too late.");
-    }
-    boolean isShort =
-        row.answer().inHouse().days().stream()
-            .anyMatch(d -> d.sow().equals(row.sowing().sow()) && d.high() < row.answer().goal());
+    String days = Words.plural(Math.abs(spare), "day");
     return Optional.of(
-        isShort
-            ? planned + " is in time, and yet it falls short on it."
-            : planned
-                + (spare == 0
-                    ? " is that very day."
-                    : " leaves " + Words.plural(spare, "day") + " to spare."));
+        switch (row.standing()) {
+          case LATE -> planned + " is " + days + " too late.";
+          case NEAR -> planned + " is " + days + " later, within the error.";
+          case SHORT -> planned + " is in time, and yet it falls short on it.";
+          default ->
+              spare == 0
+                  ? planned + " is that very day."
+                  : planned + " leaves " + days + " to spare.";
+        });
   }
 
   /** Of many sowings, how they stand. */
   static List<String> together(List<LatestRow> rows) {
     List<String> sentences = new ArrayList<>();
-    List<LatestRow> never = rows.stream().filter(r -> r.inHouse().isEmpty()).toList();
-    List<LatestRow> timed = rows.stream().filter(r -> r.spareDays() != null).toList();
-    List<LatestRow> late = timed.stream().filter(r -> spare(r) < 0).toList();
-    sentences.add(
-        (timed.size() - late.size())
-            + " of "
-            + Words.plural(rows.size(), "sowing")
-            + " are sown by their last day as planned.");
-    if (!late.isEmpty()) {
+    List<LatestRow> inTime = standing(rows, Standing.IN_TIME);
+    if (rows.stream().anyMatch(LatestRow::isPlanned)) {
       sentences.add(
-          "Too late as planned: "
-              + Words.list(
-                  late.stream()
-                      .map(
-                          r ->
-                              r.sowing().id()
-                                  + " (by "
-                                  + Words.plural(-spare(r), "day")
-                                  + "; sow by "
-                                  + Dates.day(sow(r), r.season())
-                                  + ")")
-                      .toList())
-              + ".");
+          inTime.size()
+              + " of "
+              + Words.plural((double) rows.stream().filter(LatestRow::isPlanned).count(), "sowing")
+              + " are sown by their last day as planned.");
     }
-    if (!never.isEmpty()) {
-      sentences.add(
-          "On no day that is left in time as often as asked for: "
-              + Words.list(never.stream().map(LatestWords::atBest).toList())
-              + ".");
-    }
-    timed.stream()
-        .filter(r -> spare(r) >= 0)
+    add(sentences, "Too late as planned: ", standing(rows, Standing.LATE), LatestWords::byDays);
+    add(sentences, "After it, within the error: ", standing(rows, Standing.NEAR), LatestWords::id);
+    add(
+        sentences,
+        "Before it, and yet short of the goal on their day: ",
+        standing(rows, Standing.SHORT),
+        LatestWords::id);
+    add(
+        sentences,
+        "On no day that is left in time as often as asked for: ",
+        standing(rows, Standing.NEVER),
+        LatestWords::atBest);
+    inTime.stream()
         .min(Comparator.comparingInt(LatestWords::spare))
         .ifPresent(
             r ->
                 sentences.add(
                     "The least to spare has "
-                        + r.sowing().id()
+                        + id(r)
                         + ": "
                         + Words.plural(spare(r), "day")
                         + ", to "
-                        + Dates.day(sow(r), r.season())
+                        + sowBy(r)
+                        + "."));
+    standing(rows, Standing.FILLED_IN).stream()
+        .min(Comparator.comparing(r -> r.inHouse().orElseThrow().day().sow()))
+        .ifPresent(
+            r ->
+                sentences.add(
+                    "Of those filled in the first last day is "
+                        + sowBy(r)
+                        + ", of "
+                        + id(r)
                         + "."));
     return sentences;
+  }
+
+  private static List<LatestRow> standing(List<LatestRow> rows, Standing standing) {
+    return rows.stream().filter(r -> r.standing() == standing).toList();
+  }
+
+  private static void add(
+      List<String> sentences, String what, List<LatestRow> of, Function<LatestRow, String> told) {
+    if (!of.isEmpty()) {
+      sentences.add(what + Words.list(of.stream().map(told).toList()) + ".");
+    }
+  }
+
+  private static String id(LatestRow row) {
+    return row.sowing().id();
   }
 
   private static int spare(LatestRow row) {
@@ -235,12 +249,16 @@ final class LatestWords {
     return days == null ? 0 : days;
   }
 
-  private static LocalDate sow(LatestRow row) {
-    return row.inHouse().orElseThrow().day().sow();
+  private static String sowBy(LatestRow row) {
+    return Dates.day(row.inHouse().orElseThrow().day().sow(), row.season());
+  }
+
+  private static String byDays(LatestRow row) {
+    return id(row) + " (by " + Words.plural(-spare(row), "day") + "; sow by " + sowBy(row) + ")";
   }
 
   private static String atBest(LatestRow row) {
-    return row.sowing().id()
+    return id(row)
         + row.answer()
             .inHouse()
             .best()

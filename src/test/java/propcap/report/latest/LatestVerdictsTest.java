@@ -75,10 +75,13 @@ class LatestVerdictsTest {
                 + " late for 5 springs of 10. The plan's 6 March leaves 5 days to spare.");
   }
 
+  /** The last is 10, 11 March; 11 is not told from it. */
   @Test
   void aPlanThatIsTooLateIsToldByHowManyDays() {
     ForSowing late = sowing("a", 12, USUAL.alone(), USUAL.inHouse());
     assertThat(told(late)).contains("The plan's 13 March is 2 days too late.");
+    ForSowing near = sowing("a", 11, USUAL.alone(), USUAL.inHouse());
+    assertThat(told(near)).contains("The plan's 12 March is 1 day later, within the error.");
   }
 
   @Test
@@ -124,14 +127,19 @@ class LatestVerdictsTest {
   @Test
   void ofManyItIsToldHowTheyStand() {
     Course lacking = course(0, true, 40, 70, 30);
+    Course hole = course(0, true, 99, 99, 60, 50, 99, 20);
     String told =
         told(
             USUAL,
             sowing("b", 12, USUAL.alone(), USUAL.inHouse()),
             sowing("c", 10, USUAL.alone(), USUAL.inHouse()),
-            sowing("d", 1, lacking, lacking));
+            sowing("d", 1, lacking, lacking),
+            sowing("e", 11, USUAL.alone(), USUAL.inHouse()),
+            sowing("f", 2, hole, hole));
     assertThat(told)
-        .startsWith("2 of 4 sowings are sown by their last day as planned.")
+        .startsWith("2 of 6 sowings are sown by their last day as planned.")
+        .contains("After it, within the error: e.")
+        .contains("Before it, and yet short of the goal on their day: f.")
         .contains("Too late as planned: b (by 2 days; sow by 11 March).")
         .contains("On no day that is left in time as often as asked for: d (at best 70 %).")
         .contains("The least to spare has c: 0 days, to 11 March.");

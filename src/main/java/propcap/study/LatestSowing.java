@@ -81,12 +81,11 @@ public final class LatestSowing {
     Double own = sowing.leeway().goal();
     double goal = own == null ? question.goal() : own;
     List<Integer> days = days(scenario, sowing, question.earliest());
-    List<Double> asked = List.of(goal, Latest.TOO_LATE);
     Course alone =
-        new SowDays(scenario.withSowings(List.of(sowing)), 0, days, asked, settings)
+        new SowDays(scenario.withSowings(List.of(sowing)), 0, days, goal, settings)
             .whole(share -> progress.accept(ALONE * share));
     Course inHouse =
-        new SowDays(scenario, s, days, asked, settings)
+        new SowDays(scenario, s, days, goal, settings)
             .fromTheLast(share -> progress.accept(ALONE + (1 - ALONE) * share));
     return new ForSowing(sowing, goal, alone, inHouse);
   }

@@ -22,8 +22,8 @@ final class SowDays {
 
   private static final double CONFIDENCE = 0.95;
 
-  /** Days looked at together, from the last on: a fortnight of working days. */
-  private static final int TOGETHER = 12;
+  /** Days looked at together, from the last on: a week of working days. */
+  private static final int TOGETHER = 6;
 
   /** So many days before the last that will do are looked at as well, to see whether they do. */
   private static final int BACK = 14;
@@ -34,7 +34,11 @@ final class SowDays {
   /** Numbers of the season's days. */
   private final List<Integer> days;
 
+  private final double goal;
+
+  /** Chances of which it is told until when they are reached: the goal, and that of too late. */
   private final List<Double> asked;
+
   private final RunSettings settings;
   private final InterimLooks looks;
   private final double confidence;
@@ -47,14 +51,14 @@ final class SowDays {
    *
    * @param sowing its number
    * @param days of the season on which it may be sown, in order
-   * @param asked chances, of which it is to be told whether a day reaches them
+   * @param goal chance of which it is to be told whether a day reaches it
    */
-  SowDays(
-      Scenario scenario, int sowing, List<Integer> days, List<Double> asked, RunSettings settings) {
+  SowDays(Scenario scenario, int sowing, List<Integer> days, double goal, RunSettings settings) {
     this.scenario = scenario;
     this.sowing = sowing;
     this.days = days;
-    this.asked = asked;
+    this.goal = goal;
+    asked = List.of(goal, Latest.TOO_LATE);
     this.settings = settings;
     looks = InterimLooks.upTo(settings.seasons(), scenario.weather().size());
     confidence = looks.ofEach(TOLD, Math.max(1, days.size()));
@@ -98,16 +102,25 @@ final class SowDays {
   /** Whether a day from some on reaches all that is asked, with enough days before it tried. */
   private boolean isSeen(int from) {
     double most = asked.stream().mapToDouble(a -> a).max().orElseThrow();
+    int last = last(from, most);
+    return last >= 0 && days.get(last) - days.get(from) >= BACK;
+  }
+
+  /** The last day, of those from some on, that reaches a chance; -1 where none does. */
+  private int last(int from, double chance) {
     for (int d = days.size() - 1; d >= from; d--) {
-      if (Samples.mean(met[d]) >= most) {
-        return days.get(d) - days.get(from) >= BACK;
+      if (Samples.mean(met[d]) >= chance) {
+        return d;
       }
     }
-    return false;
+    return -1;
   }
 
   /** Runs springs of some days until each is told or has had them all. */
   private void tell(Seasons seasons, int first, int end) throws InterruptedException {
+    // Until when the lower chance is reached is told by the last day that does; before it, only the
+    // goal matters.
+    List<Double> untold = asked.stream().filter(a -> a == goal || last(end, a) < 0).toList();
     List<Integer> open = new ArrayList<>();
     for (int d = first; d < end; d++) {
       open.add(d);
@@ -125,7 +138,7 @@ final class SowDays {
         for (int i = 0; i < open.size(); i++) {
           see(open.get(i), numbers.get(i));
         }
-        open.removeIf(this::isTold);
+        open.removeIf(d -> isTold(d, untold));
         from = to;
       }
     }
@@ -140,11 +153,11 @@ final class SowDays {
     met[day] = all;
   }
 
-  private boolean isTold(int day) {
+  private boolean isTold(int day, List<Double> of) {
     int springs = met[day].length;
     int seen = (int) Math.round(Arrays.stream(met[day]).sum());
     MeanLimits limits = MeanLimits.ofChance(seen, springs, confidence);
-    return asked.stream().allMatch(a -> limits.high() < a || limits.low() > a);
+    return of.stream().allMatch(a -> limits.high() < a || limits.low() > a);
   }
 
   private List<Day> tried(int from) {

@@ -1,6 +1,7 @@
 package propcap.cli;
 
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -11,12 +12,13 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import propcap.farm.Scenario;
+import propcap.farm.PlanNeeds;
 import propcap.report.plan.PlannedAnswer;
 import propcap.results.KnownResults;
 import propcap.results.ResultsFolder;
 import propcap.study.Budget;
-import propcap.study.Planned;
+import propcap.study.Filling;
+import propcap.study.FirstPlan;
 import propcap.study.Planning;
 import propcap.study.PlanningQuestion;
 import propcap.study.RunSettings;
@@ -24,7 +26,10 @@ import propcap.study.RunSettings;
 /** What to sow when, and how much of it? */
 @Command(
     name = "plan",
-    description = "Looks for better sowing dates, trays and germination places.",
+    description = {
+      "Looks for better sowing dates, trays and germination places.",
+      "Where the sowing plan has no date or no trays, it finds them first."
+    },
     mixinStandardHelpOptions = true,
     footer = {
       "%nCtrl-C ends the search; the best plan until then is confirmed and written.",
@@ -98,18 +103,24 @@ final class PlanCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws Exception {
-    Scenario scenario = options.scenarios(spec).read(file);
+    PlanNeeds needs = options.scenarios(spec).readNeeds(file);
     PlanningQuestion question = new PlanningQuestion(goal, earlier, later, mostTrays, giveUp);
     Budget budget = budget();
     try (ResultsFolder folder = options.open(spec, file, KnownResults.PLAN)) {
-      Planned planned =
+      PlannedAnswer answer =
           options.ask(
               spec,
-              scenario,
+              needs.scenario(),
               RunSettings.DEFAULT_SEASONS,
-              (run, progress) -> Planning.plan(scenario, question, run, budget, progress));
-      int done = Output.of(spec, new PlannedAnswer(planned), folder);
-      return planned.missed().isEmpty() ? done : Propcap.NO;
+              (run, progress) -> {
+                LocalDate earliest = needs.scenario().today();
+                FirstPlan first = Filling.fill(needs, goal, earliest, run);
+                return new PlannedAnswer(
+                    Planning.plan(first.scenario(), question, run, budget, progress),
+                    first.filled());
+              });
+      int done = Output.of(spec, answer, folder);
+      return answer.planned().missed().isEmpty() ? done : Propcap.NO;
     }
   }
 

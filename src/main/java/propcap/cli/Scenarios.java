@@ -3,6 +3,7 @@ package propcap.cli;
 import java.nio.file.Path;
 import java.util.function.Consumer;
 import picocli.CommandLine.Model.CommandSpec;
+import propcap.farm.PlanNeeds;
 import propcap.farm.Scenario;
 import propcap.files.Fault;
 import propcap.files.FaultsException;
@@ -28,6 +29,13 @@ final class Scenarios {
     reading.warnings().forEach(doubted(spec));
     asked = asked.beside(reading);
     return reading.sound();
+  }
+
+  /** Reads a scenario of whose sowing plan dates and trays may be left to be found. */
+  PlanNeeds readNeeds(Path file) throws FaultsException {
+    ScenarioReader.Reading reading = ScenarioReader.read(file, UnsavedTexts.none(), asked);
+    reading.warnings().forEach(doubted(spec));
+    return reading.soundNeeds();
   }
 
   /** Prints what is unlikely in a grower's file. */

@@ -141,6 +141,12 @@ public record Scenario(
     return withLabour(labour.withHoursPerDay(Double.POSITIVE_INFINITY));
   }
 
+  /** This scenario with no money asked. */
+  public Scenario withoutMoney() {
+    return new Scenario(
+        name, season, frostAtC, rounds, places, crops, sowings, weather, null, labour);
+  }
+
   public Scenario withPlaces(List<Place> newPlaces) {
     return new Scenario(
         name, season, frostAtC, rounds, newPlaces, crops, sowings, weather, prices, labour, soFar);
@@ -165,6 +171,11 @@ public record Scenario(
   public Scenario withSoFar(SoFar newSoFar) {
     return new Scenario(
         name, season, frostAtC, rounds, places, crops, sowings, weather, prices, labour, newSoFar);
+  }
+
+  /** The first day that is still to come: the season's first where nothing is known of it. */
+  public LocalDate today() {
+    return soFar == null ? season.start() : soFar.today();
   }
 
   /** The first day, by its number in the season, that is simulated; those before it have been. */

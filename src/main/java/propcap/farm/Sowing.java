@@ -74,6 +74,11 @@ public record Sowing(
     return changed(sow.plusDays(days), trays, again, germinateIn);
   }
 
+  /** This sowing on a day, all else as it is written. */
+  public Sowing sownOn(LocalDate day) {
+    return changed(day, trays, resowUntil, germinateIn);
+  }
+
   /** This sowing with other trays. */
   public Sowing withTrays(int newTrays) {
     return changed(sow, newTrays, resowUntil, germinateIn);

@@ -23,6 +23,10 @@ final class Faults {
 
   private final TreeSet<Fault> found = new TreeSet<>(BY_PLACE);
   private final TreeSet<Fault> warnings = new TreeSet<>(BY_PLACE);
+
+  /** What is left empty to be found: a fault to all but those who find it. */
+  private final TreeSet<Fault> toFind = new TreeSet<>(BY_PLACE);
+
   private final Map<Path, Integer> inFile = new HashMap<>();
 
   void add(FilePosition spot, String what, String right) {
@@ -42,6 +46,18 @@ final class Faults {
                   MOST_IN_A_FILE + " faults and perhaps more",
                   "mend the first of them and read it again"));
     }
+  }
+
+  /** Something that is left empty to be found by some questions; all others stop for it. */
+  void toFind(FilePosition spot, String what, String right, Fault.About about) {
+    if (toFind.size() < MOST_IN_A_FILE) {
+      toFind.add(spot.fault(what, right, about));
+    }
+  }
+
+  /** What is left to be found is a fault as any other. */
+  void leaveNothingToFind() {
+    found.addAll(toFind);
   }
 
   /** Something that can be meant but seldom is; nothing stops for it. */
@@ -76,6 +92,7 @@ final class Faults {
     return inFile.getOrDefault(file, 0) >= MOST_IN_A_FILE;
   }
 
+  /** Whether there is a fault, other than what is left to be found. */
   boolean any() {
     return !found.isEmpty();
   }
@@ -93,6 +110,13 @@ final class Faults {
 
   List<Fault> sorted() {
     return List.copyOf(found);
+  }
+
+  /** All of them, with what is left to be found. */
+  List<Fault> sortedWithToFind() {
+    TreeSet<Fault> all = new TreeSet<>(found);
+    all.addAll(toFind);
+    return List.copyOf(all);
   }
 
   List<Fault> warnings() {

@@ -128,6 +128,12 @@ final class Fields {
     faults.warn(spot(key), of(key) + " is " + written(key) + ", " + why, meant, about(key));
   }
 
+  /** A cell is empty that some questions fill in, and all others need. */
+  void toFind(String key, String right) {
+    map.entry(key)
+        .ifPresent(e -> faults.toFind(e.value().spot(), of(key) + " is empty", right, about(key)));
+  }
+
   Optional<Node> value(String key) {
     Optional<Node> value = map.entry(key).map(Node.Entry::value);
     if (value.isEmpty()) {

@@ -8,9 +8,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import propcap.farm.PlanNeeds;
 import propcap.farm.Prices;
 import propcap.farm.Scenario;
 import propcap.farm.SoFar;
+import propcap.farm.SowingNeed;
 import propcap.farm.TrayPast;
 import propcap.farm.WeatherYear;
 
@@ -26,24 +28,41 @@ public final class ScenarioReader {
   /**
    * What the files say, as far as they can be read.
    *
-   * @param scenario empty where there is a fault
+   * @param needs the scenario with what of its sowing plan is left to be found; empty where there
+   *     is any other fault
    * @param log of this season, with which it was read; empty where there is none
-   * @param faults sorted by file and line
+   * @param faults sorted by file and line; what is left to be found among them
+   * @param others those that are none of what is left to be found
    * @param warnings what can be meant but seldom is, sorted likewise; none while there is a fault
    */
   public record Reading(
       WrittenScenario written,
-      Optional<Scenario> scenario,
+      Optional<PlanNeeds> needs,
       Optional<Path> log,
       List<Fault> faults,
+      List<Fault> others,
       List<Fault> warnings) {
+    /** The scenario; empty where there is a fault. */
+    public Optional<Scenario> scenario() {
+      return needs.filter(n -> n.needs().isEmpty()).map(PlanNeeds::scenario);
+    }
+
     /**
      * The scenario.
      *
      * @throws FaultsException with all faults of all its files, if there is any
      */
     public Scenario sound() throws FaultsException {
-      return scenario.orElseThrow(() -> new FaultsException(faults));
+      return scenario().orElseThrow(() -> new FaultsException(faults));
+    }
+
+    /**
+     * The scenario, of whose sowing plan dates and trays may be left to be found.
+     *
+     * @throws FaultsException with all faults of all its files, if there is any other
+     */
+    public PlanNeeds soundNeeds() throws FaultsException {
+      return needs.orElseThrow(() -> new FaultsException(others));
     }
   }
 
@@ -71,7 +90,10 @@ public final class ScenarioReader {
 
   /** Reads a scenario and adds to the faults; empty where there is one. */
   static Optional<Scenario> read(Path file, Faults faults) {
-    return read(file, UnsavedTexts.none(), Optional.empty(), faults).scenario();
+    Optional<Scenario> scenario =
+        read(file, UnsavedTexts.none(), Optional.empty(), faults).scenario();
+    faults.leaveNothingToFind();
+    return scenario;
   }
 
   /** A scenario without what is dropped, but for the trays of it that have been sown. */
@@ -102,7 +124,7 @@ public final class ScenarioReader {
         .places()
         .forEach((name, place) -> places.put(name, PlaceFields.read(name, place, amounts, faults)));
     CropList crops = new CropList(layers, placeList, faults);
-    SowingPlan plan = new SowingPlan(layers, faults);
+    SowingPlan plan = new SowingPlan(layers, fields.season(), faults);
     Optional<Prices> prices = money.flatMap(m -> m.read(crops, plan));
     List<WeatherYear> weather =
         fields
@@ -114,25 +136,28 @@ public final class ScenarioReader {
     checks.placesSuffice();
     checks.cropsHavePlaces(crops);
     checks.sowingsAreDue(plan, crops, fields.season());
-    Optional<Scenario> scenario = Optional.empty();
+    Optional<PlanNeeds> needs = Optional.empty();
     if (!faults.any()
         && fields.season().isPresent()
         && fields.rounds().isPresent()
         && fields.labour().isPresent()) {
       try {
-        scenario =
+        Scenario scenario =
+            new Scenario(
+                fields.name(),
+                fields.season().get(),
+                fields.frostAtC(),
+                fields.rounds().get(),
+                places.values().stream().flatMap(p -> p.place().stream()).toList(),
+                crops.crops(),
+                plan.sowings(),
+                weather,
+                prices.orElse(null),
+                fields.labour().get());
+        needs =
             Optional.of(
-                new Scenario(
-                    fields.name(),
-                    fields.season().get(),
-                    fields.frostAtC(),
-                    fields.rounds().get(),
-                    places.values().stream().flatMap(p -> p.place().stream()).toList(),
-                    crops.crops(),
-                    plan.sowings(),
-                    weather,
-                    prices.orElse(null),
-                    fields.labour().get()));
+                new PlanNeeds(
+                    scenario, plan.lines().stream().flatMap(l -> l.need().stream()).toList()));
       } catch (IllegalArgumentException e) {
         faults.add(
             FilePosition.whole(file),
@@ -141,15 +166,18 @@ public final class ScenarioReader {
       }
     }
     Optional<SoFarReader> soFar = asked.flatMap(a -> SoFarReader.of(file, fields, a, faults));
+    Optional<Scenario> read = needs.map(PlanNeeds::scenario);
     if (soFar.isPresent()) {
-      scenario = soFar.get().read(scenario, plan.dropped(), unsaved);
+      read = soFar.get().read(read, plan.dropped(), unsaved);
     }
-    scenario = scenario.map(s -> withoutDropped(s, plan.dropped()));
+    List<SowingNeed> open = needs.map(PlanNeeds::needs).orElse(List.of());
+    needs = read.map(s -> new PlanNeeds(withoutDropped(s, plan.dropped()), open));
     return new Reading(
         WrittenScenario.of(file, layers, placeList, crops, plan),
-        scenario,
+        needs,
         soFar.flatMap(SoFarReader::log),
+        faults.sortedWithToFind(),
         faults.sorted(),
-        scenario.isPresent() ? faults.warnings() : List.of());
+        needs.isPresent() ? faults.warnings() : List.of());
   }
 }

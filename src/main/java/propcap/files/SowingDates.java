@@ -30,6 +30,9 @@ final class SowingDates {
       fields.wrong("bed-by", "before the season", right);
     } else if (sowing.bedFrom().isAfter(season.end())) {
       fields.wrong("bed-from", "after the season", right);
+    } else if (fields.isBlank("sow")) {
+      // When to sow is yet to be found, so that nothing is before or after it.
+      otherYears(right);
     } else if (sowing.bedBy().isBefore(sowing.sow())) {
       fields.wrongPair("bed-by", "sow", "before", "a bed after the sowing");
     } else if (isBeforeSowing(sowing.resowUntil())) {
@@ -72,14 +75,14 @@ final class SowingDates {
   static void doubt(Fields fields, Sowing sowing, Crop crop) {
     long days = ChronoUnit.DAYS.between(sowing.sow(), sowing.bedBy());
     long quickest = (long) Math.floor(crop.quickestDays());
-    if (days < quickest) {
+    if (days < quickest && !fields.isBlank("sow")) {
       fields.doubt(
           "bed-by",
           days + " days after sow",
           crop.name() + " takes some " + quickest + " days even where all is at its best");
     }
     long cells = (long) sowing.trays() * crop.cells();
-    if (sowing.plantsNeeded() > cells) {
+    if (sowing.plantsNeeded() > cells && !fields.isBlank("trays")) {
       fields.doubt(
           "plants-needed",
           "more than the " + cells + " cells of its trays",

@@ -10,7 +10,9 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import propcap.farm.Season;
 import propcap.farm.Sowing;
+import propcap.farm.SowingNeed;
 
 /** The sowing plan of a scenario, with the changes of those that extend it. */
 final class SowingPlan {
@@ -44,7 +46,9 @@ final class SowingPlan {
    *
    * @param crop empty where it could not be read
    * @param sow null where it could not be read
-   * @param sowing empty where anything of it could not be read
+   * @param sowing empty where anything of it could not be read; what is to be found stands in it as
+   *     the season's first day or one tray
+   * @param need what of it is to be found
    * @param isDropped whether it has no trays: it is sown no more than it has been
    */
   record Line(
@@ -52,13 +56,21 @@ final class SowingPlan {
       String crop,
       @Nullable LocalDate sow,
       Optional<Sowing> sowing,
+      Optional<SowingNeed> need,
       boolean isDropped) {}
 
   private final Faults faults;
+  private final Optional<Season> season;
   private final List<Line> lines = new ArrayList<>();
 
-  SowingPlan(Layers layers, Faults faults) {
+  /**
+   * Reads a plan.
+   *
+   * @param season empty where it could not be read; a sowing whose day is to be found is then none
+   */
+  SowingPlan(Layers layers, Optional<Season> season, Faults faults) {
     this.faults = faults;
+    this.season = season;
     Map<String, FilePosition> ids = new HashMap<>();
     for (Node.Keyed row : rows(layers)) {
       lines.add(line(row, ids));
@@ -127,8 +139,11 @@ final class SowingPlan {
         });
     Optional<String> crop = fields.name("crop");
     Optional<String> lot = fields.isBlank("lot") ? crop : fields.name("lot");
-    LocalDate sow = fields.date("sow");
-    int trays = fields.count("trays", 0, MOST_TRAYS);
+    boolean isDateOpen = isOpen(fields, "sow", "a date such as 2027-03-28");
+    boolean areTraysOpen = isOpen(fields, "trays", "a whole number from 1 to " + MOST_TRAYS);
+    LocalDate sow = isDateOpen ? null : fields.date("sow");
+    LocalDate stands = isDateOpen ? season.map(Season::start).orElse(null) : sow;
+    int trays = areTraysOpen ? 1 : fields.count("trays", 0, MOST_TRAYS);
     int plants = fields.count("plants-needed", 0, MOST_PLANTS);
     LocalDate bedFrom = fields.date("bed-from");
     LocalDate bedBy = fields.date("bed-by");
@@ -146,7 +161,7 @@ final class SowingPlan {
     if (id.isPresent()
         && crop.isPresent()
         && lot.isPresent()
-        && sow != null
+        && stands != null
         && bedFrom != null
         && bedBy != null) {
       sowing =
@@ -156,7 +171,7 @@ final class SowingPlan {
                       id.get(),
                       crop.get(),
                       lot.get(),
-                      sow,
+                      stands,
                       Math.max(1, trays),
                       plants,
                       bedFrom,
@@ -166,7 +181,20 @@ final class SowingPlan {
                       place,
                       leeway));
     }
-    return new Line(fields, crop.orElse(""), sow, sowing, trays == 0);
+    Optional<SowingNeed> need =
+        isDateOpen || areTraysOpen
+            ? id.map(name -> new SowingNeed(name, isDateOpen, areTraysOpen))
+            : Optional.empty();
+    return new Line(fields, crop.orElse(""), sow, sowing, need, trays == 0);
+  }
+
+  /** Whether a cell is there and left empty, so that it is to be found. */
+  private static boolean isOpen(Fields fields, String key, String right) {
+    boolean isOpen = fields.has(key) && fields.isBlank(key);
+    if (isOpen) {
+      fields.toFind(key, right + "; propcap plan and propcap latest find it where it is empty");
+    }
+    return isOpen;
   }
 
   private static Sowing.Leeway leeway(Fields fields) {

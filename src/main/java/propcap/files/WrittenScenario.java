@@ -96,7 +96,7 @@ public record WrittenScenario(
     Layers layers = Layers.read(scenario, unsaved, unheard);
     PlaceList places = new PlaceList(layers, unheard);
     CropList crops = new CropList(layers, places, unheard);
-    return of(scenario, layers, places, crops, new SowingPlan(layers, unheard));
+    return of(scenario, layers, places, crops, new SowingPlan(layers, Optional.empty(), unheard));
   }
 
   static WrittenScenario of(

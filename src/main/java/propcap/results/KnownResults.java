@@ -31,6 +31,11 @@ public enum KnownResults {
       "bottleneck.html bottleneck.csv bottleneck-steps.csv"),
   SIZE("-size", "size.json", "scenario goal candidates", "size.html size.csv size-order.csv"),
   SHIFT("-shift", "shift.json", "scenario confidence groups", "shift.html shift.csv"),
+  LATEST(
+      "-latest",
+      "latest.json",
+      "scenario tooLate sowings",
+      "latest.html latest.csv latest-days.csv"),
   SWEEP("-sweep", "sweep.json", "scenario best scenarios", "sweep.html sweep.csv"),
   PLAN("-plan", "plan.json", "scenario gain changes", "plan.html sowings.csv plan-changes.csv"),
   CALENDAR(

@@ -10,7 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import propcap.farm.Scenario;
+import propcap.farm.PlanNeeds;
 import propcap.results.Answer;
 import propcap.results.ResultsFolder;
 
@@ -36,16 +36,19 @@ final class AskedQuestions {
     String question = asked.text("question");
     boolean isAboutAll = question.equals("compare");
     List<Path> files = isAboutAll ? desk.scenarios() : List.of(desk.shown(asked.text("file")));
-    List<Scenario> scenarios = new ArrayList<>();
+    List<PlanNeeds> plans = new ArrayList<>();
     for (Path file : files) {
-      Optional<Scenario> scenario = desk.reading(file).scenario();
-      scenarios.add(
-          scenario.orElseThrow(
+      Optional<PlanNeeds> plan =
+          desk.reading(file)
+              .needs()
+              .filter(n -> n.needs().isEmpty() || Questions.findsWhatIsEmpty(question));
+      plans.add(
+          plan.orElseThrow(
               () ->
                   RefusedException.bad(
                       "mend the faults in " + desk.folder().name(file) + " first")));
     }
-    Questions.QuestionRun asking = Questions.of(question, scenarios, asked);
+    Questions.QuestionRun asking = Questions.of(question, plans, asked);
     // The id is known only after the study is in the line, where it may run at once.
     long[] id = new long[1];
     synchronized (this) {

@@ -1,13 +1,16 @@
 package propcap.web;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.DoubleConsumer;
+import propcap.farm.PlanNeeds;
 import propcap.farm.Scenario;
 import propcap.report.bottleneck.BottlenecksAnswer;
 import propcap.report.compare.ComparisonAnswer;
+import propcap.report.latest.LatestAnswer;
 import propcap.report.plan.PlannedAnswer;
 import propcap.report.shift.ShiftsAnswer;
 import propcap.report.size.SizingAnswer;
@@ -16,8 +19,13 @@ import propcap.study.BadQuestionException;
 import propcap.study.Bottlenecking;
 import propcap.study.Budget;
 import propcap.study.Comparing;
+import propcap.study.Filling;
+import propcap.study.FirstPlan;
 import propcap.study.Furnishing;
 import propcap.study.Goal;
+import propcap.study.LatestQuestion;
+import propcap.study.LatestSowing;
+import propcap.study.NewSowing;
 import propcap.study.Planning;
 import propcap.study.PlanningQuestion;
 import propcap.study.RunSettings;
@@ -43,8 +51,11 @@ final class Questions {
           "compare", (all, asked) -> compare(all),
           "bottleneck", (all, asked) -> bottleneck(all.get(0), asked),
           "size", (all, asked) -> size(all.get(0), asked),
-          "shift", (all, asked) -> shift(all.get(0), asked),
-          "plan", (all, asked) -> plan(all.get(0), asked));
+          "shift", (all, asked) -> shift(all.get(0), asked));
+
+  /** Those that find what the sowing plan leaves empty. */
+  private static final Map<String, Filler> FILLING =
+      Map.of("latest", Questions::latest, "plan", Questions::plan);
 
   private Questions() {}
 
@@ -55,15 +66,36 @@ final class Questions {
     QuestionRun of(List<Scenario> scenarios, RequestFields asked) throws RefusedException;
   }
 
+  /** A question about one scenario, of which something may be left to be found. */
+  @FunctionalInterface
+  private interface Filler {
+    QuestionRun of(PlanNeeds needs, RequestFields asked)
+        throws RefusedException, BadQuestionException;
+  }
+
   /** A question that takes springs to answer. */
   @FunctionalInterface
   interface QuestionRun {
     Answer answer(DoubleConsumer progress) throws BadQuestionException, InterruptedException;
   }
 
+  /** Whether a question may be asked where the sowing plan leaves dates or trays to be found. */
+  static boolean findsWhatIsEmpty(String name) {
+    return FILLING.containsKey(name);
+  }
+
   /** The question of a name, about the first of the scenarios. */
-  static QuestionRun of(String name, List<Scenario> scenarios, RequestFields asked)
+  static QuestionRun of(String name, List<PlanNeeds> plans, RequestFields asked)
       throws RefusedException {
+    Filler filler = FILLING.get(name);
+    if (filler != null) {
+      try {
+        return filler.of(plans.get(0), asked);
+      } catch (BadQuestionException e) {
+        throw RefusedException.bad(String.valueOf(e.getMessage()));
+      }
+    }
+    List<Scenario> scenarios = plans.stream().map(PlanNeeds::scenario).toList();
     Question question =
         Optional.ofNullable(KNOWN.get(name))
             .orElseThrow(() -> RefusedException.bad("'" + name + "' is no question"));
@@ -129,8 +161,38 @@ final class Questions {
     };
   }
 
+  /** With a crop, of a sowing of it besides the plan. */
+  private static QuestionRun latest(PlanNeeds written, RequestFields asked)
+      throws RefusedException, BadQuestionException {
+    double goal = asked.number("goal", 1, 99) / 100.0;
+    List<String> matches = new ArrayList<>();
+    PlanNeeds needs = written;
+    if (asked.text("crop").isBlank()) {
+      matches.add(matching(asked.text("match")));
+    } else {
+      NewSowing added =
+          new NewSowing(
+              asked.text("crop").strip(),
+              asked.number("plants", 1, 1_000_000_000),
+              null,
+              asked.date("bedBy"),
+              null);
+      needs = added.in(written);
+      matches.add(added.idIn(written.scenario()));
+    }
+    PlanNeeds all = needs;
+    LatestQuestion question =
+        new LatestQuestion(goal, matches, written.scenario().season().start());
+    return progress -> {
+      RunSettings run = Outlook.settings(all.scenario(), LatestSowing.DEFAULT_SEASONS);
+      FirstPlan first = Filling.fill(all, goal, question.earliest(), run);
+      var answer = LatestSowing.latest(first.scenario(), question, run, progress);
+      return new LatestAnswer(answer, first.filled());
+    };
+  }
+
   /** Stopped, it answers with the best plan found until then. */
-  private static QuestionRun plan(Scenario scenario, RequestFields asked) throws RefusedException {
+  private static QuestionRun plan(PlanNeeds needs, RequestFields asked) throws RefusedException {
     int seconds = 60 * asked.number("minutes", 1, MOST_MINUTES);
     PlanningQuestion question =
         new PlanningQuestion(
@@ -143,9 +205,12 @@ final class Questions {
                 .filter(ids -> !ids.isEmpty())
                 .toList());
     return progress -> {
+      RunSettings run = settings(needs.scenario());
       Budget budget = Budget.ofSeconds(seconds, System::nanoTime);
-      var answer = Planning.plan(scenario, question, settings(scenario), budget, progress);
-      return new PlannedAnswer(answer);
+      FirstPlan first =
+          Filling.fill(needs, question.goal(), needs.scenario().season().start(), run);
+      var answer = Planning.plan(first.scenario(), question, run, budget, progress);
+      return new PlannedAnswer(answer, first.filled());
     };
   }
 

@@ -55,6 +55,7 @@ final class State {
     json.add("crops", entries(written.crops()));
     json.add("sowings", entries(written.sowings()));
     json.add("faults", told(view.reading().faults(), written));
+    json.addProperty("toFind", view.reading().faults().size() - view.reading().others().size());
     json.add("warnings", told(view.reading().warnings(), written));
     view.reading().scenario().ifPresent(s -> json.addProperty("years", years(s)));
     return json;

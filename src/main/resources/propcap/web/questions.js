@@ -70,9 +70,28 @@ const QUESTIONS = [
     ],
   },
   {
+    name: 'latest',
+    title: 'Until when may it be sown?',
+    words: 'Finds the last day of each sowing, alone and in the house as full as it is. With a crop, of a sowing of it besides the plan: is it too late to start it?',
+    findsWhatIsEmpty: true,
+    fields: (page) => [
+      {key: 'match', label: 'Sowings, such as tomato*', value: lastCrop(page)},
+      {key: 'goal', label: 'On time in, % of springs', value: '90'},
+      {
+        key: 'crop',
+        label: 'Or a new sowing of',
+        choices: [['', '–'], ...page.state.crops.map((c) => [c.name, c.name])],
+        value: '',
+      },
+      {key: 'plants', label: 'Its plants needed', value: ''},
+      {key: 'bedBy', label: 'In the ground by, such as 2027-07-01', value: ''},
+    ],
+  },
+  {
     name: 'plan',
     title: 'Is there a better plan?',
-    words: 'Looks for better sowing dates, trays and germination places. Stopped, it answers with the best found until then; saved, the new sowings.csv lies beside the answer.',
+    words: 'Looks for better sowing dates, trays and germination places; where dates or trays are empty, it finds them first. Stopped, it answers with the best found until then; saved, the new sowings.csv lies beside the answer.',
+    findsWhatIsEmpty: true,
     fields: () => [
       {key: 'goal', label: 'Each sowing on time in, % of springs', value: '90'},
       {key: 'earlier', label: 'Earlier by, days at most', value: '14'},
@@ -94,13 +113,20 @@ const values = new Map(QUESTIONS.map(({name}) => [name, {}]));
 
 export function questions(page) {
   const faults = page.state.faults.length;
+  const toFind = page.state.toFind;
   return [
     el('p', {id: 'asked-of'}, `Asked of: ${page.title(page.state.shown)}`),
     el('p', {class: 'hint'}, 'Each question is tried on 1,000 springs or more. One runs at a time; the others wait in line.'),
-    faults ? el('p', {class: 'fault'}, `${page.toMend(faults)}: mend what is marked first, then ask.`) : null,
+    faults > toFind ? el('p', {class: 'fault'}, `${page.toMend(faults)}: mend what is marked first, then ask.`) : null,
+    faults && faults === toFind
+      ? el('p', {class: 'fault'}, 'Dates or trays of the sowing plan are empty: the last days to sow and a better plan can be asked for, and find them.')
+      : null,
     ...QUESTIONS.flatMap((question) => [form(page, question), shownAnswer(page, question)]),
   ];
 }
+
+/** Whether nothing is wrong but what the question finds itself. */
+const isSound = ({state}, {findsWhatIsEmpty}) => state.faults.length <= (findsWhatIsEmpty ? state.toFind : 0);
 
 /** The question's fields, each with what was given here or else its default. */
 function fieldsOf(page, question) {
@@ -147,7 +173,7 @@ function form(page, question) {
       el(
         'div',
         {class: 'row status'},
-        el('button', {type: 'submit', disabled: !isPossible || Boolean(waiting) || page.state.faults.length > 0, 'data-at': `ask ${name}`}, 'Ask'),
+        el('button', {type: 'submit', disabled: !isPossible || Boolean(waiting) || !isSound(page, question), 'data-at': `ask ${name}`}, 'Ask'),
         waiting
           ? [
               el('progress', {max: 1, value: waiting.share, 'aria-label': 'How far the answer is'}),

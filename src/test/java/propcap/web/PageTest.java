@@ -254,6 +254,53 @@ class PageTest {
     assertThat(answer.get("html").getAsString()).contains("<table");
   }
 
+  private static Map<String, Object> latest(String crop, String bedBy) {
+    return Map.of(
+        "question", "latest", "match", "", "goal", 90, "crop", crop, "plants", 50, "bedBy", bedBy);
+  }
+
+  @Test
+  void untilWhenToSowIsAnsweredOfACropBesidesThePlan() throws Exception {
+    long id = json(browser.post("/api/ask", latest("lettuce", "2027-02-27"))).get("id").getAsLong();
+    await(
+        "study",
+        told -> told.get("id").getAsLong() == id && told.get("stage").getAsString().equals("done"));
+    assertThat(json(browser.get("/api/answer?id=" + id)).get("html").getAsString())
+        .contains("new lettuce")
+        .contains("The last day to sow")
+        .contains("What was filled in")
+        .contains("<svg");
+    assertThat(browser.post("/api/ask", latest("lettuce", "soon")).body())
+        .contains("bedBy must be a day such as 2027-07-01");
+    assertThat(browser.post("/api/ask", latest("tulip", "2027-02-27")).body())
+        .contains("the crop list lacks 'tulip'");
+  }
+
+  /** Who left trays empty can ask for them, and for nothing else. */
+  @Test
+  void whatIsLeftEmptyIsFoundByThoseWhoCan() throws Exception {
+    browser.post(
+        "/api/edit",
+        Map.of(
+            "file",
+            "",
+            "version",
+            browser.state().get("version").getAsLong(),
+            "edits",
+            List.of(Map.of("do", "sowing", "row", 1, "keys", Map.of("trays", "")))));
+    assertThat(browser.state().get("toFind").getAsInt()).isOne();
+    assertThat(browser.state().getAsJsonArray("faults")).hasSize(1);
+    assertThat(browser.post("/api/ask", Map.of("question", "bottleneck", "steps", 1)).body())
+        .contains("mend the faults");
+    long id =
+        json(browser.post(
+                "/api/ask",
+                Map.of("question", "plan", "goal", 90, "earlier", 0, "later", 0, "minutes", 1)))
+            .get("id")
+            .getAsLong();
+    json(browser.post("/api/stop", Map.of("id", id)));
+  }
+
   @Test
   void aQuestionThatMakesNoSenseSaysWhatWould() throws Exception {
     assertThat(browser.post("/api/ask", Map.of("question", "compare")).body())

@@ -6,25 +6,29 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import propcap.report.kit.AnswerPage;
 import propcap.report.kit.Fact;
+import propcap.report.kit.FilledWords;
 import propcap.report.kit.Part;
 import propcap.report.kit.Part.Figure;
 import propcap.report.kit.Sheet;
 import propcap.report.kit.Table;
 import propcap.report.kit.Words;
+import propcap.study.FirstPlan.Filled;
 import propcap.study.Planned;
 
 /** The page of a better plan: what changes and why, what it brings, and how full the places are. */
 final class PlanPage {
   private final Planned planned;
+  private final List<Filled> filled;
   private final PlanWords words;
 
-  private PlanPage(Planned planned) {
+  private PlanPage(Planned planned, List<Filled> filled) {
     this.planned = planned;
+    this.filled = filled;
     this.words = PlanWords.of(planned);
   }
 
-  static AnswerPage of(Planned planned, String version) {
-    return new PlanPage(planned).page(version);
+  static AnswerPage of(Planned planned, List<Filled> filled, String version) {
+    return new PlanPage(planned, filled).page(version);
   }
 
   private AnswerPage page(String version) {
@@ -45,7 +49,8 @@ final class PlanPage {
   }
 
   private Part gain() {
-    List<String> sentences = new ArrayList<>();
+    List<String> sentences =
+        new ArrayList<>(FilledWords.sentences(filled, planned.start().season()));
     words.nearlyThere().ifPresent(sentences::add);
     if (planned.isConfirmed()) {
       sentences.add(words.traysSown());
@@ -61,7 +66,7 @@ final class PlanPage {
         Stream.concat(words.givenUp().stream(), Stream.of(words.verdict(), words.goals())).toList(),
         sentences,
         List.of(),
-        List.of(missed()));
+        List.of(missed(), FilledWords.sheet(filled, planned.start().season())));
   }
 
   private Sheet missed() {

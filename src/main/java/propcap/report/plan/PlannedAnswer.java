@@ -3,14 +3,29 @@ package propcap.report.plan;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import propcap.report.kit.FilledWords;
 import propcap.report.kit.Lines;
 import propcap.report.kit.Words;
 import propcap.results.Answer;
 import propcap.results.KnownResults;
+import propcap.study.FirstPlan.Filled;
 import propcap.study.Planned;
 
-/** A better plan: the sowing plan itself, and what changes and why. */
-public record PlannedAnswer(Planned planned) implements Answer {
+/**
+ * A better plan: the sowing plan itself, and what changes and why.
+ *
+ * @param filled sowings that were filled in first: what changes is told against the plan so filled
+ */
+public record PlannedAnswer(Planned planned, List<Filled> filled) implements Answer {
+  public PlannedAnswer {
+    filled = List.copyOf(filled);
+  }
+
+  /** Of a plan that was written to the last cell. */
+  public PlannedAnswer(Planned planned) {
+    this(planned, List.of());
+  }
+
   @Override
   public KnownResults kind() {
     return KnownResults.PLAN;
@@ -20,6 +35,7 @@ public record PlannedAnswer(Planned planned) implements Answer {
   public List<String> headlines() {
     PlanWords words = PlanWords.of(planned);
     Lines lines = new Lines();
+    FilledWords.sentences(filled, planned.start().season()).forEach(lines::add);
     words.givenUp().ifPresent(lines::add);
     lines.add(words.verdict()).add(words.goals());
     List<PlanMissed.Missed> missed = new PlanMissed(planned).all();
@@ -49,7 +65,7 @@ public record PlannedAnswer(Planned planned) implements Answer {
   public Map<String, String> files(String version) {
     PlanTables tables = new PlanTables(planned);
     Map<String, String> files = new LinkedHashMap<>();
-    files.put("plan.html", PlanPage.of(planned, version).html());
+    files.put("plan.html", PlanPage.of(planned, filled, version).html());
     files.put("sowings.csv", tables.sowingPlan());
     files.put(kind().file(), tables.json(version));
     files.put("plan-changes.csv", tables.chances().csv(tables.sowings()));
@@ -58,6 +74,6 @@ public record PlannedAnswer(Planned planned) implements Answer {
 
   @Override
   public String html() {
-    return PlanPage.of(planned, "").partsHtml();
+    return PlanPage.of(planned, filled, "").partsHtml();
   }
 }

@@ -135,7 +135,7 @@ class PlanAnswerTest {
 
   @Test
   void thePageHasBothPlansInOnePicture() {
-    String html = PlanPage.of(better, "1").html();
+    String html = PlanPage.of(better, List.of(), "1").html();
     assertThat(html).contains("as it was, median").contains("now, median").contains("rooms");
     assertThat(html).doesNotContain("NaN").doesNotContain("Infinity");
   }

@@ -57,6 +57,26 @@ public record Crop(
     Checks.probability("fail-below", failBelow);
   }
 
+  /** This crop, potted on at other times. */
+  public Crop pottedOn(PottingOn.When when) {
+    return new Crop(
+        name,
+        cells,
+        seedsPerCell,
+        germination,
+        emergence,
+        germinateIn,
+        leaveAt,
+        pullAfterDays,
+        standWindowDays,
+        failBelow,
+        growingOn,
+        new PottingOn(
+            when, pottingOn.potsPerTray, pottingOn.takesDays, pottingOn.holdsDays, pottingOn.loss),
+        hardening,
+        materials);
+  }
+
   /** The number of showing cells at which a tray is ready to leave the heat, at least 1. */
   public int cellsToLeave() {
     return wholeCells(leaveAt);

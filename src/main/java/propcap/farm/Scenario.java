@@ -173,6 +173,17 @@ public record Scenario(
         name, season, frostAtC, rounds, places, crops, sowings, weather, prices, labour, newSoFar);
   }
 
+  /** This scenario before anything has been sown. */
+  public Scenario asPlanned() {
+    return new Scenario(
+        name, season, frostAtC, rounds, places, crops, sowings, weather, prices, labour);
+  }
+
+  public Scenario withCrops(Map<String, Crop> newCrops) {
+    return new Scenario(
+        name, season, frostAtC, rounds, places, newCrops, sowings, weather, prices, labour, soFar);
+  }
+
   /** The first day that is still to come: the season's first where nothing is known of it. */
   public LocalDate today() {
     return soFar == null ? season.start() : soFar.today();

@@ -17,4 +17,14 @@ public record SoFar(LocalDate today, List<TrayPast> trays, List<WeatherRecord.Da
     trays = List.copyOf(trays);
     weather = List.copyOf(weather);
   }
+
+  /** The trays of one sowing. */
+  public List<TrayPast> of(Sowing sowing) {
+    return trays.stream().filter(t -> t.sowing().equals(sowing.id())).toList();
+  }
+
+  /** The same with other trays. */
+  public SoFar withTrays(List<TrayPast> newTrays) {
+    return new SoFar(today, newTrays, weather);
+  }
 }

@@ -1,6 +1,7 @@
 package propcap.farm;
 
 import java.io.Serializable;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -60,5 +61,32 @@ public record TrayPast(
   /** Whether it was thrown out before it had left the heat. */
   public boolean failed() {
     return at(LoggedEvent.THROWN_OUT).isPresent() && at(LoggedEvent.OFF_HEAT).isEmpty();
+  }
+
+  /** Whether it has left the house, into the bed or thrown out. */
+  public boolean isGone() {
+    LoggedEvent last = last().event();
+    return last == LoggedEvent.PLANTED_OUT || last == LoggedEvent.THROWN_OUT;
+  }
+
+  /** Where it stands now; empty where it is gone. */
+  public Optional<String> standsIn() {
+    return isGone() ? Optional.empty() : Optional.ofNullable(last().place());
+  }
+
+  /** Spaces that it fills now. */
+  public int spaces() {
+    return isGone() ? 0 : last().spaces();
+  }
+
+  private Move last() {
+    return moves.get(moves.size() - 1);
+  }
+
+  /** This tray, thrown out after a day's round. */
+  public TrayPast thrownOut(int day) {
+    List<Move> more = new ArrayList<>(moves);
+    more.add(new Move(LoggedEvent.THROWN_OUT, day, null, null, 0));
+    return new TrayPast(sowing, name, number, attempt, more, notDueInHeat, readyAfter, readyBy);
   }
 }

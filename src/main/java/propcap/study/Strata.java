@@ -58,9 +58,14 @@ final class Strata {
 
   /** The years of the first so many seasons of a scenario under a seed. */
   static Strata of(Scenario scenario, long seed, int seasons) {
+    return of(scenario, seed, 0, seasons);
+  }
+
+  /** The years of the seasons from one up to another. */
+  static Strata of(Scenario scenario, long seed, int from, int to) {
     int years = scenario.weather().size();
     WeatherYears dealt = new WeatherYears(seed, years);
-    return of(IntStream.range(0, seasons).map(dealt::of).toArray(), years);
+    return of(IntStream.range(from, to).map(dealt::of).toArray(), years);
   }
 
   /** The years of seasons that several scenarios share; of records that differ, none are told. */

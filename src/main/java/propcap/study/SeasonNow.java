@@ -1,0 +1,155 @@
+package propcap.study;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import propcap.farm.Sowing;
+import propcap.study.Forecast.SowingForecast;
+
+/**
+ * A season on a day within it: how it will go on, how that differs from what was expected in
+ * winter, and what can still be done.
+ *
+ * @param now what will come of the whole season, what is planted included
+ * @param winter what was expected before anything was sown, on the same springs
+ * @param goal chance, 0 to 1, with which a sowing's plants must be on time where it has no own
+ * @param sowings in the plan's order
+ * @param advice what makes a difference beyond its error, the most useful first
+ * @param notHelped sowings that are short and for which nothing that was tried helps
+ * @param tried springs on which advice was tried
+ */
+public record SeasonNow(
+    Forecast now,
+    Forecast winter,
+    double goal,
+    List<SowingNow> sowings,
+    List<Advice> advice,
+    List<Sowing> notHelped,
+    int tried) {
+  public SeasonNow {
+    sowings = List.copyOf(sowings);
+    advice = List.copyOf(advice);
+    notHelped = List.copyOf(notHelped);
+  }
+
+  /** How a sowing stands. */
+  public enum Standing {
+    /** Nothing of it is left in the house or to be sown, and its plants were there in time. */
+    PLANTED,
+    /** Its plants will be on time with the chance that is its goal. */
+    SAFE,
+    /** They may be. */
+    AT_RISK,
+    /** In no spring of those tried are they. */
+    LOST
+  }
+
+  /**
+   * One sowing.
+   *
+   * @param goal chance with which its plants must be on time
+   * @param trays how many of its trays are where
+   * @param now how it will go on
+   * @param winter what was expected
+   */
+  public record SowingNow(
+      Sowing sowing, double goal, Trays trays, SowingForecast now, SowingForecast winter) {
+    public Standing standing() {
+      if (trays.isOver() && now.chanceMet() == 1) {
+        return Standing.PLANTED;
+      }
+      if (now.chanceMet() == 0) {
+        return Standing.LOST;
+      }
+      return now.chanceMet() >= goal ? Standing.SAFE : Standing.AT_RISK;
+    }
+
+    /** Whether plants are needed that may not be on time, and some trays may still bring them. */
+    public boolean isShort() {
+      return sowing.plantsNeeded() > 0 && now.chanceMet() < goal;
+    }
+  }
+
+  /**
+   * Trays of a sowing by where they are, pots by the trays that they came from.
+   *
+   * @param toSow still to be sown
+   * @param due of those, the ones that should have been sown before today: a forgotten row perhaps
+   */
+  public record Trays(
+      int toSow,
+      int due,
+      int inHeat,
+      int growingOn,
+      int inPots,
+      int outside,
+      int planted,
+      int gone) {
+    boolean isOver() {
+      return toSow + inHeat + growingOn + inPots + outside == 0;
+    }
+
+    public int sown() {
+      return inHeat + growingOn + inPots + outside + planted + gone;
+    }
+  }
+
+  /** What can be done. */
+  public enum Kind {
+    /** Sow the same crop again, for the same bed. */
+    SOW_AGAIN,
+    /** Throw out trays of sowings that have more than they need. */
+    GIVE_UP,
+    /** Pot on at once what is held until it must be. */
+    POT_NOW,
+    /** Leave in its cells what would be potted on. */
+    WAIT,
+    /** Buy what will be lacking. */
+    BUY_IN
+  }
+
+  /**
+   * Something that can be done.
+   *
+   * @param sowing that it is for; null: it is for several
+   * @param what else it names: the sowings whose trays are given up, the crop that is potted on
+   * @param trays to sow or to give up; plants to buy
+   * @param byDay last day of the season on which it still reaches the goal, by number; -1: it does
+   *     not reach it, or any day will do
+   * @param chance that the sowing's plants are on time then, with limits; null: it is for several
+   * @param gain in that chance, or in sowings met on time of all, beyond its error
+   * @param others sowings met on time of all others, what it does to them
+   * @param cost of what is bought, in the scenario's money; null: not bought
+   */
+  public record Advice(
+      Kind kind,
+      @Nullable Sowing sowing,
+      List<String> what,
+      int trays,
+      int byDay,
+      @Nullable Chance chance,
+      Difference gain,
+      Difference others,
+      @Nullable Double cost) {
+    public Advice {
+      what = List.copyOf(what);
+    }
+  }
+
+  /** A chance, 0 to 1, with its 95 % limits. */
+  public record Chance(double chance, double low, double high) {}
+
+  /** Sowings that stand so. */
+  public long count(Standing standing) {
+    return sowings.stream().filter(s -> s.standing() == standing).count();
+  }
+
+  /** Sowings whose plants will be there with the chance that is their goal, planted included. */
+  public long safe() {
+    return count(Standing.SAFE) + count(Standing.PLANTED);
+  }
+
+  /** The same in winter. */
+  public long safeInWinter() {
+    return sowings.stream().filter(s -> s.winter().chanceMet() >= s.goal()).count();
+  }
+}

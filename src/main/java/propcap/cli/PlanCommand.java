@@ -1,40 +1,26 @@
 package propcap.cli;
 
-import java.nio.file.Path;
 import java.util.List;
-import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 import propcap.farm.Scenario;
 import propcap.report.plan.PlannedAnswer;
-import propcap.results.KnownResults;
-import propcap.results.ResultsFolder;
 import propcap.study.Budget;
-import propcap.study.Planned;
 import propcap.study.Planning;
 import propcap.study.PlanningQuestion;
-import propcap.study.RunSettings;
 
 /** What to sow when, and how much of it? */
 @Command(
     name = "plan",
     description = "Looks for better sowing dates, trays and germination places.",
-    mixinStandardHelpOptions = true,
     footer = {
       "%nCtrl-C ends the search; the best plan until then is confirmed and written.",
       "Exit code 3: sowings of the plan miss their goal."
     })
-final class PlanCommand implements Callable<Integer> {
+final class PlanCommand extends ScenarioCommand<PlannedAnswer> {
   private static final double SECONDS_A_MINUTE = 60;
-
-  @Parameters(paramLabel = "SCENARIO", description = "The scenario's file.")
-  private Path file;
 
   @Option(
       names = "--goal",
@@ -92,32 +78,28 @@ final class PlanCommand implements Callable<Integer> {
       description = "Search by so many plans, not by the clock: the same answer on any machine.")
   private @Nullable Integer tries;
 
-  @Mixin private RunOptions options;
-
-  @Spec private CommandSpec spec;
+  PlanCommand() {
+    super(PlannedAnswer.KIND);
+  }
 
   @Override
-  public Integer call() throws Exception {
-    Scenario scenario = Scenarios.read(spec, file);
+  RunOptions.Question<PlannedAnswer> question(Scenario scenario) {
     PlanningQuestion question = new PlanningQuestion(goal, earlier, later, mostTrays, giveUp);
     Budget budget = budget();
-    try (ResultsFolder folder = options.open(spec, file, KnownResults.PLAN)) {
-      Planned planned =
-          options.ask(
-              spec,
-              scenario,
-              RunSettings.DEFAULT_SEASONS,
-              (run, progress) -> Planning.plan(scenario, question, run, budget, progress));
-      int done = Output.of(spec, new PlannedAnswer(planned), folder);
-      return planned.missed().isEmpty() ? done : Propcap.NO;
-    }
+    return (run, progress) ->
+        new PlannedAnswer(Planning.plan(scenario, question, run, budget, progress));
+  }
+
+  @Override
+  boolean isNo(PlannedAnswer answer) {
+    return !answer.planned().missed().isEmpty();
   }
 
   private Budget budget() {
     Integer most = tries;
     if (minutes <= 0 || (most != null && most < 1)) {
       throw new ParameterException(
-          spec.commandLine(), "the minutes must be more than 0, and the tries 1 or more");
+          spec().commandLine(), "the minutes must be more than 0, and the tries 1 or more");
     }
     if (most != null) {
       return Budget.ofTries(most);

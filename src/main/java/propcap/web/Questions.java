@@ -2,8 +2,6 @@ package propcap.web;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import java.util.function.DoubleConsumer;
 import propcap.farm.Scenario;
 import propcap.report.bottleneck.BottlenecksAnswer;
@@ -24,10 +22,11 @@ import propcap.study.RunSettings;
 import propcap.study.Shifting;
 import propcap.study.SizingQuestion;
 import propcap.study.SizingRun;
+import propcap.web.QuestionForm.Field;
 
 /**
  * The questions that the page can ask, each on the code of the command of its name. One more is one
- * more entry here and a form with its name on the page.
+ * more entry here.
  */
 final class Questions {
   /** More springs of one size than anyone would wait for. */
@@ -38,13 +37,71 @@ final class Questions {
 
   private static final int MOST_MINUTES = 60;
 
-  private static final Map<String, Question> KNOWN =
-      Map.of(
-          "compare", (all, asked) -> compare(all),
-          "bottleneck", (all, asked) -> bottleneck(all.get(0), asked),
-          "size", (all, asked) -> size(all.get(0), asked),
-          "shift", (all, asked) -> shift(all.get(0), asked),
-          "plan", (all, asked) -> plan(all.get(0), asked));
+  /** In the order in which they stand on the page. */
+  private static final List<Known> ALL =
+      List.of(
+          new Known(
+              new QuestionForm(
+                  "compare",
+                  "Does a change pay?",
+                  "Compares each what-if with the plan, on the same springs, in plants and in money."),
+              (all, asked) -> compare(all)),
+          new Known(
+              new QuestionForm(
+                  "bottleneck",
+                  "Which place holds the spring up, and what helps most?",
+                  "Tries a tenth more and a tenth less of each place, then adds what helps most, step"
+                      + " by step.",
+                  new Field("steps", "Steps, at most", "5")),
+              (all, asked) -> bottleneck(all.get(0), asked)),
+          new Known(
+              new QuestionForm(
+                  "size",
+                  "How large must a place be?",
+                  "Finds the smallest size for which a goal holds.",
+                  new Field("place", "Place", ""),
+                  new Field("from", "From, spaces", ""),
+                  new Field("to", "To, spaces", ""),
+                  new Field("step", "By", ""),
+                  new Field(
+                      "measure",
+                      "Goal",
+                      "on-time",
+                      List.of(
+                          List.of("met", "all these sowings on time, in so many springs"),
+                          List.of("on-time", "this share of the plants needed on time"),
+                          List.of("margin", "the largest margin"))),
+                  new Field("least", "At least, %", ""),
+                  new Field("match", "Sowings, such as tomato*", "*"),
+                  new Field(
+                      "seasons", "Springs of a size, at most", SizingQuestion.DEFAULT_SEASONS)),
+              (all, asked) -> size(all.get(0), asked)),
+          new Known(
+              new QuestionForm(
+                  "shift",
+                  "When is the best day to sow?",
+                  "Moves a group of sowings earlier and later; several groups parted by commas.",
+                  new Field("match", "Sowings, such as tomato*", ""),
+                  new Field("from", "From, days", -7),
+                  new Field("to", "To, days", 7),
+                  new Field("step", "By, days", 7)),
+              (all, asked) -> shift(all.get(0), asked)),
+          new Known(
+              new QuestionForm(
+                  "plan",
+                  "Is there a better plan?",
+                  "Looks for better sowing dates, trays and germination places. Stopped, it answers"
+                      + " with the best found until then; saved, the new sowings.csv lies beside the"
+                      + " answer.",
+                  new Field(
+                      "goal",
+                      "Each sowing on time in, % of springs",
+                      Math.round(100 * PlanningQuestion.DEFAULT_GOAL)),
+                  new Field("earlier", "Earlier by, days at most", PlanningQuestion.DEFAULT_DAYS),
+                  new Field("later", "Later by, days at most", PlanningQuestion.DEFAULT_DAYS),
+                  new Field("minutes", "Minutes to search", 2),
+                  new Field("giveUp", "May be given up, such as tomato*", "")),
+              (all, asked) -> plan(all.get(0), asked)));
 
   private Questions() {}
 
@@ -53,6 +110,13 @@ final class Questions {
   private interface Question {
     /** Looks at it; the first scenario is the one that it is about, the others stand beside it. */
     QuestionRun of(List<Scenario> scenarios, RequestFields asked) throws RefusedException;
+  }
+
+  private record Known(QuestionForm form, Question question) {}
+
+  /** What the page shows of each. */
+  static List<QuestionForm> forms() {
+    return ALL.stream().map(Known::form).toList();
   }
 
   /** A question that takes springs to answer. */
@@ -64,10 +128,12 @@ final class Questions {
   /** The question of a name, about the first of the scenarios. */
   static QuestionRun of(String name, List<Scenario> scenarios, RequestFields asked)
       throws RefusedException {
-    Question question =
-        Optional.ofNullable(KNOWN.get(name))
+    Known known =
+        ALL.stream()
+            .filter(each -> each.form().name().equals(name))
+            .findFirst()
             .orElseThrow(() -> RefusedException.bad("'" + name + "' is no question"));
-    return question.of(scenarios, asked);
+    return known.question().of(scenarios, asked);
   }
 
   private static RunSettings settings(Scenario scenario) {

@@ -6,14 +6,22 @@ import java.util.Map;
 import propcap.report.kit.Fact;
 import propcap.report.kit.Lines;
 import propcap.results.Answer;
-import propcap.results.KnownResults;
+import propcap.results.AnswerKind;
 import propcap.study.Bottlenecks;
 
 /** What a little more or less of each place brings. */
 public record BottlenecksAnswer(Bottlenecks bottlenecks) implements Answer {
+  public static final AnswerKind KIND =
+      new AnswerKind(
+          "bottleneck",
+          "-bottleneck",
+          "bottleneck.json",
+          "scenario worths steps",
+          "bottleneck.html bottleneck.csv bottleneck-steps.csv");
+
   @Override
-  public KnownResults kind() {
-    return KnownResults.BOTTLENECK;
+  public AnswerKind kind() {
+    return KIND;
   }
 
   @Override

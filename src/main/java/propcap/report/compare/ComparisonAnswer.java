@@ -9,14 +9,22 @@ import propcap.report.kit.Sheet;
 import propcap.report.kit.Templates;
 import propcap.report.kit.Words;
 import propcap.results.Answer;
-import propcap.results.KnownResults;
+import propcap.results.AnswerKind;
 import propcap.study.Comparison;
 
 /** What alternatives would change. */
 public record ComparisonAnswer(Comparison comparison) implements Answer {
+  public static final AnswerKind KIND =
+      new AnswerKind(
+          "comparison",
+          "-compare",
+          "comparison.json",
+          "scenarios confidence outcomes",
+          "comparison.html comparison.csv comparison-money.csv");
+
   @Override
-  public KnownResults kind() {
-    return KnownResults.COMPARISON;
+  public AnswerKind kind() {
+    return KIND;
   }
 
   @Override

@@ -6,7 +6,7 @@ import java.util.Map;
 import propcap.evidence.FrostTable;
 import propcap.report.kit.Lines;
 import propcap.results.Answer;
-import propcap.results.KnownResults;
+import propcap.results.AnswerKind;
 
 /**
  * When frost becomes unlikely, as a page, tables, and the lines that a terminal shows.
@@ -15,10 +15,17 @@ import propcap.results.KnownResults;
  * @param cropList the crop list's name
  */
 public record FrostAnswer(FrostTable table, String record, String cropList) implements Answer {
+  public static final AnswerKind KIND =
+      new AnswerKind(
+          "frost",
+          "-frost",
+          "frost.json",
+          "record thresholds releases",
+          "frost.html frost.csv frost-days.csv frost-releases.csv");
 
   @Override
-  public KnownResults kind() {
-    return KnownResults.FROST;
+  public AnswerKind kind() {
+    return KIND;
   }
 
   @Override

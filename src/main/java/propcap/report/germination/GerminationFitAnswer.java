@@ -10,7 +10,7 @@ import propcap.farm.Crop;
 import propcap.report.kit.Lines;
 import propcap.report.kit.Words;
 import propcap.results.Answer;
-import propcap.results.KnownResults;
+import propcap.results.AnswerKind;
 
 /**
  * What a germination test says for the crop list.
@@ -20,13 +20,21 @@ import propcap.results.KnownResults;
  */
 public record GerminationFitAnswer(GerminationFit fit, List<CropEntry> entries, String counts)
     implements Answer {
+  public static final AnswerKind KIND =
+      new AnswerKind(
+          "germination-fit",
+          "-germination",
+          "germination-fit.json",
+          "counts version lots",
+          "germination-fit.html germination-fit.csv");
+
   public GerminationFitAnswer {
     entries = List.copyOf(entries);
   }
 
   @Override
-  public KnownResults kind() {
-    return KnownResults.GERMINATION_FIT;
+  public AnswerKind kind() {
+    return KIND;
   }
 
   @Override

@@ -7,7 +7,7 @@ import propcap.evidence.GerminationReport;
 import propcap.report.kit.Lines;
 import propcap.report.kit.Words;
 import propcap.results.Answer;
-import propcap.results.KnownResults;
+import propcap.results.AnswerKind;
 
 /**
  * A germination test as a seed laboratory reports it.
@@ -15,10 +15,17 @@ import propcap.results.KnownResults;
  * @param counts what the counts are called
  */
 public record GerminationReportAnswer(GerminationReport report, String counts) implements Answer {
+  public static final AnswerKind KIND =
+      new AnswerKind(
+          "germination",
+          "-indices",
+          "germination.json",
+          "counts version groups",
+          "germination.html germination.csv");
 
   @Override
-  public KnownResults kind() {
-    return KnownResults.GERMINATION;
+  public AnswerKind kind() {
+    return KIND;
   }
 
   @Override

@@ -6,16 +6,19 @@ import java.util.Map;
 import propcap.report.kit.Lines;
 import propcap.report.kit.Words;
 import propcap.results.Answer;
-import propcap.results.KnownResults;
+import propcap.results.AnswerKind;
 import propcap.study.Supplies;
 import propcap.study.Supplies.Kind;
 
 /** The order list as a page, a table and a file for other programs. */
 public record SuppliesAnswer(Supplies supplies) implements Answer {
+  public static final AnswerKind KIND =
+      new AnswerKind(
+          "order", "-order", "order.json", "scenario chance sowings lots", "order.html order.csv");
 
   @Override
-  public KnownResults kind() {
-    return KnownResults.ORDER;
+  public AnswerKind kind() {
+    return KIND;
   }
 
   @Override

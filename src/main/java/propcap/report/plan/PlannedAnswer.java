@@ -6,14 +6,22 @@ import java.util.Map;
 import propcap.report.kit.Lines;
 import propcap.report.kit.Words;
 import propcap.results.Answer;
-import propcap.results.KnownResults;
+import propcap.results.AnswerKind;
 import propcap.study.Planned;
 
 /** A better plan: the sowing plan itself, and what changes and why. */
 public record PlannedAnswer(Planned planned) implements Answer {
+  public static final AnswerKind KIND =
+      new AnswerKind(
+          "plan",
+          "-plan",
+          "plan.json",
+          "scenario gain changes",
+          "plan.html sowings.csv plan-changes.csv");
+
   @Override
-  public KnownResults kind() {
-    return KnownResults.PLAN;
+  public AnswerKind kind() {
+    return KIND;
   }
 
   @Override

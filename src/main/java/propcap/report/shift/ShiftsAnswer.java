@@ -6,14 +6,18 @@ import java.util.Map;
 import propcap.report.kit.Fact;
 import propcap.report.kit.Lines;
 import propcap.results.Answer;
-import propcap.results.KnownResults;
+import propcap.results.AnswerKind;
 import propcap.study.Shifts;
 
 /** What comes of sowing earlier or later. */
 public record ShiftsAnswer(Shifts shifts) implements Answer {
+  public static final AnswerKind KIND =
+      new AnswerKind(
+          "shift", "-shift", "shift.json", "scenario confidence groups", "shift.html shift.csv");
+
   @Override
-  public KnownResults kind() {
-    return KnownResults.SHIFT;
+  public AnswerKind kind() {
+    return KIND;
   }
 
   @Override

@@ -7,7 +7,7 @@ import java.util.Map;
 import propcap.report.kit.Lines;
 import propcap.report.kit.Words;
 import propcap.results.Answer;
-import propcap.results.KnownResults;
+import propcap.results.AnswerKind;
 import propcap.study.FurnishingList;
 import propcap.study.Sizing;
 
@@ -16,9 +16,17 @@ import propcap.study.Sizing;
  * for each thing.
  */
 public record SizingAnswer(Sizing sizing, FurnishingList order) implements Answer {
+  public static final AnswerKind KIND =
+      new AnswerKind(
+          "size",
+          "-size",
+          "size.json",
+          "scenario goal candidates",
+          "size.html size.csv size-order.csv");
+
   @Override
-  public KnownResults kind() {
-    return KnownResults.SIZE;
+  public AnswerKind kind() {
+    return KIND;
   }
 
   @Override

@@ -7,16 +7,24 @@ import propcap.evidence.Stages;
 import propcap.report.kit.Lines;
 import propcap.report.kit.Words;
 import propcap.results.Answer;
-import propcap.results.KnownResults;
+import propcap.results.AnswerKind;
 
 /** What a log of trays says: a page, files, the lines for the crop list, and a terminal’s few. */
 public record StagesAnswer(Stages stages) implements Answer {
+  public static final AnswerKind KIND =
+      new AnswerKind(
+          "stages",
+          "-stages",
+          "stages.json",
+          "scenario listedTrays crops",
+          "stages.html stages.csv stage-trays.csv stages.yaml");
+
   /** Crops of which a terminal shows more than how long they take. */
   private static final int FEW = 2;
 
   @Override
-  public KnownResults kind() {
-    return KnownResults.STAGES;
+  public AnswerKind kind() {
+    return KIND;
   }
 
   @Override

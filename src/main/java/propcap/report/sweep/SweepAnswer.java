@@ -11,14 +11,18 @@ import propcap.report.kit.Lines;
 import propcap.report.kit.Money;
 import propcap.report.kit.Words;
 import propcap.results.Answer;
-import propcap.results.KnownResults;
+import propcap.results.AnswerKind;
 import propcap.study.Sweep;
 
 /** What comes of many scenarios. */
 public record SweepAnswer(Sweep sweep) implements Answer {
+  public static final AnswerKind KIND =
+      new AnswerKind(
+          "sweep", "-sweep", "sweep.json", "scenario best scenarios", "sweep.html sweep.csv");
+
   @Override
-  public KnownResults kind() {
-    return KnownResults.SWEEP;
+  public AnswerKind kind() {
+    return KIND;
   }
 
   @Override

@@ -3,14 +3,15 @@ package propcap.report.plan;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import propcap.report.kit.AnswerPage;
 import propcap.report.kit.Lines;
+import propcap.report.kit.PagedAnswer;
 import propcap.report.kit.Words;
-import propcap.results.Answer;
 import propcap.results.AnswerKind;
 import propcap.study.Planned;
 
 /** A better plan: the sowing plan itself, and what changes and why. */
-public record PlannedAnswer(Planned planned) implements Answer {
+public record PlannedAnswer(Planned planned) implements PagedAnswer {
   public static final AnswerKind KIND =
       new AnswerKind(
           "plan",
@@ -57,7 +58,7 @@ public record PlannedAnswer(Planned planned) implements Answer {
   public Map<String, String> files(String version) {
     PlanTables tables = new PlanTables(planned);
     Map<String, String> files = new LinkedHashMap<>();
-    files.put("plan.html", PlanPage.of(planned, version).html());
+    files.put("plan.html", page(version).html());
     files.put("sowings.csv", tables.sowingPlan());
     files.put(kind().file(), tables.json(version));
     files.put("plan-changes.csv", tables.chances().csv(tables.sowings()));
@@ -65,7 +66,7 @@ public record PlannedAnswer(Planned planned) implements Answer {
   }
 
   @Override
-  public String html() {
-    return PlanPage.of(planned, "").partsHtml();
+  public AnswerPage page(String version) {
+    return PlanPage.of(planned, version);
   }
 }

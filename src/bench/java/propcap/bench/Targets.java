@@ -24,7 +24,7 @@ final class Targets {
   /**
    * Takes an older jar, or nothing.
    *
-   * @param springs of the nursery
+   * @param springs of the nursery; 0 leaves out what takes many minutes
    */
   Targets(String older, int springs) throws IOException {
     this.older = older;
@@ -53,7 +53,8 @@ final class Targets {
 
   /** Runs them all, the longest last. */
   void measure() throws IOException, InterruptedException {
-    String out = folder.resolve("out").toString();
+    // Each kind of answer has a folder of its own: no other's files are replaced.
+    String out = folder.resolve("run").toString();
     List<Took[]> help = turns(TURNS, "--help");
     tell("--help", median(help, pair -> pair[0].seconds()), 0.2, "s");
     System.out.printf(
@@ -71,7 +72,16 @@ final class Targets {
       tellRatio("run of 1,000 springs over the older, by the clock", run, Took::seconds, 0.6);
       tellRatio("the same in processor time", run, Took::processor, 0.6);
       List<Took[]> plan =
-          turns(2, "plan", SCENARIO, "--tries", "200", "--seasons", "100", "--out", out);
+          turns(
+              2,
+              "plan",
+              SCENARIO,
+              "--tries",
+              "200",
+              "--seasons",
+              "100",
+              "--out",
+              folder.resolve("plan").toString());
       tellRatio("plan of 200 tries over the older, processor time", plan, Took::processor, 0.75);
     }
     Bench.load();
@@ -80,6 +90,12 @@ final class Targets {
     tell("page after a change: all 1,000 springs", redraw[1], 0.7, "s");
     Bench.load();
     tellWhole("run --precision 0.03%", "run", SCENARIO, "--precision", "0.03%", "--out", out);
+    if (springs > 0) {
+      tellLong(out);
+    }
+  }
+
+  private void tellLong(String out) throws IOException, InterruptedException {
     tellWhole("run of 100,000 springs", "run", SCENARIO, "--seasons", "100000", "--out", out);
     tellWhole(
         "compare of two, 100,000 springs of each",
@@ -89,7 +105,7 @@ final class Targets {
         "--seasons",
         "100000",
         "--out",
-        out);
+        folder.resolve("compare").toString());
     tellNursery(Nursery.write(folder, 5000, 1_000_000, 200).toString(), out);
   }
 

@@ -258,7 +258,8 @@ final class Advising {
 
   /**
    * The last working day on which so many trays still reach the goal, as far as days were tried: a
-   * few between today and the bed's, then each between the last that does and the next that doesn't.
+   * few between today and the bed's, then each between the last that does and the next that
+   * doesn't.
    */
   private int lastDay(SowingNow of, int trays) throws InterruptedException {
     int end =

@@ -58,8 +58,14 @@ public record NowAnswer(SeasonNow now, WorkCalendar work, Answer forecast, @Null
 
   @Override
   public List<String> headlines() {
+    NowWords words = new NowWords(now);
     Lines lines = new Lines();
-    sentences().forEach(lines::add);
+    lines.add(words.verdict()).add(words.plants());
+    words.since(last).ifPresent(lines::add);
+    words.forgotten().ifPresent(lines::add);
+    words.shortAdvice().ifPresent(lines::add);
+    words.notHelped().ifPresent(lines::add);
+    words.room().ifPresent(lines::add);
     return lines.endingWith(
         now.now().scenario().name()
             + Fact.run(now.now().seasons(), "", now.now().settings().seed()));

@@ -170,6 +170,17 @@ final class NowWords {
 
   // Advice.
 
+  /** The most useful advice, and how much more there is on the page. */
+  Optional<String> shortAdvice() {
+    List<Advice> all = now.advice();
+    if (all.isEmpty()) {
+      return Optional.empty();
+    }
+    String more =
+        all.size() == 1 ? "" : " " + (all.size() - 1) + " more that help are on the page.";
+    return Optional.of(advice(all.get(0)) + more);
+  }
+
   String advice(Advice advice) {
     return switch (advice.kind()) {
       case SOW_AGAIN -> sowAgain(advice);

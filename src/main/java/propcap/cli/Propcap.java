@@ -48,6 +48,7 @@ import propcap.study.TooLargeException;
       OrderCommand.class,
       NewCommand.class,
       CropsCommand.class,
+      PretendCommand.class,
       OpenCommand.class,
       HelpCommand.class,
       AutoComplete.GenerateCompletion.class

@@ -2,12 +2,10 @@ package propcap.files;
 
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
-import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -74,7 +72,7 @@ final class LogTrays {
     if (date != null) {
       datesRise(row, date, trays);
     }
-    List<@Nullable Integer> plants = plants(row, trays);
+    List<@Nullable Integer> plants = DealtPlants.of(row, trays);
     row.event().ifPresent(event -> trays.forEach(t -> t.had(event, fields.at().line())));
     if (row.event().isEmpty() || date == null || !fields.sound()) {
       return;
@@ -155,71 +153,6 @@ final class LogTrays {
       telling.accept(such);
     }
     return !such.isEmpty();
-  }
-
-  // Plants.
-
-  private static final int NO_END = Integer.MAX_VALUE / 200_000;
-
-  /**
-   * A row's plants dealt to its trays: whole ones, of which none has more than before, and their
-   * sum that of the row.
-   */
-  private static List<@Nullable Integer> plants(LogRow row, List<LogTray> trays) {
-    List<@Nullable Integer> dealt = new ArrayList<>();
-    Double mean = row.plants();
-    if (mean == null || row.event().isEmpty()) {
-      trays.forEach(t -> dealt.add(null));
-      return dealt;
-    }
-    LoggedEvent event = row.event().get();
-    long most = trays.stream().mapToLong(t -> t.most(NO_END)).sum();
-    long least = trays.stream().mapToLong(t -> t.least(event)).sum();
-    long sum = Math.round(mean * trays.size());
-    if (sum > most || sum < least) {
-      row.fields()
-          .fault(
-              row.fields().spot("plants"),
-              row.fields().known().word("plants")
-                  + " plants of "
-                  + LogTray.names(trays)
-                  + ", but "
-                  + perTray(sum > most ? most : least, trays.size())
-                  + " before that",
-              sum < least
-                  ? "no fewer than showed before"
-                  : "no more than before; on the row of off-heat, those that stood when the last"
-                      + " were up");
-      trays.forEach(t -> dealt.add(null));
-      return dealt;
-    }
-    int[] each = new int[trays.size()];
-    long left = sum;
-    for (int i = 0; i < each.length; i++) {
-      LogTray tray = trays.get(i);
-      int share = (int) (Math.round((i + 1) * mean) - Math.round(i * mean));
-      each[i] = Math.max(tray.least(event), Math.min(tray.most(NO_END), share));
-      left -= each[i];
-    }
-    for (int i = 0; left != 0; i++) {
-      LogTray tray = trays.get(i);
-      long by =
-          left > 0
-              ? Math.min(left, tray.most(NO_END) - each[i])
-              : Math.max(left, tray.least(event) - each[i]);
-      each[i] += (int) by;
-      left -= by;
-    }
-    for (int plants : each) {
-      dealt.add(plants);
-    }
-    return dealt;
-  }
-
-  private static String perTray(long sum, int trays) {
-    return trays == 1 || sum % trays == 0
-        ? "" + sum / trays
-        : String.format(Locale.ROOT, "%.1f", (double) sum / trays);
   }
 
   // Crop and place.

@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import propcap.farm.Scenario;
@@ -72,11 +71,6 @@ public record Latest(
 
     private LastDay lastDay(double chance, Day last) {
       int at = days.indexOf(last);
-      int first =
-          IntStream.rangeClosed(0, at)
-              .filter(i -> days.get(i).chance() >= chance)
-              .findFirst()
-              .orElse(at);
       int since = at;
       while (since > 0 && days.get(since - 1).high() >= chance) {
         since--;
@@ -87,10 +81,7 @@ public record Latest(
           lastWith(chance, Day::high).map(Day::sow).orElse(last.sow()),
           days.get(since).sow(),
           since == 0,
-          days.subList(Math.min(first, since), since).stream()
-              .filter(d -> d.high() < chance)
-              .map(Day::sow)
-              .toList());
+          days.subList(0, since).stream().filter(d -> d.high() < chance).map(Day::sow).toList());
     }
   }
 
@@ -113,7 +104,7 @@ public record Latest(
    * @param perhaps the last day of which the limit above does
    * @param since the first of the days up to the last of which none is clearly below the chance
    * @param isSinceFirst whether no day before that was tried
-   * @param holes days between ones that reach it that are clearly below it
+   * @param holes days tried before that which are clearly below it
    */
   public record LastDay(
       Day day,

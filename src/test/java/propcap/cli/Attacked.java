@@ -39,6 +39,7 @@ record Attacked(
     all.add(changes(farm));
     all.add(frost(farm));
     all.add(log());
+    all.add(season(farm));
     all.add(
         new Attacked(
             "counts of a germination test",
@@ -149,6 +150,54 @@ record Attacked(
         with(
             "sweep @/scenario.yaml --changes @/changes.csv --seasons 3 --threads 1",
             List.of("--out", "@/out")));
+  }
+
+  private static Attacked season(Map<String, String> farm) {
+    Map<String, String> files = new TreeMap<>(farm);
+    files.put(
+        "log.csv",
+        """
+        sowing,tray,event,date,plants,place,trays
+        lettuce-1,,sown,2027-02-15,128,Mats,
+        lettuce-1,1 to 4,counted,2027-02-18,40.5,,
+        lettuce-1,,off-heat,2027-02-22,115,House 1,12
+        # half of them
+        lettuce-1,3,outbreak,2027-03-02,60,,
+        lettuce-1,24,thrown-out,2027-03-02,10,,
+        lettuce-1,again,sown,2027-03-04,,,
+        tomato-1,,sown,2027-03-01,,Chamber,
+        tomato-1,1-16,off-heat,2027-03-12,66.5,,
+        lettuce-1,,ready,2027-03-20,,,6
+        lettuce-1,,moved-out,2027-03-22,,Yard,6
+        tomato-1,,potted-on,2027-04-05,,House 1,4
+        lettuce-1,,planted-out,2027-04-07,,,
+        """);
+    StringBuilder days = new StringBuilder("date,tmin,tmax\n");
+    for (LocalDate day = LocalDate.of(2027, 1, 11);
+        day.getMonthValue() < 5;
+        day = day.plusDays(1)) {
+      days.append(String.format(Locale.ROOT, "%s,%.1f,%.1f\n", day, minC(day), minC(day) + 9));
+    }
+    files.put("this-year.csv", days.toString());
+    return new Attacked(
+        "a season so far",
+        files,
+        List.of("log.csv", "this-year.csv"),
+        List.of(
+            "run",
+            "@/other.yaml",
+            "--seasons",
+            "3",
+            "--threads",
+            "1",
+            "--out",
+            "@/out",
+            "--log",
+            "@/log.csv",
+            "--weather-so-far",
+            "@/this-year.csv",
+            "--on",
+            "2027-04-10"));
   }
 
   private static Attacked log() throws IOException {

@@ -104,7 +104,7 @@ class FaultsTest {
         .containsExactly(
             "sowings.csv:1: no column lot; the header"
                 + " id,crop,lot,sow,trays,plants-needed,bed-from,bed-by,bed-until,resow-until",
-            "sowings.csv:2: trays of a is 'none'; a whole number from 1 to 100000");
+            "sowings.csv:2: trays of a is 'none'; a whole number from 0 to 100000");
   }
 
   @Test

@@ -136,25 +136,28 @@ final class LatestWords {
 
   /** Days before the last on which it falls short. */
   private Optional<String> notBetween(LastDay last) {
-    if (!last.holes().isEmpty()) {
-      LocalDate first = last.holes().get(0);
-      LocalDate end = last.holes().get(last.holes().size() - 1);
-      return Optional.of(
-          "Not on every day before that: sown "
-              + (first.equals(end)
-                  ? "on " + day(first)
-                  : "on "
-                      + Words.plural(last.holes().size(), "day")
-                      + " from "
-                      + day(first)
-                      + " to "
-                      + day(end))
-              + " it falls short.");
+    if (last.holes().isEmpty()) {
+      return Optional.empty();
     }
-    return last.isSinceFirst()
-        ? Optional.empty()
-        : Optional.of(
-            "Nor too early: on the days tried before " + day(last.since()) + " it falls short.");
+    long before =
+        row.answer().inHouse().days().stream().filter(d -> d.sow().isBefore(last.since())).count();
+    if (last.holes().size() == before) {
+      return Optional.of(
+          "Nor too early: on the days tried before " + day(last.since()) + " it falls short.");
+    }
+    LocalDate first = last.holes().get(0);
+    LocalDate end = last.holes().get(last.holes().size() - 1);
+    return Optional.of(
+        "Not on every day before that: sown "
+            + (first.equals(end)
+                ? "on " + day(first)
+                : "on "
+                    + Words.plural(last.holes().size(), "day")
+                    + " from "
+                    + day(first)
+                    + " to "
+                    + day(end))
+            + " it falls short.");
   }
 
   private Optional<String> late() {

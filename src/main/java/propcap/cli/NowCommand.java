@@ -1,5 +1,7 @@
 package propcap.cli;
 
+import java.io.IOException;
+import java.nio.file.Path;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -12,9 +14,6 @@ import propcap.report.now.NowAnswer;
 import propcap.results.ResultsFolder;
 import propcap.study.AskingNow;
 import propcap.study.SeasonNow;
-
-import java.io.IOException;
-import java.nio.file.Path;
 
 /** What now, and what can still be done? */
 @Command(

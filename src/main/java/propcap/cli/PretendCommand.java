@@ -107,19 +107,34 @@ final class PretendCommand implements Callable<Integer> {
     ScenarioReader.Reading reading = ScenarioReader.read(file, UnsavedTexts.none());
     reading.warnings().forEach(Scenarios.doubted(spec));
     Scenario scenario = reading.sound();
-    Pretending.Pretended spring =
-        Pretending.pretend(scenario, seed, season, year, today, counting);
-    List<Path> written = new ArrayList<>(NewFile.writeLog(spring.trays(), notes(spring), log, replace));
+    Pretending.Pretended spring = Pretending.pretend(scenario, seed, season, year, today, counting);
+    List<Path> written =
+        new ArrayList<>(NewFile.writeLog(spring.trays(), notes(spring), log, replace));
     written.addAll(NewFile.writeWeather(spring.weather(), weather, replace));
     long sowings = spring.trays().stream().map(t -> t.sowing()).distinct().count();
     return Output.of(
         spec,
         List.of(
-            "A spring to practise on, up to " + today + ": spring " + spring.season()
-                + " of seed " + seed + ", in the weather of " + spring.weatherYear(),
-            spring.trays().size() + " trays of " + sowings + " sowings have been sown; none of it ever was.",
-            "Try it: ./propcap now " + file + " --on " + today + " --log " + log
-                + " --weather-so-far " + weather),
+            "A spring to practise on, up to "
+                + today
+                + ": spring "
+                + spring.season()
+                + " of seed "
+                + seed
+                + ", in the weather of "
+                + spring.weatherYear(),
+            spring.trays().size()
+                + " trays of "
+                + sowings
+                + " sowings have been sown; none of it ever was.",
+            "Try it: ./propcap now "
+                + file
+                + " --on "
+                + today
+                + " --log "
+                + log
+                + " --weather-so-far "
+                + weather),
         written);
   }
 

@@ -48,6 +48,7 @@ import propcap.study.TooLargeException;
       OrderCommand.class,
       NewCommand.class,
       CropsCommand.class,
+      ReviewCommand.class,
       PretendCommand.class,
       OpenCommand.class,
       HelpCommand.class,

@@ -67,9 +67,7 @@ final class LogText {
                 e.date(),
                 e.plants(),
                 e.place());
-        numbers
-            .computeIfAbsent(row, r -> new ArrayList<>())
-            .add(Integer.parseInt(tray.name()));
+        numbers.computeIfAbsent(row, r -> new ArrayList<>()).add(Integer.parseInt(tray.name()));
       }
     }
     StringBuilder text = new StringBuilder(HEADER).append('\n');

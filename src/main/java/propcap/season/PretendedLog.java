@@ -100,9 +100,7 @@ public final class PretendedLog {
     entries.keySet().stream()
         .filter(key -> key.attempt() > 0)
         .forEach(
-            key ->
-                names.put(
-                    key, "" + (plan.line(key.sowing()).trays + ++named[key.sowing()])));
+            key -> names.put(key, "" + (plan.line(key.sowing()).trays + ++named[key.sowing()])));
     return names;
   }
 

@@ -59,10 +59,7 @@ final class LogFigures {
       log.stream()
           .filter(t -> t.sowing().equals(sowing.id()) && t.attempt() == 0)
           .forEach(
-              t ->
-                  byCrop
-                      .computeIfAbsent(scenario.cropOf(sowing), c -> new ArrayList<>())
-                      .add(t));
+              t -> byCrop.computeIfAbsent(scenario.cropOf(sowing), c -> new ArrayList<>()).add(t));
     }
     byCrop.forEach(
         (crop, trays) -> {

@@ -190,8 +190,7 @@ public final class Reviewing {
         new LogFigures(
             scenario, soFar.trays().stream().map(t -> EarlierDay.written(t, season)).toList());
     // The whole season anew, in the weather that there was.
-    Scenario anew =
-        scenario.withSoFar(new SoFar(season.start(), List.of(), soFar.weather()));
+    Scenario anew = scenario.withSoFar(new SoFar(season.start(), List.of(), soFar.weather()));
     SeasonPlan plan = new SeasonPlan(anew);
     try (Seasons seasons = Seasons.withDiaries(List.of(anew), settings)) {
       List<List<double[]>> simulated =
@@ -203,8 +202,7 @@ public final class Reviewing {
                 List<WrittenTray> log = PretendedLog.of(plan, outcome.diary(), season.days());
                 return figures.of(log);
               },
-              done ->
-                  progress.accept(FORECASTS + (1 - FORECASTS) * done / settings.seasons()));
+              done -> progress.accept(FORECASTS + (1 - FORECASTS) * done / settings.seasons()));
       return figures.against(simulated.get(0));
     }
   }

@@ -111,8 +111,7 @@ class LogTextTest {
             .mapToObj(RandomScenarios::from)
             .max(Comparator.comparingInt(Scenario::trays))
             .orElseThrow();
-    List<WrittenTray> log =
-        pretended(scenario, 0, scenario.season().end(), Counting.NOTHING);
+    List<WrittenTray> log = pretended(scenario, 0, scenario.season().end(), Counting.NOTHING);
     String text = LogText.of(log, List.of());
     assertThat(text).startsWith("sowing,tray,event,date,plants,place,trays\n").contains(" to ");
     assertThat(text.lines().count())

@@ -71,8 +71,8 @@ public final class EarlierDay {
 
   /** A stand stands on the row of off-heat, but is counted only once the last seedlings are up. */
   private static boolean isYoung(Entry entry, LocalDate day, Crop crop) {
-    return entry.event() == LoggedEvent.OFF_HEAT
-        && entry.date().plusDays((long) Math.ceil(crop.standWindowDays())).isAfter(day);
+    long window = (long) Math.floor(crop.standWindowDays());
+    return entry.event() == LoggedEvent.OFF_HEAT && entry.date().plusDays(window + 1).isAfter(day);
   }
 
   private static Entry uncounted(Entry e) {

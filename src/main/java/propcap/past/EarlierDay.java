@@ -2,15 +2,11 @@ package propcap.past;
 
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Map;
-import java.util.function.Function;
-import java.util.stream.Collectors;
 import propcap.farm.Crop;
 import propcap.farm.LoggedEvent;
 import propcap.farm.Scenario;
 import propcap.farm.Season;
 import propcap.farm.SoFar;
-import propcap.farm.Sowing;
 import propcap.farm.TrayPast;
 import propcap.past.WrittenTray.Entry;
 
@@ -29,13 +25,13 @@ public final class EarlierDay {
     if (soFar == null) {
       throw new IllegalArgumentException("nothing is known of the season so far");
     }
-    Map<String, Sowing> sowings =
-        scenario.sowings().stream().collect(Collectors.toMap(Sowing::id, Function.identity()));
     List<WrittenTray> written =
-        soFar.trays().stream()
-            .filter(t -> sowings.containsKey(t.sowing()))
-            .map(t -> written(t, scenario.season()))
-            .map(t -> before(t, day, scenario.cropOf(sowings.get(t.sowing()))))
+        scenario.sowings().stream()
+            .flatMap(
+                sowing ->
+                    soFar.of(sowing).stream()
+                        .map(t -> written(t, scenario.season()))
+                        .map(t -> before(t, day, scenario.cropOf(sowing))))
             .filter(t -> !t.entries().isEmpty())
             .toList();
     return scenario.withSoFar(

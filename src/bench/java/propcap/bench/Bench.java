@@ -10,11 +10,12 @@ public final class Bench {
 
   /**
    * Takes the scenario's file, and from system properties {@code older} an older jar and {@code
-   * springs} how many springs of the nursery are tried.
+   * springs} how many springs of the nursery are tried; 0 leaves out what takes many minutes.
    */
   public static void main(String[] args) throws Exception {
     load();
     SeasonTimes.tell(Path.of(args[0]));
+    SimpyTwin.tell();
     load();
     new Targets(System.getProperty("older", ""), Integer.getInteger("springs", 100)).measure();
     load();

@@ -27,7 +27,14 @@ public final class CropLuck {
   /** One table: how bad an outbreak of damping-off is. */
   private final QuantileTable.Row severity;
 
-  public CropLuck(Crop crop) {
+  private static final Made<CropLaw, CropLuck> MADE = new Made<>(500);
+
+  /** The laws of a crop, shared with crops whose luck is the same. */
+  public static CropLuck of(Crop crop) {
+    return MADE.of(CropLaw.of(crop), law -> new CropLuck(crop));
+  }
+
+  private CropLuck(Crop crop) {
     this.crop = crop;
     curve = new EmergenceCurve(crop);
     cellsToLeave = crop.cellsToLeave();

@@ -1,6 +1,7 @@
 package propcap.chance;
 
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,6 +18,11 @@ public final class KnownLuck {
    * @param attempt 0 for its first sowing
    */
   public record Tray(int sowing, int number, int attempt) {}
+
+  private static final Comparator<Tray> ORDER =
+      Comparator.comparingInt(Tray::sowing)
+          .thenComparingInt(Tray::number)
+          .thenComparingInt(Tray::attempt);
 
   private final List<Map<Tray, KnownTray>> byYear;
 
@@ -46,10 +52,11 @@ public final class KnownLuck {
     return byYear.get(year).get(tray);
   }
 
-  /** What is known of how the trays of some sowings showed. */
+  /** What is known of how the trays of some sowings showed, in the order of the trays. */
   List<KnownShowing> showing(int year, IntPredicate ofSowing) {
     return byYear.get(year).entrySet().stream()
         .filter(e -> ofSowing.test(e.getKey().sowing()))
+        .sorted(Map.Entry.comparingByKey(ORDER))
         .map(e -> e.getValue().showing())
         .toList();
   }

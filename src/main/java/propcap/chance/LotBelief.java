@@ -36,8 +36,19 @@ final class LotBelief {
     }
   }
 
-  LotBelief(CropLuck crop, Collection<KnownShowing> trays) {
-    this.crop = crop;
+  /** What is believed of a lot of a crop, and what is known of its trays. */
+  private record Key(CropLuck crop, List<KnownShowing> trays) {}
+
+  private static final Made<Key, LotBelief> MADE = new Made<>(2000);
+
+  /** What is believed of a lot when so much is known of its trays, in any order. */
+  static LotBelief of(CropLuck crop, Collection<KnownShowing> trays) {
+    return MADE.of(new Key(crop, List.copyOf(trays)), LotBelief::new);
+  }
+
+  private LotBelief(Key key) {
+    this.crop = key.crop();
+    List<KnownShowing> trays = key.trays();
     Crop.Germination germination = crop.germination();
     boolean differ = germination.trayCorrelation() > TrayRates.LEAST;
     rates = differ ? new TrayRates(germination.trayCorrelation()) : null;

@@ -56,7 +56,7 @@ public final class Luck {
     Map<String, CropLuck> byCrop = new HashMap<>();
     crops =
         sowings.stream()
-            .map(s -> byCrop.computeIfAbsent(s.crop(), c -> new CropLuck(scenario.cropOf(s))))
+            .map(s -> byCrop.computeIfAbsent(s.crop(), c -> CropLuck.of(scenario.cropOf(s))))
             .toArray(CropLuck[]::new);
     lots = sowings.stream().map(Luck::lotKey).distinct().toList();
     lotOf = sowings.stream().mapToInt(s -> lots.indexOf(lotKey(s))).toArray();
@@ -189,7 +189,7 @@ public final class Luck {
     Optional<LotBelief> belief = beliefs.getPlain(at);
     if (belief == null) {
       List<KnownShowing> trays = past.showing(year, sowing -> lotOf[sowing] == lot);
-      belief = trays.isEmpty() ? Optional.empty() : Optional.of(new LotBelief(crop, trays));
+      belief = trays.isEmpty() ? Optional.empty() : Optional.of(LotBelief.of(crop, trays));
       // Two threads may make the same; either will do.
       beliefs.setRelease(at, belief);
     }

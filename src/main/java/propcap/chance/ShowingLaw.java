@@ -17,6 +17,9 @@ final class ShowingLaw {
   /** What by the rules could not have been, taken as barely possible: it then tells nothing. */
   private static final double BARELY = 1e-12;
 
+  /** Less likely than this is never. */
+  private static final double NEVER = 1e-60;
+
   private final EmergenceCurve curve;
   private final int cells;
   private final int toLeave;
@@ -98,6 +101,9 @@ final class ShowingLaw {
     if (known.below() != KnownShowing.NOT_FAILED) {
       return counts * Math.max(BARELY, failed(last(parts), g));
     }
+    if (counts < NEVER) {
+      return 0;
+    }
     Stand stand = known.stand();
     if (stand != null) {
       return counts * Math.max(BARELY, stood(parts, stand, g));
@@ -153,27 +159,34 @@ final class ShowingLaw {
 
   /** Enough showed within a slice of time, and of what shows in the end so many are left. */
   private double stoodIn(Part part, Part last, double from, double to, double kept, double g) {
+    int plants = standPlants();
+    double standing = curve.shows(seedStand, g);
+    if (last.before() < toLeave && kept == 1) {
+      return keptAll(last, from, to, standing, plants, g);
+    }
     double a = rel(part, from, g);
     double b = rel(part, to, g);
     double chance = enough(part, b) - enough(part, a);
     if (chance <= 0) {
       return 0;
     }
-    int plants = standPlants();
-    double standing = curve.shows(seedStand, g);
     if (last.before() >= toLeave) {
       int later = cells - last.before();
       return chance * kept(last.before(), later, last.inside(standing), kept, plants);
     }
-    if (kept == 1) {
-      // So many showed in the end: how likely is it that of these the J-th came in the slice?
-      Part in = new Part(last.from(), last.before(), standing, plants);
-      return pmf(cells - last.before(), last.inside(standing), plants - last.before())
-          * (plants < toLeave ? 0 : enough(in, rel(in, to, g)) - enough(in, rel(in, from, g)));
-    }
     double middle = last.from() + (last.to() - last.from()) * (a + b) / 2;
     double later = Math.max(0, (standing - middle) / (1 - middle));
     return chance * kept(toLeave, cells - toLeave, later, kept, plants);
+  }
+
+  /** So many showed in the end: how likely is it that of these the J-th came in the slice? */
+  private double keptAll(Part last, double from, double to, double standing, int plants, double g) {
+    double shown = pmf(cells - last.before(), last.inside(standing), plants - last.before());
+    if (plants < toLeave || shown < NEVER) {
+      return 0;
+    }
+    Part in = new Part(last.from(), last.before(), standing, plants);
+    return shown * (enough(in, rel(in, to, g)) - enough(in, rel(in, from, g)));
   }
 
   private double stoodPulled(Part last, Stand stand, double g) {

@@ -1,5 +1,6 @@
 package propcap.cli;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -38,9 +39,11 @@ abstract class NeedsCommand<T extends Answer> implements Callable<Integer> {
 
   @Override
   public final Integer call() throws Exception {
-    PlanNeeds needs = read(options.scenarios(spec), file);
+    Scenarios reading = isWithinSeason() ? options.scenariosToday(spec) : options.scenarios(spec);
+    PlanNeeds needs = read(reading, file);
     RunOptions.Question<T> question = question(needs);
     try (ResultsFolder folder = options.open(spec, file, kind)) {
+      opened(folder);
       T answer = options.ask(spec, needs.scenario(), mostSeasons(), precision(), question);
       int told = Output.of(spec, answer, folder);
       return isNo(answer) ? Propcap.NO : told;
@@ -51,6 +54,14 @@ abstract class NeedsCommand<T extends Answer> implements Callable<Integer> {
   PlanNeeds read(Scenarios reading, Path scenario) throws FaultsException {
     return reading.readNeeds(scenario);
   }
+
+  /** Whether it is asked on a day of the season, whatever is said of that. */
+  boolean isWithinSeason() {
+    return false;
+  }
+
+  /** What may be wanted of what is in the folder before it is written. */
+  void opened(ResultsFolder folder) throws IOException {}
 
   /** What is asked, looked at before anything is written. */
   abstract RunOptions.Question<T> question(PlanNeeds needs) throws BadQuestionException;

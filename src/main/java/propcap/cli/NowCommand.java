@@ -1,13 +1,10 @@
 package propcap.cli;
 
 import java.io.IOException;
-import java.nio.file.Path;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
-import propcap.farm.PlanNeeds;
 import propcap.farm.Scenario;
-import propcap.files.FaultsException;
 import propcap.report.forecast.ForecastAnswer;
 import propcap.report.now.LastTime;
 import propcap.report.now.NowAnswer;
@@ -21,7 +18,7 @@ import propcap.study.SeasonNow;
     description =
         "Goes on from this season's log: what is planted, safe, at risk and lost, and what can"
             + " still be done.")
-final class NowCommand extends NeedsCommand<NowAnswer> {
+final class NowCommand extends ScenarioCommand<NowAnswer> {
   @Option(
       names = "--goal",
       paramLabel = "P",
@@ -44,8 +41,8 @@ final class NowCommand extends NeedsCommand<NowAnswer> {
   }
 
   @Override
-  PlanNeeds read(RunOptions options, Path scenario) throws FaultsException {
-    return PlanNeeds.none(options.scenariosToday(spec()).read(scenario));
+  boolean isWithinSeason() {
+    return true;
   }
 
   @Override
@@ -54,8 +51,7 @@ final class NowCommand extends NeedsCommand<NowAnswer> {
   }
 
   @Override
-  RunOptions.Question<NowAnswer> question(PlanNeeds needs) {
-    Scenario scenario = needs.scenario();
+  RunOptions.Question<NowAnswer> question(Scenario scenario) {
     return (run, progress) -> {
       SeasonNow now = AskingNow.ask(scenario, run, goal, !noAdvice, progress);
       return new NowAnswer(

@@ -37,6 +37,7 @@ import propcap.study.TooLargeException;
       BottleneckCommand.class,
       SizeCommand.class,
       ShiftCommand.class,
+      NowCommand.class,
       LatestCommand.class,
       SweepCommand.class,
       FitCommand.class,

@@ -206,6 +206,13 @@ public final class ResultsFolder implements AutoCloseable {
     return told;
   }
 
+  /** The file for other programs that was written there before; empty where there is none. */
+  public Optional<String> before() throws IOException {
+    return answer.isIn(folder)
+        ? Optional.of(Files.readString(folder.resolve(answer.file())))
+        : Optional.empty();
+  }
+
   /** What is kept there of a long answer while it is worked out. */
   public FinishedRuns finishedRuns() {
     return new FinishedRuns(FileSet.outOfSight(folder, answer.word() + "-runs"));

@@ -29,7 +29,8 @@ final class Advising {
   /** Springs on which things are tried; what is kept is told from others. */
   private static final int TRIED_ON = 100;
 
-  private static final int CONFIRMED_ON = 400;
+  private static final int CONFIRMED_ON = 200;
+  private static final int DAYS_TOGETHER = 4;
   private static final double CONFIDENCE = 0.95;
 
   /** A sowing again has at most so many times the trays that its plan had. */
@@ -256,23 +257,49 @@ final class Advising {
   }
 
   /**
-   * The last working day on which so many trays still reach the goal: each working day after today
-   * is tried in turn until one falls short.
+   * The last working day on which so many trays still reach the goal, as far as days were tried: a
+   * few between today and the bed's, then each between the last that does and the next that doesn't.
    */
   private int lastDay(SowingNow of, int trays) throws InterruptedException {
-    int last = scenario.firstDay();
-    int end = scenario.season().dayOf(of.sowing().bedBy());
-    for (int day = last + 1; day < end; day++) {
-      LocalDate date = scenario.season().date(day);
-      if (scenario.rounds().isWorkingDay(date)) {
-        int[][] tried = run(List.of(sowingAgain(of, trays, date)), 0, tries).get(0);
-        if (mean(met(tried, of, true)) < of.goal()) {
-          return last;
-        }
-        last = day;
-      }
+    int end =
+        scenario.season().dayOf(of.sowing().bedBy())
+            - (int) (scenario.cropOf(of.sowing()).quickestDays() / 2);
+    List<Integer> days =
+        IntStream.range(scenario.firstDay() + 1, Math.max(scenario.firstDay() + 2, end))
+            .filter(d -> scenario.rounds().isWorkingDay(scenario.season().date(d)))
+            .boxed()
+            .toList();
+    int[] between = {-1, days.size()};
+    while (between[1] - between[0] > 1) {
+      narrow(of, trays, days, between);
     }
-    return last;
+    return between[0] < 0 ? scenario.firstDay() : days.get(between[0]);
+  }
+
+  /** Tries a few of the days between one that does and one that doesn't, on the same luck. */
+  private void narrow(SowingNow of, int trays, List<Integer> days, int[] between)
+      throws InterruptedException {
+    int step = Math.max(1, (between[1] - between[0]) / (DAYS_TOGETHER + 1));
+    List<Integer> which =
+        IntStream.rangeClosed(1, DAYS_TOGETHER)
+            .map(i -> between[0] + i * step)
+            .filter(d -> d < between[1])
+            .boxed()
+            .toList();
+    List<int[][]> tried =
+        run(
+            which.stream()
+                .map(d -> sowingAgain(of, trays, scenario.season().date(days.get(d))))
+                .toList(),
+            0,
+            tries);
+    for (int i = 0; i < which.size(); i++) {
+      if (mean(met(tried.get(i), of, true)) < of.goal()) {
+        between[1] = which.get(i);
+        return;
+      }
+      between[0] = which.get(i);
+    }
   }
 
   // Buying in.

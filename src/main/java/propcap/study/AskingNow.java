@@ -21,6 +21,8 @@ public final class AskingNow {
 
   private static final double WINTER = 0.6;
 
+  private static final int FEW = 100;
+
   private AskingNow() {}
 
   /**
@@ -67,6 +69,17 @@ public final class AskingNow {
         advising.advise(done -> progress.accept(WINTER + (1 - WINTER) * done));
     return new SeasonNow(
         now, winter, goal, sowings, advice, advising.notHelped(advice), advising.springs());
+  }
+
+  /**
+   * The work that is likely from the season's day on.
+   *
+   * @return of few springs, since it is told in whole trays
+   */
+  public static WorkCalendar fortnight(Scenario scenario, RunSettings settings)
+      throws InterruptedException {
+    int few = Math.min(settings.seasons(), RunSettings.whole(FEW, scenario.weather().size()));
+    return WorkPlanning.calendar(scenario, settings.withSeasons(few), done -> {});
   }
 
   private static Trays trays(Scenario scenario, Sowing sowing, SoFar soFar) {

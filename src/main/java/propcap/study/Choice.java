@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.stream.IntStream;
 import propcap.farm.Place;
 import propcap.farm.Scenario;
+import propcap.farm.SoFar;
 import propcap.farm.Sowing;
 
 /**
@@ -15,6 +16,7 @@ import propcap.farm.Sowing;
  *
  * @param days of the season on which it may be sown, in order: working days, and the day that it
  *     had
+ * @param sownTrays so many of it have been sown, and it has no fewer
  * @param mostTrays it may have from one to so many
  * @param places open places in which its crop germinates, best first
  * @param goal chance with which its plants must be on time
@@ -23,6 +25,7 @@ import propcap.farm.Sowing;
 record Choice(
     Sowing sowing,
     List<Integer> days,
+    int sownTrays,
     int mostTrays,
     List<String> places,
     double goal,
@@ -60,6 +63,7 @@ record Choice(
           new Choice(
               sowing,
               days,
+              sown(scenario, sowing),
               Math.max(1, (int) Math.floor(question.mostTrays() * sowing.trays() + 1e-9)),
               openPlaces(scenario, sowing),
               sowing.leeway().goalOr(question.goal()),
@@ -93,8 +97,20 @@ record Choice(
 
   private static boolean isOpen(
       Scenario scenario, Sowing sowing, LocalDate date, LocalDate from, LocalDate to) {
-    boolean worked = scenario.rounds().isWorkingDay(date) || date.equals(sowing.sow());
-    return worked && !date.isBefore(from) && !date.isAfter(to);
+    boolean isAsItWas = date.equals(sowing.sow());
+    if (sown(scenario, sowing) > 0) {
+      return isAsItWas;
+    }
+    boolean isToCome = scenario.rounds().isWorkingDay(date) && !date.isBefore(scenario.today());
+    return (isToCome || isAsItWas) && !date.isBefore(from) && !date.isAfter(to);
+  }
+
+  /** Trays of a sowing that have been sown, but for those sown again. */
+  private static int sown(Scenario scenario, Sowing sowing) {
+    SoFar soFar = scenario.soFar();
+    return soFar == null
+        ? 0
+        : (int) soFar.of(sowing).stream().filter(t -> t.attempt() == 0).count();
   }
 
   private static List<String> openPlaces(Scenario scenario, Sowing sowing) {
@@ -133,7 +149,7 @@ record Choice(
     Sowing chosen =
         sowing
             .shifted(setting.day() - scenario.season().dayOf(sowing.sow()))
-            .withTrays(setting.trays());
+            .withTrays(Math.max(sownTrays, setting.trays()));
     if (setting.place() == ownPlace()) {
       return chosen;
     }

@@ -54,7 +54,7 @@ public record RunSettings(
     return new RunSettings(seed, seasons, precision, threads, newEngine);
   }
 
-  private RunSettings withSeasons(int newSeasons) {
+  RunSettings withSeasons(int newSeasons) {
     return new RunSettings(seed, newSeasons, precision, threads, engine);
   }
 

@@ -17,7 +17,7 @@ class CropLuckTest {
   private static CropLuck germinating(double rate, double tested, double correlation) {
     Crops crop = new Crops();
     crop.germination = new Crop.Germination(rate, tested, correlation);
-    return new CropLuck(crop.make());
+    return CropLuck.of(crop.make());
   }
 
   /** Between tables a quarter of a logit apart as well as along each: the sum of two errors. */
@@ -93,7 +93,7 @@ class CropLuckTest {
   void aTrayWithoutAnOutbreakLosesNothingToIt() {
     Crops crop = new Crops();
     crop.dampingOff = new Crop.DampingOff(0.04, 0.4);
-    CropLuck luck = new CropLuck(crop.make());
+    CropLuck luck = CropLuck.of(crop.make());
     assertThat(luck.severity(0.04, 0.9)).isZero();
     assertThat(luck.severity(0.0399, 0.9)).isPositive();
   }
@@ -103,7 +103,7 @@ class CropLuckTest {
   void anOutbreakOfHalfSeverityIsUniform() {
     Crops crop = new Crops();
     crop.dampingOff = new Crop.DampingOff(1, 0.5);
-    CropLuck luck = new CropLuck(crop.make());
+    CropLuck luck = CropLuck.of(crop.make());
     for (double u : new double[] {0.001, 0.1, 0.25, 0.5, 0.9, 0.999}) {
       assertThat(luck.severity(0.5, u)).isCloseTo(u, Offset.offset(1e-5));
     }
@@ -113,7 +113,7 @@ class CropLuckTest {
   void halfOfTheTraysGrowFasterThanTheMedianAndTheSpreadIsOneDeviation() {
     Crops crop = new Crops();
     crop.spread = 0.1;
-    CropLuck luck = new CropLuck(crop.make());
+    CropLuck luck = CropLuck.of(crop.make());
     assertThat(luck.pace(0.5)).isCloseTo(1, Offset.offset(1e-12));
     assertThat(luck.pace(NormalDist.cdf01(1))).isCloseTo(Math.exp(0.1), Offset.offset(1e-9));
   }

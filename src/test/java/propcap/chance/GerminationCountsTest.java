@@ -33,7 +33,7 @@ class GerminationCountsTest {
 
   private static double[] fills(long seed, int trays, Crops crop) {
     Well19937c chance = new Well19937c(seed);
-    CropLuck luck = new CropLuck(crop.make());
+    CropLuck luck = CropLuck.of(crop.make());
     double[] fills = new double[trays];
     for (int i = 0; i < trays; i++) {
       double[] uniforms = new double[DrawPurpose.COUNT];

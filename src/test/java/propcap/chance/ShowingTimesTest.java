@@ -82,7 +82,7 @@ class ShowingTimesTest {
 
   private TrayLuck[] luck(long seed) {
     Well19937c chance = new Well19937c(seed);
-    CropLuck laws = new CropLuck(crop.make());
+    CropLuck laws = CropLuck.of(crop.make());
     TrayLuck[] trays = new TrayLuck[TRAYS];
     for (int i = 0; i < TRAYS; i++) {
       double[] uniforms = new double[DrawPurpose.COUNT];
@@ -125,7 +125,7 @@ class ShowingTimesTest {
   @ValueSource(ints = {1, 2, 3, 5})
   void ofFortyEightFillingCellsTheThirtiethShowsWhenItShould(int perCell) {
     seeds(perCell, 0.7);
-    CropLuck laws = new CropLuck(crop.make());
+    CropLuck laws = CropLuck.of(crop.make());
     Well19937c quick = new Well19937c(4001);
     Well19937c slow = new Well19937c(4002);
     double[] drawn = new double[TRAYS];

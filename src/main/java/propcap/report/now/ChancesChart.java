@@ -1,0 +1,76 @@
+package propcap.report.now;
+
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+import org.jfree.chart.axis.NumberAxis;
+import org.jfree.chart.axis.SymbolAxis;
+import org.jfree.chart.plot.ValueMarker;
+import org.jfree.chart.plot.XYPlot;
+import org.jfree.data.xy.XIntervalSeries;
+import org.jfree.data.xy.XIntervalSeriesCollection;
+import propcap.report.chart.ChartStyle;
+import propcap.report.chart.Marks;
+import propcap.report.chart.Svg;
+import propcap.report.kit.Words;
+import propcap.study.SeasonNow;
+import propcap.study.SeasonNow.SowingNow;
+
+/** The chances of sowings, in winter and now, one below the other. */
+final class ChancesChart {
+  private static final int MARGINS = 72;
+  private static final int ROW_HEIGHT = 16;
+  private static final int LONGEST_NAME = 30;
+
+  private ChancesChart() {}
+
+  /** A chart of those that need plants; nothing where there is none. */
+  static String of(SeasonNow now, String id) {
+    List<SowingNow> sowings =
+        now.sowings().stream().filter(s -> s.sowing().plantsNeeded() > 0).toList();
+    if (sowings.isEmpty()) {
+      return "";
+    }
+    XIntervalSeriesCollection dataset = new XIntervalSeriesCollection();
+    Marks marks = Marks.withWhiskersAcross();
+    dataset.addSeries(series("now", sowings, s -> s.now().chanceMet()));
+    marks.then(Marks.Fill.FILLED, ChartStyle.BLUE);
+    dataset.addSeries(series("in winter", sowings, s -> s.winter().chanceMet()));
+    marks.then(Marks.Fill.HOLLOW, ChartStyle.BLUE);
+    NumberAxis chance =
+        ChartStyle.axis(new NumberAxis("springs in which its plants are on time, %"));
+    chance.setRange(-2, 102);
+    XYPlot plot = ChartStyle.plot(chance, names(sowings));
+    plot.setRangeGridlinesVisible(false);
+    plot.addDomainMarker(new ValueMarker(100 * now.goal(), ChartStyle.RULE, ChartStyle.HAIRLINE));
+    plot.setDataset(dataset);
+    plot.setRenderer(marks.renderer());
+    return Svg.of(
+        ChartStyle.chart(plot),
+        id,
+        MARGINS + ROW_HEIGHT * sowings.size(),
+        "The chance of each sowing to have its plants on time, in winter and now. The table below has"
+            + " the numbers.");
+  }
+
+  private static XIntervalSeries series(
+      String name, List<SowingNow> sowings, ToDoubleFunction<SowingNow> chance) {
+    XIntervalSeries series = new XIntervalSeries(name, false, true);
+    for (int s = 0; s < sowings.size(); s++) {
+      Marks.addAcross(series, s, 100 * chance.applyAsDouble(sowings.get(s)), 0);
+    }
+    return series;
+  }
+
+  private static SymbolAxis names(List<SowingNow> sowings) {
+    String[] names =
+        sowings.stream()
+            .map(s -> Words.shortened(s.sowing().id(), LONGEST_NAME))
+            .toArray(String[]::new);
+    SymbolAxis axis = ChartStyle.axis(new SymbolAxis(null, names));
+    axis.setInverted(true);
+    axis.setGridBandsVisible(false);
+    axis.setTickMarksVisible(false);
+    axis.setRange(-0.5, sowings.size() - 0.5);
+    return axis;
+  }
+}

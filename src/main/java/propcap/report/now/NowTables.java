@@ -1,0 +1,196 @@
+package propcap.report.now;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.stream.IntStream;
+import propcap.farm.Place;
+import propcap.farm.Season;
+import propcap.farm.SoFar;
+import propcap.farm.TrayPast;
+import propcap.report.kit.Dates;
+import propcap.report.kit.Sheet.Cell;
+import propcap.report.kit.Table;
+import propcap.report.kit.Words;
+import propcap.study.Forecast.Occupancy;
+import propcap.study.Period;
+import propcap.study.SeasonNow;
+import propcap.study.SeasonNow.Advice;
+import propcap.study.SeasonNow.SowingNow;
+import propcap.study.SeasonNow.Standing;
+import propcap.study.SeasonNow.Trays;
+import propcap.study.WorkCalendar;
+
+/** The tables of a season on a day within it. */
+final class NowTables {
+  /** So many days of work are told. */
+  static final int FORTNIGHT = 14;
+
+  private NowTables() {}
+
+  /** How a sowing stands, by shape and word. */
+  static String standing(Standing standing) {
+    return switch (standing) {
+      case PLANTED -> "✓ planted";
+      case SAFE -> "● safe";
+      case AT_RISK -> "◐ at risk";
+      case LOST -> "○ lost";
+    };
+  }
+
+  private static String where(Trays trays) {
+    List<String> parts =
+        IntStream.range(0, 6)
+            .mapToObj(
+                i ->
+                    switch (i) {
+                      case 0 -> part(trays.toSow(), "to be sown");
+                      case 1 -> part(trays.inHeat(), "in the heat");
+                      case 2 -> part(trays.growingOn(), "growing on");
+                      case 3 -> part(trays.inPots(), "in pots");
+                      case 4 -> part(trays.outside(), "hardening off");
+                      default -> part(trays.planted(), "planted out");
+                    })
+            .filter(p -> !p.isEmpty())
+            .toList();
+    return parts.isEmpty() ? "none" : String.join(", ", parts);
+  }
+
+  private static String part(int trays, String where) {
+    return trays == 0 ? "" : trays + " " + where;
+  }
+
+  static final Table<SowingNow> SOWINGS =
+      new Table<SowingNow>("Sowing", s -> s.sowing().id(), s -> where(s.trays()))
+          .csv("sowing", s -> s.sowing().id())
+          .json("sowing", s -> s.sowing().id())
+          .file("crop", s -> s.sowing().crop())
+          .file(
+              "standing",
+              s -> s.standing().name().toLowerCase(java.util.Locale.ROOT).replace('_', '-'))
+          .file("plants-needed", s -> s.sowing().plantsNeeded())
+          .file("goal", SowingNow::goal)
+          .file("chance-now", s -> s.now().chanceMet())
+          .file("chance-now-low", s -> s.now().chanceMetLow())
+          .file("chance-now-high", s -> s.now().chanceMetHigh())
+          .file("chance-in-winter", s -> s.winter().chanceMet())
+          .stat("on-time", s -> s.now().onTime())
+          .stat("on-time-in-winter", s -> s.winter().onTime())
+          .file("ready-by", s -> s.now().readyBy())
+          .file("to-sow", s -> s.trays().toSow())
+          .file("due-and-not-in-the-log", s -> s.trays().due())
+          .file("in-heat", s -> s.trays().inHeat())
+          .file("growing-on", s -> s.trays().growingOn())
+          .file("in-pots", s -> s.trays().inPots())
+          .file("hardening", s -> s.trays().outside())
+          .file("planted", s -> s.trays().planted())
+          .file("thrown-out", s -> s.trays().gone())
+          .words("Stands", s -> standing(s.standing()))
+          .cell(
+              "Chance now",
+              "",
+              s ->
+                  Cell.of(
+                          Words.chance(s.now().chanceMet()),
+                          Words.chances(s.now().chanceMetLow(), s.now().chanceMetHigh()))
+                      .strongIf(s.isShort()))
+          .number("In winter", "", s -> Words.chance(s.winter().chanceMet()))
+          .number("Plants on time", "", s -> Words.estimate(s.now().onTime()))
+          .number("In winter", "", s -> Words.estimate(s.winter().onTime()))
+          .number("Needed", "", s -> Words.count(s.sowing().plantsNeeded()));
+
+  /**
+   * A place from today on.
+   *
+   * @param stands spaces that are taken on the morning of today
+   * @param fullDays days from today on, mean of a season, on which it is full
+   * @param fullest the day of its highest mean use
+   */
+  record PlaceNow(Place place, int stands, double fullDays, LocalDate fullest, double most) {
+    static List<PlaceNow> of(SeasonNow now) {
+      SoFar soFar = now.now().scenario().soFar();
+      int today = now.now().scenario().firstDay();
+      Season season = now.now().scenario().season();
+      return now.now().places().stream()
+          .map(
+              o -> {
+                int stands =
+                    soFar == null
+                        ? 0
+                        : soFar.trays().stream()
+                            .filter(t -> t.standsIn().filter(o.name()::equals).isPresent())
+                            .mapToInt(TrayPast::spaces)
+                            .sum();
+                int from = Math.min(today, o.days().size() - 1);
+                int fullest = from;
+                double full = 0;
+                for (int d = from; d < o.days().size(); d++) {
+                  full += o.days().get(d).chanceFull();
+                  fullest = o.days().get(d).mean() > o.days().get(fullest).mean() ? d : fullest;
+                }
+                return new PlaceNow(
+                    place(now, o),
+                    stands,
+                    full,
+                    season.date(fullest),
+                    o.days().get(fullest).mean());
+              })
+          .toList();
+    }
+
+    private static Place place(SeasonNow now, Occupancy occupancy) {
+      return now.now().scenario().places().stream()
+          .filter(p -> p.name().equals(occupancy.name()))
+          .findFirst()
+          .orElseThrow();
+    }
+  }
+
+  static Table<PlaceNow> places(Season season) {
+    return new Table<PlaceNow>("Place", p -> p.place().name())
+        .csv("place", p -> p.place().name())
+        .json("place", p -> p.place().name())
+        .file("spaces", p -> p.place().spaces())
+        .file("stands-now", PlaceNow::stands)
+        .file("full-days", PlaceNow::fullDays)
+        .file("fullest-day", PlaceNow::fullest)
+        .file("spaces-taken-then", PlaceNow::most)
+        .number("Stands in it now", "spaces", p -> p.stands() + " of " + p.place().spaces())
+        .number("Full from today on", "days", p -> Words.amount(p.fullDays()))
+        .number("Fullest", "", p -> Dates.day(p.fullest(), season))
+        .number("Spaces taken then", "mean", p -> Words.count(p.most()));
+  }
+
+  /** A piece of the coming fortnight's work. */
+  record Job(LocalDate date, WorkCalendar.Task task, WorkCalendar.Stint stint) {
+    static List<Job> of(WorkCalendar work, LocalDate today) {
+      Period days = new Period(today, today.plusDays(FORTNIGHT - 1));
+      return work.tasks().stream()
+          .flatMap(
+              t -> t.in(days).stream().filter(s -> s.trays() > 0).map(s -> new Job(s.date(), t, s)))
+          .sorted(
+              java.util.Comparator.comparing(Job::date)
+                  .thenComparing(j -> j.task().job())
+                  .thenComparing(j -> j.task().sowing().id()))
+          .toList();
+    }
+  }
+
+  static Table<Job> work(Season season) {
+    return new Table<Job>("Day", j -> Dates.dayOfWeek(j.date(), season))
+        .words("What", j -> NowWords.event(j.task().job()))
+        .words("Sowing", j -> j.task().sowing().id())
+        .number("Trays", "", j -> Integer.toString(j.stint().trays()))
+        .words("To", j -> j.stint().to() == null ? "the bed" : j.stint().to());
+  }
+
+  static final Table<Advice> ADVICE =
+      new Table<Advice>()
+          .json("kind", a -> a.kind().name().toLowerCase(java.util.Locale.ROOT).replace('_', '-'))
+          .json("sowing", a -> a.sowing() == null ? null : a.sowing().id())
+          .json("what", Advice::what)
+          .json("trays", Advice::trays)
+          .json("chance", a -> a.chance() == null ? null : a.chance().chance())
+          .difference("gain", Advice::gain)
+          .difference("others", Advice::others)
+          .json("cost", Advice::cost);
+}

@@ -54,7 +54,7 @@ class ArchitectureTest {
     "past, farm",
     "season, past chance farm",
     "plan,",
-    "study, plan season chance farm",
+    "study, plan season past chance farm",
     "evidence, chance farm",
     "files, past farm disk",
     "results, disk",

@@ -49,6 +49,8 @@ import propcap.study.TooLargeException;
       OrderCommand.class,
       NewCommand.class,
       CropsCommand.class,
+      ReviewCommand.class,
+      PretendCommand.class,
       OpenCommand.class,
       HelpCommand.class,
       AutoComplete.GenerateCompletion.class

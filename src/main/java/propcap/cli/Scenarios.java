@@ -25,17 +25,21 @@ final class Scenarios {
 
   /** Reads a scenario; what in it is unlikely is printed, and stops nothing. */
   Scenario read(Path file) throws FaultsException {
-    ScenarioReader.Reading reading = ScenarioReader.read(file, UnsavedTexts.none(), asked);
-    reading.warnings().forEach(doubted(spec));
+    ScenarioReader.Reading reading = reading(file);
     asked = asked.beside(reading);
     return reading.sound();
   }
 
   /** Reads a scenario of whose sowing plan dates and trays may be left to be found. */
   PlanNeeds readNeeds(Path file) throws FaultsException {
+    return reading(file).soundNeeds();
+  }
+
+  /** Reads a scenario, with its faults and where its log is. */
+  ScenarioReader.Reading reading(Path file) {
     ScenarioReader.Reading reading = ScenarioReader.read(file, UnsavedTexts.none(), asked);
     reading.warnings().forEach(doubted(spec));
-    return reading.soundNeeds();
+    return reading;
   }
 
   /** Prints what is unlikely in a grower's file. */

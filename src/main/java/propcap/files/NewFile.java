@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import propcap.disk.WholeFile;
 import propcap.farm.WeatherRecord;
+import propcap.past.WrittenTray;
 
 /**
  * A file of the grower's that the program writes: whole or not at all, and never in the place of
@@ -20,6 +21,18 @@ public final class NewFile {
   public static List<Path> writeWeather(List<WeatherRecord.Day> days, Path file, boolean mayReplace)
       throws FaultsException, IOException {
     return write(WeatherFile.text(days), file, mayReplace);
+  }
+
+  /**
+   * Writes a log of trays; see {@link #write}.
+   *
+   * @param trays in the plan's order, each with a number for a name
+   * @param notes lines at its head that are no rows
+   */
+  public static List<Path> writeLog(
+      List<WrittenTray> trays, List<String> notes, Path file, boolean mayReplace)
+      throws FaultsException, IOException {
+    return write(LogText.of(trays, notes), file, mayReplace);
   }
 
   /**

@@ -230,8 +230,10 @@ public final class House {
         continue;
       }
       hands.spend(WorkKind.MOVE, onTable ? 0 : 1);
-      rooms.of(tray.place()).leave(1);
-      rooms.of(table).take(1);
+      if (!onTable) {
+        rooms.of(tray.place()).leave(1);
+        rooms.of(table).take(1);
+      }
       list.clear(rank);
       tray.leaveHeat(table, now);
       notes.offHeat(tray, today);

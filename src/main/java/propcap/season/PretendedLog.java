@@ -3,6 +3,7 @@ package propcap.season;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -27,17 +28,17 @@ public final class PretendedLog {
   private record Key(int sowing, int tray, int attempt) {}
 
   private final SeasonPlan plan;
-  private final SeasonLuck luck;
+  private final Diary diary;
   private final int today;
-  private final Counting counting;
+  private final boolean isCounted;
   private final Map<Key, List<Entry>> entries = new LinkedHashMap<>();
   private final Map<Key, Integer> attempts = new LinkedHashMap<>();
 
-  private PretendedLog(SeasonPlan plan, SeasonLuck luck, int today, Counting counting) {
+  private PretendedLog(SeasonPlan plan, Diary diary, int today, boolean isCounted) {
     this.plan = plan;
-    this.luck = luck;
+    this.diary = diary;
     this.today = today;
-    this.counting = counting;
+    this.isCounted = isCounted;
   }
 
   /**
@@ -47,13 +48,25 @@ public final class PretendedLog {
    */
   public static List<WrittenTray> of(
       SeasonPlan plan, SeasonLuck luck, int today, Counting counting) {
-    return new PretendedLog(plan, luck, today, counting).trays();
+    Diary diary = House.seasonWithDiary(plan, luck).diary();
+    PretendedLog log = new PretendedLog(plan, diary, today, counting != Counting.NOTHING);
+    log.note();
+    if (counting == Counting.ALL) {
+      log.entries.forEach((key, of) -> log.countInHeat(luck, key, of));
+    }
+    return log.trays();
   }
 
-  private List<WrittenTray> trays() {
-    Diary diary = House.seasonWithDiary(plan, luck).diary();
+  /** The log of a season that has been simulated, stands counted. */
+  public static List<WrittenTray> of(SeasonPlan plan, Diary diary, int today) {
+    PretendedLog log = new PretendedLog(plan, diary, today, true);
+    log.note();
+    return log.trays();
+  }
+
+  private void note() {
     for (int note = 0; note < diary.size() && diary.day(note) < today; note++) {
-      note(diary, note);
+      note(note);
     }
     for (Diary.ThrownOut out : diary.thrownOut()) {
       if (out.day() < today) {
@@ -63,26 +76,40 @@ public final class PretendedLog {
             .add(new Entry(LoggedEvent.THROWN_OUT, date(out.day()), null, null, 0));
       }
     }
-    if (counting == Counting.ALL) {
-      entries.forEach(this::countInHeat);
-    }
+  }
+
+  private List<WrittenTray> trays() {
+    Map<Key, String> names = names();
     return entries.entrySet().stream()
         .sorted(
             Map.Entry.comparingByKey(
                 Comparator.comparingInt(Key::sowing)
                     .thenComparingInt(Key::attempt)
                     .thenComparingInt(Key::tray)))
-        .map(e -> written(e.getKey(), e.getValue()))
+        .map(e -> written(e.getKey(), names.getOrDefault(e.getKey(), ""), e.getValue()))
         .toList();
   }
 
-  private WrittenTray written(Key key, List<Entry> of) {
-    String name = key.tray() + 1 + (key.attempt() == 0 ? "" : "-again-" + key.attempt());
+  /** Trays of the plan by their numbers; those sown again have the next ones, as they were sown. */
+  private Map<Key, String> names() {
+    Map<Key, String> names = new HashMap<>();
+    int[] named = new int[plan.sowings()];
+    entries.keySet().stream()
+        .filter(key -> key.attempt() == 0)
+        .forEach(key -> names.put(key, "" + (key.tray() + 1)));
+    entries.keySet().stream()
+        .filter(key -> key.attempt() > 0)
+        .forEach(
+            key -> names.put(key, "" + (plan.line(key.sowing()).trays + ++named[key.sowing()])));
+    return names;
+  }
+
+  private WrittenTray written(Key key, String name, List<Entry> of) {
     String sowing = plan.scenario().sowings().get(key.sowing()).id();
     return new WrittenTray(sowing, name, key.tray(), key.attempt(), of);
   }
 
-  private void note(Diary diary, int note) {
+  private void note(int note) {
     TrayTask task = diary.job(note);
     Key first = new Key(diary.sowing(note), diary.tray(note), 0);
     if (task == TrayTask.SOW_AGAIN) {
@@ -115,13 +142,13 @@ public final class PretendedLog {
   /** The stand is counted when the last seedlings are up; before that nobody knows it. */
   private boolean isCounted(LoggedEvent event, Key key, int day) {
     double window = plan.line(key.sowing()).crop.standWindowDays();
-    return counting != Counting.NOTHING
+    return isCounted
         && event != LoggedEvent.SOWN
         && (event != LoggedEvent.OFF_HEAT || day + window < today);
   }
 
   /** On the last round before today. */
-  private void countInHeat(Key key, List<Entry> of) {
+  private void countInHeat(SeasonLuck luck, Key key, List<Entry> of) {
     Entry sown = of.get(0);
     int day = today - 1;
     while (day >= 0 && plan.workingDay(day) != day) {

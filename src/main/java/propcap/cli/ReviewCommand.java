@@ -1,0 +1,46 @@
+package propcap.cli;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import picocli.CommandLine.Command;
+import propcap.farm.PlanNeeds;
+import propcap.files.FaultsException;
+import propcap.files.ScenarioReader;
+import propcap.report.review.ReviewAnswer;
+import propcap.study.Reviewing;
+
+/** What came, and what had been forecast? */
+@Command(
+    name = "review",
+    description =
+        "Looks back on a season, at its end or on any day: holds the forecasts of winter and of each"
+            + " first of a month against what came by the log, and says which numbers were most"
+            + " wrong.")
+final class ReviewCommand extends NeedsCommand<ReviewAnswer> {
+  private Path file = Path.of("SCENARIO");
+  private Optional<Path> log = Optional.empty();
+
+  ReviewCommand() {
+    super(ReviewAnswer.KIND);
+  }
+
+  @Override
+  PlanNeeds read(Scenarios reading, Path scenario) throws FaultsException {
+    ScenarioReader.Reading read = reading.reading(scenario);
+    file = scenario;
+    log = read.log();
+    return PlanNeeds.none(read.sound());
+  }
+
+  @Override
+  RunOptions.Question<ReviewAnswer> question(PlanNeeds needs) {
+    String its = log.map(Path::toString).orElse("LOG");
+    return (run, progress) ->
+        new ReviewAnswer(Reviewing.review(needs.scenario(), run, progress), its, file.toString());
+  }
+
+  @Override
+  int mostSeasons() {
+    return Reviewing.DEFAULT_SEASONS;
+  }
+}

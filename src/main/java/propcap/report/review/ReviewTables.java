@@ -1,0 +1,98 @@
+package propcap.report.review;
+
+import java.util.List;
+import java.util.stream.IntStream;
+import propcap.farm.Season;
+import propcap.report.kit.Csv;
+import propcap.report.kit.Dates;
+import propcap.report.kit.Sheet.Cell;
+import propcap.report.kit.Table;
+import propcap.report.kit.Words;
+import propcap.study.Review;
+import propcap.study.Review.Came;
+import propcap.study.Review.Figure;
+import propcap.study.Review.Look;
+import propcap.study.Review.Range;
+
+/** The tables of a look back. */
+final class ReviewTables {
+  private ReviewTables() {}
+
+  /** How often the ranges of each forecast held. */
+  static Table<Look> looks(Review review) {
+    ReviewWords words = new ReviewWords(review);
+    return new Table<Look>("Forecast of", words::name)
+        .number("Sowings", "not over then", l -> Words.count(l.sowings()))
+        .cell(
+            "Within the range",
+            "sowings",
+            l -> Cell.of(Words.amount(l.inside())).strongIf(!l.isAsItShould()))
+        .number("To be expected", "sowings", l -> Words.amount(l.expected()))
+        .number(
+            "In 95 springs of 100",
+            "sowings",
+            l -> Words.count(l.low()) + " to " + Words.count(l.high()));
+  }
+
+  /** Each sowing that is over, beside the forecasts. */
+  static Table<Came> sowings(Review review) {
+    Season season = review.scenario().season();
+    Table<Came> table =
+        new Table<Came>("Sowing", c -> c.sowing().id(), c -> c.sowing().crop())
+            .csv("sowing", c -> c.sowing().id())
+            .csv("crop", c -> c.sowing().crop())
+            .csv("plants-needed", c -> c.sowing().plantsNeeded())
+            .csv("bed-by", c -> c.sowing().bedBy())
+            .csv("came", Came::came)
+            .csv("counted", c -> c.isCounted() ? "yes" : "")
+            .number("Needed", "plants", c -> Words.count(c.sowing().plantsNeeded()))
+            .cell(
+                "Came on time",
+                "plants",
+                c ->
+                    Cell.of(Words.count(c.came()), c.isCounted() ? "" : "likely")
+                        .strongIf(c.came() < c.sowing().plantsNeeded()));
+    List<Look> looks = review.looks();
+    IntStream.range(0, looks.size())
+        .forEach(
+            i -> {
+              String name = i == 0 ? "winter" : looks.get(i).day().toString();
+              table
+                  .csv(name, c -> c.forecasts().get(i).mean())
+                  .csv(name + "-low", c -> c.forecasts().get(i).low())
+                  .csv(name + "-high", c -> c.forecasts().get(i).high())
+                  .cell(
+                      i == 0 ? "Winter" : Dates.shortDay(looks.get(i).day(), season),
+                      "8 springs of 10",
+                      c -> range(c, c.forecasts().get(i)));
+            });
+    return table;
+  }
+
+  private static Cell range(Came came, Range range) {
+    boolean holds = came.came() >= range.low() && came.came() <= range.high();
+    return Cell.of(
+            Words.count(range.mean()), Words.count(range.low()) + "–" + Words.count(range.high()))
+        .strongIf(!holds);
+  }
+
+  static Table<Figure> figures(Review review) {
+    return new Table<Figure>("Crop", Figure::crop)
+        .csv("crop", Figure::crop)
+        .csv("figure", f -> Csv.word(f.figure()))
+        .csv("trays", Figure::trays)
+        .csv("assumed", Figure::assumed)
+        .csv("seen", Figure::seen)
+        .csv("standard-errors", Figure::off)
+        .words("", f -> ReviewWords.name(f.figure()))
+        .number("Trays", "in the log", f -> Words.count(f.trays()))
+        .number("Assumed", "", f -> ReviewWords.amount(f, f.assumed()))
+        .number("Seen", "", f -> ReviewWords.amount(f, f.seen()))
+        .cell(
+            "Off by",
+            "standard errors",
+            f ->
+                Cell.of(Words.signedAmount(f.off()))
+                    .strongIf(Math.abs(f.off()) > review.byChance()));
+  }
+}

@@ -1,0 +1,160 @@
+package propcap.report.review;
+
+import java.util.ArrayList;
+import java.util.List;
+import propcap.farm.Season;
+import propcap.farm.Sowing;
+import propcap.report.kit.Dates;
+import propcap.report.kit.Words;
+import propcap.study.LogFigure;
+import propcap.study.Review;
+import propcap.study.Review.Figure;
+import propcap.study.Review.Look;
+
+/** A look back in words. */
+final class ReviewWords {
+  /** So many figures are told one by one. */
+  static final int MOST_FIGURES = 3;
+
+  private static final int MOST_NAMED = 6;
+
+  private final Review review;
+  private final Season season;
+
+  ReviewWords(Review review) {
+    this.review = review;
+    season = review.scenario().season();
+  }
+
+  /** Whether the forecasts held: the verdict first. */
+  List<String> forecasts() {
+    List<String> told = new ArrayList<>();
+    List<Look> looks = review.looks().stream().filter(l -> l.sowings() > 0).toList();
+    if (looks.isEmpty()) {
+      return List.of(
+          "No sowing is over by "
+              + Dates.day(review.scenario().today(), season)
+              + ", so no forecast can be held against what came yet.");
+    }
+    told.add(verdict(looks.get(0)));
+    looks.forEach(look -> told.add(held(look)));
+    return told;
+  }
+
+  /** Of one forecast alone: of several one would be astray by luck too often. */
+  private static String verdict(Look winter) {
+    if (winter.isAsItShould()) {
+      return "Winter's forecast held, as far as one spring can tell.";
+    }
+    return winter.inside() < winter.low()
+        ? "Winter's forecast did not hold: what came lay outside of its ranges too often."
+        : "Winter's forecast held too well: its ranges are wider than they need be.";
+  }
+
+  /** Such as {@code winter} or {@code 1 April}. */
+  String name(Look look) {
+    return look.day().equals(season.start()) ? "winter" : Dates.day(look.day(), season);
+  }
+
+  /** How often the ranges of one forecast held. */
+  String held(Look look) {
+    return "Of "
+        + name(look)
+        + ": "
+        + Words.amount(look.inside())
+        + " of "
+        + Words.plural(look.sowings(), "sowing")
+        + " came within the range of 8 springs of 10; "
+        + Words.count(look.low())
+        + " to "
+        + Words.count(look.high())
+        + " do in 95 springs of 100 if all numbers are right";
+  }
+
+  /** What is not over, and what is not certain. */
+  List<String> leftOut() {
+    List<String> told = new ArrayList<>();
+    if (!review.notOver().isEmpty() && !review.sowings().isEmpty()) {
+      told.add(
+          "Left out, as not over yet: "
+              + some(review.notOver().stream().map(Sowing::id).toList())
+              + ".");
+    }
+    List<String> notCounted =
+        review.sowings().stream().filter(c -> !c.isCounted()).map(c -> c.sowing().id()).toList();
+    if (!notCounted.isEmpty()) {
+      told.add(
+          "Not counted to the end, so what came is what is likely by the log: "
+              + some(notCounted)
+              + ".");
+    }
+    return told;
+  }
+
+  private static String some(List<String> names) {
+    int more = names.size() - MOST_NAMED;
+    return more <= 1
+        ? Words.list(names)
+        : String.join(", ", names.subList(0, MOST_NAMED)) + " and " + more + " more";
+  }
+
+  /** Which numbers were wrong, the most wrong first. */
+  List<String> figures() {
+    List<String> told = new ArrayList<>();
+    List<Figure> wrong = review.wrong();
+    if (review.figures().isEmpty()) {
+      told.add("The log says too little of any crop to hold its numbers against it.");
+    } else if (wrong.isEmpty()) {
+      told.add(
+          "No number of the crop list is off by more than chance explains; the farthest: "
+              + figure(review.figures().get(0)));
+    } else {
+      told.add(
+          wrong.size() == 1 ? "Off by more than chance:" : "Off by more than chance, worst first:");
+      wrong.stream().limit(MOST_FIGURES).forEach(f -> told.add("  " + figure(f)));
+    }
+    return told;
+  }
+
+  /** Such as {@code zinnia, cells with a seedling: 88 % assumed, 71 % seen (6.2 errors)}. */
+  static String figure(Figure f) {
+    return f.crop()
+        + ", "
+        + name(f.figure())
+        + ": "
+        + amount(f, f.assumed())
+        + " assumed, "
+        + amount(f, f.seen())
+        + " seen ("
+        + Words.amount(Math.abs(f.off()))
+        + " standard errors)";
+  }
+
+  static String name(LogFigure figure) {
+    return switch (figure) {
+      case STAND -> "cells with a seedling";
+      case IN_HEAT -> "days in the heat";
+      case ON_TABLE -> "days on the table";
+      case LOST_ON_TABLE -> "lost on the table";
+      case LOST_OUTSIDE -> "lost outside";
+    };
+  }
+
+  static String amount(Figure f, double number) {
+    return f.figure().isDays() ? Words.amount(number) : Words.percent(Math.max(0, number));
+  }
+
+  /** What mends the numbers. */
+  List<String> mending(String log, String scenario) {
+    List<String> told = new ArrayList<>();
+    List<Figure> wrong = review.wrong().stream().limit(MOST_FIGURES).toList();
+    boolean ofSeed =
+        wrong.stream()
+            .anyMatch(f -> f.figure() == LogFigure.STAND || f.figure() == LogFigure.IN_HEAT);
+    told.add("To mend them: ./propcap fit stages " + log + " --scenario " + scenario);
+    if (ofSeed) {
+      told.add("  and, for what germinates, counts of a test: ./propcap fit germination COUNTS");
+    }
+    return wrong.isEmpty() ? List.of() : told;
+  }
+}

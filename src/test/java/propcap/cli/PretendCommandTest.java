@@ -1,0 +1,123 @@
+package propcap.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A spring to practise on, and the look back upon it, end to end on the starter farm. */
+class PretendCommandTest {
+  @TempDir Path folder;
+  private Path scenario;
+  private Path log;
+  private Path weather;
+
+  @BeforeEach
+  void aNewFarm() {
+    scenario = folder.resolve("farm").resolve("scenario.yaml");
+    log = folder.resolve("practice.csv");
+    weather = folder.resolve("practice-weather.csv");
+    assertThat(Run.of("new", folder.resolve("farm").toString()).exitCode()).isZero();
+  }
+
+  private Run pretend(String... more) {
+    List<String> args =
+        new ArrayList<>(
+            List.of(
+                "pretend",
+                scenario.toString(),
+                "--out",
+                log.toString(),
+                "--weather-out",
+                weather.toString()));
+    args.addAll(List.of(more));
+    return Run.of(args.toArray(String[]::new));
+  }
+
+  @Test
+  void aSpringIsWrittenAndSaysThatItNeverWas() throws IOException {
+    Run run = pretend("--on", "2027-04-10");
+    assertThat(run.err()).isEmpty();
+    assertThat(run.exitCode()).isZero();
+    assertThat(run.out()).contains("none of it ever was", "wrote " + log, "wrote " + weather);
+    assertThat(Files.readString(log))
+        .startsWith("sowing,tray,event,date,plants,place,trays\n# Inv");
+    assertThat(Files.readAllLines(weather))
+        .hasSize(1 + 68)
+        .last()
+        .asString()
+        .startsWith("2027-04-09");
+  }
+
+  @Test
+  void aFileOfTheGrowersIsNotReplaced() throws IOException {
+    Files.writeString(log, "mine");
+    Run run = pretend("--on", "2027-04-10");
+    assertThat(run.exitCode()).isEqualTo(Propcap.BAD_INPUT);
+    assertThat(log).hasContent("mine");
+    assertThat(weather).doesNotExist();
+    assertThat(pretend("--on", "2027-04-10", "--replace").exitCode()).isZero();
+    assertThat(folder.resolve("practice.csv.bak")).hasContent("mine");
+  }
+
+  @Test
+  void theYearAskedForIsTheSpringsWeather() {
+    assertThat(pretend("--on", "2027-04-10", "--year", "1066").err()).contains("no spring of 1066");
+    assertThat(pretend("--on", "2026-04-10").err()).contains("--on takes a day from 2027-02-02");
+    assertThat(log).doesNotExist();
+  }
+
+  @Test
+  void itIsLookedBackUponWithTheVerdictFirst() {
+    assertThat(pretend("--on", "2027-07-01").exitCode()).isZero();
+    Run run =
+        Run.of(
+            "review",
+            scenario.toString(),
+            "--log",
+            log.toString(),
+            "--weather-so-far",
+            weather.toString(),
+            "--on",
+            "2027-07-01",
+            "--seasons",
+            "25",
+            "--out",
+            folder.resolve("out").toString());
+    assertThat(run.err()).isEmpty();
+    assertThat(run.exitCode()).isZero();
+    assertThat(run.out()).startsWith("Winter's forecast held");
+    assertThat(run.out().lines().takeWhile(l -> !l.isEmpty()).count()).isLessThanOrEqualTo(10);
+    assertThat(folder.resolve("out")).isDirectoryContaining("glob:**review.html");
+  }
+
+  @Test
+  void withoutALogItSaysWhereToNameOne() {
+    Run run = Run.of("review", scenario.toString(), "--out", folder.resolve("out").toString());
+    assertThat(run.exitCode()).isEqualTo(Propcap.BAD_INPUT);
+    assertThat(run.err()).contains("--log");
+  }
+
+  @Test
+  void theDemonstrationsLogReadsWithoutAFault() {
+    Run run =
+        Run.of(
+            "run",
+            "scenarios/in-season.yaml",
+            "--on",
+            "2027-04-10",
+            "--seasons",
+            "1",
+            "--exactly",
+            "--out",
+            folder.resolve("out").toString());
+    assertThat(run.err()).isEmpty();
+    assertThat(run.exitCode()).isZero();
+  }
+}

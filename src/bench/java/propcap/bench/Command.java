@@ -2,10 +2,13 @@ package propcap.bench;
 
 import java.io.File;
 import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** A command of a grower's, run as a process of its own and timed. */
 final class Command {
@@ -14,9 +17,11 @@ final class Command {
   /**
    * What one run took.
    *
-   * @param processor time of all its threads, as last seen some milliseconds before its end
+   * @param processor seconds of all its threads, as last seen some milliseconds before its end
+   * @param residentMb the most that it held of the machine's memory, seen in the same way, 10^6
+   *     bytes; 0 where the machine does not tell
    */
-  record Took(double seconds, double processor, int exitCode) {}
+  record Took(double seconds, double processor, double residentMb, int exitCode) {}
 
   private Command(List<String> program) {
     this.program = program;
@@ -43,12 +48,31 @@ final class Command {
     builder.environment().put("PROPCAP_OPTS", options);
     long begun = System.nanoTime();
     Process process = builder.start();
+    Path status = Path.of("/proc", Long.toString(process.pid()), "status");
     Duration processor = Duration.ZERO;
+    double residentMb = 0;
     while (process.isAlive()) {
       processor = process.info().totalCpuDuration().orElse(processor);
+      residentMb = Math.max(residentMb, residentMb(status));
       Thread.sleep(5);
     }
     return new Took(
-        (System.nanoTime() - begun) / 1e9, processor.toNanos() / 1e9, process.exitValue());
+        (System.nanoTime() - begun) / 1e9,
+        processor.toNanos() / 1e9,
+        residentMb,
+        process.exitValue());
+  }
+
+  /** As Linux tells it. */
+  private static double residentMb(Path status) {
+    try (Stream<String> lines = Files.lines(status)) {
+      return lines
+          .filter(line -> line.startsWith("VmHWM:"))
+          .mapToDouble(line -> Double.parseDouble(line.replaceAll("[^0-9]", "")) * 1024 / 1e6)
+          .findFirst()
+          .orElse(0);
+    } catch (IOException | UncheckedIOException e) {
+      return 0;
+    }
   }
 }

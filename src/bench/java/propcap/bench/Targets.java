@@ -3,9 +3,11 @@ package propcap.bench;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Arrays;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.function.ToDoubleFunction;
+import propcap.bench.Command.Took;
 import propcap.files.FaultsException;
 import propcap.files.LogReading;
 import propcap.files.Nursery;
@@ -19,10 +21,16 @@ final class Targets {
   private final Path folder;
   private final Command now = Command.propcap();
   private final String older;
+  private final int springs;
 
-  /** Takes an older jar, or nothing. */
-  Targets(String older) throws IOException {
+  /**
+   * Takes an older jar, or nothing.
+   *
+   * @param springs of the nursery
+   */
+  Targets(String older, int springs) throws IOException {
     this.older = older;
+    this.springs = springs;
     folder = Files.createTempDirectory("bench");
   }
 
@@ -45,88 +53,136 @@ final class Targets {
         met ? "met" : "MISSED");
   }
 
-  /** Runs them all, a few minutes. */
+  /** Runs them all, the longest last. */
   void measure() throws IOException, InterruptedException, FaultsException {
     String out = folder.resolve("out").toString();
-    String[] help = {"--help"};
-    tell("--help, median of 5", seconds(help), 0.2, "s");
-    String[] run = {"run", SCENARIO, "--seasons", "1000", "--out", out};
-    tell("run of 1,000 springs, median of 5", seconds(run), 2, "s");
-    String[] plan = {"plan", SCENARIO, "--tries", "200", "--seasons", "100", "--out", out};
+    List<Took[]> help = turns(TURNS, "--help");
+    tell("--help", median(help, pair -> pair[0].seconds()), 0.2, "s");
+    System.out.printf(
+        Locale.ROOT, "  %.2f s of processor time%n", median(help, pair -> pair[0].processor()));
+    List<Took[]> run = turns(TURNS, "run", SCENARIO, "--seasons", "1000", "--out", out);
+    tell("run of 1,000 springs", median(run, pair -> pair[0].seconds()), 2, "s");
+    System.out.printf(
+        Locale.ROOT,
+        "  %.2f s of processor time, %.0f MB resident%n",
+        median(run, pair -> pair[0].processor()),
+        median(run, pair -> pair[0].residentMb()));
     if (older.isEmpty()) {
       System.out.println("Against an older Propcap: say -Dolder=JAR");
     } else {
-      tell(
-          "the same, of an older one's, by turns",
-          ratio(TURNS, Command.Took::seconds, run),
-          0.6,
-          "");
-      tell(
-          "processor time of 200 plans, the same",
-          ratio(2, Command.Took::processor, plan),
-          0.75,
-          "");
+      tellRatio("run of 1,000 springs over the older, by the clock", run, Took::seconds, 0.6);
+      tellRatio("the same in processor time", run, Took::processor, 0.6);
+      List<Took[]> plan =
+          turns(2, "plan", SCENARIO, "--tries", "200", "--seasons", "100", "--out", out);
+      tellRatio("plan of 200 tries over the older, processor time", plan, Took::processor, 0.75);
     }
+    Bench.load();
     double[] redraw = Redraw.medians(Files.createDirectory(folder.resolve("page")));
+    tell("page after a change: first forecast", redraw[0], 0.2, "s");
+    tell("page after a change: all 1,000 springs", redraw[1], 0.7, "s");
+    double log = LogReading.median(Files.createDirectory(folder.resolve("log")));
+    tell("a season's log of 5,000 rows is read", log, 1, "s");
+    Bench.load();
+    tellWhole("run --precision 0.03%", "run", SCENARIO, "--precision", "0.03%", "--out", out);
+    tellWhole("run of 100,000 springs", "run", SCENARIO, "--seasons", "100000", "--out", out);
+    tellWhole(
+        "compare of two, 100,000 springs of each",
+        "compare",
+        SCENARIO,
+        "scenarios/second-chamber.yaml",
+        "--seasons",
+        "100000",
+        "--out",
+        out);
+    tellNursery(Nursery.write(folder, 5000, 1_000_000, 200).toString(), out);
+  }
+
+  private void tellNursery(String nursery, String out) throws IOException, InterruptedException {
+    Bench.load();
+    Took took =
+        now.run(
+            "-Xmx1800m",
+            folder,
+            "run",
+            nursery,
+            "--seasons",
+            Integer.toString(springs),
+            "--exactly",
+            "--threads",
+            "2",
+            "--out",
+            out);
+    String what = springs + " springs of a nursery of 1,000,000 trays";
+    tell(what, endedWell(took) ? took.seconds() / 60 : Double.NaN, 10, "min");
+    tell("its memory, resident", endedWell(took) ? took.residentMb() : Double.NaN, 2000, "MB");
+    System.out.printf(Locale.ROOT, "  %.0f s of processor time%n", took.processor());
+  }
+
+  /** Whether it goes in the 512 MB of heap that a grower's start script gives it. */
+  private void tellWhole(String what, String... words) throws IOException, InterruptedException {
+    Bench.load();
+    Took took = now.run("", folder, words);
     System.out.printf(
         Locale.ROOT,
-        "page after a change: first forecast %.2f s, all springs %.2f s, medians of 9%n",
-        redraw[0],
-        redraw[1]);
-    double log = LogReading.median(Files.createDirectory(folder.resolve("log")));
-    tell("a season's log of 5,000 rows is read, median of 9", log, 1, "s");
-    Path nursery = Nursery.write(folder, 5000, 1_000_000, 200);
-    String[] large = {
-      "run", nursery.toString(), "--seasons", "100", "--threads", "2", "--out", out
-    };
-    tellWhole("100 springs of a nursery of 1,000,000 trays, 1.8 GB", "-Xmx1800m", 10, large);
-    String[] many = {"run", SCENARIO, "--seasons", "100000", "--threads", "2", "--out", out};
-    tellWhole("100,000 springs in 512 MB", "", Double.POSITIVE_INFINITY, many);
+        "%-58s %s: %.0f s, %.0f s of processor time, %.0f MB resident%n",
+        what + " in a heap of 512 MB",
+        endedWell(took) ? "met" : "MISSED",
+        took.seconds(),
+        took.processor(),
+        took.residentMb());
   }
 
-  /** Minutes, which are none where it did not end well. */
-  private void tellWhole(String what, String options, double most, String... words)
-      throws IOException, InterruptedException {
-    Command.Took took = now.run(options, folder, words);
-    double minutes = took.exitCode() == 0 ? took.seconds() / 60 : Double.NaN;
-    tell(what, minutes, most, "min");
+  /** Exit code 3 is an answer, too: no. */
+  private static boolean endedWell(Took took) {
+    return took.exitCode() == 0 || took.exitCode() == 3;
   }
 
-  private double seconds(String... words) throws IOException, InterruptedException {
-    double[] seconds = new double[TURNS];
-    for (int i = 0; i < TURNS; i++) {
-      seconds[i] = whole(now, words).seconds();
-    }
-    return median(seconds);
-  }
-
-  /** The median ratio of pairs, each of which is run in the other order. */
-  private double ratio(int turns, ToDoubleFunction<Command.Took> of, String... words)
-      throws IOException, InterruptedException {
-    double[] ratios = new double[turns];
-    Command before = Command.older(older);
-    for (int i = 0; i < turns; i++) {
-      double[] took = new double[2];
+  /** This Propcap and, where there is one, the older, in pairs of which each second is turned. */
+  private List<Took[]> turns(int pairs, String... words) throws IOException, InterruptedException {
+    List<Took[]> all = new ArrayList<>();
+    Command before = older.isEmpty() ? now : Command.older(older);
+    for (int i = 0; i < pairs; i++) {
+      Took[] pair = new Took[2];
       for (int j = 0; j < 2; j++) {
         int which = (i + j) % 2;
-        took[which] = of.applyAsDouble(whole(which == 0 ? before : now, words));
+        if (which == 0 || !older.isEmpty()) {
+          pair[which] = whole(which == 0 ? now : before, words);
+        }
       }
-      ratios[i] = took[1] / took[0];
+      all.add(pair);
     }
-    return median(ratios);
+    return all;
   }
 
-  private Command.Took whole(Command command, String... words)
-      throws IOException, InterruptedException {
-    Command.Took took = command.run("", folder, words);
-    if (took.exitCode() > 1) {
+  private static void tellRatio(
+      String what, List<Took[]> pairs, ToDoubleFunction<Took> of, double most) {
+    double[] ratios =
+        pairs.stream()
+            .mapToDouble(pair -> of.applyAsDouble(pair[0]) / of.applyAsDouble(pair[1]))
+            .sorted()
+            .toArray();
+    tell(what, median(ratios), most, "");
+    System.out.printf(
+        Locale.ROOT,
+        "  median of %d pairs, %.2f to %.2f%n",
+        ratios.length,
+        ratios[0],
+        ratios[ratios.length - 1]);
+  }
+
+  private static double median(List<Took[]> pairs, ToDoubleFunction<Took[]> of) {
+    return median(pairs.stream().mapToDouble(of).sorted().toArray());
+  }
+
+  private Took whole(Command command, String... words) throws IOException, InterruptedException {
+    Took took = command.run("", folder, words);
+    if (!endedWell(took)) {
       throw new IllegalStateException(Files.readString(folder.resolve("said")));
     }
     return took;
   }
 
   private static double median(double[] numbers) {
-    Arrays.sort(numbers);
     return (numbers[(numbers.length - 1) / 2] + numbers[numbers.length / 2]) / 2;
   }
 }

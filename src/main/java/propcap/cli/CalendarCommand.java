@@ -1,35 +1,22 @@
 package propcap.cli;
 
-import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 import propcap.farm.Scenario;
 import propcap.report.work.CalendarAnswer;
 import propcap.report.work.LabelSheet;
-import propcap.results.KnownResults;
-import propcap.results.ResultsFolder;
+import propcap.study.BadQuestionException;
 import propcap.study.Period;
-import propcap.study.RunSettings;
-import propcap.study.WorkCalendar;
 import propcap.study.WorkPlanning;
 
 /** What is there to do this week? */
 @Command(
     name = "calendar",
-    description = "Writes the work day by day: week and month sheets, a calendar file, labels.",
-    mixinStandardHelpOptions = true)
-final class CalendarCommand implements Callable<Integer> {
-  @Parameters(paramLabel = "SCENARIO", description = "The scenario's file.")
-  private Path file;
-
+    description = "Writes the work day by day: week and month sheets, a calendar file, labels.")
+final class CalendarCommand extends ScenarioCommand<CalendarAnswer> {
   @Option(
       names = "--week",
       paramLabel = "WEEK",
@@ -69,32 +56,24 @@ final class CalendarCommand implements Callable<Integer> {
       description = "Labels below each other on A4. Default: ${DEFAULT-VALUE}.")
   private int rows;
 
-  @Mixin private RunOptions options;
-
-  @Spec private CommandSpec spec;
+  CalendarCommand() {
+    super(CalendarAnswer.KIND);
+  }
 
   @Override
-  public Integer call() throws Exception {
+  RunOptions.Question<CalendarAnswer> question(Scenario scenario) throws BadQuestionException {
     LabelSheet labels = labels();
-    Scenario scenario = options.scenarios(spec).read(file);
     Period period = Period.asked(scenario.season(), week, from, to);
-    try (ResultsFolder folder = options.open(spec, file, KnownResults.CALENDAR)) {
-      WorkCalendar calendar =
-          options.ask(
-              spec,
-              scenario,
-              RunSettings.DEFAULT_SEASONS,
-              (run, progress) -> WorkPlanning.calendar(scenario, run, progress));
-      return Output.of(
-          spec, new CalendarAnswer(calendar, period, labels, Propcap.now(spec)), folder);
-    }
+    return (run, progress) ->
+        new CalendarAnswer(
+            WorkPlanning.calendar(scenario, run, progress), period, labels, Propcap.now(spec()));
   }
 
   private LabelSheet labels() {
     try {
       return LabelSheet.of(label, columns, rows);
     } catch (IllegalArgumentException e) {
-      throw new ParameterException(spec.commandLine(), e.getMessage(), e);
+      throw new ParameterException(spec().commandLine(), e.getMessage(), e);
     }
   }
 }

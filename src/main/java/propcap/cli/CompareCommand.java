@@ -14,7 +14,6 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import propcap.farm.Scenario;
 import propcap.report.compare.ComparisonAnswer;
-import propcap.results.KnownResults;
 import propcap.results.ResultsFolder;
 import propcap.study.BadQuestionException;
 import propcap.study.Comparing;
@@ -45,7 +44,7 @@ final class CompareCommand implements Callable<Integer> {
     for (Path file : files) {
       scenarios.add(reading.read(file));
     }
-    try (ResultsFolder folder = options.open(spec, files.get(0), KnownResults.COMPARISON)) {
+    try (ResultsFolder folder = options.open(spec, files.get(0), ComparisonAnswer.KIND)) {
       Comparison comparison =
           options.ask(
               spec,

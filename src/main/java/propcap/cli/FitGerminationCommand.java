@@ -26,7 +26,6 @@ import propcap.files.CropBook;
 import propcap.files.FaultsException;
 import propcap.files.SeveralFiles;
 import propcap.report.germination.GerminationFitAnswer;
-import propcap.results.KnownResults;
 import propcap.results.ResultsFolder;
 
 /** What does a germination test say for the crop list? */
@@ -80,7 +79,7 @@ final class FitGerminationCommand implements Callable<Integer> {
     Optional<Path> list = write.list();
     WriteOption.Writing shown =
         list.isEmpty() ? () -> blocks(entries, known) : WriteOption.of(list.get(), values(entries));
-    try (ResultsFolder folder = out.open(spec, file, KnownResults.GERMINATION_FIT)) {
+    try (ResultsFolder folder = out.open(spec, file, GerminationFitAnswer.KIND)) {
       return Output.of(spec, new GerminationFitAnswer(fit, entries, name), shown.lines(), folder);
     }
   }

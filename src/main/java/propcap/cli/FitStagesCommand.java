@@ -13,7 +13,6 @@ import picocli.CommandLine.Spec;
 import propcap.evidence.Stages;
 import propcap.files.TrayLogReader;
 import propcap.report.stages.StagesAnswer;
-import propcap.results.KnownResults;
 import propcap.results.ResultsFolder;
 
 /** What does the log of trays say of growing on, potting and hardening off? */
@@ -60,7 +59,7 @@ final class FitStagesCommand implements Callable<Integer> {
     Optional<Path> list = write.list();
     WriteOption.Writing shown =
         list.isEmpty() ? answer::entry : WriteOption.of(list.get(), answer.values());
-    try (ResultsFolder folder = out.open(spec, log, KnownResults.STAGES)) {
+    try (ResultsFolder folder = out.open(spec, log, StagesAnswer.KIND)) {
       return Output.of(spec, answer, shown.lines(), folder);
     }
   }

@@ -23,7 +23,6 @@ import propcap.files.FaultsException;
 import propcap.files.SeveralFiles;
 import propcap.files.WeatherFile;
 import propcap.report.frost.FrostAnswer;
-import propcap.results.KnownResults;
 import propcap.results.ResultsFolder;
 
 /** From when is it safe to go out? */
@@ -92,7 +91,7 @@ final class FrostCommand implements Callable<Integer> {
     FrostTable table = FrostTable.of(season, years, all, toATenth(frostAtC), list);
     String record = OutFolder.stem(file);
     String cropList = crops == null ? "that Propcap brings" : String.valueOf(crops.getFileName());
-    try (ResultsFolder folder = out.open(spec, file, KnownResults.FROST)) {
+    try (ResultsFolder folder = out.open(spec, file, FrostAnswer.KIND)) {
       return Output.of(spec, new FrostAnswer(table, record, cropList), folder);
     }
   }

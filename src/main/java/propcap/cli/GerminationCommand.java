@@ -10,7 +10,6 @@ import picocli.CommandLine.Spec;
 import propcap.evidence.GerminationReport;
 import propcap.files.CountsReader;
 import propcap.report.germination.GerminationReportAnswer;
-import propcap.results.KnownResults;
 import propcap.results.ResultsFolder;
 
 /** How would a seed laboratory report the test? */
@@ -32,7 +31,7 @@ final class GerminationCommand implements Callable<Integer> {
   public Integer call() throws Exception {
     GerminationReport report =
         GerminationReport.of(CountsReader.read(file, Scenarios.doubted(spec)));
-    try (ResultsFolder folder = out.open(spec, file, KnownResults.GERMINATION)) {
+    try (ResultsFolder folder = out.open(spec, file, GerminationReportAnswer.KIND)) {
       String name = OutFolder.stem(file);
       return Output.of(spec, new GerminationReportAnswer(report, name), folder);
     }

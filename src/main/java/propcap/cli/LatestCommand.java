@@ -1,22 +1,15 @@
 package propcap.cli;
 
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 import propcap.farm.PlanNeeds;
 import propcap.report.latest.LatestAnswer;
-import propcap.results.KnownResults;
-import propcap.results.ResultsFolder;
+import propcap.study.BadQuestionException;
 import propcap.study.Filling;
 import propcap.study.FirstPlan;
 import propcap.study.LatestQuestion;
@@ -31,12 +24,8 @@ import propcap.study.PlanningQuestion;
       "Finds for each sowing the last day to sow, alone and in the house as full as it is.",
       "With --crop, of a sowing that is not in the plan: is it too late to start it?"
     },
-    mixinStandardHelpOptions = true,
     footer = "%nExit code 3: a sowing is in time as often as asked for on no day that is left.")
-final class LatestCommand implements Callable<Integer> {
-  @Parameters(paramLabel = "SCENARIO", description = "The scenario's file.")
-  private Path file;
-
+final class LatestCommand extends NeedsCommand<LatestAnswer> {
   @Option(
       names = "--match",
       paramLabel = "IDS",
@@ -83,14 +72,13 @@ final class LatestCommand implements Callable<Integer> {
       description = "How many trays of it are sown. Default: as many as reach the goal.")
   private @Nullable Integer trays;
 
-  @Mixin private RunOptions options;
-
-  @Spec private CommandSpec spec;
+  LatestCommand() {
+    super(LatestAnswer.KIND);
+  }
 
   @Override
-  public Integer call() throws Exception {
+  RunOptions.Question<LatestAnswer> question(PlanNeeds written) throws BadQuestionException {
     NewSowing added = added();
-    PlanNeeds written = options.scenarios(spec).readNeeds(file);
     PlanNeeds needs = added == null ? written : added.in(written);
     List<String> asked = new ArrayList<>(matches);
     if (added != null) {
@@ -98,22 +86,22 @@ final class LatestCommand implements Callable<Integer> {
     } else if (asked.isEmpty()) {
       asked.add("*");
     }
-    LocalDate earliest = written.scenario().today();
-    LatestQuestion question = new LatestQuestion(goal, asked, earliest);
-    try (ResultsFolder folder = options.open(spec, file, KnownResults.LATEST)) {
-      LatestAnswer answer =
-          options.ask(
-              spec,
-              needs.scenario(),
-              LatestSowing.DEFAULT_SEASONS,
-              (run, progress) -> {
-                FirstPlan first = Filling.fill(needs, goal, earliest, run);
-                return new LatestAnswer(
-                    LatestSowing.latest(first.scenario(), question, run, progress), first.filled());
-              });
-      int done = Output.of(spec, answer, folder);
-      return answer.latest().never().isEmpty() ? done : Propcap.NO;
-    }
+    LatestQuestion question = new LatestQuestion(goal, asked, written.scenario().today());
+    return (run, progress) -> {
+      FirstPlan first = Filling.fill(needs, goal, question.earliest(), run);
+      return new LatestAnswer(
+          LatestSowing.latest(first.scenario(), question, run, progress), first.filled());
+    };
+  }
+
+  @Override
+  int mostSeasons() {
+    return LatestSowing.DEFAULT_SEASONS;
+  }
+
+  @Override
+  boolean isNo(LatestAnswer answer) {
+    return !answer.latest().never().isEmpty();
   }
 
   /** The sowing that is not in the plan; null where none is asked about. */
@@ -124,7 +112,7 @@ final class LatestCommand implements Callable<Integer> {
     if (of == null) {
       if (by != null || needed != null || bedFrom != null || trays != null) {
         throw new ParameterException(
-            spec.commandLine(),
+            spec().commandLine(),
             "--bed-by, --bed-from, --plants and --trays are of a --crop; say which, such as --crop"
                 + " zinnia");
       }
@@ -132,7 +120,7 @@ final class LatestCommand implements Callable<Integer> {
     }
     if (by == null || needed == null) {
       throw new ParameterException(
-          spec.commandLine(),
+          spec().commandLine(),
           "of --crop "
               + of
               + " it must be known by when and how many, such as --bed-by 2027-07-01 --plants 500");

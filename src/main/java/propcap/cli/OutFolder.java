@@ -5,7 +5,7 @@ import java.nio.file.Path;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import propcap.results.KnownResults;
+import propcap.results.AnswerKind;
 import propcap.results.ResultsFolder;
 
 /** Where a command puts its results. */
@@ -23,7 +23,7 @@ final class OutFolder {
    *
    * @param file of the scenario or record that they are of, once it is read
    */
-  ResultsFolder open(CommandSpec spec, Path file, KnownResults answer) throws IOException {
+  ResultsFolder open(CommandSpec spec, Path file, AnswerKind answer) throws IOException {
     ResultsFolder.finishIn(RESULTS);
     Path folder = out == null ? RESULTS.resolve(stem(file) + answer.ending()) : out;
     String doing = spec.qualifiedName() + " " + file;

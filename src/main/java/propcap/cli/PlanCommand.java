@@ -1,27 +1,18 @@
 package propcap.cli;
 
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 import propcap.farm.PlanNeeds;
 import propcap.report.plan.PlannedAnswer;
-import propcap.results.KnownResults;
-import propcap.results.ResultsFolder;
 import propcap.study.Budget;
 import propcap.study.Filling;
 import propcap.study.FirstPlan;
 import propcap.study.Planning;
 import propcap.study.PlanningQuestion;
-import propcap.study.RunSettings;
 
 /** What to sow when, and how much of it? */
 @Command(
@@ -30,16 +21,12 @@ import propcap.study.RunSettings;
       "Looks for better sowing dates, trays and germination places.",
       "Where the sowing plan has no date or no trays, it finds them first."
     },
-    mixinStandardHelpOptions = true,
     footer = {
       "%nCtrl-C ends the search; the best plan until then is confirmed and written.",
       "Exit code 3: sowings of the plan miss their goal."
     })
-final class PlanCommand implements Callable<Integer> {
+final class PlanCommand extends NeedsCommand<PlannedAnswer> {
   private static final double SECONDS_A_MINUTE = 60;
-
-  @Parameters(paramLabel = "SCENARIO", description = "The scenario's file.")
-  private Path file;
 
   @Option(
       names = "--goal",
@@ -97,38 +84,32 @@ final class PlanCommand implements Callable<Integer> {
       description = "Search by so many plans, not by the clock: the same answer on any machine.")
   private @Nullable Integer tries;
 
-  @Mixin private RunOptions options;
-
-  @Spec private CommandSpec spec;
+  PlanCommand() {
+    super(PlannedAnswer.KIND);
+  }
 
   @Override
-  public Integer call() throws Exception {
-    PlanNeeds needs = options.scenarios(spec).readNeeds(file);
+  RunOptions.Question<PlannedAnswer> question(PlanNeeds needs) {
     PlanningQuestion question = new PlanningQuestion(goal, earlier, later, mostTrays, giveUp);
     Budget budget = budget();
-    try (ResultsFolder folder = options.open(spec, file, KnownResults.PLAN)) {
-      PlannedAnswer answer =
-          options.ask(
-              spec,
-              needs.scenario(),
-              RunSettings.DEFAULT_SEASONS,
-              (run, progress) -> {
-                LocalDate earliest = needs.scenario().today();
-                FirstPlan first = Filling.fill(needs, goal, earliest, run);
-                return new PlannedAnswer(
-                    Planning.plan(first.scenario(), question, run, budget, progress),
-                    first.filled());
-              });
-      int done = Output.of(spec, answer, folder);
-      return answer.planned().missed().isEmpty() ? done : Propcap.NO;
-    }
+    LocalDate earliest = needs.scenario().today();
+    return (run, progress) -> {
+      FirstPlan first = Filling.fill(needs, goal, earliest, run);
+      return new PlannedAnswer(
+          Planning.plan(first.scenario(), question, run, budget, progress), first.filled());
+    };
+  }
+
+  @Override
+  boolean isNo(PlannedAnswer answer) {
+    return !answer.planned().missed().isEmpty();
   }
 
   private Budget budget() {
     Integer most = tries;
     if (minutes <= 0 || (most != null && most < 1)) {
       throw new ParameterException(
-          spec.commandLine(), "the minutes must be more than 0, and the tries 1 or more");
+          spec().commandLine(), "the minutes must be more than 0, and the tries 1 or more");
     }
     if (most != null) {
       return Budget.ofTries(most);

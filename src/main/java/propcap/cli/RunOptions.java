@@ -11,7 +11,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.TypeConversionException;
 import propcap.farm.Scenario;
-import propcap.results.KnownResults;
+import propcap.results.AnswerKind;
 import propcap.results.ResultsFolder;
 import propcap.study.BadQuestionException;
 import propcap.study.RunSettings;
@@ -107,7 +107,7 @@ final class RunOptions {
   }
 
   /** Opens where the results go; see {@link OutFolder#open}. */
-  ResultsFolder open(CommandSpec spec, Path scenario, KnownResults answer) throws IOException {
+  ResultsFolder open(CommandSpec spec, Path scenario, AnswerKind answer) throws IOException {
     return out.open(spec, scenario, answer);
   }
 

@@ -1,34 +1,20 @@
 package propcap.cli;
 
-import java.nio.file.Path;
 import java.util.List;
-import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 import propcap.farm.Scenario;
 import propcap.report.shift.ShiftsAnswer;
-import propcap.results.KnownResults;
-import propcap.results.ResultsFolder;
 import propcap.study.BadQuestionException;
-import propcap.study.RunSettings;
 import propcap.study.Shifting;
-import propcap.study.Shifts;
 
 /** When is the best day to sow? */
 @Command(
     name = "shift",
-    description = "Moves groups of sowings earlier and later, each group by itself.",
-    mixinStandardHelpOptions = true)
-final class ShiftCommand implements Callable<Integer> {
+    description = "Moves groups of sowings earlier and later, each group by itself.")
+final class ShiftCommand extends ScenarioCommand<ShiftsAnswer> {
   private static final int FORTNIGHT = 14;
-
-  @Parameters(paramLabel = "SCENARIO", description = "The scenario's file.")
-  private Path file;
 
   @Option(
       names = "--match",
@@ -57,25 +43,16 @@ final class ShiftCommand implements Callable<Integer> {
       description = "Days between shifts. Default: ${DEFAULT-VALUE}.")
   private int step;
 
-  @Mixin private RunOptions options;
-
-  @Spec private CommandSpec spec;
+  ShiftCommand() {
+    super(ShiftsAnswer.KIND);
+  }
 
   @Override
-  public Integer call() throws Exception {
-    Scenario scenario = options.scenarios(spec).read(file);
+  RunOptions.Question<ShiftsAnswer> question(Scenario scenario) throws BadQuestionException {
     int earliest = from == null ? inSeason(scenario, -FORTNIGHT) : from;
     int latest = to == null ? inSeason(scenario, FORTNIGHT) : to;
-    try (ResultsFolder folder = options.open(spec, file, KnownResults.SHIFT)) {
-      Shifts shifts =
-          options.ask(
-              spec,
-              scenario,
-              RunSettings.DEFAULT_SEASONS,
-              (run, progress) ->
-                  Shifting.shift(scenario, matches, earliest, latest, step, run, progress));
-      return Output.of(spec, new ShiftsAnswer(shifts), folder);
-    }
+    return (run, progress) ->
+        new ShiftsAnswer(Shifting.shift(scenario, matches, earliest, latest, step, run, progress));
   }
 
   /** As many steps of a fortnight, back or forward, as keep every sowing within the season. */
@@ -86,7 +63,8 @@ final class ShiftCommand implements Callable<Integer> {
     }
     if (days != fortnight) {
       String first = Shifting.outside(scenario, matches, fortnight).orElse("a sowing");
-      spec.commandLine()
+      spec()
+          .commandLine()
           .getErr()
           .println(
               "Shifts of more than "

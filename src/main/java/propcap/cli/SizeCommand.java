@@ -1,23 +1,14 @@
 package propcap.cli;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 import propcap.farm.Scenario;
 import propcap.report.size.SizingAnswer;
-import propcap.results.KnownResults;
-import propcap.results.ResultsFolder;
 import propcap.study.BadQuestionException;
 import propcap.study.Furnishing;
-import propcap.study.FurnishingList;
 import propcap.study.Goal;
 import propcap.study.Sizing;
 import propcap.study.SizingQuestion;
@@ -28,19 +19,12 @@ import propcap.study.SizingRun;
 @Command(
     name = "size",
     description = "Finds the smallest size of a place, or of two, for which a goal holds.",
-    mixinStandardHelpOptions = true,
     footer = {
       "%nTwo places, each with sizes of its own:",
       "  --place Chamber --from 20 --to 80 --place House --from 180 --to 340 --step 20",
       "%nExit code 3: no size of the ladder reaches the goal."
     })
-final class SizeCommand implements Callable<Integer> {
-  /** The most that one size may take; sizes that are clear take far fewer. */
-  private static final int SEASONS = 5000;
-
-  @Parameters(paramLabel = "SCENARIO", description = "The scenario's file.")
-  private Path file;
-
+final class SizeCommand extends ScenarioCommand<SizingAnswer> {
   @Option(
       names = "--place",
       paramLabel = "NAME",
@@ -101,26 +85,28 @@ final class SizeCommand implements Callable<Integer> {
       description = "Share of a house's floor that is aisle. Default: ${DEFAULT-VALUE}.")
   private double aisles;
 
-  @Mixin private RunOptions options;
-
-  @Spec private CommandSpec spec;
+  SizeCommand() {
+    super(SizingAnswer.KIND);
+  }
 
   @Override
-  public Integer call() throws Exception {
-    Scenario scenario = options.scenarios(spec).read(file);
+  RunOptions.Question<SizingAnswer> question(Scenario scenario) throws BadQuestionException {
     SizingQuestion question = new SizingQuestion(ranges(), Goal.parse(goal), match, indifference);
-    Furnishing ordering = new Furnishing(aisles);
-    try (ResultsFolder folder = options.open(spec, file, KnownResults.SIZE)) {
-      Sizing sizing =
-          options.ask(
-              spec,
-              scenario,
-              SEASONS,
-              (run, progress) -> SizingRun.size(scenario, question, run, progress));
-      FurnishingList order = ordering.of(sizing);
-      int done = Output.of(spec, new SizingAnswer(sizing, order), folder);
-      return sizing.found().isPresent() ? done : Propcap.NO;
-    }
+    Furnishing order = new Furnishing(aisles);
+    return (run, progress) -> {
+      Sizing sizing = SizingRun.size(scenario, question, run, progress);
+      return new SizingAnswer(sizing, order.of(sizing));
+    };
+  }
+
+  @Override
+  int mostSeasons() {
+    return SizingQuestion.DEFAULT_SEASONS;
+  }
+
+  @Override
+  boolean isNo(SizingAnswer answer) {
+    return answer.sizing().found().isEmpty();
   }
 
   private List<Range> ranges() throws BadQuestionException {

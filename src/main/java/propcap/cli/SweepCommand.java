@@ -27,7 +27,6 @@ import propcap.files.ScenarioFolder;
 import propcap.files.SeveralFiles;
 import propcap.report.sweep.SweepAnswer;
 import propcap.results.FinishedRuns;
-import propcap.results.KnownResults;
 import propcap.results.ResultsFolder;
 import propcap.study.BadQuestionException;
 import propcap.study.RunSettings;
@@ -73,7 +72,7 @@ final class SweepCommand implements Callable<Integer> {
   @Override
   public Integer call() throws Exception {
     Variants variants = variants();
-    try (ResultsFolder folder = options.open(spec, named(file), KnownResults.SWEEP)) {
+    try (ResultsFolder folder = options.open(spec, named(file), SweepAnswer.KIND)) {
       FinishedRuns finished = folder.finishedRuns();
       Sweep sweep =
           options.ask(

@@ -2,11 +2,14 @@ package propcap.disk;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.DirectoryStream;
 import java.nio.file.FileStore;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 
@@ -117,6 +120,16 @@ public final class FileSet implements AutoCloseable {
   /** Where a file lies that belongs to the set but is out of the grower's sight. */
   public static Path outOfSight(Path folder, String name) {
     return folder.resolve(HIDDEN + "-" + name);
+  }
+
+  /** All such files of a folder, in order. */
+  public static List<Path> outOfSight(Path folder) throws IOException {
+    try (DirectoryStream<Path> files = Files.newDirectoryStream(folder, HIDDEN + "-*")) {
+      List<Path> found = new ArrayList<>();
+      files.forEach(found::add);
+      Collections.sort(found);
+      return found;
+    }
   }
 
   /** Whether a program was cut short while it moved files into place there. */

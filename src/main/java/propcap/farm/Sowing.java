@@ -53,6 +53,11 @@ public record Sowing(
         Checks.probability("goal", goal);
       }
     }
+
+    /** Its goal; that of all where it has none of its own. */
+    public double goalOr(double ofAll) {
+      return goal == null ? ofAll : goal;
+    }
   }
 
   public Sowing {

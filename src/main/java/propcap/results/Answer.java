@@ -9,7 +9,7 @@ import java.util.Map;
  */
 public interface Answer {
   /** Which answer it is: which folder it goes into, and which files are its own. */
-  KnownResults kind();
+  AnswerKind kind();
 
   /** Plain text, the verdict first: at most ten lines, none wider than 100 columns. */
   List<String> headlines();

@@ -6,7 +6,6 @@ import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -32,11 +31,11 @@ public final class ResultsFolder implements AutoCloseable {
   private static final String NOT_OURS = "this is none of Propcap's making";
 
   private final Path folder;
-  private final KnownResults answer;
+  private final AnswerKind answer;
   private final String source;
   private final FileSet files;
 
-  private ResultsFolder(Path folder, KnownResults answer, String source, FileSet files) {
+  private ResultsFolder(Path folder, AnswerKind answer, String source, FileSet files) {
     this.folder = folder;
     this.answer = answer;
     this.source = source;
@@ -60,8 +59,7 @@ public final class ResultsFolder implements AutoCloseable {
    * @param answer what is to be written there
    * @throws CannotWriteException where it must not or cannot be written there, saying why
    */
-  public static ResultsFolder open(Path folder, KnownResults answer, Asker asker)
-      throws IOException {
+  public static ResultsFolder open(Path folder, AnswerKind answer, Asker asker) throws IOException {
     try {
       FileSet files = FileSet.open(folder, asker.doing());
       try {
@@ -138,7 +136,7 @@ public final class ResultsFolder implements AutoCloseable {
           Files.isDirectory(file)
               ? Optional.of("this folder is in the way of a file")
               : otherWith(name)
-                  .map(other -> "this is part of another answer, with " + other.file())
+                  .map(json -> "this is part of another answer, with " + json)
                   .or(() -> isOurs(name) ? Optional.empty() : Optional.of(NOT_OURS));
       if (trouble.isPresent()) {
         throw new CannotWriteException(file, trouble.get(), "move it elsewhere");
@@ -154,11 +152,16 @@ public final class ResultsFolder implements AutoCloseable {
         .orElseGet(() -> answer.isIn(folder));
   }
 
-  /** The other answer in the folder that has a file of this name. */
-  private Optional<KnownResults> otherWith(String name) {
-    return Arrays.stream(KnownResults.values())
-        .filter(other -> other != answer && other.files().contains(name))
-        .filter(other -> WrittenRecord.read(folder, other).isPresent())
+  /** The other answer in the folder that has a file of this name, by its file for programs. */
+  private Optional<String> otherWith(String name) throws IOException {
+    Path own = WrittenRecord.file(folder, answer);
+    return FileSet.outOfSight(folder).stream()
+        .filter(file -> !file.equals(own))
+        .map(WrittenRecord::read)
+        .flatMap(Optional::stream)
+        .map(WrittenRecord::names)
+        .filter(names -> names.contains(name))
+        .flatMap(names -> names.stream().filter(each -> each.endsWith(".json")))
         .findFirst();
   }
 
@@ -171,7 +174,7 @@ public final class ResultsFolder implements AutoCloseable {
    */
   public List<Path> write(Map<String, String> texts) throws IOException {
     if (!texts.keySet().equals(Set.copyOf(answer.files()))) {
-      throw new IllegalStateException(answer + " has other files than " + texts.keySet());
+      throw new IllegalStateException(answer.word() + " has other files than " + texts.keySet());
     }
     try {
       requireFree();

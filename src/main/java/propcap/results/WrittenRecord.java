@@ -36,14 +36,18 @@ public record WrittenRecord(String source, Map<String, String> marks) {
     return new WrittenRecord(source, marks);
   }
 
-  public static Path file(Path folder, KnownResults answer) {
+  public static Path file(Path folder, AnswerKind answer) {
     return FileSet.outOfSight(folder, answer.word());
   }
 
   /** The record of an answer in a folder; empty where it has none that can be read. */
-  public static Optional<WrittenRecord> read(Path folder, KnownResults answer) {
+  public static Optional<WrittenRecord> read(Path folder, AnswerKind answer) {
+    return read(file(folder, answer));
+  }
+
+  static Optional<WrittenRecord> read(Path file) {
     try {
-      List<String> lines = Files.readAllLines(file(folder, answer));
+      List<String> lines = Files.readAllLines(file);
       Map<String, String> marks = new LinkedHashMap<>();
       for (String line : lines.subList(1, lines.size())) {
         Matcher mark = LINE.matcher(line);

@@ -56,14 +56,13 @@ record Choice(
       if (days.isEmpty()) {
         impossible.add(sowing.id() + " (" + from + " to " + to + ")");
       }
-      Double own = sowing.leeway().goal();
       choices.add(
           new Choice(
               sowing,
               days,
               Math.max(1, (int) Math.floor(question.mostTrays() * sowing.trays() + 1e-9)),
               openPlaces(scenario, sowing),
-              own == null ? question.goal() : own,
+              sowing.leeway().goalOr(question.goal()),
               giveUp.contains(s)));
     }
     if (choices.isEmpty()) {

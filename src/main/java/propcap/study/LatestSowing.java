@@ -78,8 +78,7 @@ public final class LatestSowing {
       DoubleConsumer progress)
       throws InterruptedException {
     Sowing sowing = scenario.sowings().get(s);
-    Double own = sowing.leeway().goal();
-    double goal = own == null ? question.goal() : own;
+    double goal = sowing.leeway().goalOr(question.goal());
     List<Integer> days = days(scenario, sowing, question.earliest());
     Course alone =
         new SowDays(scenario.withSowings(List.of(sowing)), 0, days, goal, settings)

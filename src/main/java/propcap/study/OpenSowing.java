@@ -57,9 +57,8 @@ final class OpenSowing {
   static OpenSowing of(Scenario scenario, SowingNeed need, double goal, LocalDate earliest) {
     int number = scenario.sowings().stream().map(Sowing::id).toList().indexOf(need.sowing());
     Sowing sowing = scenario.sowings().get(number);
-    Double own = sowing.leeway().goal();
     return new OpenSowing(
-        number, sowing, need, own == null ? goal : own, days(scenario, sowing, need, earliest));
+        number, sowing, need, sowing.leeway().goalOr(goal), days(scenario, sowing, need, earliest));
   }
 
   private static List<Integer> days(

@@ -15,6 +15,9 @@ import propcap.farm.Scenario;
  */
 public record SizingQuestion(
     List<Range> ranges, Goal goal, String match, @Nullable Double indifference) {
+  /** The most springs that one size may take; sizes that are clear take far fewer. */
+  public static final int DEFAULT_SEASONS = 5000;
+
   /**
    * Sizes of a place that are tried.
    *

@@ -13,7 +13,7 @@ import java.util.stream.Stream;
 import propcap.disk.FileSet;
 import propcap.disk.WholeFile;
 import propcap.files.OnDisk;
-import propcap.results.KnownResults;
+import propcap.results.AnswerKind;
 import propcap.results.ResultsFolder;
 
 /** The scenario's folder: the page writes nothing outside of it. */
@@ -76,7 +76,7 @@ final class Folder {
   }
 
   /** The folder for an answer about a scenario, as the commands name it. */
-  ResultsFolder open(Path scenario, KnownResults answer) throws IOException, RefusedException {
+  ResultsFolder open(Path scenario, AnswerKind answer) throws IOException, RefusedException {
     Path results = inside(root.resolve("results"));
     return ResultsFolder.open(
         inside(results.resolve(stem(scenario) + answer.ending())),

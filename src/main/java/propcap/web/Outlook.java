@@ -12,7 +12,6 @@ import org.jspecify.annotations.Nullable;
 import propcap.farm.Scenario;
 import propcap.report.compare.ComparisonAnswer;
 import propcap.report.forecast.ForecastAnswer;
-import propcap.results.KnownResults;
 import propcap.results.ResultsFolder;
 import propcap.study.BadQuestionException;
 import propcap.study.Comparing;
@@ -201,7 +200,7 @@ final class Outlook {
     if (shown.forecast().seasons() < ALL_SEASONS) {
       throw RefusedException.bad("wait for the whole forecast first");
     }
-    try (ResultsFolder results = desk.folder().open(shown.file(), KnownResults.FORECAST)) {
+    try (ResultsFolder results = desk.folder().open(shown.file(), ForecastAnswer.KIND)) {
       return results.write(new ForecastAnswer(shown.forecast()).files(version));
     }
   }

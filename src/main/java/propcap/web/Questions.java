@@ -3,7 +3,6 @@ package propcap.web;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.DoubleConsumer;
 import propcap.farm.PlanNeeds;
@@ -32,10 +31,11 @@ import propcap.study.RunSettings;
 import propcap.study.Shifting;
 import propcap.study.SizingQuestion;
 import propcap.study.SizingRun;
+import propcap.web.QuestionForm.Field;
 
 /**
  * The questions that the page can ask, each on the code of the command of its name. One more is one
- * more entry here and a form with its name on the page.
+ * more entry here.
  */
 final class Questions {
   /** More springs of one size than anyone would wait for. */
@@ -46,31 +46,103 @@ final class Questions {
 
   private static final int MOST_MINUTES = 60;
 
-  private static final Map<String, Question> KNOWN =
-      Map.of(
-          "compare", (all, asked) -> compare(all),
-          "bottleneck", (all, asked) -> bottleneck(all.get(0), asked),
-          "size", (all, asked) -> size(all.get(0), asked),
-          "shift", (all, asked) -> shift(all.get(0), asked));
+  /** In % of springs. */
+  private static final long GOAL = Math.round(100 * PlanningQuestion.DEFAULT_GOAL);
 
-  /** Those that find what the sowing plan leaves empty. */
-  private static final Map<String, Filler> FILLING =
-      Map.of("latest", Questions::latest, "plan", Questions::plan);
+  /** In the order in which they stand on the page. */
+  private static final List<Known> ALL =
+      List.of(
+          new Known(
+              new QuestionForm(
+                  "compare",
+                  "Does a change pay?",
+                  "Compares each what-if with the plan, on the same springs, in plants and in money."),
+              (all, asked) -> compare(all.stream().map(PlanNeeds::scenario).toList())),
+          new Known(
+              new QuestionForm(
+                  "bottleneck",
+                  "Which place holds the spring up, and what helps most?",
+                  "Tries a tenth more and a tenth less of each place, then adds what helps most, step"
+                      + " by step.",
+                  new Field("steps", "Steps, at most", "5")),
+              (all, asked) -> bottleneck(all.get(0).scenario(), asked)),
+          new Known(
+              new QuestionForm(
+                  "size",
+                  "How large must a place be?",
+                  "Finds the smallest size for which a goal holds.",
+                  new Field("place", "Place", ""),
+                  new Field("from", "From, spaces", ""),
+                  new Field("to", "To, spaces", ""),
+                  new Field("step", "By", ""),
+                  new Field(
+                      "measure",
+                      "Goal",
+                      "on-time",
+                      List.of(
+                          List.of("met", "all these sowings on time, in so many springs"),
+                          List.of("on-time", "this share of the plants needed on time"),
+                          List.of("margin", "the largest margin"))),
+                  new Field("least", "At least, %", ""),
+                  new Field("match", "Sowings, such as tomato*", "*"),
+                  new Field(
+                      "seasons", "Springs of a size, at most", SizingQuestion.DEFAULT_SEASONS)),
+              (all, asked) -> size(all.get(0).scenario(), asked)),
+          new Known(
+              new QuestionForm(
+                  "shift",
+                  "When is the best day to sow?",
+                  "Moves a group of sowings earlier and later; several groups parted by commas.",
+                  new Field("match", "Sowings, such as tomato*", ""),
+                  new Field("from", "From, days", -7),
+                  new Field("to", "To, days", 7),
+                  new Field("step", "By, days", 7)),
+              (all, asked) -> shift(all.get(0).scenario(), asked)),
+          new Known(
+              new QuestionForm(
+                      "latest",
+                      "Until when may it be sown?",
+                      "Finds the last day of each sowing, alone and in the house as full as it is."
+                          + " With a crop, of a sowing of it besides the plan: is it too late to start"
+                          + " it?",
+                      new Field("match", "Sowings, such as tomato*", ""),
+                      new Field("goal", "On time in, % of springs", GOAL),
+                      new Field("crop", "Or a new sowing of", ""),
+                      new Field("plants", "Its plants needed", ""),
+                      new Field("bedBy", "In the ground by, such as 2027-07-01", ""))
+                  .findingWhatIsEmpty(),
+              (all, asked) -> latest(all.get(0), asked)),
+          new Known(
+              new QuestionForm(
+                      "plan",
+                      "Is there a better plan?",
+                      "Looks for better sowing dates, trays and germination places; where dates or trays"
+                          + " are empty, it finds them first. Stopped, it answers with the best found until"
+                          + " then; saved, the new sowings.csv lies beside the answer.",
+                      new Field("goal", "Each sowing on time in, % of springs", GOAL),
+                      new Field(
+                          "earlier", "Earlier by, days at most", PlanningQuestion.DEFAULT_DAYS),
+                      new Field("later", "Later by, days at most", PlanningQuestion.DEFAULT_DAYS),
+                      new Field("minutes", "Minutes to search", 2),
+                      new Field("giveUp", "May be given up, such as tomato*", ""))
+                  .findingWhatIsEmpty(),
+              (all, asked) -> plan(all.get(0), asked)));
 
   private Questions() {}
 
   /** A question, looked at before it is asked. */
   @FunctionalInterface
   private interface Question {
-    /** Looks at it; the first scenario is the one that it is about, the others stand beside it. */
-    QuestionRun of(List<Scenario> scenarios, RequestFields asked) throws RefusedException;
+    /** Looks at it; the first plan is the one that it is about, the others stand beside it. */
+    QuestionRun of(List<PlanNeeds> plans, RequestFields asked)
+        throws RefusedException, BadQuestionException;
   }
 
-  /** A question about one scenario, of which something may be left to be found. */
-  @FunctionalInterface
-  private interface Filler {
-    QuestionRun of(PlanNeeds needs, RequestFields asked)
-        throws RefusedException, BadQuestionException;
+  private record Known(QuestionForm form, Question question) {}
+
+  /** What the page shows of each. */
+  static List<QuestionForm> forms() {
+    return ALL.stream().map(Known::form).toList();
   }
 
   /** A question that takes springs to answer. */
@@ -81,25 +153,23 @@ final class Questions {
 
   /** Whether a question may be asked where the sowing plan leaves dates or trays to be found. */
   static boolean findsWhatIsEmpty(String name) {
-    return FILLING.containsKey(name);
+    return known(name).filter(known -> known.form().findsWhatIsEmpty()).isPresent();
   }
 
-  /** The question of a name, about the first of the scenarios. */
+  /** The question of a name, about the first of the plans. */
   static QuestionRun of(String name, List<PlanNeeds> plans, RequestFields asked)
       throws RefusedException {
-    Filler filler = FILLING.get(name);
-    if (filler != null) {
-      try {
-        return filler.of(plans.get(0), asked);
-      } catch (BadQuestionException e) {
-        throw RefusedException.bad(String.valueOf(e.getMessage()));
-      }
+    Known known =
+        known(name).orElseThrow(() -> RefusedException.bad("'" + name + "' is no question"));
+    try {
+      return known.question().of(plans, asked);
+    } catch (BadQuestionException e) {
+      throw RefusedException.bad(String.valueOf(e.getMessage()));
     }
-    List<Scenario> scenarios = plans.stream().map(PlanNeeds::scenario).toList();
-    Question question =
-        Optional.ofNullable(KNOWN.get(name))
-            .orElseThrow(() -> RefusedException.bad("'" + name + "' is no question"));
-    return question.of(scenarios, asked);
+  }
+
+  private static Optional<Known> known(String name) {
+    return ALL.stream().filter(each -> each.form().name().equals(name)).findFirst();
   }
 
   private static RunSettings settings(Scenario scenario) {

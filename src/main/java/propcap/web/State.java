@@ -49,6 +49,7 @@ final class State {
         new Gson()
             .toJsonTree(
                 Map.of("crop", Defaults.CROP, "place", Defaults.PLACE, "head", Defaults.HEAD)));
+    json.add("questions", new Gson().toJsonTree(Questions.forms()));
     WrittenScenario written = view.reading().written();
     json.add("head", entry(written.head()));
     json.add("places", entries(written.places()));

@@ -7,100 +7,42 @@ const asked = new Map();
 const answers = new Map();
 const troubles = new Map();
 
-/** Each question: its words, and the fields that it takes. */
-const QUESTIONS = [
-  {
-    name: 'compare',
-    title: 'Does a change pay?',
-    words: 'Compares each what-if with the plan, on the same springs, in plants and in money.',
-    fields: () => [],
-    isPossible: (page) => page.state.scenarios.length > 1,
-    impossible: 'Put a what-if beside the plan first, with the button “+ What if…”.',
+/** By a field's key: what hangs on the plan where it is served empty, whatever the question. */
+const OF_EMPTY = {
+  match: (page) => ({value: lastCrop(page)}),
+  crop: (page) => ({choices: [['', '–'], ...page.state.crops.map((c) => [c.name, c.name])]}),
+};
+
+/** By the question's name: what of its fields hangs on the plan, or on what was given. */
+const OF_PLAN = {
+  size: (page, given) => {
+    const open = page.state.places.filter((p) => p.cells.spaces !== '0');
+    const table = open.find((p) => p.cells.kind === 'table') ?? open[0];
+    const spaces = Number((open.find((p) => p.name === given.place) ?? table)?.cells.spaces) || 40;
+    return {
+      place: {choices: open.map((p) => [p.name, p.name]), value: table?.name ?? ''},
+      from: {value: String(Math.ceil(spaces / 2))},
+      to: {value: String(2 * spaces)},
+      step: {value: String(Math.max(1, Math.round(spaces / 4)))},
+      measure: {isWide: true},
+      least: {value: given.measure === 'met' ? '80' : '95'},
+    };
   },
-  {
-    name: 'bottleneck',
-    title: 'Which place holds the spring up, and what helps most?',
-    words: 'Tries a tenth more and a tenth less of each place, then adds what helps most, step by step.',
-    fields: () => [{key: 'steps', label: 'Steps, at most', value: '5'}],
-  },
-  {
-    name: 'size',
-    title: 'How large must a place be?',
-    words: 'Finds the smallest size for which a goal holds.',
-    fields: (page, given) => {
-      const open = page.state.places.filter((p) => p.cells.spaces !== '0');
-      const table = open.find((p) => p.cells.kind === 'table') ?? open[0];
-      const spaces = Number((open.find((p) => p.name === given.place) ?? table)?.cells.spaces) || 40;
-      return [
-        {key: 'place', label: 'Place', choices: open.map((p) => [p.name, p.name]), value: table?.name ?? ''},
-        {key: 'from', label: 'From, spaces', value: String(Math.ceil(spaces / 2))},
-        {key: 'to', label: 'To, spaces', value: String(2 * spaces)},
-        {key: 'step', label: 'By', value: String(Math.max(1, Math.round(spaces / 4)))},
-        {
-          key: 'measure',
-          label: 'Goal',
-          isWide: true,
-          choices: [
-            ['met', 'all these sowings on time, in so many springs'],
-            ['on-time', 'this share of the plants needed on time'],
-            ['margin', 'the largest margin'],
-          ],
-          value: 'on-time',
-        },
-        {key: 'least', label: 'At least, %', value: given.measure === 'met' ? '80' : '95'},
-        {key: 'match', label: 'Sowings, such as tomato*', value: '*'},
-        // As many as the command size takes.
-        {key: 'seasons', label: 'Springs of a size, at most', value: '5000'},
-      ];
-    },
-    values: ({measure, least, ...rest}) => ({
-      ...rest,
-      goal: measure === 'margin' ? 'margin' : `${measure}>=${least.replace('%', '').trim()}%`,
-    }),
-  },
-  {
-    name: 'shift',
-    title: 'When is the best day to sow?',
-    words: 'Moves a group of sowings earlier and later; several groups parted by commas.',
-    fields: (page) => [
-      {key: 'match', label: 'Sowings, such as tomato*', value: lastCrop(page)},
-      {key: 'from', label: 'From, days', value: '-7'},
-      {key: 'to', label: 'To, days', value: '7'},
-      {key: 'step', label: 'By, days', value: '7'},
-    ],
-  },
-  {
-    name: 'latest',
-    title: 'Until when may it be sown?',
-    words: 'Finds the last day of each sowing, alone and in the house as full as it is. With a crop, of a sowing of it besides the plan: is it too late to start it?',
-    findsWhatIsEmpty: true,
-    fields: (page) => [
-      {key: 'match', label: 'Sowings, such as tomato*', value: lastCrop(page)},
-      {key: 'goal', label: 'On time in, % of springs', value: '90'},
-      {
-        key: 'crop',
-        label: 'Or a new sowing of',
-        choices: [['', '–'], ...page.state.crops.map((c) => [c.name, c.name])],
-        value: '',
-      },
-      {key: 'plants', label: 'Its plants needed', value: ''},
-      {key: 'bedBy', label: 'In the ground by, such as 2027-07-01', value: ''},
-    ],
-  },
-  {
-    name: 'plan',
-    title: 'Is there a better plan?',
-    words: 'Looks for better sowing dates, trays and germination places; where dates or trays are empty, it finds them first. Stopped, it answers with the best found until then; saved, the new sowings.csv lies beside the answer.',
-    findsWhatIsEmpty: true,
-    fields: () => [
-      {key: 'goal', label: 'Each sowing on time in, % of springs', value: '90'},
-      {key: 'earlier', label: 'Earlier by, days at most', value: '14'},
-      {key: 'later', label: 'Later by, days at most', value: '14'},
-      {key: 'minutes', label: 'Minutes to search', value: '2'},
-      {key: 'giveUp', label: 'May be given up, such as tomato*', value: ''},
-    ],
-  },
-];
+};
+
+/** By the question's name: what is to be done before it can be asked; nothing where it can. */
+const FIRST = {
+  compare: (page) =>
+    page.state.scenarios.length > 1 ? '' : 'Put a what-if beside the plan first, with the button “+ What if…”.',
+};
+
+/** By the question's name: what is sent of its fields, where it is not what stands there. */
+const SENT = {
+  size: ({measure, least, ...rest}) => ({
+    ...rest,
+    goal: measure === 'margin' ? 'margin' : `${measure}>=${least.replace('%', '').trim()}%`,
+  }),
+};
 
 /** The sowings named as the plan's last one: there is time before them to sow earlier. */
 function lastCrop(page) {
@@ -109,7 +51,14 @@ function lastCrop(page) {
 }
 
 /** By the question's name: the fields that were changed here. */
-const values = new Map(QUESTIONS.map(({name}) => [name, {}]));
+const values = new Map();
+
+function givenTo(name) {
+  if (!values.has(name)) {
+    values.set(name, {});
+  }
+  return values.get(name);
+}
 
 export function questions(page) {
   const faults = page.state.faults.length;
@@ -121,7 +70,7 @@ export function questions(page) {
     faults && faults === toFind
       ? el('p', {class: 'fault'}, 'Dates or trays of the sowing plan are empty: the last days to sow and a better plan can be asked for, and find them.')
       : null,
-    ...QUESTIONS.flatMap((question) => [form(page, question), shownAnswer(page, question)]),
+    ...page.state.questions.flatMap((question) => [form(page, question), shownAnswer(page, question)]),
   ];
 }
 
@@ -129,9 +78,12 @@ export function questions(page) {
 const isSound = ({state}, {findsWhatIsEmpty}) => state.faults.length <= (findsWhatIsEmpty ? state.toFind : 0);
 
 /** The question's fields, each with what was given here or else its default. */
-function fieldsOf(page, question) {
-  const given = values.get(question.name);
-  return question.fields(page, given).map((f) => {
+function fieldsOf(page, {name, fields}) {
+  const given = givenTo(name);
+  const ofPlan = OF_PLAN[name]?.(page, given) ?? {};
+  return fields.map((served) => {
+    const ofEmpty = served.value === '' ? OF_EMPTY[served.key]?.(page) : null;
+    const f = {...served, choices: served.choices.length ? served.choices : null, ...ofEmpty, ...ofPlan[served.key]};
     const kept = given[f.key];
     const isKept = kept !== undefined && (!f.choices || f.choices.some(([k]) => k === kept));
     return {...f, value: isKept ? kept : f.value};
@@ -140,13 +92,13 @@ function fieldsOf(page, question) {
 
 function form(page, question) {
   const {name} = question;
-  const isPossible = !question.isPossible || question.isPossible(page);
+  const first = FIRST[name]?.(page) ?? '';
   const fields = fieldsOf(page, question).map((f) =>
     field({
       ...f,
       at: `ask ${name} ${f.key}`,
       changed: (value) => {
-        values.get(name)[f.key] = value;
+        givenTo(name)[f.key] = value;
         if (f.choices) {
           // Other fields' defaults hang on it.
           page.redraw();
@@ -168,12 +120,12 @@ function form(page, question) {
       'fieldset',
       {},
       el('legend', {}, question.title),
-      el('p', {class: 'hint'}, isPossible ? question.words : `${question.words} ${question.impossible}`),
+      el('p', {class: 'hint'}, first ? `${question.words} ${first}` : question.words),
       el('div', {class: 'grid2'}, fields),
       el(
         'div',
         {class: 'row status'},
-        el('button', {type: 'submit', disabled: !isPossible || Boolean(waiting) || !isSound(page, question), 'data-at': `ask ${name}`}, 'Ask'),
+        el('button', {type: 'submit', disabled: Boolean(first) || Boolean(waiting) || !isSound(page, question), 'data-at': `ask ${name}`}, 'Ask'),
         waiting
           ? [
               el('progress', {max: 1, value: waiting.share, 'aria-label': 'How far the answer is'}),
@@ -191,7 +143,7 @@ async function start(page, question) {
   const {name} = question;
   const fields = fieldsOf(page, question);
   const given = Object.fromEntries(fields.map((f) => [f.key, f.value]));
-  const sent = question.values ? question.values(given) : given;
+  const sent = SENT[name] ? SENT[name](given) : given;
   const of = name === 'compare' ? page.state.scenarios.map(page.title).join(', ') : page.title(page.state.shown);
   troubles.delete(name);
   const done = await page.run(

@@ -72,7 +72,7 @@ class WhereResultsGoTest {
     String plan = Files.readString(farm.resolve("sowings.csv"));
     assertRefused(run(farm), farm.resolve("sowings.csv").toString(), "--out");
     assertThat(farm.resolve("sowings.csv")).hasContent(plan);
-    assertThat(names(farm)).hasSize(4);
+    assertThat(names(farm)).hasSize(5);
   }
 
   @Test
@@ -175,6 +175,6 @@ class WhereResultsGoTest {
             letter.toString());
     assertRefused(fit, letter + ": ");
     assertThat(list).hasContent(before);
-    assertThat(names(farm)).hasSize(4);
+    assertThat(names(farm)).hasSize(5);
   }
 }

@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import propcap.results.Answer;
-import propcap.results.KnownResults;
+import propcap.results.AnswerKind;
 import propcap.results.ResultsFolder;
 
 /** Answers put into a folder as commands put them there, and what then lies in it. */
@@ -27,7 +27,7 @@ public final class Put {
   }
 
   /** Opens a folder for a kind of answer and writes nothing. */
-  public static void nothingIn(Path folder, KnownResults kind) throws IOException {
+  public static void nothingIn(Path folder, AnswerKind kind) throws IOException {
     ResultsFolder.open(folder, kind, asker(Path.of("spring.yaml"), true)).close();
   }
 

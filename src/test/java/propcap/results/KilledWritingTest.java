@@ -20,12 +20,14 @@ import propcap.disk.FileSet;
 import propcap.report.Forecasts;
 import propcap.report.Put;
 import propcap.report.forecast.ForecastAnswer;
+import propcap.report.order.SuppliesAnswer;
+import propcap.report.shift.ShiftsAnswer;
 import propcap.study.Forecast;
 
 /** Programs that are killed while they write results, at every call and at any moment. */
 @Tag("attack")
 class KilledWritingTest {
-  private static final KnownResults ORDER = KnownResults.ORDER;
+  private static final AnswerKind ORDER = SuppliesAnswer.KIND;
   private static final int RANDOM_KILLS = 60;
 
   @TempDir Path desk;
@@ -194,7 +196,7 @@ class KilledWritingTest {
       FailingDisk disk = FailingDisk.killedAt(last);
       assertThatThrownBy(() -> Put.in(disk.at(folder), new ForecastAnswer(fresh)))
           .isInstanceOf(FailingDisk.Killed.class);
-      Put.nothingIn(folder, KnownResults.SHIFT);
+      Put.nothingIn(folder, ShiftsAnswer.KIND);
       assertThat(Put.contents(folder)).isIn(before, after);
       isNew += Put.contents(folder).equals(after) ? 1 : 0;
     }

@@ -16,10 +16,13 @@ import propcap.disk.CannotWriteException;
 import propcap.disk.FailingDisk;
 import propcap.disk.FileSet;
 import propcap.report.Put;
+import propcap.report.forecast.ForecastAnswer;
+import propcap.report.order.SuppliesAnswer;
+import propcap.report.plan.PlannedAnswer;
 
 /** Whose results lie in a folder, and whose other files. */
 class ResultsFolderTest {
-  private static final KnownResults ORDER = KnownResults.ORDER;
+  private static final AnswerKind ORDER = SuppliesAnswer.KIND;
 
   @TempDir Path desk;
   private Path folder;
@@ -31,14 +34,14 @@ class ResultsFolderTest {
     scenario = Files.writeString(desk.resolve("spring.yaml"), "name: Spring");
   }
 
-  private static Map<String, String> texts(KnownResults answer, String text) {
+  private static Map<String, String> texts(AnswerKind answer, String text) {
     Map<String, String> texts = new TreeMap<>();
     answer.files().forEach(name -> texts.put(name, text + " of " + name));
     return texts;
   }
 
   private static List<Path> put(
-      Path folder, KnownResults answer, Path source, boolean isNamed, String text)
+      Path folder, AnswerKind answer, Path source, boolean isNamed, String text)
       throws IOException {
     try (ResultsFolder results = ResultsFolder.open(folder, answer, Put.asker(source, isNamed))) {
       return results.write(texts(answer, text));
@@ -118,11 +121,11 @@ class ResultsFolderTest {
   /** A better plan and a forecast both have a sowings.csv. */
   @Test
   void anotherAnswersFilesAreNotReplaced() throws IOException {
-    put(folder, KnownResults.PLAN, scenario, true, "plan");
-    assertThatThrownBy(() -> put(folder, KnownResults.FORECAST, scenario, true, "forecast"))
+    put(folder, PlannedAnswer.KIND, scenario, true, "plan");
+    assertThatThrownBy(() -> put(folder, ForecastAnswer.KIND, scenario, true, "forecast"))
         .hasMessageContaining("sowings.csv: this is part of another answer, with plan.json");
     put(folder, ORDER, scenario, true, "order");
-    assertThat(Put.contents(folder)).containsAllEntriesOf(texts(KnownResults.PLAN, "plan"));
+    assertThat(Put.contents(folder)).containsAllEntriesOf(texts(PlannedAnswer.KIND, "plan"));
   }
 
   /** Such as those that come with the program, or were written before there were records. */

@@ -14,6 +14,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.openqa.selenium.By;
 import org.openqa.selenium.JavascriptExecutor;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
@@ -172,18 +173,19 @@ class PageInBrowserTest {
     try (Chromium page = Chromium.start(WIDE, 1000)) {
       page.open(server.newLink());
       page.tab("sowings");
-      WebElement field = page.find("[data-at='sowing 1 sow']");
-      ((JavascriptExecutor) page.driver())
-          .executeScript(
-              "const d = new DataTransfer(); d.setData('text/plain', arguments[1]);"
-                  + "arguments[0].dispatchEvent(new ClipboardEvent('paste', {clipboardData: d, bubbles: true, cancelable: true}));",
-              field,
-              "2027-03-05\t31\t2,000\n09.03.2027\t12\t900\n");
-      assertThat(page.find("[data-at='sowing 2 sow']").getDomProperty("value"))
-          .isEqualTo("2027-03-09");
-      assertThat(page.find("[data-at='sowing 1 plants-needed']").getDomProperty("value"))
-          .isEqualTo("2000");
-      assertThat(page.find("[data-at='sowing 1 trays']").getDomProperty("value")).isEqualTo("31");
+      var unused =
+          page.await(
+              driver -> {
+                driver.executeScript(
+                    "const d = new DataTransfer(); d.setData('text/plain', arguments[1]);"
+                        + "arguments[0].dispatchEvent(new ClipboardEvent('paste', {clipboardData: d, bubbles: true, cancelable: true}));",
+                    driver.findElement(By.cssSelector("[data-at='sowing 1 sow']")),
+                    "2027-03-05\t31\t2,000\n09.03.2027\t12\t900\n");
+                return true;
+              });
+      page.awaitValue("[data-at='sowing 2 sow']", "2027-03-09");
+      page.awaitValue("[data-at='sowing 1 plants-needed']", "2000");
+      page.awaitValue("[data-at='sowing 1 trays']", "31");
     }
   }
 

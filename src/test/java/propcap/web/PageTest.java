@@ -2,6 +2,7 @@ package propcap.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.google.gson.JsonArray;
 import com.google.gson.JsonObject;
 import com.google.gson.JsonParser;
 import java.io.IOException;
@@ -10,6 +11,7 @@ import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.AfterEach;
@@ -258,6 +260,19 @@ class PageTest {
             .get("id")
             .getAsLong();
     json(browser.post("/api/stop", Map.of("id", id)));
+  }
+
+  /** A form for each, in their order; a field that hangs on the plan is filled in by the page. */
+  @Test
+  void theQuestionsAreServedWithTheirFields() throws Exception {
+    JsonArray questions = browser.state().getAsJsonArray("questions");
+    List<String> names = new ArrayList<>();
+    questions.forEach(each -> names.add(each.getAsJsonObject().get("name").getAsString()));
+    assertThat(names).containsExactly("compare", "bottleneck", "size", "shift", "latest", "plan");
+    JsonObject goal =
+        questions.get(5).getAsJsonObject().getAsJsonArray("fields").get(0).getAsJsonObject();
+    assertThat(goal.get("key").getAsString()).isEqualTo("goal");
+    assertThat(goal.get("value").getAsString()).isEqualTo("90");
   }
 
   @Test

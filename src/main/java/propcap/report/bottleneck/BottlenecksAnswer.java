@@ -3,17 +3,26 @@ package propcap.report.bottleneck;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import propcap.report.kit.AnswerPage;
 import propcap.report.kit.Fact;
 import propcap.report.kit.Lines;
-import propcap.results.Answer;
-import propcap.results.KnownResults;
+import propcap.report.kit.PagedAnswer;
+import propcap.results.AnswerKind;
 import propcap.study.Bottlenecks;
 
 /** What a little more or less of each place brings. */
-public record BottlenecksAnswer(Bottlenecks bottlenecks) implements Answer {
+public record BottlenecksAnswer(Bottlenecks bottlenecks) implements PagedAnswer {
+  public static final AnswerKind KIND =
+      new AnswerKind(
+          "bottleneck",
+          "-bottleneck",
+          "bottleneck.json",
+          "scenario worths steps",
+          "bottleneck.html bottleneck.csv bottleneck-steps.csv");
+
   @Override
-  public KnownResults kind() {
-    return KnownResults.BOTTLENECK;
+  public AnswerKind kind() {
+    return KIND;
   }
 
   @Override
@@ -29,7 +38,7 @@ public record BottlenecksAnswer(Bottlenecks bottlenecks) implements Answer {
   @Override
   public Map<String, String> files(String version) {
     Map<String, String> files = new LinkedHashMap<>();
-    files.put("bottleneck.html", BottlenecksPage.of(bottlenecks, version).html());
+    files.put("bottleneck.html", page(version).html());
     BottlenecksTables tables = new BottlenecksTables(bottlenecks);
     files.put(kind().file(), tables.json(version));
     files.put("bottleneck.csv", tables.worths().csv(bottlenecks.worths()));
@@ -38,7 +47,7 @@ public record BottlenecksAnswer(Bottlenecks bottlenecks) implements Answer {
   }
 
   @Override
-  public String html() {
-    return BottlenecksPage.of(bottlenecks, "").partsHtml();
+  public AnswerPage page(String version) {
+    return BottlenecksPage.of(bottlenecks, version);
   }
 }

@@ -3,20 +3,29 @@ package propcap.report.compare;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import propcap.report.kit.AnswerPage;
 import propcap.report.kit.Fact;
 import propcap.report.kit.Lines;
+import propcap.report.kit.PagedAnswer;
 import propcap.report.kit.Sheet;
 import propcap.report.kit.Templates;
 import propcap.report.kit.Words;
-import propcap.results.Answer;
-import propcap.results.KnownResults;
+import propcap.results.AnswerKind;
 import propcap.study.Comparison;
 
 /** What alternatives would change. */
-public record ComparisonAnswer(Comparison comparison) implements Answer {
+public record ComparisonAnswer(Comparison comparison) implements PagedAnswer {
+  public static final AnswerKind KIND =
+      new AnswerKind(
+          "comparison",
+          "-compare",
+          "comparison.json",
+          "scenarios confidence outcomes",
+          "comparison.html comparison.csv comparison-money.csv");
+
   @Override
-  public KnownResults kind() {
-    return KnownResults.COMPARISON;
+  public AnswerKind kind() {
+    return KIND;
   }
 
   @Override
@@ -39,7 +48,7 @@ public record ComparisonAnswer(Comparison comparison) implements Answer {
   @Override
   public Map<String, String> files(String version) {
     Map<String, String> files = new LinkedHashMap<>();
-    files.put("comparison.html", ComparisonPage.of(comparison, version).html());
+    files.put("comparison.html", page(version).html());
     files.put(kind().file(), ComparisonTables.json(comparison, version));
     files.put("comparison.csv", ComparisonTables.csv(comparison));
     files.put(
@@ -49,8 +58,8 @@ public record ComparisonAnswer(Comparison comparison) implements Answer {
   }
 
   @Override
-  public String html() {
-    return ComparisonPage.of(comparison, "").partsHtml();
+  public AnswerPage page(String version) {
+    return ComparisonPage.of(comparison, version);
   }
 
   /** Scenarios side by side in a small table, the first and what differs from it. */

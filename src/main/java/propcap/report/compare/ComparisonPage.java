@@ -154,8 +154,6 @@ final class ComparisonPage {
         "all",
         "Every outcome",
         List.of(),
-        List.of(),
-        List.of(),
         List.of(
             table.sheet(
                 "Level of the first, and how the others differ.",

@@ -8,11 +8,19 @@ import java.util.stream.Stream;
 import propcap.report.kit.Templates;
 import propcap.report.kit.Words;
 import propcap.results.Answer;
-import propcap.results.KnownResults;
+import propcap.results.AnswerKind;
 import propcap.study.Forecast;
 
 /** What comes of a plan: the report, and its numbers as tables. */
 public record ForecastAnswer(Forecast forecast) implements Answer {
+  public static final AnswerKind KIND =
+      new AnswerKind(
+          "forecast",
+          "",
+          "summary.json",
+          "scenario sowings waiting",
+          "report.html sowings.csv places.csv losses.csv hands.csv seasons.csv");
+
   /** A part of the report, by the name that it is asked for. */
   public enum Section {
     PLANTS("plants", "Will we have the plants?"),
@@ -40,8 +48,8 @@ public record ForecastAnswer(Forecast forecast) implements Answer {
   }
 
   @Override
-  public KnownResults kind() {
-    return KnownResults.FORECAST;
+  public AnswerKind kind() {
+    return KIND;
   }
 
   @Override

@@ -4,9 +4,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import propcap.evidence.FrostTable;
+import propcap.report.kit.AnswerPage;
 import propcap.report.kit.Lines;
-import propcap.results.Answer;
-import propcap.results.KnownResults;
+import propcap.report.kit.PagedAnswer;
+import propcap.results.AnswerKind;
 
 /**
  * When frost becomes unlikely, as a page, tables, and the lines that a terminal shows.
@@ -14,11 +15,18 @@ import propcap.results.KnownResults;
  * @param record the weather record's name
  * @param cropList the crop list's name
  */
-public record FrostAnswer(FrostTable table, String record, String cropList) implements Answer {
+public record FrostAnswer(FrostTable table, String record, String cropList) implements PagedAnswer {
+  public static final AnswerKind KIND =
+      new AnswerKind(
+          "frost",
+          "-frost",
+          "frost.json",
+          "record thresholds releases",
+          "frost.html frost.csv frost-days.csv frost-releases.csv");
 
   @Override
-  public KnownResults kind() {
-    return KnownResults.FROST;
+  public AnswerKind kind() {
+    return KIND;
   }
 
   @Override
@@ -34,7 +42,7 @@ public record FrostAnswer(FrostTable table, String record, String cropList) impl
   public Map<String, String> files(String version) {
     FrostTables tables = new FrostTables(table);
     Map<String, String> files = new LinkedHashMap<>();
-    files.put("frost.html", FrostPage.of(table, record, cropList, version).html());
+    files.put("frost.html", page(version).html());
     files.put(kind().file(), tables.json(record, cropList, version));
     files.put("frost.csv", tables.datesCsv());
     files.put("frost-days.csv", tables.dailyCsv());
@@ -43,7 +51,7 @@ public record FrostAnswer(FrostTable table, String record, String cropList) impl
   }
 
   @Override
-  public String html() {
-    return FrostPage.of(table, record, cropList, "").partsHtml();
+  public AnswerPage page(String version) {
+    return FrostPage.of(table, record, cropList, version);
   }
 }

@@ -7,10 +7,11 @@ import org.jspecify.annotations.Nullable;
 import propcap.evidence.CropEntry;
 import propcap.evidence.GerminationFit;
 import propcap.farm.Crop;
+import propcap.report.kit.AnswerPage;
 import propcap.report.kit.Lines;
+import propcap.report.kit.PagedAnswer;
 import propcap.report.kit.Words;
-import propcap.results.Answer;
-import propcap.results.KnownResults;
+import propcap.results.AnswerKind;
 
 /**
  * What a germination test says for the crop list.
@@ -19,14 +20,22 @@ import propcap.results.KnownResults;
  * @param counts what the counts are called
  */
 public record GerminationFitAnswer(GerminationFit fit, List<CropEntry> entries, String counts)
-    implements Answer {
+    implements PagedAnswer {
+  public static final AnswerKind KIND =
+      new AnswerKind(
+          "germination-fit",
+          "-germination",
+          "germination-fit.json",
+          "counts version lots",
+          "germination-fit.html germination-fit.csv");
+
   public GerminationFitAnswer {
     entries = List.copyOf(entries);
   }
 
   @Override
-  public KnownResults kind() {
-    return KnownResults.GERMINATION_FIT;
+  public AnswerKind kind() {
+    return KIND;
   }
 
   @Override
@@ -52,15 +61,15 @@ public record GerminationFitAnswer(GerminationFit fit, List<CropEntry> entries, 
   @Override
   public Map<String, String> files(String version) {
     Map<String, String> files = new LinkedHashMap<>();
-    files.put("germination-fit.html", GerminationFitPage.of(fit, entries, counts, version).html());
+    files.put("germination-fit.html", page(version).html());
     files.put(kind().file(), GerminationFitTables.json(fit, entries, counts, version));
     files.put("germination-fit.csv", GerminationFitTables.csv(fit));
     return files;
   }
 
   @Override
-  public String html() {
-    return GerminationFitPage.of(fit, entries, counts, "").partsHtml();
+  public AnswerPage page(String version) {
+    return GerminationFitPage.of(fit, entries, counts, version);
   }
 
   /** A lot's entry as a crop list has it, with the rest of the crop's where that is known. */

@@ -4,21 +4,30 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import propcap.evidence.GerminationReport;
+import propcap.report.kit.AnswerPage;
 import propcap.report.kit.Lines;
+import propcap.report.kit.PagedAnswer;
 import propcap.report.kit.Words;
-import propcap.results.Answer;
-import propcap.results.KnownResults;
+import propcap.results.AnswerKind;
 
 /**
  * A germination test as a seed laboratory reports it.
  *
  * @param counts what the counts are called
  */
-public record GerminationReportAnswer(GerminationReport report, String counts) implements Answer {
+public record GerminationReportAnswer(GerminationReport report, String counts)
+    implements PagedAnswer {
+  public static final AnswerKind KIND =
+      new AnswerKind(
+          "germination",
+          "-indices",
+          "germination.json",
+          "counts version groups",
+          "germination.html germination.csv");
 
   @Override
-  public KnownResults kind() {
-    return KnownResults.GERMINATION;
+  public AnswerKind kind() {
+    return KIND;
   }
 
   @Override
@@ -35,14 +44,14 @@ public record GerminationReportAnswer(GerminationReport report, String counts) i
   @Override
   public Map<String, String> files(String version) {
     Map<String, String> files = new LinkedHashMap<>();
-    files.put("germination.html", GerminationReportPage.of(report, counts, version).html());
+    files.put("germination.html", page(version).html());
     files.put(kind().file(), GerminationReportTables.json(report, counts, version));
     files.put("germination.csv", GerminationReportTables.csv(report));
     return files;
   }
 
   @Override
-  public String html() {
-    return GerminationReportPage.of(report, counts, "").partsHtml();
+  public AnswerPage page(String version) {
+    return GerminationReportPage.of(report, counts, version);
   }
 }

@@ -29,14 +29,7 @@ final class GerminationReportPage {
     for (int i = 0; i < report.groups().size(); i++) {
       parts.add(part(report.groups().get(i), "test" + (i + 1)));
     }
-    parts.add(
-        new Part(
-            "formulas",
-            "Formulas and sources",
-            List.of(),
-            List.of(),
-            List.of(),
-            List.of(formulas())));
+    parts.add(new Part("formulas", "Formulas and sources", List.of(), List.of(formulas())));
     return new AnswerPage(
         counts,
         "The germination test, as seed laboratories report it",
@@ -127,12 +120,7 @@ final class GerminationReportPage {
 
   private static Part part(Group group, String id) {
     return new Part(
-        id,
-        name(group),
-        List.of(verdict(group)),
-        List.of(),
-        List.of(),
-        List.of(indices(group), trays(group)));
+        id, name(group), List.of(verdict(group)), List.of(indices(group), trays(group)));
   }
 
   private static Sheet indices(Group group) {

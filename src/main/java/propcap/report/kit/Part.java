@@ -18,6 +18,11 @@ public record Part(
     sheets = sheets.stream().filter(s -> !s.rows().isEmpty()).toList();
   }
 
+  /** Without sentences and pictures. */
+  public Part(String id, String heading, List<String> verdicts, List<Sheet> sheets) {
+    this(id, heading, verdicts, List.of(), List.of(), sheets);
+  }
+
   /** A chart and what stands above it; one without a drawing is left out. */
   public record Figure(String title, String caption, String svg) {}
 }

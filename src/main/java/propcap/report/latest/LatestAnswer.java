@@ -3,11 +3,12 @@ package propcap.report.latest;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import propcap.report.kit.AnswerPage;
 import propcap.report.kit.Fact;
 import propcap.report.kit.FilledWords;
 import propcap.report.kit.Lines;
-import propcap.results.Answer;
-import propcap.results.KnownResults;
+import propcap.report.kit.PagedAnswer;
+import propcap.results.AnswerKind;
 import propcap.study.FirstPlan.Filled;
 import propcap.study.Latest;
 
@@ -16,7 +17,15 @@ import propcap.study.Latest;
  *
  * @param filled sowings that were filled in before it was asked
  */
-public record LatestAnswer(Latest latest, List<Filled> filled) implements Answer {
+public record LatestAnswer(Latest latest, List<Filled> filled) implements PagedAnswer {
+  public static final AnswerKind KIND =
+      new AnswerKind(
+          "latest",
+          "-latest",
+          "latest.json",
+          "scenario tooLate sowings",
+          "latest.html latest.csv latest-days.csv");
+
   /** So many are told one by one. */
   private static final int FEW = 2;
 
@@ -25,8 +34,8 @@ public record LatestAnswer(Latest latest, List<Filled> filled) implements Answer
   }
 
   @Override
-  public KnownResults kind() {
-    return KnownResults.LATEST;
+  public AnswerKind kind() {
+    return KIND;
   }
 
   @Override
@@ -49,7 +58,7 @@ public record LatestAnswer(Latest latest, List<Filled> filled) implements Answer
   @Override
   public Map<String, String> files(String version) {
     Map<String, String> files = new LinkedHashMap<>();
-    files.put("latest.html", LatestPage.of(latest, filled, version).html());
+    files.put("latest.html", page(version).html());
     files.put(kind().file(), LatestFiles.json(latest, filled, version));
     files.put("latest.csv", LatestFiles.csv(latest, filled));
     files.put("latest-days.csv", LatestFiles.days(latest, filled));
@@ -57,7 +66,7 @@ public record LatestAnswer(Latest latest, List<Filled> filled) implements Answer
   }
 
   @Override
-  public String html() {
-    return LatestPage.of(latest, filled, "").partsHtml();
+  public AnswerPage page(String version) {
+    return LatestPage.of(latest, filled, version);
   }
 }

@@ -40,9 +40,7 @@ final class OrderPage {
             List.of(OrderWords.changes(supplies)),
             List.of(),
             List.of(tables.seed(), tables.others()));
-    Part trays =
-        new Part(
-            "trays", "How many trays, and why", List.of(), List.of(), List.of(), sowingSheets());
+    Part trays = new Part("trays", "How many trays, and why", List.of(), sowingSheets());
     return new AnswerPage(
         supplies.scenario().name(),
         "The order list",

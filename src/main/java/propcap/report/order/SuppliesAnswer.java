@@ -3,19 +3,23 @@ package propcap.report.order;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import propcap.report.kit.AnswerPage;
 import propcap.report.kit.Lines;
+import propcap.report.kit.PagedAnswer;
 import propcap.report.kit.Words;
-import propcap.results.Answer;
-import propcap.results.KnownResults;
+import propcap.results.AnswerKind;
 import propcap.study.Supplies;
 import propcap.study.Supplies.Kind;
 
 /** The order list as a page, a table and a file for other programs. */
-public record SuppliesAnswer(Supplies supplies) implements Answer {
+public record SuppliesAnswer(Supplies supplies) implements PagedAnswer {
+  public static final AnswerKind KIND =
+      new AnswerKind(
+          "order", "-order", "order.json", "scenario chance sowings lots", "order.html order.csv");
 
   @Override
-  public KnownResults kind() {
-    return KnownResults.ORDER;
+  public AnswerKind kind() {
+    return KIND;
   }
 
   @Override
@@ -48,14 +52,14 @@ public record SuppliesAnswer(Supplies supplies) implements Answer {
   public Map<String, String> files(String version) {
     OrderTables tables = new OrderTables(supplies);
     Map<String, String> files = new LinkedHashMap<>();
-    files.put("order.html", OrderPage.of(supplies, version).html());
+    files.put("order.html", page(version).html());
     files.put("order.csv", tables.csv());
     files.put(kind().file(), tables.json(version));
     return files;
   }
 
   @Override
-  public String html() {
-    return OrderPage.of(supplies, "").partsHtml();
+  public AnswerPage page(String version) {
+    return OrderPage.of(supplies, version);
   }
 }

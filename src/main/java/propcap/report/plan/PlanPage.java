@@ -116,8 +116,6 @@ final class PlanPage {
         "chances",
         "Each sowing’s chance",
         List.of(),
-        List.of(),
-        List.of(),
         List.of(
             tables
                 .chances()

@@ -3,11 +3,12 @@ package propcap.report.plan;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import propcap.report.kit.AnswerPage;
 import propcap.report.kit.FilledWords;
 import propcap.report.kit.Lines;
+import propcap.report.kit.PagedAnswer;
 import propcap.report.kit.Words;
-import propcap.results.Answer;
-import propcap.results.KnownResults;
+import propcap.results.AnswerKind;
 import propcap.study.FirstPlan.Filled;
 import propcap.study.Planned;
 
@@ -16,7 +17,15 @@ import propcap.study.Planned;
  *
  * @param filled sowings that were filled in first: what changes is told against the plan so filled
  */
-public record PlannedAnswer(Planned planned, List<Filled> filled) implements Answer {
+public record PlannedAnswer(Planned planned, List<Filled> filled) implements PagedAnswer {
+  public static final AnswerKind KIND =
+      new AnswerKind(
+          "plan",
+          "-plan",
+          "plan.json",
+          "scenario gain changes",
+          "plan.html sowings.csv plan-changes.csv");
+
   public PlannedAnswer {
     filled = List.copyOf(filled);
   }
@@ -27,8 +36,8 @@ public record PlannedAnswer(Planned planned, List<Filled> filled) implements Ans
   }
 
   @Override
-  public KnownResults kind() {
-    return KnownResults.PLAN;
+  public AnswerKind kind() {
+    return KIND;
   }
 
   @Override
@@ -65,7 +74,7 @@ public record PlannedAnswer(Planned planned, List<Filled> filled) implements Ans
   public Map<String, String> files(String version) {
     PlanTables tables = new PlanTables(planned);
     Map<String, String> files = new LinkedHashMap<>();
-    files.put("plan.html", PlanPage.of(planned, filled, version).html());
+    files.put("plan.html", page(version).html());
     files.put("sowings.csv", tables.sowingPlan());
     files.put(kind().file(), tables.json(version));
     files.put("plan-changes.csv", tables.chances().csv(tables.sowings()));
@@ -73,7 +82,7 @@ public record PlannedAnswer(Planned planned, List<Filled> filled) implements Ans
   }
 
   @Override
-  public String html() {
-    return PlanPage.of(planned, filled, "").partsHtml();
+  public AnswerPage page(String version) {
+    return PlanPage.of(planned, filled, version);
   }
 }

@@ -38,8 +38,6 @@ final class ShiftPage {
             "best",
             "When to sow",
             groups.stream().map(ShiftWords::verdict).toList(),
-            List.of(),
-            List.of(),
             List.of(overGroups())));
     for (int g = 0; g < shifts.groups().size(); g++) {
       parts.add(part(shifts.groups().get(g), g + 1));

@@ -3,17 +3,22 @@ package propcap.report.shift;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import propcap.report.kit.AnswerPage;
 import propcap.report.kit.Fact;
 import propcap.report.kit.Lines;
-import propcap.results.Answer;
-import propcap.results.KnownResults;
+import propcap.report.kit.PagedAnswer;
+import propcap.results.AnswerKind;
 import propcap.study.Shifts;
 
 /** What comes of sowing earlier or later. */
-public record ShiftsAnswer(Shifts shifts) implements Answer {
+public record ShiftsAnswer(Shifts shifts) implements PagedAnswer {
+  public static final AnswerKind KIND =
+      new AnswerKind(
+          "shift", "-shift", "shift.json", "scenario confidence groups", "shift.html shift.csv");
+
   @Override
-  public KnownResults kind() {
-    return KnownResults.SHIFT;
+  public AnswerKind kind() {
+    return KIND;
   }
 
   @Override
@@ -28,14 +33,14 @@ public record ShiftsAnswer(Shifts shifts) implements Answer {
   @Override
   public Map<String, String> files(String version) {
     Map<String, String> files = new LinkedHashMap<>();
-    files.put("shift.html", ShiftPage.of(shifts, version).html());
+    files.put("shift.html", page(version).html());
     files.put(kind().file(), ShiftFiles.json(shifts, version));
     files.put("shift.csv", ShiftFiles.csv(shifts));
     return files;
   }
 
   @Override
-  public String html() {
-    return ShiftPage.of(shifts, "").partsHtml();
+  public AnswerPage page(String version) {
+    return ShiftPage.of(shifts, version);
   }
 }

@@ -4,10 +4,11 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import propcap.report.kit.AnswerPage;
 import propcap.report.kit.Lines;
+import propcap.report.kit.PagedAnswer;
 import propcap.report.kit.Words;
-import propcap.results.Answer;
-import propcap.results.KnownResults;
+import propcap.results.AnswerKind;
 import propcap.study.FurnishingList;
 import propcap.study.Sizing;
 
@@ -15,10 +16,18 @@ import propcap.study.Sizing;
  * How large a place must be, and what to order for it: that stands below the ten headlines, a line
  * for each thing.
  */
-public record SizingAnswer(Sizing sizing, FurnishingList order) implements Answer {
+public record SizingAnswer(Sizing sizing, FurnishingList order) implements PagedAnswer {
+  public static final AnswerKind KIND =
+      new AnswerKind(
+          "size",
+          "-size",
+          "size.json",
+          "scenario goal candidates",
+          "size.html size.csv size-order.csv");
+
   @Override
-  public KnownResults kind() {
-    return KnownResults.SIZE;
+  public AnswerKind kind() {
+    return KIND;
   }
 
   @Override
@@ -40,7 +49,7 @@ public record SizingAnswer(Sizing sizing, FurnishingList order) implements Answe
   @Override
   public Map<String, String> files(String version) {
     Map<String, String> files = new LinkedHashMap<>();
-    files.put("size.html", SizePage.of(sizing, order, version).html());
+    files.put("size.html", page(version).html());
     files.put(kind().file(), SizeFiles.json(sizing, order, version));
     files.put("size.csv", SizeFiles.candidates(sizing).csv(sizing.candidates()));
     files.put("size-order.csv", SizeFiles.ORDER.csv(order.lines()));
@@ -48,8 +57,8 @@ public record SizingAnswer(Sizing sizing, FurnishingList order) implements Answe
   }
 
   @Override
-  public String html() {
-    return SizePage.of(sizing, order, "").partsHtml();
+  public AnswerPage page(String version) {
+    return SizePage.of(sizing, order, version);
   }
 
   /** What to order, below the name of its place. */

@@ -4,19 +4,28 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import propcap.evidence.Stages;
+import propcap.report.kit.AnswerPage;
 import propcap.report.kit.Lines;
+import propcap.report.kit.PagedAnswer;
 import propcap.report.kit.Words;
-import propcap.results.Answer;
-import propcap.results.KnownResults;
+import propcap.results.AnswerKind;
 
 /** What a log of trays says: a page, files, the lines for the crop list, and a terminal’s few. */
-public record StagesAnswer(Stages stages) implements Answer {
+public record StagesAnswer(Stages stages) implements PagedAnswer {
+  public static final AnswerKind KIND =
+      new AnswerKind(
+          "stages",
+          "-stages",
+          "stages.json",
+          "scenario listedTrays crops",
+          "stages.html stages.csv stage-trays.csv stages.yaml");
+
   /** Crops of which a terminal shows more than how long they take. */
   private static final int FEW = 2;
 
   @Override
-  public KnownResults kind() {
-    return KnownResults.STAGES;
+  public AnswerKind kind() {
+    return KIND;
   }
 
   @Override
@@ -45,7 +54,7 @@ public record StagesAnswer(Stages stages) implements Answer {
   @Override
   public Map<String, String> files(String version) {
     Map<String, String> files = new LinkedHashMap<>();
-    files.put("stages.html", StagesPage.of(stages, version).html());
+    files.put("stages.html", page(version).html());
     files.put(kind().file(), StagesTables.json(stages, version));
     files.put("stages.csv", StagesTables.csv(stages));
     files.put("stage-trays.csv", StagesTables.traysCsv(stages));
@@ -54,8 +63,8 @@ public record StagesAnswer(Stages stages) implements Answer {
   }
 
   @Override
-  public String html() {
-    return StagesPage.of(stages, "").partsHtml();
+  public AnswerPage page(String version) {
+    return StagesPage.of(stages, version);
   }
 
   /** What trays tell, by crop, then by key of the crop list, then by key within it. */

@@ -4,21 +4,26 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import propcap.report.kit.AnswerPage;
 import propcap.report.kit.Fact;
 import propcap.report.kit.Head;
 import propcap.report.kit.Json;
 import propcap.report.kit.Lines;
 import propcap.report.kit.Money;
+import propcap.report.kit.PagedAnswer;
 import propcap.report.kit.Words;
-import propcap.results.Answer;
-import propcap.results.KnownResults;
+import propcap.results.AnswerKind;
 import propcap.study.Sweep;
 
 /** What comes of many scenarios. */
-public record SweepAnswer(Sweep sweep) implements Answer {
+public record SweepAnswer(Sweep sweep) implements PagedAnswer {
+  public static final AnswerKind KIND =
+      new AnswerKind(
+          "sweep", "-sweep", "sweep.json", "scenario best scenarios", "sweep.html sweep.csv");
+
   @Override
-  public KnownResults kind() {
-    return KnownResults.SWEEP;
+  public AnswerKind kind() {
+    return KIND;
   }
 
   @Override
@@ -35,7 +40,7 @@ public record SweepAnswer(Sweep sweep) implements Answer {
   @Override
   public Map<String, String> files(String version) {
     Map<String, String> files = new LinkedHashMap<>();
-    files.put("sweep.html", new SweepPage(sweep).page(version).html());
+    files.put("sweep.html", page(version).html());
     files.put(kind().file(), json(version));
     files.put("sweep.csv", SweptRow.table(sweep).csv(SweptRow.all(sweep)));
     return files;
@@ -69,7 +74,7 @@ public record SweepAnswer(Sweep sweep) implements Answer {
   }
 
   @Override
-  public String html() {
-    return new SweepPage(sweep).page("").partsHtml();
+  public AnswerPage page(String version) {
+    return new SweepPage(sweep).page(version);
   }
 }

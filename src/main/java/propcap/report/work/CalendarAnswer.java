@@ -13,7 +13,7 @@ import propcap.report.kit.Lines;
 import propcap.report.kit.Templates;
 import propcap.report.kit.Words;
 import propcap.results.Answer;
-import propcap.results.KnownResults;
+import propcap.results.AnswerKind;
 import propcap.study.Period;
 import propcap.study.WorkCalendar;
 import propcap.study.WorkCalendar.Day;
@@ -28,12 +28,20 @@ import propcap.study.WorkCalendar.Task;
  */
 public record CalendarAnswer(
     WorkCalendar calendar, Period period, LabelSheet labels, Instant written) implements Answer {
+  public static final AnswerKind KIND =
+      new AnswerKind(
+          "calendar",
+          "-calendar",
+          "calendar.json",
+          "scenario tasks days",
+          "weeks.html months.html labels.html calendar.ics calendar.csv");
+
   /** Letters of names, with which sowing takes two lines at most and all work fits in ten. */
   private static final int MOST_LETTERS = 100;
 
   @Override
-  public KnownResults kind() {
-    return KnownResults.CALENDAR;
+  public AnswerKind kind() {
+    return KIND;
   }
 
   @Override

@@ -12,7 +12,6 @@ import propcap.farm.Crops;
 import propcap.farm.Farms;
 import propcap.farm.Scenario;
 import propcap.farm.Sowing;
-import propcap.results.KnownResults;
 import propcap.study.FirstPlan.Filled;
 import propcap.study.Latest;
 import propcap.study.Latest.Course;
@@ -160,7 +159,7 @@ class LatestVerdictsTest {
   void theFilesHaveAllDaysAndTheirChances() {
     LatestAnswer answer = new LatestAnswer(latest(USUAL), List.of());
     assertThat(answer.files("1").keySet())
-        .containsExactlyInAnyOrderElementsOf(KnownResults.LATEST.files());
+        .containsExactlyInAnyOrderElementsOf(LatestAnswer.KIND.files());
     assertThat(answer.files("1").get("latest.csv"))
         .contains("\na,cosmos,2,10,2027-04-15,0.9,2027-03-06,,2027-03-11,2027-03-10,2027-03-12,");
     assertThat(answer.files("1").get("latest-days.csv")).hasLineCount(1 + 3 + 7);

@@ -1,0 +1,76 @@
+package propcap.cli;
+
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import propcap.farm.PlanNeeds;
+import propcap.files.FaultsException;
+import propcap.results.Answer;
+import propcap.results.AnswerKind;
+import propcap.results.ResultsFolder;
+import propcap.study.BadQuestionException;
+import propcap.study.RunSettings;
+
+/**
+ * A question about one scenario that takes springs to answer: the scenario is read, the folder of
+ * results opened, then it is asked, written and told. Dates and trays of the sowing plan may be
+ * left to be found.
+ */
+@Command(mixinStandardHelpOptions = true)
+abstract class NeedsCommand<T extends Answer> implements Callable<Integer> {
+  private final AnswerKind kind;
+
+  @Parameters(paramLabel = "SCENARIO", description = "The scenario's file.")
+  private Path file;
+
+  @Mixin private RunOptions options;
+
+  @Spec private CommandSpec spec;
+
+  NeedsCommand(AnswerKind kind) {
+    this.kind = kind;
+  }
+
+  @Override
+  public final Integer call() throws Exception {
+    PlanNeeds needs = read(options.scenarios(spec), file);
+    RunOptions.Question<T> question = question(needs);
+    try (ResultsFolder folder = options.open(spec, file, kind)) {
+      T answer = options.ask(spec, needs.scenario(), mostSeasons(), precision(), question);
+      int told = Output.of(spec, answer, folder);
+      return isNo(answer) ? Propcap.NO : told;
+    }
+  }
+
+  /** Reads the scenario, with what the question may find of it left open. */
+  PlanNeeds read(Scenarios reading, Path scenario) throws FaultsException {
+    return reading.readNeeds(scenario);
+  }
+
+  /** What is asked, looked at before anything is written. */
+  abstract RunOptions.Question<T> question(PlanNeeds needs) throws BadQuestionException;
+
+  /** How many springs are simulated at most, where no number is given. */
+  int mostSeasons() {
+    return RunSettings.DEFAULT_SEASONS;
+  }
+
+  /** The precision at which it is enough, a share; null where no precision is asked for. */
+  @Nullable Double precision() {
+    return null;
+  }
+
+  /** Whether nothing that was tried reaches what was asked. */
+  boolean isNo(T answer) {
+    return false;
+  }
+
+  final CommandSpec spec() {
+    return spec;
+  }
+}

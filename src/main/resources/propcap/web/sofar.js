@@ -74,7 +74,7 @@ function standing(page) {
 
 function groupOf(page, group) {
   const where = group.place ? `${group.stage}, ${group.place}` : group.stage;
-  const name = `${group.sowing} ${group.stage} ${group.place}`;
+  const name = [group.sowing, group.stage, group.place].filter(Boolean).join(' ');
   return el(
     'fieldset',
     {class: 'group', 'data-group': name},

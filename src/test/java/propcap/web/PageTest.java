@@ -170,7 +170,8 @@ class PageTest {
     json(browser.post("/api/open-beside", Map.of("name", "euros.yaml")));
     json(browser.post("/api/open-beside", Map.of("name", "dollars.yaml")));
     browser.post("/api/outlook", Map.of("file", ""));
-    JsonObject failed = news.await("study", told -> told.get("stage").getAsString().equals("failed"));
+    JsonObject failed =
+        news.await("study", told -> told.get("stage").getAsString().equals("failed"));
     assertThat(failed.get("trouble").getAsString())
         .startsWith("Euros reckons in EUR and Dollars in USD");
     JsonObject forecast = json(browser.get("/api/forecast"));
@@ -206,7 +207,8 @@ class PageTest {
                 Map.of("question", "plan", "goal", 90, "earlier", 1, "later", 1, "minutes", 30)))
             .get("id")
             .getAsLong();
-    news.await("study", told -> told.get("id").getAsLong() == id && told.get("share").getAsDouble() > 0);
+    news.await(
+        "study", told -> told.get("id").getAsLong() == id && told.get("share").getAsDouble() > 0);
     json(browser.post("/api/stop", Map.of("id", id)));
     news.await(
         "study",

@@ -142,8 +142,16 @@ class SeasonSoFarTest {
     String before = Files.readString(folder.resolve("mine.csv"));
     row(
         Map.of(
-            "sowing", "cabbage-1", "tray", "2-3", "event", "counted", "date", "2027-03-01",
-            "plants", "40"));
+            "sowing",
+            "cabbage-1",
+            "tray",
+            "2-3",
+            "event",
+            "counted",
+            "date",
+            "2027-03-01",
+            "plants",
+            "40"));
     save();
     assertThat(Files.readString(folder.resolve("mine.csv")))
         .isEqualTo(before + "counted,2027-03-01,cabbage-1,2-3,40\r\n");

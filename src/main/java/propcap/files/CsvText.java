@@ -17,12 +17,23 @@ import propcap.disk.TableCell;
  */
 public final class CsvText {
   /** A row, and where it stands. */
-  private record Row(int line, int from, int to, List<String> fields) {}
+  private record Row(int line, int from, int to, List<String> fields) {
+    /** Notes stand in a log alone; no table's header begins like one. */
+    private boolean isNote() {
+      return fields.get(0).startsWith("#");
+    }
+  }
 
   private final List<Row> rows;
+  private final Row header;
 
   private CsvText(String text) {
     this.rows = rows(text);
+    this.header =
+        rows.stream()
+            .filter(row -> !row.isNote())
+            .findFirst()
+            .orElseThrow(() -> new IllegalArgumentException("the table has no header"));
   }
 
   private static List<Row> rows(String text) {
@@ -54,9 +65,6 @@ public final class CsvText {
       }
     } catch (CsvParseException | IOException e) {
       throw new IllegalArgumentException("this cannot be read as CSV", e);
-    }
-    if (rows.isEmpty()) {
-      throw new IllegalArgumentException("the table has no header");
     }
     return rows;
   }
@@ -106,16 +114,24 @@ public final class CsvText {
     return text.toString();
   }
 
+  /** The names in the header. */
+  public static List<String> columns(String text) {
+    return new CsvText(text).columns();
+  }
+
+  private List<String> columns() {
+    return header.fields().stream().map(String::strip).toList();
+  }
+
   private Row row(int line) {
     return rows.stream()
-        .skip(1)
-        .filter(r -> r.line() == line)
+        .filter(r -> r.line() == line && r != header)
         .findFirst()
         .orElseThrow(() -> new IllegalArgumentException("no row starts on line " + line));
   }
 
   private String written(List<String> before, Map<String, String> changed) {
-    List<String> columns = rows.get(0).fields().stream().map(String::strip).toList();
+    List<String> columns = columns();
     List<String> fields = new ArrayList<>();
     for (int i = 0; i < Math.max(columns.size(), before.size()); i++) {
       String old = i < before.size() ? before.get(i) : "";

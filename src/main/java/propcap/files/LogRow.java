@@ -27,6 +27,11 @@ record LogRow(
     @Nullable Double plants) {
   static final List<String> COLUMNS = List.of("sowing", "tray", "event", "date", "plants");
   static final List<String> OPTIONAL = List.of("crop", "place", "trays");
+
+  /** The columns of a log that Propcap begins. */
+  static final List<String> WRITTEN =
+      List.of("sowing", "tray", "event", "date", "plants", "place", "trays");
+
   private static final int MOST_PLANTS = 10_000;
 
   /** A spreadsheet takes 5-16 for a day in May, so words will do as well. */

@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -38,7 +37,7 @@ public final class ScenarioEditor {
    * Puts a key of the scenario itself, such as {@code season.start}; an empty text takes it out.
    */
   public void setHead(String key, String text) throws IOException {
-    put(scenario, keys(key), value(key, text));
+    put(scenario, EditedKeys.keys(key), EditedKeys.value(key, text));
   }
 
   /** Takes another weather record: a file of this text, in the scenario's folder. */
@@ -53,9 +52,9 @@ public final class ScenarioEditor {
   /** Puts a key of a place, such as {@code climate.constant}; an empty text takes it out. */
   public void setPlace(String name, String key, String text) throws IOException {
     List<Step> place = List.of(Step.to("places"), Step.toItem("name", name));
-    List<Step> path = path(place, key);
+    List<Step> path = EditedKeys.path(place, key);
     boolean isClimate = key.startsWith("climate.");
-    if (isClimate && !YamlText.has(unsaved.text(scenario), path(place, "climate"))) {
+    if (isClimate && !YamlText.has(unsaved.text(scenario), EditedKeys.path(place, "climate"))) {
       // A scenario that changes a climate writes all of it.
       Map<String, String> climate = climateOf(name);
       climate.put(key.substring("climate.".length()), text);
@@ -83,7 +82,7 @@ public final class ScenarioEditor {
 
   /** Puts a place's climate as a whole. */
   public void setClimate(String name, Map<String, String> climate) throws IOException {
-    Map<String, String> given = given(climate);
+    Map<String, String> given = EditedKeys.given(climate);
     put(
         scenario,
         List.of(Step.to("places"), Step.toItem("name", name), Step.to("climate")),
@@ -94,7 +93,7 @@ public final class ScenarioEditor {
   public void addPlace(Map<String, String> keys) throws IOException {
     String name = keys.getOrDefault("name", "");
     List<Step> place = List.of(Step.to("places"), Step.toItem("name", name));
-    Map<String, Object> nested = nested(given(keys));
+    Map<String, Object> nested = EditedKeys.nested(EditedKeys.given(keys));
     nested.remove("name");
     // The keys are put one by one, so that they end up in a map of their own.
     for (Map.Entry<String, Object> key : nested.entrySet()) {
@@ -113,13 +112,13 @@ public final class ScenarioEditor {
   public void setCrop(String name, String key, String text) throws IOException {
     Path list = cropList();
     List<Step> crop = List.of(Step.to("crops"), Step.to(name));
-    put(list, path(crop, key), value(key, text));
+    put(list, EditedKeys.path(crop, key), EditedKeys.value(key, text));
   }
 
   /** Adds a crop with these keys. */
   public void addCrop(String name, Map<String, String> keys) throws IOException {
     Path list = cropList();
-    Map<String, Object> nested = nested(given(keys));
+    Map<String, Object> nested = EditedKeys.nested(EditedKeys.given(keys));
     for (Map.Entry<String, Object> key : nested.entrySet()) {
       put(list, List.of(Step.to("crops"), Step.to(name), Step.to(key.getKey())), key.getValue());
     }
@@ -159,7 +158,7 @@ public final class ScenarioEditor {
     List<Step> change = List.of(Step.to("sowings"), Step.toItem("match", id));
     for (Map.Entry<String, String> column : columns.entrySet()) {
       Object value = column.getValue().isEmpty() ? new Quoted("") : column.getValue();
-      put(scenario, path(change, column.getKey()), value);
+      put(scenario, EditedKeys.path(change, column.getKey()), value);
     }
   }
 
@@ -242,6 +241,44 @@ public final class ScenarioEditor {
     return known;
   }
 
+  // The log of the season.
+
+  /** Adds a row to the log of this season, in the columns that it has. */
+  public void addLogRow(Map<String, String> columns) throws IOException {
+    Path log = log();
+    String before = unsaved.text(log);
+    List<String> known = CsvText.columns(before);
+    for (Map.Entry<String, String> column : columns.entrySet()) {
+      if (!column.getValue().isEmpty() && !known.contains(column.getKey())) {
+        throw new IllegalArgumentException(
+            log.getFileName() + " has no column " + column.getKey() + "; add it to its header");
+      }
+    }
+    write(log, CsvText.add(before, columns));
+  }
+
+  /** Takes a row out of the log of this season, by its number there. */
+  public void removeLogRow(int row) throws IOException {
+    Path log = log();
+    write(log, CsvText.remove(unsaved.text(log), written().log().get(row).line()));
+  }
+
+  /** Begins a log of this season in a new file beside the scenario, which names it from now on. */
+  public void keepLog() throws IOException {
+    if (written().logFile().isPresent()) {
+      throw new IllegalArgumentException("it names a log already");
+    }
+    Path file = unsaved.free(folder, "log", ".csv");
+    write(file, CsvText.of(LogRow.WRITTEN, List.of()));
+    put(scenario, List.of(Step.to("so-far")), String.valueOf(file.getFileName()));
+  }
+
+  private Path log() {
+    return written()
+        .logFile()
+        .orElseThrow(() -> new IllegalArgumentException("the scenario names no log"));
+  }
+
   private void write(Path file, String text) {
     unsaved = unsaved.with(file, text);
     written = null;
@@ -259,44 +296,5 @@ public final class ScenarioEditor {
     public String toString() {
       return text;
     }
-  }
-
-  private static List<Step> keys(String key) {
-    return Arrays.stream(key.split("\\.", -1)).map(Step::to).toList();
-  }
-
-  private static List<Step> path(List<Step> start, String key) {
-    List<Step> path = new ArrayList<>(start);
-    path.addAll(keys(key));
-    return path;
-  }
-
-  /** Some keys hold lists of words. */
-  private static Object value(String key, String text) {
-    boolean isList = key.equals("germinate-in") || key.equals("rounds.rest");
-    return isList && !text.isBlank()
-        ? Arrays.stream(text.split(",", -1)).map(String::strip).filter(w -> !w.isEmpty()).toList()
-        : text;
-  }
-
-  private static Map<String, String> given(Map<String, String> keys) {
-    Map<String, String> given = new LinkedHashMap<>(keys);
-    given.values().removeIf(String::isBlank);
-    return given;
-  }
-
-  @SuppressWarnings("unchecked")
-  private static Map<String, Object> nested(Map<String, String> keys) {
-    Map<String, Object> nested = new LinkedHashMap<>();
-    keys.forEach(
-        (key, text) -> {
-          Map<String, Object> map = nested;
-          List<Step> steps = keys(key);
-          for (Step step : steps.subList(0, steps.size() - 1)) {
-            map = (Map<String, Object>) map.computeIfAbsent(step.key(), k -> new LinkedHashMap<>());
-          }
-          map.put(steps.get(steps.size() - 1).key(), value(key, text));
-        });
-    return nested;
   }
 }

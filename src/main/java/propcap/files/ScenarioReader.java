@@ -173,7 +173,7 @@ public final class ScenarioReader {
     List<SowingNeed> open = needs.map(PlanNeeds::needs).orElse(List.of());
     needs = read.map(s -> new PlanNeeds(withoutDropped(s, plan.dropped()), open));
     return new Reading(
-        WrittenScenario.of(file, layers, placeList, crops, plan),
+        WrittenScenario.of(file, layers, placeList, crops, plan, unsaved),
         needs,
         soFar.flatMap(SoFarReader::log),
         faults.sortedWithToFind(),

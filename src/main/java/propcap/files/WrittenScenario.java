@@ -16,9 +16,16 @@ import java.util.stream.Stream;
  *
  * @param head the scenario's own keys, such as {@code season.start}
  * @param sowings in the plan's order
+ * @param logFile the log of this season that the scenario names, whether it is there or not
+ * @param log the rows of it that can be read, each named by its sowing
  */
 public record WrittenScenario(
-    Entry head, List<Entry> places, List<Entry> crops, List<Entry> sowings) {
+    Entry head,
+    List<Entry> places,
+    List<Entry> crops,
+    List<Entry> sowings,
+    Optional<Path> logFile,
+    List<Entry> log) {
 
   /**
    * What stands under a key.
@@ -96,11 +103,17 @@ public record WrittenScenario(
     Layers layers = Layers.read(scenario, unsaved, unheard);
     PlaceList places = new PlaceList(layers, unheard);
     CropList crops = new CropList(layers, places, unheard);
-    return of(scenario, layers, places, crops, new SowingPlan(layers, Optional.empty(), unheard));
+    SowingPlan plan = new SowingPlan(layers, Optional.empty(), unheard);
+    return of(scenario, layers, places, crops, plan, unsaved);
   }
 
   static WrittenScenario of(
-      Path scenario, Layers layers, PlaceList places, CropList list, SowingPlan plan) {
+      Path scenario,
+      Layers layers,
+      PlaceList places,
+      CropList list,
+      SowingPlan plan,
+      UnsavedTexts unsaved) {
     List<Entry> crops = new ArrayList<>();
     list.byName().forEach((name, c) -> crops.add(entry(name, c.fields().at(), c.fields().known())));
     Node.Keyed head = layers.merged(scenario);
@@ -110,6 +123,11 @@ public record WrittenScenario(
         head = head.with(key, last.get(last.size() - 1));
       }
     }
+    Faults unheard = new Faults();
+    Optional<Path> logFile =
+        head.entry("so-far").flatMap(named -> SourceText.named("so-far", named.value(), unheard));
+    Optional<SourceText> log =
+        logFile.flatMap(file -> SourceText.read(file, FilePosition.whole(file), unsaved, unheard));
     return new WrittenScenario(
         entry(head.word("name"), FilePosition.whole(scenario), head),
         places.places().entrySet().stream()
@@ -119,6 +137,10 @@ public record WrittenScenario(
         plan.lines().stream()
             .map(l -> l.fields().known())
             .map(row -> entry(row.word("id"), row.spot(), row))
+            .toList(),
+        logFile,
+        log.map(source -> TrayLogReader.rows(source, unheard).rows()).orElse(List.of()).stream()
+            .map(row -> entry(row.word("sowing"), row.spot(), row))
             .toList());
   }
 
@@ -170,6 +192,7 @@ public record WrittenScenario(
     lists.put("places", places);
     lists.put("crops", crops);
     lists.put("sowings", sowings);
+    lists.put("log", log);
     return held(fault, lists, e -> e.isOwnerOf(fault))
         .or(() -> held(fault, lists, e -> true))
         .orElseGet(

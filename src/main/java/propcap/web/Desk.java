@@ -3,6 +3,9 @@ package propcap.web;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
@@ -12,7 +15,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import propcap.files.ScenarioEditor;
-import propcap.files.ScenarioReader;
 import propcap.files.ScenarioReader.Reading;
 import propcap.files.UnsavedTexts;
 import propcap.files.WrittenScenario;
@@ -33,7 +35,7 @@ final class Desk {
   private Draft draft;
   private final Deque<Draft> undo = new ArrayDeque<>();
   private final Deque<Draft> redo = new ArrayDeque<>();
-  private final Map<Path, Reading> readings = new HashMap<>();
+  private final Readings readings;
 
   /** What was saved here last, by file. */
   private final Map<Path, String> own = new HashMap<>();
@@ -43,6 +45,16 @@ final class Desk {
   private long version = 1;
 
   Desk(Path scenario) throws IOException {
+    this(scenario, Clock.system(ZoneId.systemDefault()));
+  }
+
+  /**
+   * A desk for a scenario.
+   *
+   * @param clock what tells today
+   */
+  Desk(Path scenario, Clock clock) throws IOException {
+    this.readings = new Readings(clock);
     this.folder = new Folder(scenario.toAbsolutePath().normalize().resolveSibling(""));
     this.scenario = folder.root().resolve(scenario.getFileName());
     this.draftFile = new DraftFile(folder, scenario);
@@ -63,6 +75,7 @@ final class Desk {
    *
    * @param scenarios the one that was opened, and those beside it
    * @param titles their names; empty where they have none
+   * @param today the day by the grower or the clock
    */
   record View(
       long version,
@@ -73,6 +86,8 @@ final class Desk {
       List<String> titles,
       Draft draft,
       Reading reading,
+      LocalDate today,
+      Readings.Day day,
       List<Path> conflicts,
       boolean canUndo,
       boolean canRedo,
@@ -93,6 +108,8 @@ final class Desk {
         scenarios().stream().map(s -> reading(s).written().head().name()).toList(),
         draft,
         reading(shown),
+        readings.today(),
+        readings.day(),
         draft.conflicts(folder.disk()),
         !undo.isEmpty(),
         !redo.isEmpty(),
@@ -125,7 +142,15 @@ final class Desk {
   }
 
   synchronized Reading reading(Path file) {
-    return readings.computeIfAbsent(file, f -> ScenarioReader.read(f, texts(draft)));
+    return readings.of(file, scenario, texts(draft));
+  }
+
+  /** Goes on from another day; nothing is written by that. */
+  synchronized void choose(Readings.Day day) {
+    if (!day.equals(readings.day())) {
+      readings.choose(day);
+      version++;
+    }
   }
 
   /**
@@ -171,7 +196,7 @@ final class Desk {
     draftFile.write(next);
     draft = next;
     times = folder.times();
-    readings.clear();
+    readings.forget();
     version++;
   }
 
@@ -204,16 +229,16 @@ final class Desk {
   }
 
   /**
-   * Looks whether the folder's files are other than they were, and if so reads them anew.
+   * Looks whether the folder's files or the day are other than they were, and if so reads anew.
    *
    * @return whether they are
    */
   synchronized boolean look() throws IOException {
     Map<String, Long> now = folder.times();
-    boolean isOther = !now.equals(times);
+    boolean isOther = !now.equals(times) || readings.areOfYesterday();
     if (isOther) {
       times = now;
-      readings.clear();
+      readings.forget();
       version++;
     }
     return isOther;

@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.regex.Pattern;
 import propcap.files.ScenarioEditor;
 import propcap.files.WrittenScenario;
@@ -15,6 +16,10 @@ record Edits(Folder folder, List<RequestFields> edits) {
   private static final int MOST = 5_000;
   private static final Pattern KEY =
       Pattern.compile("[a-z]+(?:-[a-z]+)*(?:\\.[a-z]+(?:-[a-z]+)*)*");
+
+  /** Keys that name a table. */
+  private static final Set<String> FILES = Set.of("weather", "so-far", "weather-so-far");
+
   private static final Pattern NAME = Pattern.compile("\\S(?:.{0,58}\\S)?");
 
   Edits {
@@ -62,18 +67,24 @@ record Edits(Folder folder, List<RequestFields> edits) {
       case "shift" -> shift(edit, editor, written);
       case "add-sowing" -> editor.addSowing(keyed(edit));
       case "remove-sowing" -> editor.removeSowing(row(edit));
+      case "keep-log" -> editor.keepLog();
+      case "log" -> editor.addLogRow(keyed(edit));
+      case "take-back" -> editor.removeLogRow(row(edit));
       default -> throw RefusedException.bad("'" + what + "' is nothing that can be done");
     }
   }
 
-  /** A weather record is one of the folder's; which files else are named is not changed here. */
+  /**
+   * A weather record or a log is one of the folder's; which files else are named is not changed
+   * here.
+   */
   private void head(RequestFields edit, ScenarioEditor editor)
       throws IOException, RefusedException {
     String key = key(edit);
     if (List.of("crops", "sowings", "extends", "places").contains(key)) {
       throw RefusedException.bad(key + " cannot be changed here");
     }
-    if (key.equals("weather") && !folder.tables().contains(edit.text("value"))) {
+    if (FILES.contains(key) && !folder.tables().contains(edit.text("value"))) {
       throw RefusedException.bad(
           "'" + edit.text("value") + "' is no table in the scenario's folder");
     }

@@ -8,6 +8,7 @@ import java.io.InputStream;
 import java.net.URLDecoder;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
@@ -33,6 +34,7 @@ final class Page implements AutoCloseable {
           Map.entry("/timeline.js", "timeline.js"),
           Map.entry("/crops.js", "crops.js"),
           Map.entry("/weather.js", "weather.js"),
+          Map.entry("/sofar.js", "sofar.js"),
           Map.entry("/outlook.js", "outlook.js"),
           Map.entry("/saving.js", "saving.js"),
           Map.entry("/questions.js", "questions.js"));
@@ -182,6 +184,7 @@ final class Page implements AutoCloseable {
       case "/api/redo" -> desk.redo();
       case "/api/discard" -> desk.discard();
       case "/api/take-disk" -> desk.takeDisk();
+      case "/api/day" -> desk.choose(day(asked));
       case "/api/save" -> done = told(desk.save(asked.isTrue("over")));
       case "/api/save-as" -> done = told(desk.saveAs(asked.text("name")));
       case "/api/what-if" -> done.addProperty("file", desk.addWhatIf(asked.text("title")));
@@ -197,6 +200,12 @@ final class Page implements AutoCloseable {
     done.addProperty("version", desk.version());
     tell("state");
     return Reply.json(done);
+  }
+
+  /** A day of the season, the clock's where none is said, or the winter before. */
+  private static Readings.Day day(RequestFields asked) throws RefusedException {
+    LocalDate chosen = asked.text("day").isBlank() ? null : asked.date("day");
+    return new Readings.Day(chosen, asked.isTrue("winter"), asked.isTrue("overfull"));
   }
 
   private static JsonObject told(Folder.Saved saved) {

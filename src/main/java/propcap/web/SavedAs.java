@@ -16,7 +16,7 @@ record SavedAs(Folder folder, Path scenario, UnsavedTexts unsaved) {
     WrittenScenario.Entry head = WrittenScenario.of(scenario, unsaved).head();
     String text = unsaved.text(scenario);
     UnsavedTexts all = unsaved;
-    for (String key : List.of("crops", "sowings")) {
+    for (String key : List.of("crops", "sowings", "so-far")) {
       WrittenScenario.Cell named = head.cells().get(key);
       if (named == null || !named.file().equals(scenario)) {
         continue;

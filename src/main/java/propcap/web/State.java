@@ -55,6 +55,8 @@ final class State {
     json.add("places", entries(written.places()));
     json.add("crops", entries(written.crops()));
     json.add("sowings", entries(written.sowings()));
+    json.add("log", entries(written.log()));
+    json.add("soFar", new Gson().toJsonTree(SoFarTab.of(view)));
     json.add("faults", told(view.reading().faults(), written));
     json.addProperty("toFind", view.reading().faults().size() - view.reading().others().size());
     json.add("warnings", told(view.reading().warnings(), written));

@@ -5,6 +5,7 @@ import {places} from '/places.js';
 import {sowings} from '/sowings.js';
 import {crops} from '/crops.js';
 import {weather} from '/weather.js';
+import {sofar} from '/sofar.js';
 import {questions} from '/questions.js';
 import {outlook} from '/outlook.js';
 import {save, saveAs} from '/saving.js';
@@ -16,6 +17,7 @@ const TABS = [
   ['sowings', 'Sowings', sowings],
   ['crops', 'Crops', crops],
   ['', 'Season and weather', weather],
+  ['log', 'Season so far', sofar],
   ['questions', 'Questions', questions],
 ];
 
@@ -131,6 +133,7 @@ function draw() {
   $('title').textContent = name;
   const season = `${state.head.cells['season.start'] ?? '?'} to ${state.head.cells['season.end'] ?? '?'}`;
   $('about').textContent = `${shown}, ${season}`;
+  $('so-far').textContent = state.soFar.line;
   $('unsaved').textContent = state.changed.length
     ? `Unsaved: ${state.changed.join(', ')}`
     : `All is saved${state.mends ? `; ${toMend(state.mends).toLowerCase()}` : ''}`;

@@ -24,6 +24,8 @@ import org.openqa.selenium.interactions.Actions;
 class PageInBrowserTest {
   private static final int WIDE = 1400;
   private static final int PHONE = 360;
+  private static final List<String> TABS =
+      List.of("places", "sowings", "crops", "", "log", "questions");
 
   @TempDir Path folder;
   private Server server;
@@ -252,7 +254,7 @@ class PageInBrowserTest {
     try (Chromium page = Chromium.start(PHONE, 780)) {
       page.open(server.newLink());
       page.wholeForecast();
-      for (String tab : List.of("places", "sowings", "crops", "", "questions")) {
+      for (String tab : TABS) {
         page.tab(tab);
         Object wide =
             ((JavascriptExecutor) page.driver())
@@ -275,7 +277,7 @@ class PageInBrowserTest {
         page.wholeForecast();
         page.click("#outlook details[data-open='plants'] summary");
         List<String> found = new ArrayList<>();
-        for (String tab : List.of("places", "sowings", "crops", "", "questions")) {
+        for (String tab : TABS) {
           page.tab(tab);
           found.addAll(serious(page, tab));
         }

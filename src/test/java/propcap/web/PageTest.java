@@ -5,12 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.google.gson.JsonArray;
 import com.google.gson.JsonObject;
 import com.google.gson.JsonParser;
-import java.io.BufferedReader;
 import java.io.IOException;
-import java.io.InputStream;
-import java.io.InputStreamReader;
 import java.net.URLEncoder;
-import java.net.http.HttpClient;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -29,56 +25,19 @@ class PageTest {
   @TempDir Path folder;
   private Server server;
   private Browser browser;
-  private BufferedReader news;
-  private InputStream stream;
+  private News news;
 
   @BeforeEach
   void aPage() throws Exception {
     server = Server.start(Farm.in(folder), 0, "test");
     browser = new Browser(server.newLink());
-    HttpResponse<InputStream> events =
-        HttpClient.newHttpClient()
-            .send(
-                browser.request("/api/events").header("Cookie", browser.cookie()).build(),
-                HttpResponse.BodyHandlers.ofInputStream());
-    stream = events.body();
-    news = new BufferedReader(new InputStreamReader(stream, StandardCharsets.UTF_8));
-    assertThat(news.readLine()).startsWith("retry");
+    news = new News(browser);
   }
 
   @AfterEach
   void close() throws IOException {
     server.close();
-    stream.close();
-  }
-
-  /** Waits for the first piece of news of a kind that fits. */
-  private JsonObject await(String what, java.util.function.Predicate<JsonObject> fits)
-      throws IOException {
-    String line = news.readLine();
-    while (line != null) {
-      if (line.equals("event: " + what)) {
-        JsonObject told =
-            JsonParser.parseString(news.readLine().substring("data: ".length())).getAsJsonObject();
-        if (fits.test(told)) {
-          return told;
-        }
-      }
-      line = news.readLine();
-    }
-    throw new AssertionError("the news ended without " + what);
-  }
-
-  private JsonObject forecast() throws IOException {
-    browser.post("/api/outlook", Map.of("file", ""));
-    while (true) {
-      await("forecast", told -> true);
-      JsonObject forecast = json(browser.get("/api/forecast"));
-      if (forecast.get("isWhole").getAsBoolean()
-          && forecast.get("version").equals(browser.state().get("version"))) {
-        return forecast;
-      }
-    }
+    news.close();
   }
 
   private static JsonObject json(HttpResponse<String> reply) {
@@ -89,11 +48,11 @@ class PageTest {
   @Test
   void theForecastComesFromFewSpringsFirstAndThenFromAll() throws Exception {
     browser.post("/api/outlook", Map.of("file", ""));
-    await("forecast", told -> true);
+    news.await("forecast", told -> true);
     // It may be whole already by the time it is fetched; what counts is that it gets there.
     JsonObject first = json(browser.get("/api/forecast"));
     assertThat(first.get("seasons").getAsInt()).isIn(100, 1000);
-    JsonObject whole = forecast();
+    JsonObject whole = news.forecast();
     assertThat(whole.get("seasons").getAsInt()).isEqualTo(1000);
     assertThat(whole.get("headlines").getAsJsonArray().get(0).getAsString())
         .isEqualTo("Small spring: 1,000 springs, seed 1");
@@ -110,14 +69,14 @@ class PageTest {
 
   @Test
   void lessRoomBringsFewerPlants() throws Exception {
-    double before = forecast().get("mean").getAsDouble();
+    double before = news.forecast().get("mean").getAsDouble();
     assertThat(browser.spaces("House", 8).statusCode()).isEqualTo(200);
-    assertThat(forecast().get("mean").getAsDouble()).isLessThan(before);
+    assertThat(news.forecast().get("mean").getAsDouble()).isLessThan(before);
   }
 
   @Test
   void theSectionsAreThoseOfTheReport() throws Exception {
-    forecast();
+    news.forecast();
     browser.post("/api/forecast/save", Map.of());
     String report = Files.readString(folder.resolve("results/small/report.html"));
     for (String id : List.of("plants", "room", "waiting", "losses", "moves")) {
@@ -130,7 +89,7 @@ class PageTest {
   /** Whoever sits at the page has no options to give. */
   @Test
   void resultsThatCannotBeSavedAreRefusedInThePagesWords() throws Exception {
-    forecast();
+    news.forecast();
     Path results = folder.resolve("results/small");
     Files.createDirectories(results);
     Path notes = Files.writeString(results.resolve("report.html"), "my own notes");
@@ -178,7 +137,7 @@ class PageTest {
                 .statusCode())
         .isEqualTo(200);
     long id = json(browser.post("/api/ask", Map.of("question", "compare"))).get("id").getAsLong();
-    await(
+    news.await(
         "study",
         told -> told.get("id").getAsLong() == id && told.get("stage").getAsString().equals("done"));
     JsonObject answer = json(browser.get("/api/answer?id=" + id));
@@ -211,7 +170,8 @@ class PageTest {
     json(browser.post("/api/open-beside", Map.of("name", "euros.yaml")));
     json(browser.post("/api/open-beside", Map.of("name", "dollars.yaml")));
     browser.post("/api/outlook", Map.of("file", ""));
-    JsonObject failed = await("study", told -> told.get("stage").getAsString().equals("failed"));
+    JsonObject failed =
+        news.await("study", told -> told.get("stage").getAsString().equals("failed"));
     assertThat(failed.get("trouble").getAsString())
         .startsWith("Euros reckons in EUR and Dollars in USD");
     JsonObject forecast = json(browser.get("/api/forecast"));
@@ -225,12 +185,12 @@ class PageTest {
         json(browser.post("/api/ask", Map.of("question", "bottleneck", "steps", 20)))
             .get("id")
             .getAsLong();
-    await(
+    news.await(
         "study",
         told ->
             told.get("id").getAsLong() == id && told.get("stage").getAsString().equals("running"));
     json(browser.post("/api/stop", Map.of("id", id)));
-    await(
+    news.await(
         "study",
         told ->
             told.get("id").getAsLong() == id && told.get("stage").getAsString().equals("stopped"));
@@ -247,9 +207,10 @@ class PageTest {
                 Map.of("question", "plan", "goal", 90, "earlier", 1, "later", 1, "minutes", 30)))
             .get("id")
             .getAsLong();
-    await("study", told -> told.get("id").getAsLong() == id && told.get("share").getAsDouble() > 0);
+    news.await(
+        "study", told -> told.get("id").getAsLong() == id && told.get("share").getAsDouble() > 0);
     json(browser.post("/api/stop", Map.of("id", id)));
-    await(
+    news.await(
         "study",
         told -> told.get("id").getAsLong() == id && told.get("stage").getAsString().equals("done"));
     JsonObject answer = json(browser.get("/api/answer?id=" + id));
@@ -264,7 +225,7 @@ class PageTest {
   @Test
   void untilWhenToSowIsAnsweredOfACropBesidesThePlan() throws Exception {
     long id = json(browser.post("/api/ask", latest("lettuce", "2027-02-27"))).get("id").getAsLong();
-    await(
+    news.await(
         "study",
         told -> told.get("id").getAsLong() == id && told.get("stage").getAsString().equals("done"));
     assertThat(json(browser.get("/api/answer?id=" + id)).get("html").getAsString())
@@ -341,7 +302,7 @@ class PageTest {
             .get("id")
             .getAsLong();
     JsonObject failed =
-        await(
+        news.await(
             "study",
             told ->
                 told.get("id").getAsLong() == id

@@ -1,0 +1,288 @@
+package propcap.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.google.gson.JsonArray;
+import com.google.gson.JsonElement;
+import com.google.gson.JsonObject;
+import com.google.gson.JsonParser;
+import java.io.IOException;
+import java.net.http.HttpResponse;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.StreamSupport;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import propcap.farm.Scenario;
+import propcap.files.ScenarioReader;
+import propcap.files.SoFarAsked;
+import propcap.files.UnsavedTexts;
+import propcap.study.Forecasting;
+
+/** The log of the season kept on the page, and the forecast that goes on from it. */
+class SeasonSoFarTest {
+  private static final String HEADER = "sowing,tray,event,date,plants,place,trays\n";
+
+  @TempDir Path folder;
+  private Path scenario;
+  private Server server;
+  private Browser browser;
+
+  @BeforeEach
+  void aPageOfOneMorningInMarch() throws IOException {
+    scenario = Farm.in(folder);
+    server = Server.start(scenario, 0, "test");
+    browser = new Browser(server.newLink());
+    on("2027-03-10");
+  }
+
+  @AfterEach
+  void close() {
+    server.close();
+  }
+
+  private void on(String day) {
+    assertThat(browser.post("/api/day", Map.of("day", day)).statusCode()).isEqualTo(200);
+  }
+
+  private void keepLog() {
+    assertThat(browser.edit(Map.of("do", "keep-log")).statusCode()).isEqualTo(200);
+  }
+
+  private HttpResponse<String> write(String sowing, String event, String date, int trays) {
+    return row(Map.of("sowing", sowing, "event", event, "date", date, "trays", "" + trays));
+  }
+
+  private HttpResponse<String> row(Map<String, String> keys) {
+    return browser.edit(Map.of("do", "log", "keys", keys));
+  }
+
+  private JsonObject soFar() {
+    return browser.state().getAsJsonObject("soFar");
+  }
+
+  private List<String> groups() {
+    return StreamSupport.stream(soFar().getAsJsonArray("groups").spliterator(), false)
+        .map(JsonElement::getAsJsonObject)
+        .map(
+            g ->
+                g.get("sowing").getAsString()
+                    + " "
+                    + g.get("stage").getAsString()
+                    + " "
+                    + g.get("place").getAsString()
+                    + " "
+                    + g.getAsJsonArray("trays").size())
+        .toList();
+  }
+
+  private void save() {
+    HttpResponse<String> saved = browser.post("/api/save", Map.of());
+    assertThat(saved.statusCode()).as(saved.body()).isEqualTo(200);
+  }
+
+  @Test
+  void aLogIsBegunBesideTheScenarioOnceItIsSaved() throws Exception {
+    assertThat(soFar().get("file").getAsString()).isEmpty();
+    keepLog();
+    assertThat(soFar().get("file").getAsString()).isEqualTo("log.csv");
+    assertThat(folder.resolve("log.csv")).doesNotExist();
+    save();
+    assertThat(folder.resolve("log.csv")).hasContent(HEADER);
+    assertThat(Files.readString(scenario)).isEqualTo(Farm.SCENARIO + "so-far: log.csv\n");
+    assertThat(browser.edit(Map.of("do", "keep-log")).body()).contains("names a log already");
+  }
+
+  @Test
+  void aFileOfTheGrowersIsNoNewLog() throws Exception {
+    Files.writeString(folder.resolve("log.csv"), "mine");
+    keepLog();
+    save();
+    assertThat(Files.readString(folder.resolve("log.csv"))).isEqualTo("mine");
+    assertThat(Files.readString(folder.resolve("log-2.csv"))).isEqualTo(HEADER);
+  }
+
+  @Test
+  void whatStandsWhereAndWhatIsDueFollowsEachRow() {
+    keepLog();
+    assertThat(groups())
+        .containsExactly(
+            "cabbage-1 to be sown, due 20 February  12", "lettuce-1 to be sown, due 1 March  12");
+    write("cabbage-1", "sown", "2027-02-20", 6);
+    write("cabbage-1", "off-heat", "2027-03-09", 4);
+    assertThat(groups())
+        .containsExactly(
+            "cabbage-1 to be sown, due 20 February  6",
+            "cabbage-1 growing on House 4",
+            "cabbage-1 in the heat Chamber 2",
+            "lettuce-1 to be sown, due 1 March  12");
+    assertThat(soFar().get("line").getAsString())
+        .isEqualTo("From 10 March on: 6 trays stand in the house.");
+  }
+
+  @Test
+  void aRowGoesAtTheEndInTheColumnsOfTheFileAndCanBeTakenBack() throws Exception {
+    Files.writeString(
+        folder.resolve("mine.csv"),
+        "# kept by Ida\r\nevent,date,sowing,tray,plants\r\nsown,2027-02-20,cabbage-1,1-6,\r\n");
+    Files.writeString(scenario, Farm.SCENARIO + "so-far: mine.csv\n");
+    server.close();
+    server = Server.start(scenario, 0, "test");
+    browser = new Browser(server.newLink());
+    on("2027-03-10");
+    String before = Files.readString(folder.resolve("mine.csv"));
+    row(
+        Map.of(
+            "sowing",
+            "cabbage-1",
+            "tray",
+            "2-3",
+            "event",
+            "counted",
+            "date",
+            "2027-03-01",
+            "plants",
+            "40"));
+    save();
+    assertThat(Files.readString(folder.resolve("mine.csv")))
+        .isEqualTo(before + "counted,2027-03-01,cabbage-1,2-3,40\r\n");
+    assertThat(write("cabbage-1", "off-heat", "2027-03-02", 2).body())
+        .contains("mine.csv has no column trays; add it to its header");
+    browser.edit(Map.of("do", "take-back", "row", 1));
+    save();
+    assertThat(Files.readString(folder.resolve("mine.csv"))).isEqualTo(before);
+  }
+
+  @Test
+  void aWrongRowIsToldAtItsRowInTheReadersWordsAndUndone() {
+    keepLog();
+    write("cabbage-1", "sown", "2027-02-20", 6);
+    write("cabbage-1", "moved-out", "2027-03-01", 6);
+    JsonArray faults = browser.state().getAsJsonArray("faults");
+    assertThat(faults).isNotEmpty();
+    JsonObject fault = faults.get(0).getAsJsonObject();
+    assertThat(fault.get("list").getAsString()).isEqualTo("log");
+    assertThat(fault.get("row").getAsInt()).isOne();
+    assertThat(fault.get("words").getAsString())
+        .contains("moved-out of 6 trays of cabbage-1, but the log has none on the tables for it");
+    browser.post("/api/undo", Map.of());
+    assertThat(browser.state().getAsJsonArray("faults")).isEmpty();
+    assertThat(browser.state().getAsJsonArray("log")).hasSize(1);
+  }
+
+  /** Whoever writes in the evening what was done that day goes on from the next morning. */
+  @Test
+  void whatIsWrittenOfTodayEndsItsRound() {
+    keepLog();
+    write("cabbage-1", "sown", "2027-03-10", 6);
+    assertThat(browser.state().getAsJsonArray("faults")).isEmpty();
+    assertThat(soFar().get("line").getAsString()).startsWith("From 11 March on: 6 trays");
+    assertThat(soFar().get("today").getAsString()).isEqualTo("2027-03-10");
+    write("cabbage-1", "sown", "2027-03-11", 6);
+    assertThat(browser.state().getAsJsonArray("faults").toString()).contains("is not before today");
+  }
+
+  @Test
+  void theForecastGoesOnFromTodayAndAlsoIsThatOfWinter() throws Exception {
+    try (News news = new News(browser)) {
+      double winter = news.forecast().get("mean").getAsDouble();
+      keepLog();
+      write("cabbage-1", "sown", "2027-03-01", 4);
+      write("cabbage-1", "sown", "2027-03-09", 2);
+      double now = news.forecast().get("mean").getAsDouble();
+      save();
+      Scenario from10March =
+          ScenarioReader.read(
+                  scenario, UnsavedTexts.none(), SoFarAsked.on(LocalDate.parse("2027-03-10")))
+              .sound();
+      assertThat(now)
+          .isEqualTo(
+              Forecasting.forecast(from10March, Outlook.settings(from10March, 1000), done -> {})
+                  .onTime()
+                  .mean())
+          .isNotEqualTo(winter);
+      browser.post("/api/day", Map.of("winter", "true"));
+      assertThat(soFar().get("line").getAsString()).startsWith("As before the season");
+      assertThat(news.forecast().get("mean").getAsDouble()).isEqualTo(winter);
+    }
+  }
+
+  @Test
+  void aWhatIfGoesOnFromTheSameHouse() throws Exception {
+    keepLog();
+    write("cabbage-1", "sown", "2027-03-01", 6);
+    String file =
+        JsonParser.parseString(browser.post("/api/what-if", Map.of("title", "More")).body())
+            .getAsJsonObject()
+            .get("file")
+            .getAsString();
+    JsonObject state =
+        JsonParser.parseString(browser.get("/api/state?file=" + file).body()).getAsJsonObject();
+    assertThat(state.getAsJsonObject("soFar").get("line").getAsString())
+        .isEqualTo("From 10 March on: 6 trays stand in the house.");
+    // What is written while it is looked at is written in the one log.
+    Map<String, Object> edit = new HashMap<>();
+    edit.put("file", file);
+    edit.put("version", state.get("version").getAsLong());
+    edit.put(
+        "edits",
+        List.of(
+            Map.of(
+                "do",
+                "log",
+                "keys",
+                Map.of("sowing", "cabbage-1", "event", "off-heat", "date", "2027-03-09"))));
+    assertThat(browser.post("/api/edit", edit).statusCode()).isEqualTo(200);
+    assertThat(browser.state().getAsJsonArray("log")).hasSize(2);
+  }
+
+  @Test
+  void anOverfullPlaceIsAFaultUntilTheGrowerGoesOnAllTheSame() {
+    keepLog();
+    write("cabbage-1", "sown", "2027-03-01", 12);
+    assertThat(browser.state().getAsJsonArray("faults").toString())
+        .contains("Chamber has 12 trays on 2027-03-01 and 6 spaces");
+    browser.post("/api/day", Map.of("day", "2027-03-10", "overfull", "true"));
+    assertThat(browser.state().getAsJsonArray("faults")).isEmpty();
+    assertThat(groups()).contains("cabbage-1 in the heat Chamber 12");
+  }
+
+  @Test
+  void noFileOutsideTheFolderCanBeTakenForALog() {
+    for (String key : List.of("so-far", "weather-so-far")) {
+      assertThat(browser.edit(Map.of("do", "head", "key", key, "value", "../x.csv")).body())
+          .contains("is no table in the scenario's folder");
+    }
+  }
+
+  @Test
+  void savedAsAnotherTheLogOfTheFirstStaysAsItWas() throws Exception {
+    keepLog();
+    save();
+    write("cabbage-1", "sown", "2027-03-01", 6);
+    browser.post("/api/save-as", Map.of("name", "small-2.yaml"));
+    assertThat(Files.readString(folder.resolve("log.csv"))).isEqualTo(HEADER);
+    assertThat(Files.readString(folder.resolve("small-2-so-far.csv")))
+        .isEqualTo(HEADER + "cabbage-1,,sown,2027-03-01,,,6\n");
+  }
+
+  @Test
+  void todayIsTheClocksHeldWithinTheSeason() throws Exception {
+    Files.writeString(folder.resolve("log.csv"), HEADER);
+    Files.writeString(scenario, Farm.SCENARIO + "so-far: log.csv\n");
+    Clock may = Clock.fixed(Instant.parse("2027-05-02T09:00:00Z"), ZoneOffset.UTC);
+    assertThat(SoFarTab.of(new Desk(scenario, may).view("")).line())
+        .isEqualTo("From 2 May on: 0 trays stand in the house.");
+    Clock before = Clock.fixed(Instant.parse("2026-11-02T09:00:00Z"), ZoneOffset.UTC);
+    assertThat(SoFarTab.of(new Desk(scenario, before).view("")).today()).isEqualTo("2027-01-11");
+  }
+}

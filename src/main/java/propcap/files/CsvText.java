@@ -125,7 +125,7 @@ public final class CsvText {
 
   private Row row(int line) {
     return rows.stream()
-        .filter(r -> r.line() == line && r != header)
+        .filter(r -> r.line() == line && r.line() != header.line())
         .findFirst()
         .orElseThrow(() -> new IllegalArgumentException("no row starts on line " + line));
   }

@@ -32,7 +32,7 @@ export function sofar(page) {
       el('div', {class: 'row'}, button('Keep a log', () => begin(page), {class: 'main', 'data-at': 'keep log'})),
     ];
   }
-  return [day(page), soFar.isWinter ? null : standing(page), soFar.isLogged ? other(page) : null, written(page)];
+  return [day(page), soFar.isWinter ? [] : standing(page), soFar.isLogged ? other(page) : null, written(page)].flat(2);
 }
 
 /** The log is of the house, so the plan itself names it. */

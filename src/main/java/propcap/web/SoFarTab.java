@@ -24,7 +24,7 @@ import propcap.farm.Sowing;
 import propcap.farm.TrayPast;
 import propcap.files.CsvText;
 import propcap.files.UnsavedTexts;
-import propcap.report.kit.Dates;
+import propcap.report.Days;
 import propcap.report.kit.Words;
 
 /**
@@ -129,7 +129,7 @@ record SoFarTab(
     }
     long trays = soFar.trays().stream().filter(t -> !t.isGone()).count();
     return "From "
-        + Dates.day(soFar.today(), scenario.orElseThrow().season())
+        + Days.day(soFar.today(), scenario.orElseThrow().season())
         + " on: "
         + Words.plural(trays, "tray")
         + (trays == 1 ? " stands" : " stand")
@@ -170,7 +170,7 @@ record SoFarTab(
           new Group(
               sowing.id(),
               crop.name(),
-              "to be sown, due " + Dates.day(sowing.sow(), scenario.season()),
+              "to be sown, due " + Days.day(sowing.sow(), scenario.season()),
               "",
               left,
               List.of(new Next(LoggedEvent.SOWN.word(), heat, true))));

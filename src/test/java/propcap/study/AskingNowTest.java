@@ -89,13 +89,13 @@ class AskingNowTest {
     SoFar soFar = known(scenario);
     List<TrayPast> trays = new ArrayList<>();
     for (TrayPast tray : soFar.trays()) {
-      boolean isHit = tray.sowing().equals("lettuce-3") && !tray.isGone();
+      boolean isHit = tray.sowing().equals("lettuce-4") && !tray.isGone();
       trays.add(isHit ? tray.thrownOut(TODAY - 1) : tray);
     }
-    assertThat(trays).anyMatch(t -> t.sowing().equals("lettuce-3") && t.isGone());
+    assertThat(trays).anyMatch(t -> t.sowing().equals("lettuce-4") && t.isGone());
     SeasonNow now = ask(scenario.withSoFar(soFar.withTrays(trays)), true);
 
-    SowingNow hit = find(now, "lettuce-3");
+    SowingNow hit = find(now, "lettuce-4");
     assertThat(hit.standing()).isIn(Standing.LOST, Standing.AT_RISK);
     assertThat(hit.isShort()).isTrue();
     Advice again =

@@ -24,8 +24,7 @@ import propcap.farm.Sowing;
 import propcap.farm.TrayPast;
 import propcap.files.CsvText;
 import propcap.files.UnsavedTexts;
-import propcap.report.Days;
-import propcap.report.kit.Words;
+import propcap.report.PageWords;
 
 /**
  * What the page shows of the season so far.
@@ -127,11 +126,11 @@ record SoFarTab(
     if (soFar == null) {
       return "";
     }
-    long trays = soFar.trays().stream().filter(t -> !t.isGone()).count();
+    int trays = (int) soFar.trays().stream().filter(t -> !t.isGone()).count();
     return "From "
-        + Days.day(soFar.today(), scenario.orElseThrow().season())
+        + PageWords.day(soFar.today(), scenario.orElseThrow().season())
         + " on: "
-        + Words.plural(trays, "tray")
+        + PageWords.plural(trays, "tray")
         + (trays == 1 ? " stands" : " stand")
         + " in the house.";
   }
@@ -170,7 +169,7 @@ record SoFarTab(
           new Group(
               sowing.id(),
               crop.name(),
-              "to be sown, due " + Days.day(sowing.sow(), scenario.season()),
+              "to be sown, due " + PageWords.day(sowing.sow(), scenario.season()),
               "",
               left,
               List.of(new Next(LoggedEvent.SOWN.word(), heat, true))));

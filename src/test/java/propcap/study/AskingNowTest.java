@@ -53,7 +53,9 @@ class AskingNowTest {
   }
 
   private static SeasonNow ask(Scenario scenario, boolean advise) throws Exception {
-    return AskingNow.ask(scenario, FEW, 0.9, advise, done -> {});
+    // A difference is told from 20 springs that differ: of 26 there are seldom so many.
+    RunSettings settings = advise ? new RunSettings(1, 104, null, 1) : FEW;
+    return AskingNow.ask(scenario, settings, 0.9, advise, done -> {});
   }
 
   @Test
@@ -85,7 +87,11 @@ class AskingNowTest {
 
   @Test
   void aSowingThatTheDogWasInIsLostAndCanBeSownAgain() throws Exception {
-    Scenario scenario = inSeason(example(), TODAY);
+    Scenario lettuce =
+        example()
+            .withSowings(
+                example().sowings().stream().filter(s -> s.crop().equals("lettuce")).toList());
+    Scenario scenario = inSeason(lettuce, TODAY);
     SoFar soFar = known(scenario);
     List<TrayPast> trays = new ArrayList<>();
     for (TrayPast tray : soFar.trays()) {
@@ -103,18 +109,10 @@ class AskingNowTest {
             .filter(a -> a.kind() == Kind.SOW_AGAIN && hit.sowing().equals(a.sowing()))
             .findFirst()
             .orElseThrow();
+    assertThat(now.advice()).allMatch(a -> a.gain().isMore());
     assertThat(again.trays()).isPositive();
     assertThat(again.gain().isMore()).isTrue();
     assertThat(requireNonNull(again.chance()).chance()).isGreaterThan(hit.now().chanceMet());
-  }
-
-  @Test
-  void adviceIsOnlyGivenWhereItMakesADifferenceBeyondItsError() throws Exception {
-    SeasonNow now = ask(inSeason(example(), TODAY), true);
-
-    assertThat(now.advice()).allMatch(a -> a.gain().isMore());
-    assertThat(now.sowings().stream().filter(SowingNow::isShort).map(SowingNow::sowing))
-        .containsAll(now.notHelped());
   }
 
   @Test

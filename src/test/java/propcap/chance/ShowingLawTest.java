@@ -121,8 +121,8 @@ class ShowingLawTest {
 
   /**
    * A tray that waited grew leggy, a day each slice. The law puts its J-th seedling in the middle
-   * of a slice, which with slices this wide, a quarter of all that show within one, costs it up to
-   * a thirtieth: so much may its chance be off, beside the standard errors.
+   * of a slice: of slices as wide as these it was 3 % off at the least rate (300,000 trays), 1 % at
+   * the others. So much is allowed beside the standard errors.
    */
   @Test
   void aLeggyStandIsAsLikelyAsTheShareOfTraysThatItCouldBeOf() {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import propcap.chance.Luck;
 import propcap.farm.Crop;
 import propcap.farm.Crops;
 import propcap.farm.Farms;
@@ -203,6 +204,26 @@ class SoFarByHandTest {
     assertThat(again.firstDay(0, TrayMove.MOVED_OUT)).isEqualTo(24);
     assertThat(again.onTime(0)).isEqualTo(6);
     assertThat(sum(again, 0)).isEqualTo(again.cellsSown(0)).isEqualTo(20);
+  }
+
+  /** With fewer than half of its cells it would have been thrown out on day 8, room or not. */
+  @Test
+  void aTrayStillInTheHeatAfterItWasDueToBePulledWasNotTooThin() {
+    cosmos.germination = new Crop.Germination(0.5, 0, 0);
+    cosmos.leaveAt = 0.8;
+    cosmos.pullAfterDays = 8;
+    cosmos.failBelow = 0.5;
+    farm.house = 1;
+    farm.sowings.add(Farms.sowing("a", 0, 2));
+    SeasonPlan plan =
+        new SeasonPlan(
+            on(12, Logged.sown("a", 1, 0).on(LoggedEvent.OFF_HEAT, 8), Logged.sown("a", 2, 0)));
+    Luck.Reader reader = plan.luck(1).reader();
+    for (int n = 0; n < 40; n++) {
+      SeasonOutcome season = House.season(plan, reader.season(n));
+      assertThat(season.lost(0, Loss.FAILED_TRAY)).isZero();
+      assertThat(season.lost(0, Loss.NO_SEEDLING)).isLessThanOrEqualTo(10);
+    }
   }
 
   @Test

@@ -87,14 +87,14 @@ class NoDriftGuaranteeTest {
   @Test
   void forecastsWhoseLuckIsDrawnAnewAreRefused() {
     List<FromADayOn.Case> cases =
-        new FromADayOn(FarmsWithAPast.threeCrops(), 14, PretendedLog.Counting.STANDS)
+        new FromADayOn(FarmsWithAPast.oneLot(), 8, PretendedLog.Counting.STANDS)
             .cases(SEASONS, 59, 900, FromADayOn.Drawn.ANEW);
-    int sowings = FarmsWithAPast.threeCrops().sowings().size();
+    int sowings = FarmsWithAPast.oneLot().sowings().size();
     assertThat(Calibration.of(cases, sowings, 901).holds()).isFalse();
     Tried.row(
         "guarantees",
         "the twin: with luck drawn as before the season, whatever the log says, it is refused",
-        "three crops and little room, day 14, stands counted: " + SEASONS + " simulated springs",
+        "six trays of a lot of little tested seed, day 8, stands counted: " + SEASONS + " simulated springs",
         Calibration.of(cases, sowings, 901).toString());
   }
 

@@ -94,7 +94,9 @@ class NoDriftGuaranteeTest {
     Tried.row(
         "guarantees",
         "the twin: with luck drawn as before the season, whatever the log says, it is refused",
-        "six trays of a lot of little tested seed, day 8, stands counted: " + SEASONS + " simulated springs",
+        "six trays of a lot of little tested seed, day 8, stands counted: "
+            + SEASONS
+            + " simulated springs",
         Calibration.of(cases, sowings, 901).toString());
   }
 

@@ -14,8 +14,8 @@ final class RateBelief {
 
   private static final int CELLS = 300;
 
-  /** What is less likely than the likeliest by this, in logs, is not believed: e^-40. */
-  private static final double LEAST = 40;
+  /** What is less likely than the likeliest by this, in logs, is not believed: e^-25. */
+  private static final double LEAST = 25;
 
   private static final int MOST_ROUNDS = 12;
 

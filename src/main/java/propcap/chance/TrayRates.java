@@ -15,7 +15,7 @@ final class TrayRates {
   static final double LEAST = 1e-4;
 
   private static final double WIDEST = 16;
-  private static final double WIDEST_STEP = 0.1;
+  private static final double WIDEST_STEP = 0.05;
 
   /** Standard deviations from the lot's rate, to either side, beyond which no tray lies. */
   private static final double MOST_DEVIATIONS = 12;
@@ -28,7 +28,7 @@ final class TrayRates {
 
   TrayRates(double correlation) {
     sharpness = (1 - correlation) / correlation;
-    step = Math.min(WIDEST_STEP, 1 / Math.sqrt(sharpness));
+    step = Math.min(WIDEST_STEP, 0.5 / Math.sqrt(sharpness));
     points = 2 * (int) Math.ceil(WIDEST / step) + 1;
     logRate = new double[points];
     logLacking = new double[points];

@@ -122,9 +122,22 @@ final class LogEvidence {
         return new KnownShowing(
             counts, notBy, warmthBy(plan.roundAt(thrownOut)), 0, crop.cellsNotToFail(), null);
       }
+      int pulledOn = plan.workingDay((int) Math.ceil(pulledAt - plan.roundAt(0)));
+      if (thrownOut < 0 && pulledOn < plan.firstDay()) {
+        return inHeatThoughPulled(counts, notBy, warmthBy(plan.roundAt(pulledOn)));
+      }
       // Still in the heat; or thrown out before its time, which says nothing of its seed.
       return new KnownShowing(
           counts, notBy, Double.POSITIVE_INFINITY, 0, KnownShowing.NOT_FAILED, null);
+    }
+
+    /** It was due to be pulled and found no table: too thin, it would have been thrown out. */
+    private KnownShowing inHeatThoughPulled(
+        List<KnownShowing.Count> counts, double notBy, double pulled) {
+      double by =
+          counts.stream().mapToDouble(KnownShowing.Count::degreeDays).reduce(pulled, Math::max);
+      int atLeast = Math.min(crop.cellsToLeave(), crop.cellsNotToFail());
+      return new KnownShowing(counts, notBy, by, atLeast, KnownShowing.NOT_FAILED, null);
     }
 
     private KnownShowing.@Nullable Stand stand(double left, double pulledAt) {

@@ -1,0 +1,167 @@
+package propcap.past;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.DayOfWeek;
+import java.util.List;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import propcap.farm.Climate;
+import propcap.farm.Crops;
+import propcap.farm.Farms;
+import propcap.farm.LoggedEvent;
+import propcap.farm.Place;
+import propcap.farm.PlaceKind;
+import propcap.farm.Rounds;
+import propcap.farm.TrayPast;
+
+/**
+ * Logs walked through by hand: day 0 is Monday 1 March 2027, a round each day, and the crop may go
+ * out from the first day on.
+ */
+class LogWalkTest {
+  private final Farms farm = new Farms();
+  private final Crops cosmos = new Crops();
+
+  LogWalkTest() {
+    farm.sowings.add(Farms.sowing("a", 0, 3));
+  }
+
+  private LogWalk.Walked walk(int today, Logged... log) {
+    farm.crops = List.of(cosmos.make());
+    return LogWalk.walk(farm.make(), Farms.day(today), Logged.log(log));
+  }
+
+  private static Place place(String name, PlaceKind kind, int spaces) {
+    return new Place(name, kind, spaces, new Climate.Constant(20), 0, null);
+  }
+
+  @Test
+  void aTrayThatStayedInTheHeatThoughThereWasRoomWasNotDueUpToTheLastRound() {
+    farm.rounds = new Rounds(Rounds.DEFAULT_AT, Set.of(DayOfWeek.SUNDAY));
+    // Today is Monday 8: the last round was on Saturday 5.
+    TrayPast tray = walk(7, Logged.sown("a", 1, 0)).trays().get(0);
+    assertThat(tray.notDueInHeat()).isEqualTo(5);
+    assertThat(tray.standsIn()).contains("Mats");
+    assertThat(tray.spaces()).isEqualTo(1);
+  }
+
+  @Test
+  void whileTheTableIsFullNothingIsKnownOfATrayInTheHeat() {
+    farm.house = 1;
+    List<TrayPast> trays =
+        walk(
+                12,
+                Logged.sown("a", 1, 0).on(LoggedEvent.OFF_HEAT, 5),
+                Logged.sown("a", 2, 0),
+                Logged.sown("a", 3, 1))
+            .trays();
+    // On day 5 it was tray 1's turn first: it took the one space.
+    assertThat(trays.get(0).notDueInHeat()).isEqualTo(4);
+    assertThat(trays.get(1).notDueInHeat()).isEqualTo(4);
+    assertThat(trays.get(2).notDueInHeat()).isEqualTo(4);
+  }
+
+  @Test
+  void aTrayWhoseTurnCameBeforeTheLastSpaceWasTakenWasNotDue() {
+    farm.house = 1;
+    List<TrayPast> trays =
+        walk(12, Logged.sown("a", 1, 0), Logged.sown("a", 2, 0).on(LoggedEvent.OFF_HEAT, 5))
+            .trays();
+    assertThat(trays.get(0).notDueInHeat()).isEqualTo(5);
+    assertThat(trays.get(1).notDueInHeat()).isEqualTo(4);
+  }
+
+  @Test
+  void theSowingWhoseBedIsWantedFirstHasItsTurnFirst() {
+    farm.house = 1;
+    farm.sowings.clear();
+    farm.sowings.add(Farms.sowing("a", 0, 1, 0, 50));
+    farm.sowings.add(Farms.sowing("b", 0, 1, 0, 40));
+    List<TrayPast> trays =
+        walk(12, Logged.sown("a", 1, 0).on(LoggedEvent.OFF_HEAT, 5), Logged.sown("b", 1, 0))
+            .trays();
+    assertThat(trays.get(1).notDueInHeat()).isEqualTo(5);
+  }
+
+  @Test
+  void aTrayThatMovedOutBecameReadyAfterTheLastRoundWithRoomBeforeAndByItsOwn() {
+    TrayPast tray =
+        walk(20, Logged.sown("a", 1, 0).on(LoggedEvent.OFF_HEAT, 5).on(LoggedEvent.MOVED_OUT, 15))
+            .trays()
+            .get(0);
+    assertThat(tray.readyAfter()).isEqualTo(14);
+    assertThat(tray.readyBy()).isEqualTo(15);
+  }
+
+  @Test
+  void aFullYardLeavesOpenSinceWhenATrayWasReady() {
+    farm.yard = 1;
+    List<TrayPast> trays =
+        walk(
+                20,
+                Logged.sown("a", 1, 0)
+                    .on(LoggedEvent.OFF_HEAT, 5)
+                    .on(LoggedEvent.MOVED_OUT, 12)
+                    .on(LoggedEvent.PLANTED_OUT, 16),
+                Logged.sown("a", 2, 0).on(LoggedEvent.OFF_HEAT, 5).on(LoggedEvent.MOVED_OUT, 16),
+                Logged.sown("a", 3, 0).on(LoggedEvent.OFF_HEAT, 5))
+            .trays();
+    // Planting out comes before moving out, so the space was free again on day 16, for tray 2.
+    assertThat(trays.get(1).readyAfter()).isEqualTo(11);
+    assertThat(trays.get(1).readyBy()).isEqualTo(16);
+    assertThat(trays.get(2).readyAfter()).isEqualTo(11);
+    assertThat(trays.get(2).readyBy()).isInfinite();
+  }
+
+  @Test
+  void aRowReadySaysItOutright() {
+    TrayPast tray =
+        walk(
+                20,
+                Logged.sown("a", 1, 0)
+                    .on(LoggedEvent.OFF_HEAT, 5)
+                    .on(LoggedEvent.READY, 13)
+                    .on(LoggedEvent.MOVED_OUT, 17))
+            .trays()
+            .get(0);
+    assertThat(tray.readyAfter()).isEqualTo(12);
+    assertThat(tray.readyBy()).isEqualTo(13);
+  }
+
+  @Test
+  void anEmptyPlaceIsTheFirstThatTheRoundWouldTakeWithRoom() {
+    farm.mats = 1;
+    farm.house = 1;
+    farm.morePlaces.add(place("Chamber", PlaceKind.CHAMBER, 5));
+    farm.morePlaces.add(place("House 2", PlaceKind.TABLE, 5));
+    cosmos.germinateIn = List.of("Mats", "Chamber");
+    List<TrayPast> trays =
+        walk(
+                10,
+                Logged.sown("a", 1, 0),
+                Logged.sown("a", 2, 0).on(LoggedEvent.OFF_HEAT, 5),
+                Logged.sown("a", 3, 0).on(LoggedEvent.OFF_HEAT, 5))
+            .trays();
+    assertThat(trays.get(0).standsIn()).contains("Mats");
+    assertThat(trays.get(1).moves().get(0).place()).isEqualTo("Chamber");
+    assertThat(trays.get(1).standsIn()).contains("House");
+    assertThat(trays.get(2).standsIn()).contains("House 2");
+  }
+
+  @Test
+  void aPlaceThatIsOverfullIsToldOnceWithItsTraysAndTheRowThatMadeItSo() {
+    farm.house = 1;
+    List<LogWalk.Overfull> overfull =
+        walk(
+                20,
+                Logged.sown("a", 1, 0).on(LoggedEvent.OFF_HEAT, 5),
+                Logged.sown("a", 2, 0).on(LoggedEvent.OFF_HEAT, 6),
+                Logged.sown("a", 3, 0).on(LoggedEvent.OFF_HEAT, 7))
+            .overfull();
+    assertThat(overfull)
+        .containsExactly(new LogWalk.Overfull("House", Farms.day(6), 1, List.of("a 1", "a 2"), 3));
+    farm.house = 3;
+    assertThat(walk(20, Logged.sown("a", 1, 0).on(LoggedEvent.OFF_HEAT, 5)).overfull()).isEmpty();
+  }
+}

@@ -40,8 +40,7 @@ class OverfullTableTest {
             .toList();
     Scenario known =
         planned.withSoFar(
-            new SoFar(
-                Farms.day(2), LogWalk.walk(planned, Farms.day(2), log).trays(), List.of()));
+            new SoFar(Farms.day(2), LogWalk.walk(planned, Farms.day(2), log).trays(), List.of()));
     SeasonPlan plan = new SeasonPlan(known);
     SeasonOutcome season = House.season(plan, plan.luck(1).reader().season(0));
     assertThat(season.onTime(0)).isEqualTo(30);

@@ -120,4 +120,25 @@ class PretendCommandTest {
     assertThat(run.err()).isEmpty();
     assertThat(run.exitCode()).isZero();
   }
+
+  /** As demo-data/README.md tells: the command there, and two rows by hand. */
+  @Test
+  void theDemonstrationsLogIsThatOfTheCommandBesideIt() throws IOException {
+    scenario = Path.of("scenarios/spring.yaml");
+    String[] options = {"--on", "2027-04-10", "--year", "2009", "--season", "6"};
+    assertThat(Files.readString(Path.of("demo-data/README.md")))
+        .contains("pretend scenarios/spring.yaml " + String.join(" ", options) + " --out log.csv");
+    assertThat(pretend(options).exitCode()).isZero();
+    assertThat(weather).hasSameTextualContentAs(Path.of("demo-data/weather-so-far.csv"));
+    List<String> rows = new ArrayList<>(rows(Path.of("demo-data/log.csv")));
+    rows.removeAll(
+        List.of(
+            "snapdragon-3,5 to 8,outbreak,2027-04-05,30,,",
+            "snapdragon-3,5 to 8,thrown-out,2027-04-06,,,"));
+    assertThat(rows).isEqualTo(rows(log));
+  }
+
+  private static List<String> rows(Path log) throws IOException {
+    return Files.readAllLines(log).stream().filter(l -> !l.startsWith("#")).toList();
+  }
 }

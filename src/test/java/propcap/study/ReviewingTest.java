@@ -24,7 +24,7 @@ class ReviewingTest {
   private static final RunSettings SETTINGS = new RunSettings(7, 100, null, 1);
 
   /** Three sowings of six trays, uneven in all that the crop list says. */
-  private static Scenario farm(double takesDays, double rate) {
+  static Scenario farm(double takesDays, double rate) {
     Crops crop = new Crops();
     crop.cells = 50;
     crop.germination = new Crop.Germination(rate, 200, 0.02);

@@ -43,9 +43,11 @@ public record ReviewAnswer(Review review, String log, String file) implements Pa
     Lines lines = new Lines();
     List<String> forecasts = words.forecasts();
     lines.add(forecasts.get(0));
-    // Winter's forecast, and the last one, which knew most.
     forecasts.stream().skip(1).limit(1).forEach(lines::add);
-    forecasts.stream().skip(Math.max(2, forecasts.size() - 1L)).forEach(lines::add);
+    if (review.wrong().isEmpty()) {
+      // The last forecast, which knew most.
+      forecasts.stream().skip(Math.max(2, forecasts.size() - 1L)).forEach(lines::add);
+    }
     words.figures().forEach(lines::add);
     words.mending(log, file).forEach(lines::add);
     return lines.endingWith(
@@ -87,7 +89,7 @@ public record ReviewAnswer(Review review, String log, String file) implements Pa
     ReviewWords words = new ReviewWords(review);
     List<String> told = new ArrayList<>(words.forecasts());
     told.addAll(words.figures());
-    return told.stream().map(String::strip).toList();
+    return told;
   }
 
   @Override
@@ -119,7 +121,7 @@ public record ReviewAnswer(Review review, String log, String file) implements Pa
         new Part(
             "figures",
             "The numbers, and what the log says of them",
-            told.stream().map(String::strip).toList(),
+            told,
             List.of(
                 ReviewTables.figures(review)
                     .sheet(
@@ -147,8 +149,8 @@ public record ReviewAnswer(Review review, String log, String file) implements Pa
                 + " What came lies within it in 8 springs of 10, or more often where many springs have"
                 + " the same number."),
         new AnswerPage.Term(
-            "In 95 springs of 100",
-            "so many sowings come within their ranges, if all numbers are right. It is not as narrow"
+            "Usual",
+            "is what 95 springs of 100 have if all numbers are right: so many sowings then come within their ranges. It is not as narrow"
                 + " as for as many throws of a coin, since the sowings of one spring share its weather:"
                 + " each simulated spring of the forecast was taken for the one that came."),
         new AnswerPage.Term(

@@ -29,8 +29,8 @@ final class ReviewTables {
             l -> Cell.of(Words.amount(l.inside())).strongIf(!l.isAsItShould()))
         .number("To be expected", "sowings", l -> Words.amount(l.expected()))
         .number(
-            "In 95 springs of 100",
-            "sowings",
+            "Usual",
+            "in 95 springs of 100",
             l -> Words.count(l.low()) + " to " + Words.count(l.high()));
   }
 

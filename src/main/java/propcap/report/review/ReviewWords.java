@@ -58,17 +58,16 @@ final class ReviewWords {
 
   /** How often the ranges of one forecast held. */
   String held(Look look) {
-    return "Of "
-        + name(look)
+    return Words.capital(name(look))
         + ": "
         + Words.amount(look.inside())
         + " of "
         + Words.plural(look.sowings(), "sowing")
-        + " came within the range of 8 springs of 10; "
+        + " came within its range of 8 springs of 10; "
         + Words.count(look.low())
         + " to "
         + Words.count(look.high())
-        + " do in 95 springs of 100 if all numbers are right";
+        + " are usual";
   }
 
   /** What is not over, and what is not certain. */
@@ -111,7 +110,7 @@ final class ReviewWords {
     } else {
       told.add(
           wrong.size() == 1 ? "Off by more than chance:" : "Off by more than chance, worst first:");
-      wrong.stream().limit(MOST_FIGURES).forEach(f -> told.add("  " + figure(f)));
+      wrong.stream().limit(MOST_FIGURES).forEach(f -> told.add(figure(f)));
     }
     return told;
   }
@@ -144,17 +143,19 @@ final class ReviewWords {
     return f.figure().isDays() ? Words.amount(number) : Words.percent(Math.max(0, number));
   }
 
-  /** What mends the numbers. */
+  /** What mends the numbers; nothing where none is wrong. */
   List<String> mending(String log, String scenario) {
-    List<String> told = new ArrayList<>();
     List<Figure> wrong = review.wrong().stream().limit(MOST_FIGURES).toList();
     boolean ofSeed =
         wrong.stream()
             .anyMatch(f -> f.figure() == LogFigure.STAND || f.figure() == LogFigure.IN_HEAT);
-    told.add("To mend them: ./propcap fit stages " + log + " --scenario " + scenario);
-    if (ofSeed) {
-      told.add("  and, for what germinates, counts of a test: ./propcap fit germination COUNTS");
+    List<String> told = new ArrayList<>();
+    if (!wrong.isEmpty()) {
+      told.add("To mend them: ./propcap fit stages " + log + " --scenario " + scenario);
     }
-    return wrong.isEmpty() ? List.of() : told;
+    if (ofSeed) {
+      told.add("And for what happens in the heat a test: ./propcap fit germination COUNTS");
+    }
+    return told;
   }
 }

@@ -1,0 +1,81 @@
+package propcap.report.review;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.LocalDate;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import propcap.farm.Scenario;
+import propcap.farm.SoFar;
+import propcap.farm.TinyFarm;
+import propcap.study.LogFigure;
+import propcap.study.Review;
+import propcap.study.Review.Figure;
+import propcap.study.Review.Look;
+import propcap.study.RunSettings;
+
+/** A look back in the terminal's words. */
+class ReviewWordsTest {
+  private static ReviewAnswer answer(Look winter, Figure... figures) {
+    Scenario farm = TinyFarm.make();
+    Scenario known =
+        farm.withSoFar(new SoFar(farm.season().end().plusDays(1), List.of(), List.of()));
+    Review review =
+        new Review(
+            known,
+            new RunSettings(1, 200, null, 1),
+            200,
+            List.of(winter, new Look(LocalDate.of(2027, 4, 1), 30, 24, 24, 20, 28)),
+            List.of(),
+            List.of(),
+            List.of(figures),
+            4);
+    return new ReviewAnswer(review, "log.csv", "scenario.yaml");
+  }
+
+  private static Look winter(double inside) {
+    return new Look(TinyFarm.make().season().start(), 50, inside, 41, 34, 46);
+  }
+
+  private static Figure figure(String crop, LogFigure figure, double off) {
+    return new Figure(
+        crop, figure, 20, figure.isDays() ? 21.3 : 0.88, figure.isDays() ? 26 : 0.71, off);
+  }
+
+  @Test
+  void theVerdictComesFirstWithWhatIsUsual() {
+    assertThat(answer(winter(40)).headlines())
+        .startsWith(
+            "Winter's forecast held, as far as one spring can tell.",
+            "Winter: 40 of 50 sowings came within its range of 8 springs of 10; 34 to 46 are usual");
+    assertThat(answer(winter(20)).headlines().get(0)).contains("did not hold", "too often");
+    assertThat(answer(winter(50)).headlines().get(0)).contains("held too well");
+  }
+
+  @Test
+  void threeWrongNumbersAndWhatMendsThemStandInTenLines() {
+    List<String> lines =
+        answer(
+                winter(20),
+                figure("tomato", LogFigure.ON_TABLE, 9.1),
+                figure("zinnia", LogFigure.STAND, -6.2),
+                figure("pepper", LogFigure.LOST_ON_TABLE, 5),
+                figure("onion", LogFigure.LOST_OUTSIDE, 4.5))
+            .headlines();
+    assertThat(lines).hasSizeLessThanOrEqualTo(10);
+    assertThat(lines)
+        .contains(
+            "Off by more than chance, worst first:",
+            "tomato, days on the table: 21 assumed, 26 seen (9.1 standard errors)",
+            "zinnia, cells with a seedling: 88 % assumed, 71 % seen (6.2 standard errors)",
+            "To mend them: ./propcap fit stages log.csv --scenario scenario.yaml")
+        .noneMatch(l -> l.contains("onion"));
+  }
+
+  @Test
+  void whatChanceExplainsIsNotCalledWrong() {
+    assertThat(answer(winter(40), figure("tomato", LogFigure.ON_TABLE, 3.9)).headlines())
+        .anyMatch(l -> l.startsWith("No number of the crop list is off by more than chance"))
+        .noneMatch(l -> l.contains("fit stages"));
+  }
+}

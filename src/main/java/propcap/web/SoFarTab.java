@@ -127,7 +127,7 @@ record SoFarTab(
     if (soFar == null) {
       return "";
     }
-    long trays = soFar.trays().stream().filter(t -> !t.isGone()).count();
+    int trays = (int) soFar.trays().stream().filter(t -> !t.isGone()).count();
     return "From "
         + Dates.day(soFar.today(), scenario.orElseThrow().season())
         + " on: "

@@ -67,7 +67,7 @@ function standing(page) {
   const {groups} = page.state.soFar;
   return [
     el('h3', {}, 'What stands, and what is due'),
-    groups.length ? null : el('p', {class: 'hint'}, 'Nothing stands and nothing is due within a week.'),
+    groups.length ? null : el('p', {class: 'hint'}, page.state.faults.length ? 'It is known once all is mended: below, Take back or Undo.' : 'Nothing stands and nothing is due within a week.'),
     groups.map((group) => groupOf(page, group)),
   ];
 }

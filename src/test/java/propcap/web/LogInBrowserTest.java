@@ -10,8 +10,9 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.openqa.selenium.By;
 import org.openqa.selenium.JavascriptExecutor;
-import org.openqa.selenium.support.ui.Select;
+import org.openqa.selenium.Keys;
 
 /** The season so far in a real browser; skipped where there is none, and in CI. */
 class LogInBrowserTest {
@@ -32,6 +33,17 @@ class LogInBrowserTest {
     server.close();
   }
 
+  /** Types in a field of a page that may just be drawn anew. */
+  private static void type(Chromium page, String at, String text) {
+    var unused =
+        page.await(
+            d -> {
+              d.findElement(By.cssSelector("[data-at='" + at + "']"))
+                  .sendKeys(Keys.chord(Keys.CONTROL, "a"), text, Keys.TAB);
+              return true;
+            });
+  }
+
   private static void write(Chromium page, String group) {
     page.click("[data-at='write " + group + "']");
   }
@@ -42,16 +54,16 @@ class LogInBrowserTest {
       page.open(server.newLink());
       page.tab("log");
       page.click("[data-at='keep log']");
-      page.type("[data-at='today']", "2027-03-10");
+      type(page, "today", "2027-03-10");
       page.awaitText("#so-far", "From 10 March on: 0 trays stand");
-      page.type("[data-at='log " + TO_SOW + " trays']", "6");
-      page.type("[data-at='log " + TO_SOW + " date']", "2027-02-20");
+      type(page, "log " + TO_SOW + " trays", "6");
+      type(page, "log " + TO_SOW + " date", "2027-02-20");
       write(page, TO_SOW);
       page.awaitText("#log", "2027-02-20, cabbage-1: 6 trays sown");
       page.awaitText("#so-far", "6 trays stand in the house");
-      page.type("[data-at='log " + IN_HEAT + " trays']", "2");
-      page.type("[data-at='log " + IN_HEAT + " plants']", "60.5");
-      new Select(page.find("[data-at='log " + IN_HEAT + " event']")).selectByValue("counted");
+      type(page, "log " + IN_HEAT + " trays", "2");
+      type(page, "log " + IN_HEAT + " plants", "60.5");
+      page.click("[data-at='log " + IN_HEAT + " event'] option[value='counted']");
       write(page, IN_HEAT);
       page.awaitText("#log", "2027-03-10, cabbage-1: 2 trays counted in the heat, 60.5 plants");
       page.awaitText("#so-far", "From 11 March on");
@@ -71,7 +83,7 @@ class LogInBrowserTest {
       page.open(server.newLink());
       page.tab("log");
       page.click("[data-at='keep log']");
-      page.type("[data-at='today']", "2027-03-10");
+      type(page, "today", "2027-03-10");
       page.awaitText("#so-far", "From 10 March on");
       write(page, TO_SOW);
       page.awaitText("[data-row='0'] .fault, .faults", "Chamber has 12 trays on 2027-03-10");

@@ -125,9 +125,20 @@ class PrintedInDocsTest {
                       file.toString(),
                       () -> {
                         Path out = folder.resolve(file.getFileName());
-                        Run run =
-                            Run.of(
-                                "run", file.toString(), "--seasons", "5", "--out", out.toString());
+                        List<String> args =
+                            new ArrayList<>(
+                                List.of(
+                                    "run",
+                                    file.toString(),
+                                    "--seasons",
+                                    "5",
+                                    "--out",
+                                    out.toString()));
+                        if (Files.readString(file).contains("\nso-far:")) {
+                          // Its log has days that are still to come by the clock.
+                          args.addAll(List.of("--on", "2027-04-10"));
+                        }
+                        Run run = Run.of(args.toArray(String[]::new));
                         assertThat(run.err()).isEmpty();
                         assertThat(run.exitCode()).isZero();
                       }))

@@ -121,7 +121,7 @@ class RateBeliefTest {
         List.of(crop(1, 100, 0), crop(1, 100, 0.02), crop(2, 40, 0.1), crop(3, 60, 0.05))) {
       for (Map.Entry<String, List<KnownShowing>> log : logs().entrySet()) {
         String as = log.getKey() + ", " + crop.germination() + ", seeds " + crop.seedsPerCell();
-        LotBelief belief = new LotBelief(new CropLuck(crop), log.getValue());
+        LotBelief belief = LotBelief.of(CropLuck.of(crop), log.getValue());
         RateByForce force = new RateByForce(crop, log.getValue(), 0.06);
         for (double u : POINTS) {
           assertThat(belief.lotRate(u)).as(as).isCloseTo(force.at(u), within(RIGHT_TO));
@@ -137,11 +137,10 @@ class RateBeliefTest {
     List<KnownShowing> trays = List.of(counted(120, 20), counted(90, 9), counted(90, 12));
     RateByForce force = new RateByForce(crop(1, 100, 0.02), trays, 0.06);
     LotBelief more =
-        new LotBelief(
-            new CropLuck(crop(1, 100, 0.02)),
-            List.of(counted(120, 21), trays.get(1), trays.get(2)));
+        LotBelief.of(
+            CropLuck.of(crop(1, 100, 0.02)), List.of(counted(120, 21), trays.get(1), trays.get(2)));
     assertThat(Math.abs(mean(more) - force.mean())).isGreaterThan(RIGHT_TO);
-    LotBelief alike = new LotBelief(new CropLuck(crop(1, 100, 0.01)), trays);
+    LotBelief alike = LotBelief.of(CropLuck.of(crop(1, 100, 0.01)), trays);
     assertThat(Math.abs(alike.lotRate(0.05) - force.at(0.05))).isGreaterThan(RIGHT_TO);
   }
 

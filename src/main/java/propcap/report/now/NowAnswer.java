@@ -127,7 +127,7 @@ public record NowAnswer(SeasonNow now, WorkCalendar work, Answer forecast, @Null
                 List.of(
                     new Part.Figure(
                         "Each sowing's chance, in winter and now.",
-                        "Hollow: in winter. Filled: now. Below the line of the goal it is short.",
+                        "Hollow: in winter. Filled: now. Left of the line of the goal it is short.",
                         ChancesChart.of(now, "chances"))),
                 List.of()),
             new Part(

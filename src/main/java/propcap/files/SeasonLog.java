@@ -22,6 +22,7 @@ final class SeasonLog {
   private final Optional<Scenario> scenario;
   private final Set<String> dropped;
   private final Optional<LocalDate> today;
+  private final boolean byOptions;
   private final Faults faults;
   private final List<Late> late = new ArrayList<>();
 
@@ -33,11 +34,13 @@ final class SeasonLog {
       Optional<Scenario> scenario,
       Set<String> dropped,
       Optional<LocalDate> today,
+      boolean byOptions,
       Faults faults) {
     this.table = table;
     this.scenario = scenario;
     this.dropped = dropped;
     this.today = today;
+    this.byOptions = byOptions;
     this.faults = faults;
   }
 
@@ -95,10 +98,10 @@ final class SeasonLog {
         late.get(0).spot(),
         "date "
             + late.get(0).date()
-            + " is not before today, "
+            + (byOptions ? " is not before today, " : " is not before the morning of ")
             + today.orElseThrow()
             + others(late.size() - 1),
-        "a day that has been, or --on " + last.plusDays(1));
+        "a day that has been, or " + (byOptions ? "--on " + last.plusDays(1) : last + " as today"));
   }
 
   private static String others(int rows) {

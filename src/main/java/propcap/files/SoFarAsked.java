@@ -18,6 +18,7 @@ import propcap.farm.SoFar;
  * @param clock the day by the clock, taken for the season's nearest where it lies outside
  * @param always whether a day is wanted though nothing is said of the season
  * @param overfull whether the log may have more trays in a place than it has spaces
+ * @param byOptions whether who asks has options to ask by, which faults may then name
  * @param first the scenario whose house the log tells of, where several are read with one log
  */
 public record SoFarAsked(
@@ -27,6 +28,7 @@ public record SoFarAsked(
     LocalDate clock,
     boolean always,
     boolean overfull,
+    boolean byOptions,
     Optional<Known> first) {
 
   /** A log that was read, and of which season. */
@@ -56,6 +58,20 @@ public record SoFarAsked(
         clock,
         always,
         overfull,
+        true,
+        Optional.empty());
+  }
+
+  /** What is asked where there are no options, as on the page: by what the scenario names alone. */
+  public static SoFarAsked without(LocalDate today, boolean overfull) {
+    return new SoFarAsked(
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        today,
+        false,
+        overfull,
+        false,
         Optional.empty());
   }
 
@@ -75,6 +91,7 @@ public record SoFarAsked(
             clock,
             always,
             overfull,
+            byOptions,
             Optional.of(new Known(other.log().get(), scenario.orElseThrow().season(), soFar)));
   }
 

@@ -82,7 +82,10 @@ final class SoFarReader {
     List<WrittenTray> written =
         log.flatMap(named -> SourceText.read(named.file(), named.spot(), unsaved, faults))
             .map(source -> TrayLogReader.rows(source, faults))
-            .map(table -> new SeasonLog(table, scenario, dropped, today, faults).read())
+            .map(
+                table ->
+                    new SeasonLog(table, scenario, dropped, today, asked.byOptions(), faults)
+                        .read())
             .orElse(List.of());
     if (scenario.isEmpty() || today.isEmpty() || faults.any()) {
       return Optional.empty();
@@ -178,7 +181,11 @@ final class SoFarReader {
       if (asked.overfull()) {
         faults.warn(spot, found, "taken as it is");
       } else {
-        faults.add(spot, found, "the rows of trays that have left it, or --overfull if it was so");
+        faults.add(
+            spot,
+            found,
+            "the rows of trays that have left it"
+                + (asked.byOptions() ? ", or --overfull if it was so" : ""));
       }
     }
     return walked.trays();

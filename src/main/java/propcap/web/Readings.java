@@ -54,7 +54,7 @@ final class Readings {
   }
 
   private Reading read(Path file, Path first, UnsavedTexts texts, LocalDate morning) {
-    SoFarAsked asked = SoFarAsked.of(null, null, null, morning, false, day.isOverfull());
+    SoFarAsked asked = SoFarAsked.without(morning, day.isOverfull());
     return ScenarioReader.read(
         file, texts, file.equals(first) ? asked : asked.beside(of(first, first, texts)));
   }

@@ -41,7 +41,8 @@ class LogTextTest {
     Faults faults = new Faults();
     CsvFile table = TrayLogReader.rows(new SourceText(Path.of("log.csv"), text), faults);
     List<WrittenTray> read =
-        new SeasonLog(table, Optional.of(scenario), Set.of(), Optional.of(today), faults).read();
+        new SeasonLog(table, Optional.of(scenario), Set.of(), Optional.of(today), true, faults)
+            .read();
     assertThat(faults.sorted()).as(text).isEmpty();
     assertThat(faults.warnings()).as(text).isEmpty();
     return new Read(walked(scenario, today, read), text);

@@ -19,42 +19,42 @@ final class KnownSeedlings {
   private final double earlier;
   private final double later;
 
-  /** Where enough show only after the last count. */
-  KnownSeedlings(
-      EmergenceCurve curve,
-      double rate,
-      int cells,
-      Turn enough,
-      Turn counted,
-      double earlier,
-      double later) {
-    this.curve = curve;
-    this.rate = rate;
-    this.cells = cells;
-    this.first = counted;
-    this.second = enough;
-    this.earlier = earlier;
-    this.later = later;
-    readyAt = curve.timeShown(enough.share(), rate);
-  }
-
-  /** Where it is known when enough showed, or that they have not. */
-  KnownSeedlings(
+  private KnownSeedlings(
       EmergenceCurve curve,
       double rate,
       int cells,
       double readyAt,
-      Turn counted,
+      Turn first,
+      Turn second,
       double earlier,
       double later) {
     this.curve = curve;
     this.rate = rate;
     this.cells = cells;
-    this.first = counted;
-    this.second = counted;
+    this.readyAt = readyAt;
+    this.first = first;
+    this.second = second;
     this.earlier = earlier;
     this.later = later;
-    this.readyAt = readyAt;
+  }
+
+  /** Where enough show only after the last count. */
+  static KnownSeedlings after(
+      EmergenceCurve curve,
+      double rate,
+      int cells,
+      Turn counted,
+      Turn enough,
+      double earlier,
+      double later) {
+    double readyAt = curve.timeShown(enough.share(), rate);
+    return new KnownSeedlings(curve, rate, cells, readyAt, counted, enough, earlier, later);
+  }
+
+  /** Where it is known when enough showed, or that they have not. */
+  static KnownSeedlings at(
+      EmergenceCurve curve, double rate, int cells, double readyAt, Turn counted, double later) {
+    return new KnownSeedlings(curve, rate, cells, readyAt, counted, counted, later, later);
   }
 
   double readyAt() {

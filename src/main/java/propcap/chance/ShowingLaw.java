@@ -253,7 +253,7 @@ final class ShowingLaw {
       int n = cells - last.before();
       double chance = cdf(n, by, known.below() - 1 - last.before());
       int shown = last.before() + Binomial.quantile(n, by, ready * chance);
-      return seedlings(g, Double.POSITIVE_INFINITY, shareBy(g), shown, earlier, later);
+      return seedlings(g, Double.POSITIVE_INFINITY, shareBy(g), shown, later);
     }
     Part part = ofLeaving(parts);
     double a = enough(part, rel(part, seedNotBy, g));
@@ -266,20 +266,20 @@ final class ShowingLaw {
       double by = rel(last, seedBy, g);
       double fewer = cdf(n, by, known.atLeast() - 1 - last.before());
       int shown = last.before() + Binomial.quantile(n, by, fewer + u - left);
-      return seedlings(g, Double.POSITIVE_INFINITY, shareBy(g), shown, earlier, later);
+      return seedlings(g, Double.POSITIVE_INFINITY, shareBy(g), shown, later);
     }
     double inside = left <= 0 ? nearest(part, g) : quantile(part, a + u);
     double share = part.from() + (part.to() - part.from()) * inside;
     if (last.before() >= toLeave) {
       double at = curve.timeShown(share, g);
-      return seedlings(g, at, last.from(), last.before(), earlier, later);
+      return seedlings(g, at, last.from(), last.before(), later);
     }
-    return new KnownSeedlings(
+    return KnownSeedlings.after(
         curve,
         g,
         cells,
-        new Turn(share, toLeave),
         new Turn(last.from(), last.before()),
+        new Turn(share, toLeave),
         earlier,
         later);
   }
@@ -292,14 +292,14 @@ final class ShowingLaw {
   }
 
   private KnownSeedlings seedlings(
-      double g, double readyAt, double share, int shown, double earlier, double later) {
-    return new KnownSeedlings(curve, g, cells, readyAt, new Turn(share, shown), earlier, later);
+      double g, double readyAt, double share, int shown, double later) {
+    return KnownSeedlings.at(curve, g, cells, readyAt, new Turn(share, shown), later);
   }
 
   /** What stood in the end is known: when it was due matters no more, but for how leggy it was. */
   private KnownSeedlings stands(Stand stand, double g, double later) {
     return seedlings(
-        g, known.by(), curve.shows(seedStand, g), Math.min(cells, stand.plants()), later, later);
+        g, known.by(), curve.shows(seedStand, g), Math.min(cells, stand.plants()), later);
   }
 
   /** A log that cannot be had by the rules: as near to it as can be. */

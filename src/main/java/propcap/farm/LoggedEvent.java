@@ -25,6 +25,10 @@ public enum LoggedEvent implements Worded {
   /** The events by which degree days are counted. */
   private static final List<LoggedEvent> TIMED = List.of(OFF_HEAT, READY, POTTED_ON, MOVED_OUT);
 
+  /** The events that move trays, in the order in which a round comes to them. */
+  public static final List<LoggedEvent> ROUND =
+      List.of(THROWN_OUT, PLANTED_OUT, MOVED_OUT, OFF_HEAT, POTTED_ON, SOWN);
+
   /** Whether it may follow another in the life of a tray: damping-off may come while plugs wait. */
   public boolean canFollow(LoggedEvent before) {
     return compareTo(before) > 0
@@ -53,7 +57,7 @@ public enum LoggedEvent implements Worded {
 
   /** Whether the tray stands elsewhere after it, or nowhere. */
   public boolean isMove() {
-    return this != COUNTED && this != OUTBREAK && this != READY;
+    return ROUND.contains(this);
   }
 
   /** Whether nothing comes after it. */

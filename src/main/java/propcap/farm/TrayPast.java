@@ -63,10 +63,18 @@ public record TrayPast(
     return at(LoggedEvent.THROWN_OUT).isPresent() && at(LoggedEvent.OFF_HEAT).isEmpty();
   }
 
+  /** The event after which it stands where it does now: {@code SOWN} while it is in the heat. */
+  public LoggedEvent lastMove() {
+    return moves.stream()
+        .map(Move::event)
+        .filter(LoggedEvent::isMove)
+        .reduce((earlier, later) -> later)
+        .orElseThrow();
+  }
+
   /** Whether it has left the house, into the bed or thrown out. */
   public boolean isGone() {
-    LoggedEvent last = last().event();
-    return last == LoggedEvent.PLANTED_OUT || last == LoggedEvent.THROWN_OUT;
+    return last().event().isLast();
   }
 
   /** Where it stands now; empty where it is gone. */

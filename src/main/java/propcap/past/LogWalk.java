@@ -14,16 +14,6 @@ import propcap.farm.TrayPast;
  * have had room further on.
  */
 public final class LogWalk {
-  /** The steps of a round that move trays, in their order. */
-  private static final List<LoggedEvent> STEPS =
-      List.of(
-          LoggedEvent.THROWN_OUT,
-          LoggedEvent.PLANTED_OUT,
-          LoggedEvent.MOVED_OUT,
-          LoggedEvent.OFF_HEAT,
-          LoggedEvent.POTTED_ON,
-          LoggedEvent.SOWN);
-
   private final Scenario scenario;
   private final Spaces spaces;
   private final List<WalkedTray> trays;
@@ -71,7 +61,7 @@ public final class LogWalk {
     List<Overfull> overfull = new ArrayList<>();
     for (int day = 0; day < today; day++) {
       boolean isRound = scenario.rounds().isWorkingDay(scenario.season().date(day));
-      for (LoggedEvent step : STEPS) {
+      for (LoggedEvent step : LoggedEvent.ROUND) {
         for (WalkedTray tray : byTurn) {
           if (!tray.moves(step, day) && isRound) {
             tray.stays(step, day);

@@ -11,18 +11,6 @@ import propcap.farm.TrayPast;
 
 /** What was done on the rounds of the days that are past, in the order of a round. */
 final class Past {
-  private static final List<LoggedEvent> ORDER =
-      List.of(
-          LoggedEvent.COUNTED,
-          LoggedEvent.OUTBREAK,
-          LoggedEvent.READY,
-          LoggedEvent.THROWN_OUT,
-          LoggedEvent.PLANTED_OUT,
-          LoggedEvent.MOVED_OUT,
-          LoggedEvent.OFF_HEAT,
-          LoggedEvent.POTTED_ON,
-          LoggedEvent.SOWN);
-
   private static final int NOWHERE = -1;
 
   /** A tray that was sown, and its line of the plan. */
@@ -90,7 +78,8 @@ final class Past {
     int day = -1;
     for (int i = 0; i < moves.size(); i++) {
       TrayPast.Move move = moves.get(i);
-      turn = Math.max(move.day() == day ? turn : -1, ORDER.indexOf(move.event()));
+      // What was only looked at comes before all moves: it is on no list of them.
+      turn = Math.max(move.day() == day ? turn : -1, LoggedEvent.ROUND.indexOf(move.event()));
       day = move.day();
       Integer plants = move.plants();
       done.add(

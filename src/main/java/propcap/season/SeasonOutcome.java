@@ -99,6 +99,11 @@ public final class SeasonOutcome implements Serializable {
     return cellsSown[sowing];
   }
 
+  /** Plants out on time, by sowing. */
+  public int[] onTime() {
+    return onTime.clone();
+  }
+
   public int onTime(int sowing) {
     return onTime[sowing];
   }

@@ -3,14 +3,11 @@ package propcap.study;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleConsumer;
-import java.util.function.Predicate;
-import java.util.stream.IntStream;
 import propcap.farm.LoggedEvent;
 import propcap.farm.Scenario;
 import propcap.farm.SoFar;
 import propcap.farm.Sowing;
 import propcap.farm.TrayPast;
-import propcap.season.SeasonOutcome;
 import propcap.study.SeasonNow.SowingNow;
 import propcap.study.SeasonNow.Trays;
 
@@ -51,11 +48,10 @@ public final class AskingNow {
     List<SowingNow> sowings = new ArrayList<>();
     for (int s = 0; s < scenario.sowings().size(); s++) {
       Sowing sowing = scenario.sowings().get(s);
-      Double own = sowing.leeway().goal();
       sowings.add(
           new SowingNow(
               sowing,
-              own == null ? goal : own,
+              sowing.leeway().goalOr(goal),
               trays(scenario, sowing, soFar),
               now.sowings().get(s),
               winter.sowings().get(s)));
@@ -72,9 +68,8 @@ public final class AskingNow {
   }
 
   /**
-   * The work that is likely from the season's day on.
-   *
-   * @return of few springs, since it is told in whole trays
+   * The work that is likely from the season's day on; from few springs, since it is told in whole
+   * trays.
    */
   public static WorkCalendar fortnight(Scenario scenario, RunSettings settings)
       throws InterruptedException {
@@ -90,31 +85,15 @@ public final class AskingNow {
     return new Trays(
         toSow,
         isDue ? toSow : 0,
-        count(of, t -> !t.isGone() && t.at(LoggedEvent.OFF_HEAT).isEmpty()),
-        count(
-            of,
-            t ->
-                !t.isGone()
-                    && t.at(LoggedEvent.OFF_HEAT).isPresent()
-                    && t.at(LoggedEvent.POTTED_ON).isEmpty()
-                    && t.at(LoggedEvent.MOVED_OUT).isEmpty()),
-        count(
-            of,
-            t ->
-                !t.isGone()
-                    && t.at(LoggedEvent.POTTED_ON).isPresent()
-                    && t.at(LoggedEvent.MOVED_OUT).isEmpty()),
-        count(of, t -> !t.isGone() && t.at(LoggedEvent.MOVED_OUT).isPresent()),
-        count(of, t -> t.at(LoggedEvent.PLANTED_OUT).isPresent()),
-        count(of, t -> t.at(LoggedEvent.THROWN_OUT).isPresent()));
+        count(of, LoggedEvent.SOWN),
+        count(of, LoggedEvent.OFF_HEAT),
+        count(of, LoggedEvent.POTTED_ON),
+        count(of, LoggedEvent.MOVED_OUT),
+        count(of, LoggedEvent.PLANTED_OUT),
+        count(of, LoggedEvent.THROWN_OUT));
   }
 
-  private static int count(List<TrayPast> trays, Predicate<TrayPast> which) {
-    return (int) trays.stream().filter(which).count();
-  }
-
-  /** On-time plants by season and sowing. */
-  static int[] onTime(SeasonOutcome outcome) {
-    return IntStream.range(0, outcome.sowings()).map(outcome::onTime).toArray();
+  private static int count(List<TrayPast> trays, LoggedEvent lastMove) {
+    return (int) trays.stream().filter(t -> t.lastMove() == lastMove).count();
   }
 }

@@ -85,7 +85,7 @@ public final class Reviewing {
               all,
               0,
               settings.seasons(),
-              (s, outcome) -> AskingNow.onTime(outcome),
+              (s, outcome) -> outcome.onTime(),
               done -> progress.accept(FORECASTS * done / settings.seasons()));
     }
     LogFigures.Against figures = figures(progress);

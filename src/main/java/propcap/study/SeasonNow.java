@@ -1,8 +1,10 @@
 package propcap.study;
 
 import java.util.List;
+import java.util.OptionalInt;
 import org.jspecify.annotations.Nullable;
 import propcap.farm.Sowing;
+import propcap.farm.Worded;
 import propcap.study.Forecast.SowingForecast;
 
 /**
@@ -32,7 +34,7 @@ public record SeasonNow(
   }
 
   /** How a sowing stands. */
-  public enum Standing {
+  public enum Standing implements Worded {
     /** Nothing of it is left in the house or to be sown, and its plants were there in time. */
     PLANTED,
     /** Its plants will be on time with the chance that is its goal. */
@@ -94,7 +96,7 @@ public record SeasonNow(
   }
 
   /** What can be done. */
-  public enum Kind {
+  public enum Kind implements Worded {
     /** Sow the same crop again, for the same bed. */
     SOW_AGAIN,
     /** Throw out trays of sowings that have more than they need. */
@@ -113,8 +115,10 @@ public record SeasonNow(
    * @param sowing that it is for; null: it is for several
    * @param what else it names: the sowings whose trays are given up, the crop that is potted on
    * @param trays to sow or to give up; plants to buy
-   * @param byDay last day of the season on which it still reaches the goal, by number; -1: it does
-   *     not reach it, or any day will do
+   * @param helps of the sowings that are short, those that it helps beyond its error, where it is
+   *     for several
+   * @param byDay last day of the season on which it still reaches the goal, by number; {@link
+   *     #NO_DAY}: it does not, or no day is asked for
    * @param chance that the sowing's plants are on time then, with limits; null: it is for several
    * @param gain in that chance, or in sowings met on time of all, beyond its error
    * @param others sowings met on time of all others, what it does to them
@@ -124,14 +128,27 @@ public record SeasonNow(
       Kind kind,
       @Nullable Sowing sowing,
       List<String> what,
+      List<String> helps,
       int trays,
       int byDay,
       @Nullable Chance chance,
       Difference gain,
       Difference others,
       @Nullable Double cost) {
+    static final int NO_DAY = -1;
+
     public Advice {
       what = List.copyOf(what);
+      helps = List.copyOf(helps);
+    }
+
+    /** The last day on which it still reaches the goal. */
+    public OptionalInt lastDay() {
+      return byDay == NO_DAY ? OptionalInt.empty() : OptionalInt.of(byDay);
+    }
+
+    boolean isFor(Sowing one) {
+      return one.equals(sowing) || helps.contains(one.id());
     }
   }
 

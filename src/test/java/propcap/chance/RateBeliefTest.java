@@ -33,9 +33,9 @@ class RateBeliefTest {
   }
 
   /**
-   * Gelman et al., Bayesian Data Analysis, 3rd edition, section 2.4: of 980 births with placenta
-   * previa 437 were girls; with a uniform prior the mean is 0.446 and the central 95 % interval
-   * 0.415 to 0.477.
+   * Gelman et al., Bayesian Data Analysis, 3rd edition (the section, 2.4, from memory): of 980
+   * births with placenta previa 437 were girls; with a uniform prior the mean is 0.446 and the
+   * central 95 % interval 0.415 to 0.477.
    */
   @Test
   void thePlacentaPreviaBirthsGiveTheMeanAndTheIntervalOfTheTextbook() {

@@ -1,6 +1,5 @@
 package propcap.report.now;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -13,8 +12,6 @@ import propcap.report.kit.Head;
 import propcap.report.kit.Json;
 import propcap.report.kit.Lines;
 import propcap.report.kit.PagedAnswer;
-import propcap.report.kit.Part;
-import propcap.report.kit.Words;
 import propcap.results.Answer;
 import propcap.results.AnswerKind;
 import propcap.study.SeasonNow;
@@ -43,29 +40,14 @@ public record NowAnswer(SeasonNow now, WorkCalendar work, Answer forecast, @Null
     return KIND;
   }
 
-  private List<String> sentences() {
-    NowWords words = new NowWords(now);
-    return Stream.of(
-            Stream.of(words.verdict(), words.plants()),
-            words.since(last).stream(),
-            now.advice().stream().map(words::advice),
-            words.notHelped().stream(),
-            words.forgotten().stream(),
-            words.room().stream())
-        .flatMap(s -> s)
-        .toList();
-  }
-
   @Override
   public List<String> headlines() {
     NowWords words = new NowWords(now);
     Lines lines = new Lines();
-    lines.add(words.verdict()).add(words.plants());
-    words.since(last).ifPresent(lines::add);
-    words.forgotten().ifPresent(lines::add);
+    words.told(last).forEach(lines::add);
     words.shortAdvice().ifPresent(lines::add);
     words.notHelped().ifPresent(lines::add);
-    words.room().ifPresent(lines::add);
+    words.around().forEach(lines::add);
     return lines.endingWith(
         now.now().scenario().name()
             + Fact.run(now.now().seasons(), "", now.now().settings().seed()));
@@ -74,6 +56,7 @@ public record NowAnswer(SeasonNow now, WorkCalendar work, Answer forecast, @Null
   @Override
   public Map<String, String> files(String version) {
     Season season = now.now().scenario().season();
+    NowWords words = new NowWords(now);
     Map<String, String> files = new LinkedHashMap<>();
     files.put("now.html", page(version).html());
     files.put(
@@ -83,10 +66,12 @@ public record NowAnswer(SeasonNow now, WorkCalendar work, Answer forecast, @Null
             new Members(
                 now.now().scenario().today().toString(),
                 now.goal(),
-                sentences(),
+                Stream.of(words.told(last), words.all(), words.around())
+                    .flatMap(List::stream)
+                    .toList(),
                 NowTables.SOWINGS.objects(now.sowings()),
                 NowTables.places(season).objects(NowTables.PlaceNow.of(now)),
-                NowTables.ADVICE.objects(now.advice()),
+                NowTables.advice(season).objects(now.advice()),
                 now.tried())));
     files.put("now.csv", NowTables.SOWINGS.csv(now.sowings()));
     files.put("now-places.csv", NowTables.places(season).csv(NowTables.PlaceNow.of(now)));
@@ -105,81 +90,6 @@ public record NowAnswer(SeasonNow now, WorkCalendar work, Answer forecast, @Null
 
   @Override
   public AnswerPage page(String version) {
-    NowWords words = new NowWords(now);
-    Season season = now.now().scenario().season();
-    List<String> verdicts = new ArrayList<>(List.of(words.verdict(), words.plants()));
-    words.since(last).ifPresent(verdicts::add);
-    List<String> advice = new ArrayList<>(now.advice().stream().map(words::advice).toList());
-    words.notHelped().ifPresent(advice::add);
-    List<String> told = new ArrayList<>(words.forgotten().stream().toList());
-    words.room().ifPresent(told::add);
-    return new AnswerPage(
-        now.now().scenario().name(),
-        "What now?",
-        Fact.of(now.now().scenario(), Words.count(now.now().seasons()), now.now().settings()),
-        version,
-        List.of(
-            new Part(
-                "verdict",
-                "The season on this day",
-                verdicts,
-                told,
-                List.of(
-                    new Part.Figure(
-                        "Each sowing's chance, in winter and now.",
-                        "Hollow: in winter. Filled: now. Left of the line of the goal it is short.",
-                        ChancesChart.of(now, "chances"))),
-                List.of()),
-            new Part(
-                "advice",
-                "What can still be done",
-                advice.isEmpty() && now.tried() == 0 ? List.of() : advice,
-                now.tried() == 0
-                    ? List.of("Nothing is short, or nothing was asked to be tried.")
-                    : List.of(
-                        "Each was tried by itself, on the same springs as doing nothing, and is told"
-                            + " from "
-                            + Words.plural(now.tried(), "spring")
-                            + " other than those on which it was found."),
-                List.of(),
-                List.of()),
-            new Part(
-                "sowings",
-                "Sowing by sowing",
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(
-                    NowTables.SOWINGS.sheet(
-                        "How each stands.",
-                        "Safe: its plants are on time in as many springs as its goal. Bold: short of"
-                            + " it.",
-                        now.sowings()))),
-            new Part(
-                "places",
-                "The places from today on",
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(
-                    NowTables.places(season)
-                        .sheet(
-                            "What stands where, and when it is full.",
-                            "Pots fill as many spaces as they have trays.",
-                            NowTables.PlaceNow.of(now)))),
-            new Part(
-                "work",
-                "The coming fortnight",
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(
-                    NowTables.work(season)
-                        .sheet(
-                            "Likely work, by day.",
-                            "Whole trays on their likely days. Whoever does it ticks it, and writes"
-                                + " it in the log.",
-                            NowTables.Job.of(work, now.now().scenario().today()))))),
-        List.of(AnswerPage.SPRING, AnswerPage.PLUS_MINUS));
+    return NowPage.of(this, version);
   }
 }

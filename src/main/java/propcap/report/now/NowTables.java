@@ -1,12 +1,15 @@
 package propcap.report.now;
 
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
-import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import propcap.farm.LoggedEvent;
 import propcap.farm.Place;
 import propcap.farm.Season;
 import propcap.farm.SoFar;
 import propcap.farm.TrayPast;
+import propcap.farm.TrayTask;
 import propcap.report.kit.Dates;
 import propcap.report.kit.Sheet.Cell;
 import propcap.report.kit.Table;
@@ -39,17 +42,13 @@ final class NowTables {
 
   private static String where(Trays trays) {
     List<String> parts =
-        IntStream.range(0, 6)
-            .mapToObj(
-                i ->
-                    switch (i) {
-                      case 0 -> part(trays.toSow(), "to be sown");
-                      case 1 -> part(trays.inHeat(), "in the heat");
-                      case 2 -> part(trays.growingOn(), "growing on");
-                      case 3 -> part(trays.inPots(), "in pots");
-                      case 4 -> part(trays.outside(), "hardening off");
-                      default -> part(trays.planted(), "planted out");
-                    })
+        Stream.of(
+                part(trays.toSow(), "to be sown"),
+                part(trays.inHeat(), "in the heat"),
+                part(trays.growingOn(), "growing on"),
+                part(trays.inPots(), "in pots"),
+                part(trays.outside(), "hardening off"),
+                part(trays.planted(), "planted out"))
             .filter(p -> !p.isEmpty())
             .toList();
     return parts.isEmpty() ? "none" : String.join(", ", parts);
@@ -61,12 +60,9 @@ final class NowTables {
 
   static final Table<SowingNow> SOWINGS =
       new Table<SowingNow>("Sowing", s -> s.sowing().id(), s -> where(s.trays()))
-          .csv("sowing", s -> s.sowing().id())
-          .json("sowing", s -> s.sowing().id())
+          .file("sowing", s -> s.sowing().id())
           .file("crop", s -> s.sowing().crop())
-          .file(
-              "standing",
-              s -> s.standing().name().toLowerCase(java.util.Locale.ROOT).replace('_', '-'))
+          .file("standing", s -> s.standing().word())
           .file("plants-needed", s -> s.sowing().plantsNeeded())
           .file("goal", SowingNow::goal)
           .file("chance-now", s -> s.now().chanceMet())
@@ -147,8 +143,7 @@ final class NowTables {
 
   static Table<PlaceNow> places(Season season) {
     return new Table<PlaceNow>("Place", p -> p.place().name())
-        .csv("place", p -> p.place().name())
-        .json("place", p -> p.place().name())
+        .file("place", p -> p.place().name())
         .file("spaces", p -> p.place().spaces())
         .file("stands-now", PlaceNow::stands)
         .file("full-days", PlaceNow::fullDays)
@@ -168,29 +163,37 @@ final class NowTables {
           .flatMap(
               t -> t.in(days).stream().filter(s -> s.trays() > 0).map(s -> new Job(s.date(), t, s)))
           .sorted(
-              java.util.Comparator.comparing(Job::date)
+              Comparator.comparing(Job::date)
                   .thenComparing(j -> j.task().job())
                   .thenComparing(j -> j.task().sowing().id()))
           .toList();
     }
   }
 
+  /** The word that the log has for it, so that doing and writing down are one thought. */
+  private static String event(TrayTask job) {
+    return job.logged().map(LoggedEvent::word).orElse(job.word());
+  }
+
   static Table<Job> work(Season season) {
     return new Table<Job>("Day", j -> Dates.dayOfWeek(j.date(), season))
-        .words("What", j -> NowWords.event(j.task().job()))
+        .words("What", j -> event(j.task().job()))
         .words("Sowing", j -> j.task().sowing().id())
         .number("Trays", "", j -> Integer.toString(j.stint().trays()))
         .words("To", j -> j.stint().to() == null ? "the bed" : j.stint().to());
   }
 
-  static final Table<Advice> ADVICE =
-      new Table<Advice>()
-          .json("kind", a -> a.kind().name().toLowerCase(java.util.Locale.ROOT).replace('_', '-'))
-          .json("sowing", a -> a.sowing() == null ? null : a.sowing().id())
-          .json("what", Advice::what)
-          .json("trays", Advice::trays)
-          .json("chance", a -> a.chance() == null ? null : a.chance().chance())
-          .difference("gain", Advice::gain)
-          .difference("others", Advice::others)
-          .json("cost", Advice::cost);
+  static Table<Advice> advice(Season season) {
+    return new Table<Advice>()
+        .json("kind", a -> a.kind().word())
+        .json("sowing", a -> a.sowing() == null ? null : a.sowing().id())
+        .json("what", Advice::what)
+        .json("helps", Advice::helps)
+        .json("trays", Advice::trays)
+        .json("until", a -> a.lastDay().stream().mapToObj(season::date).findFirst().orElse(null))
+        .json("chance", a -> a.chance() == null ? null : a.chance().chance())
+        .difference("gain", Advice::gain)
+        .difference("others", Advice::others)
+        .json("cost", Advice::cost);
+  }
 }

@@ -5,11 +5,11 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import propcap.farm.Prices;
 import propcap.farm.Season;
 import propcap.farm.Sowing;
-import propcap.farm.TrayTask;
 import propcap.report.kit.Dates;
 import propcap.report.kit.Words;
 import propcap.study.Difference;
@@ -38,19 +38,22 @@ final class NowWords {
     return Dates.day(now.now().scenario().today(), season);
   }
 
-  /** The word that the log has for a job. */
-  static String event(TrayTask job) {
-    return switch (job) {
-      case SOW, SOW_AGAIN -> "sow";
-      case OFF_HEAT -> "take off the heat";
-      case THIN -> "thin";
-      case POT_ON -> "pot on";
-      case MOVE_OUT -> "move out";
-      case PLANT_OUT -> "plant out";
-    };
+  /** How the season stands, and what changed since it was asked before. */
+  List<String> told(@Nullable LastTime last) {
+    return Stream.of(Stream.of(verdict(), plants()), since(last).stream()).flatMap(s -> s).toList();
   }
 
-  String verdict() {
+  /** What else is to be known of the day. */
+  List<String> around() {
+    return Stream.of(forgotten(), room()).flatMap(Optional::stream).toList();
+  }
+
+  /** All that can still be done, and what nothing helps. */
+  List<String> all() {
+    return Stream.concat(now.advice().stream().map(this::advice), notHelped().stream()).toList();
+  }
+
+  private String verdict() {
     long safe = now.safe();
     long planted = now.count(Standing.PLANTED);
     return "On "
@@ -77,7 +80,7 @@ final class NowWords {
     return ", " + Math.abs(more) + (more > 0 ? " more" : " fewer") + " than in the winter forecast";
   }
 
-  String plants() {
+  private String plants() {
     int needed = now.sowings().stream().mapToInt(s -> s.sowing().plantsNeeded()).sum();
     return Words.count(now.now().onTime().mean())
         + " plants on time in all ("
@@ -90,7 +93,7 @@ final class NowWords {
   }
 
   /** What changed since it was asked before. */
-  Optional<String> since(@Nullable LastTime last) {
+  private Optional<String> since(@Nullable LastTime last) {
     if (last == null) {
       return Optional.empty();
     }
@@ -127,7 +130,7 @@ final class NowWords {
   }
 
   /** Which place is full for longest from today on. */
-  Optional<String> room() {
+  private Optional<String> room() {
     return NowTables.PlaceNow.of(now).stream()
         .max(Comparator.comparingDouble(NowTables.PlaceNow::fullDays))
         .filter(p -> p.fullDays() >= 1)
@@ -144,7 +147,7 @@ final class NowWords {
   }
 
   /** Trays that should have been sown by now and are not in the log. */
-  Optional<String> forgotten() {
+  private Optional<String> forgotten() {
     List<SowingNow> due = now.sowings().stream().filter(s -> s.trays().due() > 0).toList();
     if (due.isEmpty()) {
       return Optional.empty();
@@ -181,7 +184,7 @@ final class NowWords {
     return Optional.of(advice(all.get(0)) + more);
   }
 
-  String advice(Advice advice) {
+  private String advice(Advice advice) {
     return switch (advice.kind()) {
       case SOW_AGAIN -> sowAgain(advice);
       case GIVE_UP ->
@@ -190,22 +193,25 @@ final class NowWords {
               + " that are not needed ("
               + Words.list(advice.what())
               + "): "
-              + sowings(advice.gain())
-              + ".";
+              + several(advice);
       case POT_NOW ->
           "Pot on "
               + Words.list(advice.what())
               + " as soon as the plugs are ready, not only when they have been held: "
-              + sowings(advice.gain())
-              + ".";
+              + several(advice);
       case WAIT ->
           "Leave "
               + Words.list(advice.what())
               + " in the cells until they go out, and do not pot them on: "
-              + sowings(advice.gain())
-              + ".";
+              + several(advice);
       case BUY_IN -> buyIn(advice);
     };
+  }
+
+  private static String several(Advice advice) {
+    String helps =
+        advice.helps().isEmpty() ? "" : " It helps " + Words.list(shortList(advice.helps())) + ".";
+    return sowings(advice.gain()) + "." + helps;
   }
 
   private static String sowings(Difference gain) {
@@ -227,13 +233,14 @@ final class NowWords {
             + " of springs; without, in "
             + Words.chance(of.now().chanceMet())
             + ".";
-    LocalDate last = advice.byDay() < 0 ? null : season.date(advice.byDay());
-    if (last == null) {
+    if (advice.lastDay().isEmpty()) {
       told += " That is short of its goal of " + Words.given(of.goal()) + ".";
-    } else if (last.equals(now.now().scenario().today())) {
-      told += " Tomorrow is too late for its goal.";
     } else {
-      told += " Until " + Dates.day(last, season) + " so many still reach its goal.";
+      LocalDate last = season.date(advice.lastDay().getAsInt());
+      told +=
+          last.equals(now.now().scenario().today())
+              ? " Tomorrow is too late for its goal."
+              : " Until " + Dates.day(last, season) + " so many still reach its goal.";
     }
     if (advice.others().isLess()) {
       told += " It costs the others room: " + sowings(advice.others()) + ".";

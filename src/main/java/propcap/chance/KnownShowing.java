@@ -47,7 +47,7 @@ public record KnownShowing(
   /** A tray that was due by a time, and after that of the slice before, kept such a share. */
   public record Slice(double byDegreeDays, double kept) {}
 
-  /** Whether it left the heat, for a table or thrown out. */
+  /** Whether it left the heat, or should have: it is known how far it was by a time. */
   public boolean isOver() {
     return by < Double.POSITIVE_INFINITY;
   }

@@ -58,7 +58,6 @@ public record TrayPast(
     return moves.stream().filter(m -> m.event() == event).mapToInt(Move::day).findFirst();
   }
 
-
   /** The event after which it stands where it does now: {@code SOWN} while it is in the heat. */
   public LoggedEvent lastMove() {
     return moves.stream()

@@ -34,6 +34,12 @@ public record Sowing(
     Leeway leeway)
     implements Serializable {
 
+  /** That a row of a sowing plan may have. */
+  public static final int MOST_TRAYS = 100_000;
+
+  /** That a row of a sowing plan may need. */
+  public static final int MOST_PLANTS = 1_000_000_000;
+
   /**
    * What a better plan may change of a sowing, and what it must reach.
    *

@@ -122,7 +122,7 @@ record Change(String head, Kind kind, String of) {
     Optional<Node> value = row.value(head);
     Optional<Long> trays =
         value.flatMap(Node::text).flatMap(Node.Text::wholeNumber).filter(n -> n >= 1);
-    if (trays.isEmpty() || trays.get() > SowingPlan.MOST_TRAYS) {
+    if (trays.isEmpty() || trays.get() > Sowing.MOST_TRAYS) {
       value.ifPresent(
           v -> row.wrong(head, v, "trays of each sowing, such as 12, or a share such as 120 %"));
       return Double.NaN;

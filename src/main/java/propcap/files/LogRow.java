@@ -8,6 +8,7 @@ import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import propcap.farm.LoggedEvent;
+import propcap.farm.Sowing;
 
 /**
  * A row of a log, as far as it can be read by itself.
@@ -72,7 +73,7 @@ record LogRow(
     if (fields.isBlank("trays")) {
       return Optional.of(new Trays(List.of(), Optional.empty()));
     }
-    int count = fields.count("trays", 1, SowingPlan.MOST_TRAYS);
+    int count = fields.count("trays", 1, Sowing.MOST_TRAYS);
     return count < 1 ? Optional.empty() : Optional.of(new Trays(List.of(), Optional.of(count)));
   }
 
@@ -83,7 +84,7 @@ record LogRow(
     if (range.matches()) {
       int first = Integer.parseInt(range.group(1));
       int last = Integer.parseInt(range.group(2));
-      if (first < 1 || last < first || last - first >= SowingPlan.MOST_TRAYS) {
+      if (first < 1 || last < first || last - first >= Sowing.MOST_TRAYS) {
         fields.wrong("tray", "which is no range of trays", "the first and the last, as 5-16");
         return Optional.empty();
       }
@@ -95,7 +96,7 @@ record LogRow(
     }
     if (trays.isPresent() && !fields.isBlank("trays")) {
       int named = trays.get().names().size();
-      int count = fields.count("trays", 1, SowingPlan.MOST_TRAYS);
+      int count = fields.count("trays", 1, Sowing.MOST_TRAYS);
       if (count >= 1 && count != named) {
         fields.wrong("trays", "but tray names " + named, "one of the two");
       }

@@ -38,9 +38,6 @@ final class SowingPlan {
   /** With at most this many rows of so many trays the sum of trays stays within an int. */
   private static final int MOST_ROWS = 20_000;
 
-  static final int MOST_TRAYS = 100_000;
-  private static final int MOST_PLANTS = 1_000_000_000;
-
   /**
    * A row, right or wrong.
    *
@@ -140,11 +137,11 @@ final class SowingPlan {
     Optional<String> crop = fields.name("crop");
     Optional<String> lot = fields.isBlank("lot") ? crop : fields.name("lot");
     boolean isDateOpen = isOpen(fields, "sow", "a date such as 2027-03-28");
-    boolean areTraysOpen = isOpen(fields, "trays", "a whole number from 1 to " + MOST_TRAYS);
+    boolean areTraysOpen = isOpen(fields, "trays", "a whole number from 1 to " + Sowing.MOST_TRAYS);
     LocalDate sow = isDateOpen ? null : fields.date("sow");
     LocalDate stands = isDateOpen ? season.map(Season::start).orElse(null) : sow;
-    int trays = areTraysOpen ? 1 : fields.count("trays", 0, MOST_TRAYS);
-    int plants = fields.count("plants-needed", 0, MOST_PLANTS);
+    int trays = areTraysOpen ? 1 : fields.count("trays", 0, Sowing.MOST_TRAYS);
+    int plants = fields.count("plants-needed", 0, Sowing.MOST_PLANTS);
     LocalDate bedFrom = fields.date("bed-from");
     LocalDate bedBy = fields.date("bed-by");
     LocalDate bedUntil = fields.isBlank("bed-until") ? null : fields.date("bed-until");

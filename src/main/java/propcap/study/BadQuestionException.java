@@ -7,4 +7,11 @@ public final class BadQuestionException extends Exception {
   public BadQuestionException(String message) {
     super(message);
   }
+
+  /** Refuses a goal that is no chance. */
+  static void unlessChance(double goal) throws BadQuestionException {
+    if (!(goal > 0 && goal < 1)) {
+      throw new BadQuestionException("a goal is a chance between 0 and 100 %, such as 90%");
+    }
+  }
 }

@@ -38,9 +38,6 @@ public final class Filling {
   /** Trays that tell what one brings. */
   private static final int SAMPLE = 8;
 
-  /** As many as a row of a sowing plan may have. */
-  private static final int MOST_TRAYS = 100_000;
-
   /** Between the seed of what is filled in and those of what is then asked of it. */
   private static final long APART = 3_000_009;
 
@@ -70,9 +67,7 @@ public final class Filling {
     if (needs.needs().isEmpty()) {
       return FirstPlan.asWritten(scenario);
     }
-    if (!(goal > 0 && goal < 1)) {
-      throw new BadQuestionException("a goal is a chance between 0 and 100 %, such as 90%");
-    }
+    BadQuestionException.unlessChance(goal);
     List<OpenSowing> open =
         needs.needs().stream().map(n -> OpenSowing.of(scenario, n, goal, earliest)).toList();
     List<String> impossible =
@@ -143,7 +138,7 @@ public final class Filling {
     }
     double most = perTray > 0 ? perTray : scenario.cropOf(o.sowing).cells();
     double trays = Math.ceil(times * o.sowing.plantsNeeded() / most) + MORE_TRAYS;
-    return (int) Math.min(MOST_TRAYS, trays);
+    return (int) Math.min(Sowing.MOST_TRAYS, trays);
   }
 
   private boolean takeBestDays() throws InterruptedException {

@@ -22,9 +22,7 @@ public record LatestQuestion(double goal, List<String> matches, LocalDate earlie
    * @throws BadQuestionException saying what would be right
    */
   void check() throws BadQuestionException {
-    if (!(goal > 0 && goal < 1)) {
-      throw new BadQuestionException("a goal is a chance between 0 and 100 %, such as 90%");
-    }
+    BadQuestionException.unlessChance(goal);
     if (matches.isEmpty()) {
       throw new BadQuestionException("no sowings are named; say such as --match \"tomato*\"");
     }

@@ -9,7 +9,7 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
-import org.apache.commons.math3.stat.descriptive.moment.StandardDeviation;
+import org.apache.commons.math3.stat.descriptive.moment.SecondMoment;
 import propcap.farm.Crop;
 import propcap.farm.Scenario;
 import propcap.farm.Sowing;
@@ -25,6 +25,9 @@ final class LogFigures {
   private static final double ROUNDING = 1 / Math.sqrt(12);
 
   private static final double CONFIDENCE = 0.95;
+
+  /** Springs that must have a figure: of those without one it must be known how they differ. */
+  private static final int FEWEST = 3;
 
   private final List<Of> figures = new ArrayList<>();
 
@@ -99,9 +102,36 @@ final class LogFigures {
     return figures.stream().mapToDouble(f -> f.in(byTray)).toArray();
   }
 
+  /** Springs that have a figure: what it is in them, and how much it differs. */
+  private record Among(long springs, double mean, double squares, double rounding) {
+    static Among of(double[] known, double rounding) {
+      return new Among(
+          known.length, Samples.mean(known), new SecondMoment().evaluate(known), rounding);
+    }
+
+    /** The others, where this is one of them. */
+    Among without(double one) {
+      double apart = one - mean;
+      return new Among(
+          springs - 1,
+          mean - apart / (springs - 1),
+          Math.max(0, squares - apart * apart * springs / (springs - 1)),
+          rounding);
+    }
+
+    /** How many standard errors a spring is off. */
+    double off(double one) {
+      return (one - mean) / Math.hypot(Math.sqrt(squares / (springs - 1)), rounding);
+    }
+  }
+
   /** Figures by how far they are off, and what chance alone makes of the farthest. */
   record Against(List<Review.Figure> figures, double byChance) {}
 
+  /**
+   * Holds the log against simulated ones. Each of these is held against the others in the same way,
+   * itself left out: the spring that came is not among those that it is held against either.
+   */
   Against against(List<double[]> simulated) {
     List<Review.Figure> told = new ArrayList<>();
     double[] farthest = new double[simulated.size()];
@@ -110,30 +140,35 @@ final class LogFigures {
       Of of = figures.get(f);
       double[] had = simulated.stream().mapToDouble(s -> s[at]).toArray();
       double[] known = Arrays.stream(had).filter(Double::isFinite).toArray();
-      if (2 * known.length < had.length || known.length < 2) {
+      if (2 * known.length < had.length || known.length < FEWEST) {
         continue;
       }
-      double mean = Samples.mean(known);
-      double error = Math.hypot(new StandardDeviation().evaluate(known), of.rounding());
+      Among all = Among.of(known, of.rounding());
       told.add(
           new Review.Figure(
               of.crop().name(),
               of.figure(),
               of.trays().size(),
-              mean,
+              all.mean(),
               of.seen(),
-              (of.seen() - mean) / error));
+              all.off(of.seen())));
       for (int n = 0; n < had.length; n++) {
-        double off = Math.abs(had[n] - mean) / error;
-        farthest[n] = Double.isFinite(off) ? Math.max(farthest[n], off) : farthest[n];
+        if (Double.isFinite(had[n])) {
+          farthest[n] = Math.max(farthest[n], Math.abs(all.without(had[n]).off(had[n])));
+        }
       }
     }
-    Arrays.sort(farthest);
     told.sort(Comparator.comparingDouble((Review.Figure r) -> -Math.abs(r.off())));
-    return new Against(
-        told,
-        told.isEmpty()
-            ? Double.POSITIVE_INFINITY
-            : farthest[(int) Math.ceil(CONFIDENCE * farthest.length) - 1]);
+    return new Against(told, told.isEmpty() ? Double.POSITIVE_INFINITY : usual(farthest));
+  }
+
+  /**
+   * What of as many springs and one more, each as likely as another to be the farthest off, 19 of
+   * 20 stay within; of fewer than 19 none is far off enough to tell.
+   */
+  private static double usual(double[] farthest) {
+    double[] sorted = Arrays.stream(farthest).sorted().toArray();
+    int rank = (int) Math.ceil(CONFIDENCE * (sorted.length + 1));
+    return rank > sorted.length ? Double.POSITIVE_INFINITY : sorted[rank - 1];
   }
 }

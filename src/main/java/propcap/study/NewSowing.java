@@ -23,11 +23,6 @@ public record NewSowing(
     @Nullable LocalDate bedFrom,
     LocalDate bedBy,
     @Nullable Integer trays) {
-  /** As many as a row of a sowing plan may have. */
-  private static final int MOST_TRAYS = 100_000;
-
-  private static final int MOST_PLANTS = 1_000_000_000;
-
   /**
    * The plan with it, its day to be found; it comes last and has the id that {@link #idIn} gives.
    * No money is asked of it, for none may be known.
@@ -97,11 +92,11 @@ public record NewSowing(
       throw new BadQuestionException(
           "the bed is free from " + from + ", after its last day " + bedBy);
     }
-    if (plants < 1 || plants > MOST_PLANTS) {
-      throw new BadQuestionException("plants are from 1 to " + MOST_PLANTS + ", was " + plants);
+    if (plants < 1 || plants > Sowing.MOST_PLANTS) {
+      throw new BadQuestionException("plants are from 1 to " + Sowing.MOST_PLANTS + ", was " + plants);
     }
-    if (known != null && (known < 1 || known > MOST_TRAYS)) {
-      throw new BadQuestionException("trays are from 1 to " + MOST_TRAYS + ", was " + known);
+    if (known != null && (known < 1 || known > Sowing.MOST_TRAYS)) {
+      throw new BadQuestionException("trays are from 1 to " + Sowing.MOST_TRAYS + ", was " + known);
     }
   }
 }

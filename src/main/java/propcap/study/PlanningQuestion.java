@@ -33,9 +33,7 @@ public record PlanningQuestion(
    * @throws BadQuestionException saying what would be right
    */
   public void check() throws BadQuestionException {
-    if (!(goal > 0 && goal < 1)) {
-      throw new BadQuestionException("a goal is a chance between 0 and 100 %, such as 90%");
-    }
+    BadQuestionException.unlessChance(goal);
     if (earlierDays < 0 || laterDays < 0) {
       throw new BadQuestionException("days earlier and later are 0 or more, such as 14");
     }

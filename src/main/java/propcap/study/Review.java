@@ -15,7 +15,8 @@ import propcap.farm.Sowing;
  * @param notOver the others
  * @param figures what the log gives of each crop, the most wrong first
  * @param byChance how many standard errors the most wrong figure is off in 19 of 20 springs of a
- *     farm whose numbers are all right; infinite where there is none
+ *     farm whose numbers are all right; infinite where there is none, or springs are too few to
+ *     tell
  */
 public record Review(
     Scenario scenario,

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.function.DoubleConsumer;
 import propcap.farm.PlanNeeds;
 import propcap.farm.Scenario;
+import propcap.farm.Sowing;
 import propcap.report.bottleneck.BottlenecksAnswer;
 import propcap.report.compare.ComparisonAnswer;
 import propcap.report.latest.LatestAnswer;
@@ -243,7 +244,7 @@ final class Questions {
       NewSowing added =
           new NewSowing(
               asked.text("crop").strip(),
-              asked.number("plants", 1, 1_000_000_000),
+              asked.number("plants", 1, Sowing.MOST_PLANTS),
               null,
               asked.date("bedBy"),
               null);

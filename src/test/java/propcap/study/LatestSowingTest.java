@@ -238,7 +238,8 @@ class LatestSowingTest {
     return course.last(chance).map(l -> l.day().sow());
   }
 
-  private static Course byForce(Scenario scenario, Sowing sowing, RunSettings settings)
+  /** Every working day on every spring. */
+  static Course byForce(Scenario scenario, Sowing sowing, RunSettings settings)
       throws InterruptedException {
     int number = scenario.sowings().indexOf(sowing);
     List<Integer> days = LatestSowing.days(scenario, sowing, scenario.season().start());

@@ -79,6 +79,30 @@ class ReviewGuaranteeTest {
     assertThat(alarms).isLessThan(12);
   }
 
+  /** Of many springs, for of a hundred 5 are not told from 8: 5 % and three standard errors. */
+  @ParameterizedTest
+  @MethodSource("manySprings")
+  void rightNumbersAreCalledWrongInOneSpringOfTwenty(
+      String name, IntFunction<Scenario> farms, int tries, int springs) {
+    int wrong = LogFiguresTest.wrong(farms, tries, springs);
+    Tried.row(
+        "guarantees",
+        "review: a right number is called wrong in at most one spring of twenty",
+        String.format(
+            Locale.ENGLISH, "%,d springs of %s, each held against %d", tries, name, springs),
+        String.format(Locale.ENGLISH, "%.1f %%", 100.0 * wrong / tries));
+    assertThat(wrong / (double) tries).isLessThan(0.05 + 3 * Math.sqrt(0.05 * 0.95 / tries));
+  }
+
+  private static Stream<Arguments> manySprings() {
+    IntFunction<Scenario> uneven = seed -> ReviewingTest.farm(10, 0.9);
+    IntFunction<Scenario> madeUp = RandomScenarios::from;
+    return Stream.of(
+        Arguments.of("a farm of three uneven sowings", uneven, 2000, 40),
+        Arguments.of("a farm of three uneven sowings", uneven, 2000, 200),
+        Arguments.of("farms made up", madeUp, 2000, 40));
+  }
+
   /** How many came within their ranges, against how many should have, spring by spring. */
   private static final class Held {
     private final List<Double> apart = new ArrayList<>();

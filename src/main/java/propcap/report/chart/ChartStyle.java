@@ -11,6 +11,7 @@ import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.Axis;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.axis.NumberTickUnitSource;
+import org.jfree.chart.axis.SymbolAxis;
 import org.jfree.chart.axis.ValueAxis;
 import org.jfree.chart.block.BlockBorder;
 import org.jfree.chart.plot.DatasetRenderingOrder;
@@ -25,6 +26,7 @@ import org.jfree.chart.ui.HorizontalAlignment;
 import org.jfree.chart.ui.RectangleEdge;
 import org.jfree.chart.ui.RectangleInsets;
 import org.jspecify.annotations.Nullable;
+import propcap.report.kit.Words;
 
 /**
  * How every chart looks. The colours are those of Okabe and Ito (2008), "Color Universal Design",
@@ -57,6 +59,9 @@ public final class ChartStyle {
   public static final BasicStroke WHISKER = line(1.2f);
   public static final BasicStroke DASHED = dashes(1.8f, 8f, 4f);
   public static final BasicStroke DOTTED = dashes(1.6f, 1.5f, 3.5f);
+
+  /** Letters of a name that is not shortened. */
+  static final int LONGEST_NAME = 30;
 
   static {
     // Else a rotated label is drawn as outlines, which no reader can search or enlarge as text.
@@ -139,6 +144,18 @@ public final class ChartStyle {
     axis.setRange(least - ROOM * span, most + ROOM * span);
     axis.setAxisLineVisible(false);
     axis.setTickMarksVisible(false);
+    return axis;
+  }
+
+  /** An axis of what stands one below the other, the first on top. */
+  public static SymbolAxis nameAxis(List<String> names) {
+    String[] shown =
+        names.stream().map(n -> Words.shortened(n, LONGEST_NAME)).toArray(String[]::new);
+    SymbolAxis axis = axis(new SymbolAxis(null, shown));
+    axis.setInverted(true);
+    axis.setGridBandsVisible(false);
+    axis.setTickMarksVisible(false);
+    axis.setRange(-0.5, shown.length - 0.5);
     return axis;
   }
 

@@ -1,8 +1,6 @@
 package propcap.report.chart;
 
-import java.util.ArrayList;
 import java.util.List;
-import org.jfree.chart.axis.SymbolAxis;
 import org.jfree.chart.plot.ValueMarker;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.data.xy.XIntervalSeries;
@@ -18,7 +16,6 @@ public final class DifferencesChart {
   private static final int MARK_HEIGHT = 15;
   private static final int ROW_OF_KEY = 20;
   private static final int NAMES_IN_A_ROW = 2;
-  private static final int LONGEST_NAME = 30;
 
   private DifferencesChart() {}
 
@@ -49,7 +46,8 @@ public final class DifferencesChart {
     XIntervalSeriesCollection dataset = new XIntervalSeriesCollection();
     for (int s = 0; s < strands.size(); s++) {
       XIntervalSeries series =
-          new XIntervalSeries(Words.shortened(strands.get(s).name(), LONGEST_NAME), false, true);
+          new XIntervalSeries(
+              Words.shortened(strands.get(s).name(), ChartStyle.LONGEST_NAME), false, true);
       for (int row = 0; row < rows.size(); row++) {
         Interval d = strands.get(s).differences().get(row);
         if (d != null) {
@@ -61,7 +59,9 @@ public final class DifferencesChart {
       dataset.addSeries(series);
       marks.then(s);
     }
-    XYPlot plot = ChartStyle.plot(ChartStyle.valueAxis(unit, least, most, "#,##0.##"), names(rows));
+    XYPlot plot =
+        ChartStyle.plot(
+            ChartStyle.valueAxis(unit, least, most, "#,##0.##"), ChartStyle.nameAxis(rows));
     plot.setRangeGridlinesVisible(false);
     ValueMarker zero = new ValueMarker(0, ChartStyle.INK, ChartStyle.WHISKER);
     plot.addDomainMarker(zero);
@@ -82,16 +82,5 @@ public final class DifferencesChart {
   /** Marks of one row stand one below the other. */
   private static double offset(int strand, int strands) {
     return 0.7 * ((strand + 0.5) / strands - 0.5);
-  }
-
-  private static SymbolAxis names(List<String> rows) {
-    List<String> names = new ArrayList<>();
-    rows.forEach(r -> names.add(Words.shortened(r, LONGEST_NAME)));
-    SymbolAxis axis = ChartStyle.axis(new SymbolAxis(null, names.toArray(new String[0])));
-    axis.setInverted(true);
-    axis.setGridBandsVisible(false);
-    axis.setTickMarksVisible(false);
-    axis.setRange(-0.5, rows.size() - 0.5);
-    return axis;
   }
 }

@@ -51,14 +51,9 @@ final class MovesChart {
   }
 
   private static SymbolAxis names(List<SowingForecast> sowings) {
-    String[] ids =
-        sowings.stream()
-            .map(s -> Words.shortened(s.sowing().id(), LONGEST_NAME))
-            .toArray(String[]::new);
-    SymbolAxis axis = ChartStyle.axis(new SymbolAxis(null, ids));
-    axis.setInverted(true);
-    axis.setGridBandsVisible(false);
-    axis.setTickMarksVisible(false);
+    SymbolAxis axis =
+        ChartStyle.nameAxis(
+            sowings.stream().map(s -> Words.shortened(s.sowing().id(), LONGEST_NAME)).toList());
     axis.setRange(-0.6, sowings.size() - 0.4);
     return axis;
   }

@@ -1,11 +1,9 @@
 package propcap.report.latest;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import org.jfree.chart.axis.SymbolAxis;
 import org.jfree.chart.plot.ValueMarker;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.data.xy.XIntervalSeries;
@@ -16,14 +14,12 @@ import propcap.report.chart.ChartStyle;
 import propcap.report.chart.Marks;
 import propcap.report.chart.SeasonAxis;
 import propcap.report.chart.Svg;
-import propcap.report.kit.Words;
 import propcap.study.Latest.LastDay;
 
 /** The last days of many sowings, one below the other, beside the days on which they are sown. */
 final class LastDaysChart {
   private static final int MARGINS = 72;
   private static final int ROW_HEIGHT = 20;
-  private static final int LONGEST_NAME = 30;
 
   private LastDaysChart() {}
 
@@ -45,7 +41,10 @@ final class LastDaysChart {
     }
     dataset.addSeries(sown);
     marks.then(2);
-    XYPlot plot = ChartStyle.plot(new SeasonAxis(season), names(rows));
+    XYPlot plot =
+        ChartStyle.plot(
+            new SeasonAxis(season),
+            ChartStyle.nameAxis(rows.stream().map(r -> r.sowing().id()).toList()));
     plot.setRangeGridlinesVisible(false);
     for (int r = 1; r < rows.size(); r++) {
       plot.addRangeMarker(new ValueMarker(r - 0.5, ChartStyle.RULE, ChartStyle.HAIRLINE));
@@ -80,16 +79,5 @@ final class LastDaysChart {
 
   private static LocalDate orElse(@Nullable LocalDate date, LocalDate otherwise) {
     return date == null ? otherwise : date;
-  }
-
-  private static SymbolAxis names(List<LatestRow> rows) {
-    List<String> names = new ArrayList<>();
-    rows.forEach(r -> names.add(Words.shortened(r.sowing().id(), LONGEST_NAME)));
-    SymbolAxis axis = ChartStyle.axis(new SymbolAxis(null, names.toArray(new String[0])));
-    axis.setInverted(true);
-    axis.setGridBandsVisible(false);
-    axis.setTickMarksVisible(false);
-    axis.setRange(-0.5, rows.size() - 0.5);
-    return axis;
   }
 }

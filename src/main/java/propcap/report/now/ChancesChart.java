@@ -3,7 +3,6 @@ package propcap.report.now;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import org.jfree.chart.axis.NumberAxis;
-import org.jfree.chart.axis.SymbolAxis;
 import org.jfree.chart.plot.ValueMarker;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.data.xy.XIntervalSeries;
@@ -11,7 +10,6 @@ import org.jfree.data.xy.XIntervalSeriesCollection;
 import propcap.report.chart.ChartStyle;
 import propcap.report.chart.Marks;
 import propcap.report.chart.Svg;
-import propcap.report.kit.Words;
 import propcap.study.SeasonNow;
 import propcap.study.SeasonNow.SowingNow;
 
@@ -19,7 +17,6 @@ import propcap.study.SeasonNow.SowingNow;
 final class ChancesChart {
   private static final int MARGINS = 72;
   private static final int ROW_HEIGHT = 16;
-  private static final int LONGEST_NAME = 30;
 
   private ChancesChart() {}
 
@@ -39,7 +36,9 @@ final class ChancesChart {
     NumberAxis chance =
         ChartStyle.axis(new NumberAxis("springs in which its plants are on time, %"));
     chance.setRange(-2, 102);
-    XYPlot plot = ChartStyle.plot(chance, names(sowings));
+    XYPlot plot =
+        ChartStyle.plot(
+            chance, ChartStyle.nameAxis(sowings.stream().map(s -> s.sowing().id()).toList()));
     plot.setRangeGridlinesVisible(false);
     plot.addDomainMarker(new ValueMarker(100 * now.goal(), ChartStyle.RULE, ChartStyle.HAIRLINE));
     plot.setDataset(dataset);
@@ -59,18 +58,5 @@ final class ChancesChart {
       Marks.addAcross(series, s, 100 * chance.applyAsDouble(sowings.get(s)), 0);
     }
     return series;
-  }
-
-  private static SymbolAxis names(List<SowingNow> sowings) {
-    String[] names =
-        sowings.stream()
-            .map(s -> Words.shortened(s.sowing().id(), LONGEST_NAME))
-            .toArray(String[]::new);
-    SymbolAxis axis = ChartStyle.axis(new SymbolAxis(null, names));
-    axis.setInverted(true);
-    axis.setGridBandsVisible(false);
-    axis.setTickMarksVisible(false);
-    axis.setRange(-0.5, sowings.size() - 0.5);
-    return axis;
   }
 }

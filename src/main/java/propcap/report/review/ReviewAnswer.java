@@ -78,7 +78,7 @@ public record ReviewAnswer(Review review, String log, String file) implements Pa
                 review.sowings(),
                 review.notOver().stream().map(s -> s.id()).toList(),
                 review.figures(),
-                review.figures().isEmpty() ? null : review.byChance(),
+                Double.isInfinite(review.byChance()) ? null : review.byChance(),
                 verdicts())));
     files.put("review.csv", ReviewTables.sowings(review).csv(review.sowings()));
     files.put("review-figures.csv", ReviewTables.figures(review).csv(review.figures()));

@@ -103,6 +103,10 @@ final class ReviewWords {
     List<Figure> wrong = review.wrong();
     if (review.figures().isEmpty()) {
       told.add("The log says too little of any crop to hold its numbers against it.");
+    } else if (Double.isInfinite(review.byChance())) {
+      told.add(
+          "Fewer than 19 springs do not tell whether a number of the crop list is off by more than"
+              + " chance.");
     } else if (wrong.isEmpty()) {
       told.add(
           "No number of the crop list is off by more than chance explains; the farthest: "

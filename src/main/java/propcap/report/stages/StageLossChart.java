@@ -1,9 +1,7 @@
 package propcap.report.stages;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.jfree.chart.axis.NumberAxis;
-import org.jfree.chart.axis.SymbolAxis;
 import org.jfree.chart.plot.ValueMarker;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.data.xy.XIntervalSeries;
@@ -47,7 +45,9 @@ final class StageLossChart {
     dataset.addSeries(learned);
     NumberAxis share = ChartStyle.valueAxis("% of the plants", 0, most, "0.##");
     share.setRange(0, 1.06 * Math.max(most, 0.5));
-    XYPlot plot = ChartStyle.plot(share, names(rows));
+    XYPlot plot =
+        ChartStyle.plot(
+            share, ChartStyle.nameAxis(rows.stream().map(StagesFigure::title).toList()));
     plot.setRangeGridlinesVisible(false);
     for (int row = 1; row < rows.size(); row++) {
       plot.addRangeMarker(new ValueMarker(row - 0.5, ChartStyle.RULE, ChartStyle.HAIRLINE));
@@ -75,16 +75,5 @@ final class StageLossChart {
     }
     series.add(100 * estimate.value(), 100 * estimate.low(), 100 * estimate.high(), y);
     return 100 * estimate.high();
-  }
-
-  private static SymbolAxis names(List<StagesFigure> rows) {
-    List<String> names = new ArrayList<>();
-    rows.forEach(r -> names.add(r.title()));
-    SymbolAxis axis = ChartStyle.axis(new SymbolAxis(null, names.toArray(new String[0])));
-    axis.setInverted(true);
-    axis.setGridBandsVisible(false);
-    axis.setTickMarksVisible(false);
-    axis.setRange(-0.5, rows.size() - 0.5);
-    return axis;
   }
 }

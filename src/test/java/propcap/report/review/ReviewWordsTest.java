@@ -17,6 +17,10 @@ import propcap.study.RunSettings;
 /** A look back in the terminal's words. */
 class ReviewWordsTest {
   private static ReviewAnswer answer(Look winter, Figure... figures) {
+    return answer(winter, 4, figures);
+  }
+
+  private static ReviewAnswer answer(Look winter, double byChance, Figure... figures) {
     Scenario farm = TinyFarm.make();
     Scenario known =
         farm.withSoFar(new SoFar(farm.season().end().plusDays(1), List.of(), List.of()));
@@ -29,7 +33,7 @@ class ReviewWordsTest {
             List.of(),
             List.of(),
             List.of(figures),
-            4);
+            byChance);
     return new ReviewAnswer(review, "log.csv", "scenario.yaml");
   }
 
@@ -77,5 +81,15 @@ class ReviewWordsTest {
     assertThat(answer(winter(40), figure("tomato", LogFigure.ON_TABLE, 3.9)).headlines())
         .anyMatch(l -> l.startsWith("No number of the crop list is off by more than chance"))
         .noneMatch(l -> l.contains("fit stages"));
+  }
+
+  @Test
+  void ofTooFewSpringsNoNumberIsToldRightOrWrong() {
+    ReviewAnswer few =
+        answer(winter(40), Double.POSITIVE_INFINITY, figure("tomato", LogFigure.ON_TABLE, 9));
+    assertThat(few.headlines())
+        .anyMatch(l -> l.startsWith("Fewer than 19 springs do not tell"))
+        .noneMatch(l -> l.startsWith("No number"));
+    assertThat(few.files("1").get("review.json")).contains("\"byChance\": null");
   }
 }

@@ -80,7 +80,6 @@ class WorkSheetsTest {
         .containsExactly(new MonthSheets.Line("Off heat", "2"), new MonthSheets.Line("Sow", "a 2"));
   }
 
-  /** Half an hour a day, a quarter a tray: 2 of 4 on the day of the plan, 2 on the next. */
   @Test
   void eachJobHasTheWordThatTheLogReadsBesideIt() throws InterruptedException {
     farm.sowings.add(Farms.sowing("a", 2, 4));
@@ -93,6 +92,7 @@ class WorkSheetsTest {
     }
   }
 
+  /** Half an hour a day, a quarter a tray: 2 of 4 on the day of the plan, 2 on the next. */
   @Test
   void whatWaitsForHandsIsNotSaidToWaitForRoom() throws InterruptedException {
     farm.sowings.add(Farms.sowing("a", 2, 4));

@@ -231,16 +231,4 @@ final class SeasonLog {
     }
     return written;
   }
-
-  /** A scenario whose sowings have at least so many trays. */
-  static Scenario withTrays(Scenario scenario, Map<String, Integer> trays) {
-    return scenario.withSowings(
-        scenario.sowings().stream()
-            .map(
-                s ->
-                    trays.getOrDefault(s.id(), 0) > s.trays()
-                        ? s.withTrays(trays.getOrDefault(s.id(), 0))
-                        : s)
-            .toList());
-  }
 }

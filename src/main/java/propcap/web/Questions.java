@@ -252,7 +252,7 @@ final class Questions {
     }
     PlanNeeds all = needs;
     LatestQuestion question =
-        new LatestQuestion(goal, matches, written.scenario().season().start());
+        new LatestQuestion(goal, matches, written.scenario().today());
     return progress -> {
       RunSettings run = Outlook.settings(all.scenario(), LatestSowing.DEFAULT_SEASONS);
       FirstPlan first = Filling.fill(all, goal, question.earliest(), run);
@@ -278,7 +278,7 @@ final class Questions {
       RunSettings run = settings(needs.scenario());
       Budget budget = Budget.ofSeconds(seconds, System::nanoTime);
       FirstPlan first =
-          Filling.fill(needs, question.goal(), needs.scenario().season().start(), run);
+          Filling.fill(needs, question.goal(), needs.scenario().today(), run);
       var answer = Planning.plan(first.scenario(), question, run, budget, progress);
       return new PlannedAnswer(answer, first.filled());
     };

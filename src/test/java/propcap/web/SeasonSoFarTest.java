@@ -259,6 +259,52 @@ class SeasonSoFarTest {
     assertThat(groups()).contains("cabbage-1 in the heat Chamber 12");
   }
 
+  private long ask(Map<String, Object> question) {
+    HttpResponse<String> asked = browser.post("/api/ask", question);
+    assertThat(asked.statusCode()).as(asked.body()).isEqualTo(200);
+    return JsonParser.parseString(asked.body()).getAsJsonObject().get("id").getAsLong();
+  }
+
+  private String answered(News news, long id) throws Exception {
+    news.await(
+        "study",
+        told -> told.get("id").getAsLong() == id && told.get("stage").getAsString().equals("done"));
+    return browser.get("/api/answer?id=" + id).body();
+  }
+
+  /** In winter there is time for lettuce by 1 May; on 20 April it is too late for it. */
+  @Test
+  void aNewSowingIsOnNoDayThatHasBeen() throws Exception {
+    Map<String, Object> lettuce = new HashMap<>();
+    lettuce.putAll(Map.of("question", "latest", "goal", 90, "crop", "lettuce", "plants", 50));
+    lettuce.put("bedBy", "2027-05-01");
+    try (News news = new News(browser)) {
+      keepLog();
+      on("2027-04-20");
+      assertThat(answered(news, ask(lettuce))).contains("new lettuce: on no working day that is");
+      browser.post("/api/day", Map.of("winter", "true"));
+      assertThat(answered(news, ask(lettuce))).contains("new lettuce: sow by");
+    }
+  }
+
+  @Test
+  void aDateThatIsLeftEmptyIsFilledInWithNoDayThatHasBeen() throws Exception {
+    String header = Farm.PLAN.lines().findFirst().orElseThrow();
+    Files.writeString(
+        folder.resolve("sowings.csv"),
+        header + ",sow-to\nlettuce-1,lettuce,,,12,880,2027-04-15,2027-05-05,,,2027-03-20\n");
+    try (News news = new News(browser)) {
+      keepLog();
+      on("2027-03-24");
+      ask(Map.of("question", "plan", "goal", 90, "earlier", 0, "later", 0, "minutes", 1));
+      JsonObject over =
+          news.await("study", told -> told.get("stage").getAsString().matches("failed|done"));
+      assertThat(over.get("stage").getAsString()).isEqualTo("failed");
+      assertThat(over.get("trouble").getAsString())
+          .startsWith("no working day is left on which these may be sown: lettuce-1");
+    }
+  }
+
   @Test
   void noFileOutsideTheFolderCanBeTakenForALog() {
     for (String key : List.of("so-far", "weather-so-far")) {

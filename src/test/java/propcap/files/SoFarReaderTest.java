@@ -135,6 +135,19 @@ class SoFarReaderTest {
     assertThat(had(read, LoggedEvent.MOVED_OUT)).containsExactly("2", "3");
   }
 
+  /** A tomato is always potted on before it goes out, so that those in pots are meant. */
+  @Test
+  void aCountOfWhatIsAlwaysPottedOnTakesPotsOut() throws Exception {
+    SoFar read =
+        soFar(
+            withLog(
+                "tomato-1,,sown,2027-03-08,,,8",
+                "tomato-1,1-8,off-heat,2027-03-18,,House 1,",
+                "tomato-1,5-8,potted-on,2027-04-01,20,House 1,",
+                "tomato-1,,moved-out,2027-04-08,,,3"));
+    assertThat(had(read, LoggedEvent.MOVED_OUT)).containsExactly("5", "6", "7");
+  }
+
   @Test
   void aNameThatIsNoNumberTakesTheLowestNumberThatNoOtherHas() throws Exception {
     SoFar read =

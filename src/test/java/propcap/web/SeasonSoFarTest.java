@@ -259,6 +259,35 @@ class SeasonSoFarTest {
     assertThat(groups()).contains("cabbage-1 in the heat Chamber 12");
   }
 
+  /** By the log's reader they would be faults. */
+  @Test
+  void onlyWhatCanComeIsOffered() throws Exception {
+    Files.writeString(
+        folder.resolve("sowings.csv"),
+        Farm.PLAN + "tomato-1,tomato,,2027-02-10,4,200,2027-04-15,2027-05-20,,\n");
+    keepLog();
+    for (String id : List.of("cabbage-1", "tomato-1")) {
+      write(id, "sown", "2027-02-20", 2);
+      write(id, "off-heat", "2027-03-05", 2);
+    }
+    assertThat(next("cabbage-1")).containsExactly("moved-out", "outbreak", "ready", "thrown-out");
+    assertThat(next("tomato-1")).containsExactly("potted-on", "outbreak", "ready", "thrown-out");
+    write("tomato-1", "potted-on", "2027-03-08", 2);
+    assertThat(next("tomato-1")).containsExactly("moved-out", "thrown-out");
+    assertThat(browser.state().getAsJsonArray("faults")).isEmpty();
+  }
+
+  /** What can come next of the trays that stand. */
+  private List<String> next(String sowing) {
+    return StreamSupport.stream(soFar().getAsJsonArray("groups").spliterator(), false)
+        .map(JsonElement::getAsJsonObject)
+        .filter(g -> g.get("sowing").getAsString().equals(sowing))
+        .filter(g -> !g.get("place").getAsString().isEmpty())
+        .flatMap(g -> StreamSupport.stream(g.getAsJsonArray("next").spliterator(), false))
+        .map(n -> n.getAsJsonObject().get("event").getAsString())
+        .toList();
+  }
+
   private long ask(Map<String, Object> question) {
     HttpResponse<String> asked = browser.post("/api/ask", question);
     assertThat(asked.statusCode()).as(asked.body()).isEqualTo(200);

@@ -57,9 +57,7 @@ final class LogTrays {
     }
     List<LogTray> trays =
         sowing.taken(
-            row,
-            planned(row.sowing()).map(s -> dropped.contains(s.id()) ? 0 : s.trays()),
-            potting);
+            row, planned(row.sowing()).map(s -> dropped.contains(s.id()) ? 0 : s.trays()), potting);
     all.addAll(trays);
     return trays;
   }

@@ -138,8 +138,7 @@ class ChangesReaderTest {
                   + " sowings that are still to come");
     }
     folder.write("changes.csv", "trays of lettuce*,trays of tomato*\n20,\n,1\n");
-    assertThat(
-            ChangesReader.read(folder.path("changes.csv"), Optional.of(inSeason), false).all())
+    assertThat(ChangesReader.read(folder.path("changes.csv"), Optional.of(inSeason), false).all())
         .hasSize(3);
   }
 

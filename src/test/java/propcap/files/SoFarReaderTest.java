@@ -374,6 +374,23 @@ class SoFarReaderTest {
                 + " all; both of each day from 2027-01-11 to 2027-04-09");
   }
 
+  /** The weather command has an option for it, those that simulate have not. */
+  @Test
+  void inWhatUnitTheDaysAreTheFileItselfMustSay() {
+    String inF = weather(LocalDate.of(2027, 1, 11), TODAY, true);
+    files.write("f.csv", inF.replace("tmin-f,tmax-f", "tmin,tmax"));
+    assertThat(told(reading(asked("", "f.csv")).faults()))
+        .singleElement()
+        .asString()
+        .contains(", which no air ever had, and so on ")
+        .endsWith(" values; read as degrees C; degrees F belong under tmin-f,tmax-f");
+    files.write("noaa.csv", "STATION,DATE,TMAX,TMIN\nUSW1,2027-01-11,41,30\n");
+    assertThat(told(reading(asked("", "noaa.csv")).faults()))
+        .containsExactly(
+            "noaa.csv:1: daily summaries do not say what their temperatures are in; the record that"
+                + " propcap weather writes of them, which asks for it");
+  }
+
   // Several scenarios.
 
   @Test

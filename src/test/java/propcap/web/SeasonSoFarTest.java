@@ -288,16 +288,9 @@ class SeasonSoFarTest {
         .toList();
   }
 
-  private long ask(Map<String, Object> question) {
-    HttpResponse<String> asked = browser.post("/api/ask", question);
-    assertThat(asked.statusCode()).as(asked.body()).isEqualTo(200);
-    return JsonParser.parseString(asked.body()).getAsJsonObject().get("id").getAsLong();
-  }
-
-  private String answered(News news, long id) throws Exception {
-    news.await(
-        "study",
-        told -> told.get("id").getAsLong() == id && told.get("stage").getAsString().equals("done"));
+  private String answered(News news, Map<String, ?> question) throws Exception {
+    long id = browser.ask(question);
+    news.study(id, "done");
     return browser.get("/api/answer?id=" + id).body();
   }
 
@@ -310,9 +303,9 @@ class SeasonSoFarTest {
     try (News news = new News(browser)) {
       keepLog();
       on("2027-04-20");
-      assertThat(answered(news, ask(lettuce))).contains("new lettuce: on no working day that is");
+      assertThat(answered(news, lettuce)).contains("new lettuce: on no working day that is");
       browser.post("/api/day", Map.of("winter", "true"));
-      assertThat(answered(news, ask(lettuce))).contains("new lettuce: sow by");
+      assertThat(answered(news, lettuce)).contains("new lettuce: sow by");
     }
   }
 
@@ -325,7 +318,7 @@ class SeasonSoFarTest {
     try (News news = new News(browser)) {
       keepLog();
       on("2027-03-24");
-      ask(Map.of("question", "plan", "goal", 90, "earlier", 0, "later", 0, "minutes", 1));
+      browser.ask(Map.of("question", "plan", "goal", 90, "earlier", 0, "later", 0, "minutes", 1));
       JsonObject over =
           news.await("study", told -> told.get("stage").getAsString().matches("failed|done"));
       assertThat(over.get("stage").getAsString()).isEqualTo("failed");

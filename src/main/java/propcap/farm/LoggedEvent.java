@@ -2,6 +2,7 @@ package propcap.farm;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 
 /** What a grower writes down of a tray, in the order in which it comes. */
 public enum LoggedEvent implements Worded {
@@ -36,18 +37,27 @@ public enum LoggedEvent implements Worded {
         || (this == COUNTED && before == COUNTED);
   }
 
-  /** The first event after which it can take a tray; itself where it is the first of all. */
-  public LoggedEvent after() {
+  /**
+   * The first event after which it can take a tray; itself where it is the first of all.
+   *
+   * @param potting when the tray's crop is potted on: what always is goes out in pots alone
+   */
+  public LoggedEvent after(Crop.PottingOn.When potting) {
     return switch (this) {
       case SOWN, COUNTED, OFF_HEAT, THROWN_OUT -> SOWN;
-      case OUTBREAK, READY, POTTED_ON, MOVED_OUT -> OFF_HEAT;
+      case OUTBREAK, READY, POTTED_ON -> OFF_HEAT;
+      case MOVED_OUT -> potting == Crop.PottingOn.When.ALWAYS ? POTTED_ON : OFF_HEAT;
       case PLANTED_OUT -> MOVED_OUT;
     };
   }
 
-  /** Whether a tray that had another last is where this one takes trays from. */
-  public boolean takes(LoggedEvent last) {
-    return canFollow(last) && last.compareTo(after()) >= 0 && !last.isLast();
+  /**
+   * Whether a tray that had another last is where this one takes trays from.
+   *
+   * @param potting when the tray's crop is potted on
+   */
+  public boolean takes(LoggedEvent last, Crop.PottingOn.When potting) {
+    return canFollow(last) && last.compareTo(after(potting)) >= 0 && !last.isLast();
   }
 
   /** Whether it may come more than once in the life of a tray. */
@@ -58,6 +68,15 @@ public enum LoggedEvent implements Worded {
   /** Whether the tray stands elsewhere after it, or nowhere. */
   public boolean isMove() {
     return ROUND.contains(this);
+  }
+
+  /** The only kind of place where a tray can stand after it; empty where there are others. */
+  public Optional<PlaceKind> standsOn() {
+    return switch (this) {
+      case OFF_HEAT, POTTED_ON -> Optional.of(PlaceKind.TABLE);
+      case MOVED_OUT -> Optional.of(PlaceKind.HARDENING);
+      default -> Optional.empty();
+    };
   }
 
   /** Whether nothing comes after it. */

@@ -15,6 +15,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param frostAtC a day is a frost when its minimum is at or below this, degrees C
  * @param crops the crop list, by name
+ * @param sowings the plan; none has fewer trays than have been sown of it
  * @param weather the record's years, each cut to the season; one is drawn for each simulated season
  * @param prices null: no money is asked
  * @param labour people's hours and what each piece of work takes
@@ -58,7 +59,7 @@ public record Scenario(
     Checks.finite("frost-at", frostAtC);
     places = List.copyOf(places);
     crops = Map.copyOf(crops);
-    sowings = List.copyOf(sowings);
+    sowings = soFar == null ? List.copyOf(sowings) : soFar.within(sowings);
     weather = List.copyOf(weather);
     Checks.require(!weather.isEmpty(), "no year of the weather record covers the whole season");
     for (WeatherYear year : weather) {
@@ -182,6 +183,14 @@ public record Scenario(
   public Scenario withCrops(Map<String, Crop> newCrops) {
     return new Scenario(
         name, season, frostAtC, rounds, places, newCrops, sowings, weather, prices, labour, soFar);
+  }
+
+  /**
+   * The fewest trays that a sowing can have: as many as have been sown, and those with a lower
+   * number, which are still due; 0 where none has been sown.
+   */
+  public int leastTrays(Sowing sowing) {
+    return soFar == null ? 0 : soFar.leastTrays(sowing);
   }
 
   /** The first day that is still to come: the season's first where nothing is known of it. */

@@ -23,6 +23,18 @@ public record SoFar(LocalDate today, List<TrayPast> trays, List<WeatherRecord.Da
     return trays.stream().filter(t -> t.sowing().equals(sowing.id())).toList();
   }
 
+  /** The fewest trays that a sowing has; see {@link Scenario#leastTrays}. */
+  int leastTrays(Sowing sowing) {
+    return of(sowing).stream().mapToInt(t -> t.number() + 1).max().orElse(0);
+  }
+
+  /** Sowings with no fewer trays than have been sown. */
+  List<Sowing> within(List<Sowing> sowings) {
+    return sowings.stream()
+        .map(s -> s.trays() < leastTrays(s) ? s.withTrays(leastTrays(s)) : s)
+        .toList();
+  }
+
   /** The same with other trays. */
   public SoFar withTrays(List<TrayPast> newTrays) {
     return new SoFar(today, newTrays, weather);

@@ -67,9 +67,14 @@ public record TrayPast(
         .orElseThrow();
   }
 
+  /** What was written of it last. */
+  public LoggedEvent lastEvent() {
+    return last().event();
+  }
+
   /** Whether it has left the house, into the bed or thrown out. */
   public boolean isGone() {
-    return last().event().isLast();
+    return lastEvent().isLast();
   }
 
   /** Where it stands now; empty where it is gone. */

@@ -7,13 +7,9 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
-import org.jspecify.annotations.Nullable;
-import propcap.farm.Labour;
-import propcap.farm.Place;
 import propcap.farm.Scenario;
 import propcap.farm.Sowing;
 import propcap.farm.Variants;
@@ -158,7 +154,7 @@ public final class ChangesReader {
     return all;
   }
 
-  private static String words(List<Change.Cell> cells) {
+  static String words(List<Change.Cell> cells) {
     return String.join(", ", cells.stream().map(Change.Cell::words).toList());
   }
 
@@ -241,7 +237,7 @@ public final class ChangesReader {
   private Optional<Variant> variant(
       String name, List<Optional<Change.Cell>> cells, List<Variant> all) {
     List<Change.Cell> written = cells.stream().flatMap(Optional::stream).toList();
-    return base.flatMap(scenario -> changed(scenario, written))
+    return base.flatMap(scenario -> new ChangedScenario(scenario, written, faults).made())
         .map(
             scenario ->
                 new Variant(name, scenario.named(name), settings(cells, all.get(0).settings())));
@@ -252,56 +248,5 @@ public final class ChangesReader {
     return IntStream.range(0, cells.size())
         .mapToObj(c -> cells.get(c).map(Change.Cell::setting).orElse(otherwise.get(c)))
         .toList();
-  }
-
-  /** A scenario with all of some changes, from left to right; empty where they do not go. */
-  private Optional<Scenario> changed(Scenario scenario, List<Change.Cell> cells) {
-    List<Place> places = new ArrayList<>(scenario.places());
-    List<Sowing> sowings = new ArrayList<>(scenario.sowings());
-    Labour labour = scenario.labour();
-    boolean isInSeason = true;
-    for (Change.Cell cell : cells) {
-      Change change = cell.change();
-      switch (change.kind()) {
-        case SPACES ->
-            places.replaceAll(p -> change.isOf(p) ? p.withSpaces((int) cell.number()) : p);
-        case TRAYS -> sowings.replaceAll(s -> change.isOf(s) ? s.withTrays(cell.trays(s)) : s);
-        case SHIFT -> {
-          sowings.replaceAll(s -> change.isOf(s) ? s.shifted((int) cell.number()) : s);
-          isInSeason &= isInSeason(scenario, sowings, cell);
-        }
-        case HOURS -> labour = labour.withHoursPerDay(cell.number());
-      }
-    }
-    if (!isInSeason) {
-      return Optional.empty();
-    }
-    try {
-      return Optional.of(scenario.withPlaces(places).withSowings(sowings).withLabour(labour));
-    } catch (IllegalArgumentException e) {
-      FilePosition spot = cells.get(0).fields().at();
-      faults.add(
-          spot,
-          "with " + words(cells) + ": " + e.getMessage(),
-          "changes that leave a farm which can work");
-      return Optional.empty();
-    }
-  }
-
-  private static boolean isInSeason(Scenario scenario, List<Sowing> sowings, Change.Cell cell) {
-    @Nullable Sowing outside =
-        sowings.stream()
-            .filter(cell.change()::isOf)
-            .filter(s -> !scenario.season().contains(s.sow()))
-            .findFirst()
-            .orElse(null);
-    if (outside != null) {
-      cell.fields()
-          .wrong(
-              cell.change().head(),
-              "and " + outside.id() + " would be sown on " + outside.sow() + ", outside the season",
-              "fewer days, or a longer season");
-    }
-    return Objects.isNull(outside);
   }
 }

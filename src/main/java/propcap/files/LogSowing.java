@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
+import propcap.farm.Crop;
 import propcap.farm.LoggedEvent;
 
 /** The trays of one sowing of a log, as they come up in its rows. */
@@ -55,8 +56,9 @@ final class LogSowing {
    * The trays of a row; none where it speaks of more than there are, which is reported.
    *
    * @param planned how many trays the plan has; empty where it has no such sowing
+   * @param potting when its crop is potted on
    */
-  List<LogTray> taken(LogRow row, Optional<Integer> planned) {
+  List<LogTray> taken(LogRow row, Optional<Integer> planned, Crop.PottingOn.When potting) {
     if (row.trays().isEmpty() || row.event().isEmpty()) {
       isOpen = true;
       return List.of();
@@ -68,7 +70,7 @@ final class LogSowing {
     }
     return event == LoggedEvent.SOWN
         ? sown(row, trays.count(), planned)
-        : standing(row, trays.count(), event);
+        : standing(row, trays.count(), event, potting);
   }
 
   private List<LogTray> sown(LogRow row, Optional<Integer> count, Optional<Integer> planned) {
@@ -96,8 +98,9 @@ final class LogSowing {
     return trays;
   }
 
-  private List<LogTray> standing(LogRow row, Optional<Integer> count, LoggedEvent event) {
-    List<LogTray> there = byRank.values().stream().filter(t -> t.isFor(event)).toList();
+  private List<LogTray> standing(
+      LogRow row, Optional<Integer> count, LoggedEvent event, Crop.PottingOn.When potting) {
+    List<LogTray> there = byRank.values().stream().filter(t -> t.isFor(event, potting)).toList();
     if (count.isPresent() ? there.size() < count.get() : there.isEmpty()) {
       String asked =
           count.map(n -> n + (n == 1 ? " tray" : " trays")).orElse("all trays") + " of " + id;
@@ -108,7 +111,7 @@ final class LogSowing {
               + asked
               + ", but the log has "
               + (there.isEmpty() ? "none" : "only " + there.size())
-              + where(event),
+              + where(event, potting),
           there.isEmpty() ? "the rows of what came before" : "at most " + there.size());
       isOpen = true;
       return List.of();
@@ -116,9 +119,10 @@ final class LogSowing {
     return there.subList(0, count.orElse(there.size()));
   }
 
-  private static String where(LoggedEvent event) {
-    return switch (event.after()) {
+  private static String where(LoggedEvent event, Crop.PottingOn.When potting) {
+    return switch (event.after(potting)) {
       case OFF_HEAT -> " on the tables for it";
+      case POTTED_ON -> " in pots for it";
       case MOVED_OUT -> " hardening off";
       default -> event == LoggedEvent.THROWN_OUT ? " that is still there" : " in the heat";
     };

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import propcap.farm.Crop;
 import propcap.farm.LoggedEvent;
 import propcap.farm.Place;
 
@@ -88,8 +89,10 @@ final class LogTray {
   }
 
   /** Whether it stands where an event takes trays from. */
-  boolean isFor(LoggedEvent event) {
-    return last != null && event.takes(last) && (!lines.containsKey(event) || event.mayComeAgain());
+  boolean isFor(LoggedEvent event, Crop.PottingOn.When potting) {
+    return last != null
+        && event.takes(last, potting)
+        && (!lines.containsKey(event) || event.mayComeAgain());
   }
 
   boolean had(LoggedEvent event) {

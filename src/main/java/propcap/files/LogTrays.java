@@ -12,6 +12,7 @@ import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
+import propcap.farm.Crop;
 import propcap.farm.LoggedEvent;
 import propcap.farm.Place;
 import propcap.farm.PlaceKind;
@@ -44,14 +45,19 @@ final class LogTrays {
     }
   }
 
-  /** Which trays a row speaks of; none where that cannot be known, which is reported. */
-  List<LogTray> of(LogRow row) {
+  /**
+   * Which trays a row speaks of; none where that cannot be known, which is reported.
+   *
+   * @param potting when their crop is potted on
+   */
+  List<LogTray> of(LogRow row, Crop.PottingOn.When potting) {
     LogSowing sowing = sowings.get(row.sowing());
     if (sowing == null) {
       return List.of();
     }
     List<LogTray> trays =
-        sowing.taken(row, planned(row.sowing()).map(s -> dropped.contains(s.id()) ? 0 : s.trays()));
+        sowing.taken(
+            row, planned(row.sowing()).map(s -> dropped.contains(s.id()) ? 0 : s.trays()), potting);
     all.addAll(trays);
     return trays;
   }
@@ -224,7 +230,7 @@ final class LogTrays {
           "no place " + FaultWords.shown(written),
           FaultWords.oneOf(written, places.stream().map(Place::name).toList()));
     } else if (row.event().isPresent()) {
-      Optional<PlaceKind> kind = kindAfter(row.event().get());
+      Optional<PlaceKind> kind = row.event().get().standsOn();
       if (kind.isPresent() && place.get().kind() != kind.get()) {
         fields.fault(
             fields.spot("place"),
@@ -237,15 +243,6 @@ final class LogTrays {
       }
     }
     return place;
-  }
-
-  /** The only kind of place where a tray can stand after an event; empty where there are others. */
-  private static Optional<PlaceKind> kindAfter(LoggedEvent event) {
-    return switch (event) {
-      case OFF_HEAT, POTTED_ON -> Optional.of(PlaceKind.TABLE);
-      case MOVED_OUT -> Optional.of(PlaceKind.HARDENING);
-      default -> Optional.empty();
-    };
   }
 
   /** In the order in which they come first. */

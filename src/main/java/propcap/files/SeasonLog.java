@@ -4,7 +4,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -49,22 +48,21 @@ final class SeasonLog {
     List<LogRow> rows = table.fields().stream().map(LogRow::read).toList();
     LogTrays trays = new LogTrays(rows, scenario, dropped);
     for (LogRow row : rows) {
-      List<LogTray> its = trays.of(row);
+      Optional<Crop> crop = planned(row.sowing());
+      List<LogTray> its = trays.of(row, potting(crop));
       LocalDate date = row.date();
       if (date != null) {
         dated(row, date);
       }
       if (scenario.isPresent() && !row.sowing().isEmpty()) {
-        Optional<Sowing> sowing = planned(scenario.get(), row.sowing());
-        if (sowing.isEmpty()) {
+        if (crop.isEmpty()) {
           LogTrays.unknown(row, scenario.get(), "a sowing of the plan");
           continue;
         }
-        Crop crop = Objects.requireNonNull(scenario.get().crops().get(sowing.get().crop()));
-        ofItsCrop(row, its, crop);
+        ofItsCrop(row, its, crop.get());
       }
       if (!trays.isOpen(row)) {
-        row.event().ifPresent(event -> mayCome(row, event, its));
+        row.event().ifPresent(event -> mayCome(row, event, its, crop));
       }
       trays.add(row, its);
     }
@@ -72,8 +70,15 @@ final class SeasonLog {
     return scenario.isPresent() && !faults.any() ? written(trays.all(), scenario.get()) : List.of();
   }
 
-  private static Optional<Sowing> planned(Scenario s, String sowing) {
-    return s.sowings().stream().filter(p -> p.id().equals(sowing)).findFirst();
+  /** The crop of a sowing of the plan. */
+  private Optional<Crop> planned(String sowing) {
+    return scenario.flatMap(
+        s -> s.sowings().stream().filter(p -> p.id().equals(sowing)).findFirst().map(s::cropOf));
+  }
+
+  /** Anything may come where the crop is not known. */
+  private static Crop.PottingOn.When potting(Optional<Crop> crop) {
+    return crop.map(c -> c.pottingOn().when()).orElse(Crop.PottingOn.When.IF_HELD);
   }
 
   // Days.
@@ -182,13 +187,16 @@ final class SeasonLog {
 
   // The row and those before it.
 
-  private static void mayCome(LogRow row, LoggedEvent event, List<LogTray> trays) {
+  private static void mayCome(
+      LogRow row, LoggedEvent event, List<LogTray> trays, Optional<Crop> crop) {
     if (event == LoggedEvent.SOWN) {
       return;
     }
-    for (LoggedEvent needed : List.of(LoggedEvent.SOWN, event.after())) {
+    Crop.PottingOn.When potting = potting(crop);
+    for (LoggedEvent needed : List.of(LoggedEvent.SOWN, event.after(potting))) {
       List<LogTray> without = trays.stream().filter(t -> !t.had(needed)).toList();
       if (!without.isEmpty()) {
+        boolean isPotting = needed == LoggedEvent.POTTED_ON;
         row.fields()
             .fault(
                 row.fields().spot("event"),
@@ -196,8 +204,12 @@ final class SeasonLog {
                     + LogTrays.are(without)
                     + event.word()
                     + ", but never "
-                    + needed.word(),
-                "a row " + needed.word() + " before it");
+                    + needed.word()
+                    + (isPotting ? ", as " + crop.orElseThrow().name() + " always is" : ""),
+                "a row "
+                    + needed.word()
+                    + " before it"
+                    + (isPotting ? ", or another potting-on in the crop list" : ""));
         // Told once: what comes after it is not at fault.
         without.forEach(t -> t.had(needed, row.fields().at().line()));
       }
@@ -230,17 +242,5 @@ final class SeasonLog {
       }
     }
     return written;
-  }
-
-  /** A scenario whose sowings have at least so many trays. */
-  static Scenario withTrays(Scenario scenario, Map<String, Integer> trays) {
-    return scenario.withSowings(
-        scenario.sowings().stream()
-            .map(
-                s ->
-                    trays.getOrDefault(s.id(), 0) > s.trays()
-                        ? s.withTrays(trays.getOrDefault(s.id(), 0))
-                        : s)
-            .toList());
   }
 }

@@ -6,8 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Function;
-import java.util.function.ToIntFunction;
 import java.util.stream.Collectors;
 import propcap.farm.Scenario;
 import propcap.farm.Season;
@@ -72,7 +70,7 @@ final class SoFarReader {
             .filter(f -> log.isPresent() && season.isPresent())
             .filter(f -> f.isOf(log.orElseThrow().file(), season.orElseThrow()));
     if (known.isPresent() && scenario.isPresent()) {
-      return Optional.of(after(scenario.get(), known.get().soFar()));
+      return scenario.map(s -> s.withSoFar(known.get().soFar()));
     }
     List<WeatherRecord.Day> days =
         weather.isPresent() && season.isPresent() && today.isPresent()
@@ -90,25 +88,10 @@ final class SoFarReader {
     if (scenario.isEmpty() || today.isEmpty() || faults.any()) {
       return Optional.empty();
     }
-    Map<String, Integer> numbers = most(written, WrittenTray::sowing, WrittenTray::number);
-    Scenario asSown = SeasonLog.withTrays(scenario.get(), numbers);
-    List<TrayPast> trays = walked(asSown, today.get(), written);
-    Scenario read = asSown.withSoFar(new SoFar(today.get(), trays, days));
+    List<TrayPast> trays = walked(scenario.get(), today.get(), written);
+    Scenario read = scenario.get().withSoFar(new SoFar(today.get(), trays, days));
     tellDue(read, dropped);
     return faults.any() ? Optional.empty() : Optional.of(read);
-  }
-
-  /** A scenario after what has been, which may be more trays than it plans. */
-  private static Scenario after(Scenario scenario, SoFar soFar) {
-    return SeasonLog.withTrays(scenario, most(soFar.trays(), TrayPast::sowing, TrayPast::number))
-        .withSoFar(soFar);
-  }
-
-  /** How many trays each sowing has by their numbers, the highest of which may stand for others. */
-  private static <T> Map<String, Integer> most(
-      List<T> trays, Function<T, String> sowing, ToIntFunction<T> number) {
-    return trays.stream()
-        .collect(Collectors.toMap(sowing, t -> number.applyAsInt(t) + 1, Math::max));
   }
 
   /** A sowing that was due and of which the log lacks trays may be a row that was forgotten. */

@@ -30,13 +30,13 @@ public record StationFile(
    */
   public static StationFile read(List<Path> files, @Nullable Degrees unit) throws FaultsException {
     Faults faults = new Faults();
-    StationFile read = read(files, unit, faults);
+    StationFile read = read(files, StationUnit.option(unit), faults);
     faults.check();
     return read;
   }
 
   /** Reads a station and adds to the faults. */
-  static StationFile read(List<Path> files, @Nullable Degrees unit, Faults faults) {
+  static StationFile read(List<Path> files, StationUnit unit, Faults faults) {
     StationValues values = new StationValues(faults);
     List<StationForm> forms = new ArrayList<>();
     for (Path file : files) {

@@ -36,10 +36,10 @@ sealed interface StationForm
   /**
    * The form of a file, by its first row.
    *
-   * @param unit of files that do not tell it themselves; null where none was given
+   * @param unit of files that do not tell it themselves
    * @return empty where there is none, or its unit is not known, which is reported
    */
-  static Optional<StationForm> of(StationRows.Row first, @Nullable Degrees unit, Faults faults) {
+  static Optional<StationForm> of(StationRows.Row first, StationUnit unit, Faults faults) {
     List<String> names = first.fields().stream().map(f -> f.toLowerCase(Locale.ROOT)).toList();
     // First of all, for its first row may well be one of TMIN, which looks like a column's name.
     if (names.size() >= 4 && COMPACT_DATE.matcher(names.get(1)).matches()) {
@@ -68,35 +68,41 @@ sealed interface StationForm
   }
 
   private static Optional<StationForm> summaries(
-      StationRows.Row first, List<String> names, @Nullable Degrees unit, Faults faults) {
+      StationRows.Row first, List<String> names, StationUnit unit, Faults faults) {
     if (!has(first, names, List.of("tmin", "tmax"), faults)) {
       return Optional.empty();
     }
-    if (unit == null) {
+    Degrees given = unit.given();
+    if (given == null) {
       faults.add(
           first.spot(),
           "daily summaries do not say what their temperatures are in",
-          "--unit C, --unit F or --unit tenths (of a degree C), as they were ordered");
+          unit.ofSummaries());
       return Optional.empty();
     }
-    return Optional.of(new Summaries(names, unit));
+    return Optional.of(new Summaries(names, given));
   }
 
   private static Optional<StationForm> plain(
-      StationRows.Row first, List<String> names, @Nullable Degrees unit, Faults faults) {
+      StationRows.Row first, List<String> names, StationUnit unit, Faults faults) {
+    Degrees given = unit.given();
     boolean inF = names.contains("tmin-f") || names.contains("tmax-f");
     List<String> pair = inF ? List.of("tmin-f", "tmax-f") : List.of("tmin", "tmax");
     if (!has(first, names, List.of("date", pair.get(0), pair.get(1)), faults)) {
       return Optional.empty();
     }
-    if (inF && unit != null && unit != Degrees.F) {
+    if (inF && given != null && given != Degrees.F) {
       faults.add(first.spot(), "tmin-f with another --unit", "no --unit, or --unit F");
       return Optional.empty();
     }
-    Degrees its = inF ? Degrees.F : unit == null ? Degrees.C : unit;
+    Degrees its = inF ? Degrees.F : given == null ? Degrees.C : given;
     return Optional.of(
         new Plain(
-            names.indexOf("date"), names.indexOf(pair.get(0)), names.indexOf(pair.get(1)), its));
+            names.indexOf("date"),
+            names.indexOf(pair.get(0)),
+            names.indexOf(pair.get(1)),
+            its,
+            unit.other(its)));
   }
 
   private static boolean has(
@@ -165,15 +171,10 @@ sealed interface StationForm
   }
 
   /** A table of the grower's own. */
-  record Plain(int date, int min, int max, Degrees unit) implements StationForm {
+  record Plain(int date, int min, int max, Degrees unit, String otherUnit) implements StationForm {
     @Override
     public String words() {
       return "date,tmin,tmax in " + unit;
-    }
-
-    @Override
-    public String otherUnit() {
-      return unit.readAs();
     }
 
     @Override
@@ -189,7 +190,7 @@ sealed interface StationForm
 
   /** Reads a file in whichever form it is, row by row; empty where it has none. */
   static Optional<StationForm> read(
-      Path file, @Nullable Degrees unit, StationValues values, Faults faults) {
+      Path file, StationUnit unit, StationValues values, Faults faults) {
     Reading reading = new Reading(unit, values, faults);
     if (StationRows.each(file, reading::take, faults)) {
       if (reading.form != null) {
@@ -203,13 +204,13 @@ sealed interface StationForm
 
   /** A file of which some rows are read. */
   final class Reading {
-    private final @Nullable Degrees unit;
+    private final StationUnit unit;
     private final StationValues values;
     private final Faults faults;
     private @Nullable StationForm form;
     private boolean isOver;
 
-    private Reading(@Nullable Degrees unit, StationValues values, Faults faults) {
+    private Reading(StationUnit unit, StationValues values, Faults faults) {
       this.unit = unit;
       this.values = values;
       this.faults = faults;

@@ -67,7 +67,8 @@ public final class TrayLogReader {
     LogTrays trays = new LogTrays(rows, scenario, Set.of());
     for (LogRow row : rows) {
       LocalDate date = row.date();
-      List<LogTray> its = trays.of(row);
+      // Whether a crop was always potted on in another year, today's crop list does not say.
+      List<LogTray> its = trays.of(row, Crop.PottingOn.When.IF_HELD);
       if (date != null && scenario.isPresent()) {
         Season season = scenario.get().season();
         dates.add(row.fields(), date, season);

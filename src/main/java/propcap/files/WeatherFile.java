@@ -130,9 +130,7 @@ public final class WeatherFile {
     if (!impossible.isEmpty()) {
       tellImpossible(impossible.get(0));
     } else if (!faults.any()) {
-      String other =
-          inF ? "degrees C belong under tmin,tmax" : "degrees F belong under tmin-f,tmax-f";
-      new WeatherDoubts(days, WeatherDoubts.Each.DAY, spots, inF, other, faults).tell();
+      new WeatherDoubts(days, WeatherDoubts.Each.DAY, spots, inF, otherUnit(inF), faults).tell();
     }
     if (season.isEmpty()) {
       return List.of();
@@ -148,6 +146,11 @@ public final class WeatherFile {
           "a year with a row for each of its days");
     }
     return years;
+  }
+
+  /** Where temperatures belong that are in the other unit than a table's header says. */
+  static String otherUnit(boolean inF) {
+    return inF ? "degrees C belong under tmin,tmax" : "degrees F belong under tmin-f,tmax-f";
   }
 
   /** Once for all its days: a record in the wrong unit has thousands of them. */

@@ -26,7 +26,7 @@ final class WeatherSoFar {
       return List.of();
     }
     Faults its = new Faults();
-    StationFile station = StationFile.read(List.of(file), null, its);
+    StationFile station = StationFile.read(List.of(file), StationUnit.OF_THE_FILES, its);
     faults.addAll(its);
     station.leftOut().forEach(faults::warn);
     if (its.any()) {

@@ -49,7 +49,7 @@ final class Past {
     for (TrayPast tray : soFar.trays()) {
       int sowing = ids.indexOf(tray.sowing());
       // A sowing that a what-if leaves out stands nowhere.
-      if (sowing >= 0 && tray.number() < plan.line(sowing).trays) {
+      if (sowing >= 0) {
         Known known = new Known(plan.line(sowing), tray);
         trays.add(known);
         add(plan, known);

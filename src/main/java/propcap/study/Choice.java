@@ -8,7 +8,6 @@ import java.util.Set;
 import java.util.stream.IntStream;
 import propcap.farm.Place;
 import propcap.farm.Scenario;
-import propcap.farm.SoFar;
 import propcap.farm.Sowing;
 
 /**
@@ -16,7 +15,7 @@ import propcap.farm.Sowing;
  *
  * @param days of the season on which it may be sown, in order: working days, and the day that it
  *     had
- * @param sownTrays so many of it have been sown, and it has no fewer
+ * @param sownTrays it has no fewer, for they have been sown
  * @param mostTrays it may have from one to so many
  * @param places open places in which its crop germinates, best first
  * @param goal chance with which its plants must be on time
@@ -63,7 +62,7 @@ record Choice(
           new Choice(
               sowing,
               days,
-              sown(scenario, sowing),
+              scenario.leastTrays(sowing),
               Math.max(1, (int) Math.floor(question.mostTrays() * sowing.trays() + 1e-9)),
               openPlaces(scenario, sowing),
               sowing.leeway().goalOr(question.goal()),
@@ -98,19 +97,11 @@ record Choice(
   private static boolean isOpen(
       Scenario scenario, Sowing sowing, LocalDate date, LocalDate from, LocalDate to) {
     boolean isAsItWas = date.equals(sowing.sow());
-    if (sown(scenario, sowing) > 0) {
+    if (scenario.leastTrays(sowing) > 0) {
       return isAsItWas;
     }
     boolean isToCome = scenario.rounds().isWorkingDay(date) && !date.isBefore(scenario.today());
     return (isToCome || isAsItWas) && !date.isBefore(from) && !date.isAfter(to);
-  }
-
-  /** Trays of a sowing that have been sown, but for those sown again. */
-  private static int sown(Scenario scenario, Sowing sowing) {
-    SoFar soFar = scenario.soFar();
-    return soFar == null
-        ? 0
-        : (int) soFar.of(sowing).stream().filter(t -> t.attempt() == 0).count();
   }
 
   private static List<String> openPlaces(Scenario scenario, Sowing sowing) {

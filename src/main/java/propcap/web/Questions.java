@@ -252,8 +252,7 @@ final class Questions {
       matches.add(added.idIn(written.scenario()));
     }
     PlanNeeds all = needs;
-    LatestQuestion question =
-        new LatestQuestion(goal, matches, written.scenario().season().start());
+    LatestQuestion question = new LatestQuestion(goal, matches, written.scenario().today());
     return progress -> {
       RunSettings run = Outlook.settings(all.scenario(), LatestSowing.DEFAULT_SEASONS);
       FirstPlan first = Filling.fill(all, goal, question.earliest(), run);
@@ -278,8 +277,7 @@ final class Questions {
     return progress -> {
       RunSettings run = settings(needs.scenario());
       Budget budget = Budget.ofSeconds(seconds, System::nanoTime);
-      FirstPlan first =
-          Filling.fill(needs, question.goal(), needs.scenario().season().start(), run);
+      FirstPlan first = Filling.fill(needs, question.goal(), needs.scenario().today(), run);
       var answer = Planning.plan(first.scenario(), question, run, budget, progress);
       return new PlannedAnswer(answer, first.filled());
     };

@@ -3,25 +3,11 @@ package propcap.web;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
-import java.util.Set;
-import java.util.function.Predicate;
-import java.util.stream.Collectors;
-import java.util.stream.IntStream;
-import java.util.stream.Stream;
-import propcap.farm.Crop;
 import propcap.farm.LoggedEvent;
-import propcap.farm.Place;
-import propcap.farm.PlaceKind;
 import propcap.farm.Scenario;
 import propcap.farm.SoFar;
-import propcap.farm.Sowing;
-import propcap.farm.TrayPast;
 import propcap.files.CsvText;
 import propcap.files.UnsavedTexts;
 import propcap.report.PageWords;
@@ -50,9 +36,6 @@ record SoFarTab(
     List<String> columns,
     List<String> events,
     List<Group> groups) {
-
-  /** A sowing is shown some days before it is due, as it may be sown early. */
-  private static final int DAYS_AHEAD = 7;
 
   /**
    * Trays of one sowing that stand alike.
@@ -96,7 +79,7 @@ record SoFarTab(
         LoggedEvent.words(),
         file.isEmpty() || soFar == null
             ? List.of()
-            : new Standing(scenario.orElseThrow(), soFar, today).groups());
+            : StandingTrays.of(scenario.orElseThrow(), soFar, today));
   }
 
   /** None where it cannot be written in; why, its reader tells. */
@@ -133,133 +116,5 @@ record SoFarTab(
         + PageWords.plural(trays, "tray")
         + (trays == 1 ? " stands" : " stand")
         + " in the house.";
-  }
-
-  /** The trays of a house on a day. */
-  private record Standing(Scenario scenario, SoFar soFar, LocalDate today) {
-    /** In the plan's order, first those to be sown. */
-    List<Group> groups() {
-      List<Group> groups = new ArrayList<>();
-      for (Sowing sowing : scenario.sowings()) {
-        List<TrayPast> trays = soFar.of(sowing);
-        Crop crop = Objects.requireNonNull(scenario.crops().get(sowing.crop()));
-        toBeSown(sowing, crop, trays).ifPresent(groups::add);
-        trays.stream()
-            .filter(t -> !t.isGone())
-            .sorted(Comparator.comparingInt(TrayPast::number).thenComparing(TrayPast::attempt))
-            .collect(Collectors.groupingBy(this::alike, LinkedHashMap::new, Collectors.toList()))
-            .values()
-            .forEach(alike -> groups.add(group(crop, alike, trays)));
-      }
-      return groups;
-    }
-
-    private Optional<Group> toBeSown(Sowing sowing, Crop crop, List<TrayPast> trays) {
-      Set<Integer> sown = trays.stream().map(TrayPast::number).collect(Collectors.toSet());
-      List<String> left =
-          IntStream.range(0, sowing.trays())
-              .filter(n -> !sown.contains(n))
-              .mapToObj(n -> "" + (n + 1))
-              .toList();
-      if (left.isEmpty() || sowing.sow().isAfter(today.plusDays(DAYS_AHEAD))) {
-        return Optional.empty();
-      }
-      List<String> heat = open(place -> crop.germinateIn().contains(place.name()));
-      return Optional.of(
-          new Group(
-              sowing.id(),
-              crop.name(),
-              "to be sown, due " + PageWords.day(sowing.sow(), scenario.season()),
-              "",
-              left,
-              List.of(new Next(LoggedEvent.SOWN.word(), heat, true))));
-    }
-
-    /** What is told of a tray that stands like others. */
-    private List<Object> alike(TrayPast tray) {
-      return List.of(stage(tray), tray.standsIn().orElse(""), next(tray));
-    }
-
-    private Group group(Crop crop, List<TrayPast> alike, List<TrayPast> all) {
-      TrayPast first = alike.get(0);
-      List<Next> next = new ArrayList<>();
-      for (LoggedEvent event : next(first)) {
-        boolean isAlone =
-            all.stream().filter(t -> !t.isGone() && canHave(t, event)).allMatch(alike::contains);
-        next.add(new Next(event.word(), places(event), isAlone));
-      }
-      return new Group(
-          first.sowing(),
-          crop.name(),
-          stage(first),
-          first.standsIn().orElse(""),
-          alike.stream().map(TrayPast::name).toList(),
-          next);
-    }
-
-    private static String stage(TrayPast tray) {
-      return switch (last(tray, LoggedEvent::isMove)) {
-        case SOWN -> "in the heat";
-        case POTTED_ON -> "in pots";
-        case MOVED_OUT -> "hardening off";
-        default -> tray.at(LoggedEvent.READY).isPresent() ? "growing on, ready" : "growing on";
-      };
-    }
-
-    private static LoggedEvent last(TrayPast tray, Predicate<LoggedEvent> of) {
-      return tray.moves().stream()
-          .map(TrayPast.Move::event)
-          .filter(of)
-          .reduce((a, b) -> b)
-          .orElse(LoggedEvent.SOWN);
-    }
-
-    /** Moves first, then what is only seen; thrown out last. */
-    private List<LoggedEvent> next(TrayPast tray) {
-      Crop crop = scenario.crops().get(cropOf(tray));
-      Crop.PottingOn.When potting =
-          crop == null ? Crop.PottingOn.When.NEVER : crop.pottingOn().when();
-      return Stream.of(LoggedEvent.values())
-          .filter(event -> canHave(tray, event))
-          .filter(e -> e != LoggedEvent.POTTED_ON || potting != Crop.PottingOn.When.NEVER)
-          .sorted(Comparator.comparingInt(e -> rank(e, potting)))
-          .toList();
-    }
-
-    private String cropOf(TrayPast tray) {
-      return scenario.sowings().stream()
-          .filter(s -> s.id().equals(tray.sowing()))
-          .map(Sowing::crop)
-          .findFirst()
-          .orElse("");
-    }
-
-    private static int rank(LoggedEvent event, Crop.PottingOn.When potting) {
-      if (event == LoggedEvent.THROWN_OUT) {
-        return 3;
-      }
-      boolean isSeldom = event == LoggedEvent.POTTED_ON && potting == Crop.PottingOn.When.IF_HELD;
-      return event.isMove() ? isSeldom ? 1 : 0 : 2;
-    }
-
-    private static boolean canHave(TrayPast tray, LoggedEvent event) {
-      return event.takes(last(tray, e -> true))
-          && (event.mayComeAgain() || tray.at(event).isEmpty());
-    }
-
-    private List<String> places(LoggedEvent event) {
-      return switch (event) {
-        case OFF_HEAT, POTTED_ON -> open(p -> p.kind() == PlaceKind.TABLE);
-        case MOVED_OUT -> open(p -> p.kind() == PlaceKind.HARDENING);
-        default -> List.of();
-      };
-    }
-
-    private List<String> open(Predicate<Place> which) {
-      return scenario.places().stream()
-          .filter(p -> p.isOpen() && which.test(p))
-          .map(Place::name)
-          .toList();
-    }
   }
 }

@@ -12,9 +12,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import propcap.farm.LoggedEvent;
 import propcap.farm.Place;
 import propcap.farm.Scenario;
+import propcap.farm.SoFar;
 import propcap.farm.Sowing;
+import propcap.farm.TrayPast;
 import propcap.farm.Variants;
 import propcap.farm.Variants.Setting;
 import propcap.farm.Variants.Variant;
@@ -39,7 +42,15 @@ class ChangesReaderTest {
   }
 
   private List<String> faults(String table, boolean isGrid) {
-    FaultsException thrown = catchThrowableOfType(FaultsException.class, () -> read(table, isGrid));
+    return faults(table, isGrid, base);
+  }
+
+  private List<String> faults(String table, boolean isGrid, Scenario of) {
+    folder.write("changes.csv", table);
+    FaultsException thrown =
+        catchThrowableOfType(
+            FaultsException.class,
+            () -> ChangesReader.read(folder.path("changes.csv"), Optional.of(of), isGrid));
     assertThat(thrown).as(table).isNotNull();
     return thrown.faults().stream()
         .map(f -> f.toString().replaceFirst(".*changes.csv:", ""))
@@ -109,6 +120,26 @@ class ChangesReaderTest {
     assertThat(variants.all().get(0).settings()).containsExactly(new Setting("24", 24.0));
     assertThat(read("trays of *\n30\n", false).all().get(0).settings())
         .containsExactly(new Setting("as planned", null));
+  }
+
+  /** Twenty of the 24 trays of lettuce-1 are in the house; the others of the plan may be fewer. */
+  @Test
+  void whatHasBeenSownCannotBeFewer() throws FaultsException {
+    LocalDate today = LocalDate.of(2027, 2, 20);
+    var sown = new TrayPast.Move(LoggedEvent.SOWN, 35, null, "Chamber", 1);
+    var tray = new TrayPast("lettuce-1", "20", 19, 0, List.of(sown), -1, 0, 30);
+    Scenario inSeason = base.withSoFar(new SoFar(today, List.of(tray), List.of()));
+    for (String few : List.of("19", "75 %")) {
+      assertThat(faults("trays of lettuce*\n" + few + "\n", true, inSeason))
+          .containsExactly(
+              "2: trays of lettuce* is '"
+                  + few
+                  + "', and 20 of lettuce-1 have been sown; no fewer than have been sown, or"
+                  + " sowings that are still to come");
+    }
+    folder.write("changes.csv", "trays of lettuce*,trays of tomato*\n20,\n,1\n");
+    assertThat(ChangesReader.read(folder.path("changes.csv"), Optional.of(inSeason), false).all())
+        .hasSize(3);
   }
 
   /** Two by three less the one that is as it is, in the order of the columns. */

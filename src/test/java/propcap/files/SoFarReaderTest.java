@@ -135,6 +135,19 @@ class SoFarReaderTest {
     assertThat(had(read, LoggedEvent.MOVED_OUT)).containsExactly("2", "3");
   }
 
+  /** A tomato is always potted on before it goes out, so that those in pots are meant. */
+  @Test
+  void aCountOfWhatIsAlwaysPottedOnTakesPotsOut() throws Exception {
+    SoFar read =
+        soFar(
+            withLog(
+                "tomato-1,,sown,2027-03-08,,,8",
+                "tomato-1,1-8,off-heat,2027-03-18,,House 1,",
+                "tomato-1,5-8,potted-on,2027-04-01,20,House 1,",
+                "tomato-1,,moved-out,2027-04-08,,,3"));
+    assertThat(had(read, LoggedEvent.MOVED_OUT)).containsExactly("5", "6", "7");
+  }
+
   @Test
   void aNameThatIsNoNumberTakesTheLowestNumberThatNoOtherHas() throws Exception {
     SoFar read =
@@ -359,6 +372,23 @@ class SoFarReaderTest {
         .containsExactly(
             "c.csv: no temperatures of 2027-02-03 to 2027-02-05, 2027-03-01, 2027-04-09, 5 days in"
                 + " all; both of each day from 2027-01-11 to 2027-04-09");
+  }
+
+  /** The weather command has an option for it, those that simulate have not. */
+  @Test
+  void inWhatUnitTheDaysAreTheFileItselfMustSay() {
+    String inF = weather(LocalDate.of(2027, 1, 11), TODAY, true);
+    files.write("f.csv", inF.replace("tmin-f,tmax-f", "tmin,tmax"));
+    assertThat(told(reading(asked("", "f.csv")).faults()))
+        .singleElement()
+        .asString()
+        .contains(", which no air ever had, and so on ")
+        .endsWith(" values; read as degrees C; degrees F belong under tmin-f,tmax-f");
+    files.write("noaa.csv", "STATION,DATE,TMAX,TMIN\nUSW1,2027-01-11,41,30\n");
+    assertThat(told(reading(asked("", "noaa.csv")).faults()))
+        .containsExactly(
+            "noaa.csv:1: daily summaries do not say what their temperatures are in; the record that"
+                + " propcap weather writes of them, which asks for it");
   }
 
   // Several scenarios.

@@ -10,10 +10,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import propcap.farm.Farms;
+import propcap.farm.LoggedEvent;
 import propcap.farm.RandomScenarios;
 import propcap.farm.Scenario;
+import propcap.farm.SoFar;
 import propcap.farm.Sowing;
 import propcap.farm.TinyFarm;
+import propcap.farm.TrayPast;
 import propcap.season.SeasonOutcome;
 
 /** A better plan keeps its promises. */
@@ -27,6 +30,22 @@ class PlanningTest {
   private static Planned plan(Scenario scenario, PlanningQuestion question, int tries)
       throws BadQuestionException, InterruptedException {
     return Planning.plan(scenario, question, settings(2), Budget.ofTries(tries), share -> {});
+  }
+
+  /** By the log only its second tray was sown, so that it has two, whatever is planned. */
+  @Test
+  void noSowingHasFewerTraysThanHaveBeenSown() throws Exception {
+    Scenario tiny = TinyFarm.make();
+    var sown = new TrayPast.Move(LoggedEvent.SOWN, 5, null, "Mats", 1);
+    var second = new TrayPast("one", "2", 1, 0, List.of(sown), -1, 0, 30);
+    SoFar soFar = new SoFar(tiny.season().date(6), List.of(second), List.of());
+    Scenario inSeason = tried(tiny, 5, 1, 6, 2).withSoFar(soFar);
+    assertThat(inSeason.sowings().get(0).trays()).isEqualTo(2);
+    assertThat(tried(inSeason, 5, 1, 6, 1).sowings())
+        .extracting(Sowing::trays)
+        .containsExactly(2, 1);
+    Choice choice = Choice.of(inSeason, QUESTION).get(0);
+    assertThat(choice.with(inSeason, new Choice.Setting(5, 1, 0)).trays()).isEqualTo(2);
   }
 
   // A farm that is tiny enough to try everything.

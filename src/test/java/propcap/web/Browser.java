@@ -1,5 +1,7 @@
 package propcap.web;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import com.google.gson.Gson;
 import com.google.gson.JsonObject;
 import com.google.gson.JsonParser;
@@ -80,6 +82,13 @@ final class Browser {
   HttpResponse<String> edit(Map<String, ?> edit) {
     return post(
         "/api/edit", Map.of("version", state().get("version").getAsLong(), "edits", List.of(edit)));
+  }
+
+  /** Asks a question, whose number is returned. */
+  long ask(Map<String, ?> question) {
+    HttpResponse<String> asked = post("/api/ask", question);
+    assertThat(asked.statusCode()).as(asked.body()).isEqualTo(200);
+    return JsonParser.parseString(asked.body()).getAsJsonObject().get("id").getAsLong();
   }
 
   HttpResponse<String> spaces(String place, int spaces) {

@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.logging.Level;
@@ -113,9 +114,25 @@ final class Chromium implements AutoCloseable {
 
   /** Types in the place of what a field holds, and goes on to the next. */
   void type(String css, String text) {
-    WebElement field = find(css);
-    field.click();
-    field.sendKeys(Keys.chord(Keys.CONTROL, "a"), text, Keys.TAB);
+    var unused =
+        await(
+            d -> {
+              WebElement field = d.findElement(By.cssSelector(css));
+              field.click();
+              field.sendKeys(Keys.chord(Keys.CONTROL, "a"), text, Keys.TAB);
+              return true;
+            });
+  }
+
+  /** Takes one of the choices of a field, by its value. */
+  void choose(String css, String value) {
+    click(css + " option[value='" + value + "']");
+  }
+
+  /** How wide the page is, pixels; wider than its window where it must be scrolled sideways. */
+  int width() {
+    Object wide = driver.executeScript("return document.documentElement.scrollWidth");
+    return ((Number) Objects.requireNonNull(wide)).intValue();
   }
 
   /** Waits until a text is there. */

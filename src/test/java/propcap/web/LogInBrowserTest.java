@@ -5,19 +5,23 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Objects;
+import java.time.LocalDate;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.By;
-import org.openqa.selenium.JavascriptExecutor;
-import org.openqa.selenium.Keys;
 
 /** The season so far in a real browser; skipped where there is none, and in CI. */
 class LogInBrowserTest {
   private static final String HEADER = "sowing,tray,event,date,plants,place,trays\n";
   private static final String TO_SOW = "cabbage-1 to be sown, due 20 February";
+  private static final String OTHER = "another row";
+  private static final int PHONE = 390;
+
+  /** More rows than the page shows at once. */
+  private static final int MANY = 34;
+
   private static final String IN_HEAT = "cabbage-1 in the heat Chamber";
 
   @TempDir Path folder;
@@ -33,37 +37,44 @@ class LogInBrowserTest {
     server.close();
   }
 
-  /** Types in a field of a page that may just be drawn anew. */
-  private static void type(Chromium page, String at, String text) {
-    var unused =
-        page.await(
-            d -> {
-              d.findElement(By.cssSelector("[data-at='" + at + "']"))
-                  .sendKeys(Keys.chord(Keys.CONTROL, "a"), text, Keys.TAB);
-              return true;
-            });
+  /** The tab on a morning in March, with an empty log. */
+  private void begin(Chromium page) {
+    page.open(server.newLink());
+    page.tab("log");
+    page.click("[data-at='keep log']");
+    page.type("[data-at='today']", "2027-03-10");
+    page.awaitText("#so-far", "From 10 March on: 0 trays stand");
+  }
+
+  private static void type(Chromium page, String group, String field, String text) {
+    page.type("[data-at='log " + group + " " + field + "']", text);
+  }
+
+  private static void choose(Chromium page, String group, String field, String value) {
+    page.choose("[data-at='log " + group + " " + field + "']", value);
   }
 
   private static void write(Chromium page, String group) {
     page.click("[data-at='write " + group + "']");
   }
 
+  /** Six trays of cabbage are in the heat. */
+  private static void sow(Chromium page) {
+    type(page, TO_SOW, "trays", "6");
+    type(page, TO_SOW, "date", "2027-02-20");
+    write(page, TO_SOW);
+    page.awaitText("#log", "2027-02-20, cabbage-1: 6 trays sown");
+    page.awaitText("#so-far", "6 trays stand in the house");
+  }
+
   @Test
   void whatMovedIsWrittenByClicksAndTakenBack() throws Exception {
     try (Chromium page = Chromium.start(1400, 1000)) {
-      page.open(server.newLink());
-      page.tab("log");
-      page.click("[data-at='keep log']");
-      type(page, "today", "2027-03-10");
-      page.awaitText("#so-far", "From 10 March on: 0 trays stand");
-      type(page, "log " + TO_SOW + " trays", "6");
-      type(page, "log " + TO_SOW + " date", "2027-02-20");
-      write(page, TO_SOW);
-      page.awaitText("#log", "2027-02-20, cabbage-1: 6 trays sown");
-      page.awaitText("#so-far", "6 trays stand in the house");
-      type(page, "log " + IN_HEAT + " trays", "2");
-      type(page, "log " + IN_HEAT + " plants", "60.5");
-      page.click("[data-at='log " + IN_HEAT + " event'] option[value='counted']");
+      begin(page);
+      sow(page);
+      type(page, IN_HEAT, "trays", "2");
+      type(page, IN_HEAT, "plants", "60.5");
+      choose(page, IN_HEAT, "event", "counted");
       write(page, IN_HEAT);
       page.awaitText("#log", "2027-03-10, cabbage-1: 2 trays counted in the heat, 60.5 plants");
       page.awaitText("#so-far", "From 11 March on");
@@ -77,20 +88,101 @@ class LogInBrowserTest {
     }
   }
 
+  /** Trays 2 and 3 are on the table, so that of those in the heat each is named. */
   @Test
-  void aWrongRowSaysSoAtItsPlaceAndNothingIsWiderThanAPhone() {
-    try (Chromium page = Chromium.start(390, 800)) {
+  void traysBetweenOthersAreWrittenByNameAndAnyRowByTheFormForTheRest() throws Exception {
+    try (Chromium page = Chromium.start(1400, 1000)) {
+      begin(page);
+      sow(page);
+      page.click("[data-open='another row'] summary");
+      choose(page, OTHER, "sowing", "cabbage-1");
+      choose(page, OTHER, "event", "off-heat");
+      type(page, OTHER, "tray", "2-3");
+      type(page, OTHER, "plants", "70");
+      choose(page, OTHER, "place", "House");
+      type(page, OTHER, "date", "2027-03-01");
+      write(page, OTHER);
+      page.awaitText("#log", "cabbage-1: trays 2-3 off the heat, 70 plants in each, to House");
+      type(page, IN_HEAT, "trays", "7");
+      write(page, IN_HEAT);
+      page.awaitText("#notices", "cabbage-1: trays must be a whole number from 1 to 4.");
+      type(page, IN_HEAT, "trays", "3");
+      choose(page, IN_HEAT, "event", "thrown-out");
+      type(page, IN_HEAT, "date", "2027-03-09");
+      write(page, IN_HEAT);
+      page.awaitText("#so-far", "3 trays stand in the house");
+      page.click("#undo");
+      page.awaitText("#so-far", "6 trays stand in the house");
+      page.click("#redo");
+      page.awaitText("#so-far", "3 trays stand in the house");
+      choose(page, IN_HEAT, "event", "off-heat");
+      choose(page, IN_HEAT, "place", "House");
+      type(page, IN_HEAT, "date", "2027-03-09");
+      write(page, IN_HEAT);
+      page.awaitText("#log", "2027-03-09, cabbage-1: 1 tray off the heat, to House");
+      page.click("#save");
+      page.awaitText("#unsaved", "All is saved");
+      assertThat(Files.readString(folder.resolve("log.csv")))
+          .isEqualTo(
+              HEADER
+                  + """
+                  cabbage-1,,sown,2027-02-20,,,6
+                  cabbage-1,2-3,off-heat,2027-03-01,70,House,
+                  cabbage-1,1,thrown-out,2027-03-09,,,
+                  cabbage-1,4-5,thrown-out,2027-03-09,,,
+                  cabbage-1,,off-heat,2027-03-09,,House,1
+                  """);
+      assertThat(page.complaints()).isEmpty();
+    }
+  }
+
+  @Test
+  void theDayIsThatOfTheClockOrTheWinterBeforeByAClick() {
+    try (Chromium page = Chromium.start(1400, 1000)) {
+      begin(page);
+      page.click("[data-at='winter']");
+      page.awaitText("#so-far", "As before the season: what the log says is left aside.");
+      page.find("[data-at='winter'][aria-pressed='true']");
+      assertThat(page.driver().findElements(By.cssSelector("[data-group]"))).isEmpty();
+      page.click("[data-at='clock']");
+      page.find("[data-at='clock'][aria-pressed='true']");
+      page.find("[data-at='winter'][aria-pressed='false']");
+      page.type("[data-at='today']", "soon");
+      page.awaitText("#notices", "must be a day such as 2027-07-01, was 'soon'");
+      page.type("[data-at='today']", "2027-03-10");
+      page.awaitText("#so-far", "From 10 March on");
+      page.find("[data-at='clock'][aria-pressed='false']");
+    }
+  }
+
+  @Test
+  void olderRowsAreShownWhenAskedFor() throws Exception {
+    StringBuilder log = new StringBuilder(HEADER + "cabbage-1,,sown,2027-01-20,,,6\n");
+    for (int count = 0; count < MANY; count++) {
+      log.append("cabbage-1,1,counted,").append(LocalDate.of(2027, 1, 25).plusDays(count));
+      log.append(',').append(count).append(",,\n");
+    }
+    Files.writeString(folder.resolve("log.csv"), log);
+    Files.writeString(folder.resolve("small.yaml"), Farm.SCENARIO + "so-far: log.csv\n");
+    try (Chromium page = Chromium.start(1400, 1000)) {
       page.open(server.newLink());
       page.tab("log");
-      page.click("[data-at='keep log']");
-      type(page, "today", "2027-03-10");
-      page.awaitText("#so-far", "From 10 March on");
+      page.type("[data-at='today']", "2027-03-10");
+      page.awaitText("#so-far", "From 10 March on: 6 trays stand");
+      assertThat(page.driver().findElements(By.cssSelector("#log li"))).hasSize(30);
+      page.click("[data-at='all rows']");
+      page.find("[data-row='0']");
+      assertThat(page.driver().findElements(By.cssSelector("#log li"))).hasSize(1 + MANY);
+    }
+  }
+
+  @Test
+  void aWrongRowSaysSoAtItsPlaceAndNothingIsWiderThanAPhone() {
+    try (Chromium page = Chromium.start(PHONE, 800)) {
+      begin(page);
       write(page, TO_SOW);
       page.awaitText("[data-row='0'] .fault, .faults", "Chamber has 12 trays on 2027-03-10");
-      Object wide =
-          ((JavascriptExecutor) page.driver())
-              .executeScript("return document.documentElement.scrollWidth");
-      assertThat(((Number) Objects.requireNonNull(wide)).intValue()).isLessThanOrEqualTo(390);
+      assertThat(page.width()).isLessThanOrEqualTo(PHONE);
       page.click("[data-at='overfull']");
       page.awaitText("#so-far", "12 trays stand in the house");
     }

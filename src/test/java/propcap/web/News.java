@@ -48,6 +48,13 @@ final class News implements AutoCloseable {
     throw new AssertionError("the news ended without " + what);
   }
 
+  /** Waits until a study has come to a stage. */
+  JsonObject study(long id, String stage) throws IOException {
+    return await(
+        "study",
+        told -> told.get("id").getAsLong() == id && told.get("stage").getAsString().equals(stage));
+  }
+
   /** The forecast from all springs of the scenario that was opened, as it is now. */
   JsonObject forecast() throws IOException {
     // What is to be mended has no forecast, and would be waited for without end.

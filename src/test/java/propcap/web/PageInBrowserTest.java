@@ -256,12 +256,7 @@ class PageInBrowserTest {
       page.wholeForecast();
       for (String tab : TABS) {
         page.tab(tab);
-        Object wide =
-            ((JavascriptExecutor) page.driver())
-                .executeScript("return document.documentElement.scrollWidth");
-        assertThat(((Number) Objects.requireNonNull(wide)).intValue())
-            .as("tab %s", tab)
-            .isLessThanOrEqualTo(PHONE);
+        assertThat(page.width()).as("tab %s", tab).isLessThanOrEqualTo(PHONE);
       }
       page.tab("places");
       page.type("[data-at='place Chamber spaces']", "9");

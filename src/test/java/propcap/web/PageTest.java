@@ -136,10 +136,8 @@ class PageTest {
                                 "do", "place", "name", "Chamber", "key", "spaces", "value", "30"))))
                 .statusCode())
         .isEqualTo(200);
-    long id = json(browser.post("/api/ask", Map.of("question", "compare"))).get("id").getAsLong();
-    news.await(
-        "study",
-        told -> told.get("id").getAsLong() == id && told.get("stage").getAsString().equals("done"));
+    long id = browser.ask(Map.of("question", "compare"));
+    news.study(id, "done");
     JsonObject answer = json(browser.get("/api/answer?id=" + id));
     assertThat(answer.get("html").getAsString())
         .contains("More")
@@ -182,18 +180,10 @@ class PageTest {
   @Test
   void aQuestionThatIsStoppedIsOver() throws Exception {
     long id =
-        json(browser.post("/api/ask", Map.of("question", "bottleneck", "steps", 20)))
-            .get("id")
-            .getAsLong();
-    news.await(
-        "study",
-        told ->
-            told.get("id").getAsLong() == id && told.get("stage").getAsString().equals("running"));
+        browser.ask(Map.of("question", "bottleneck", "steps", 20));
+    news.study(id, "running");
     json(browser.post("/api/stop", Map.of("id", id)));
-    news.await(
-        "study",
-        told ->
-            told.get("id").getAsLong() == id && told.get("stage").getAsString().equals("stopped"));
+    news.study(id, "stopped");
     assertThat(browser.get("/api/answer?id=" + id).statusCode()).isEqualTo(404);
     assertThat(browser.get("/api/studies").body()).isEqualTo("[]");
   }
@@ -202,17 +192,11 @@ class PageTest {
   @Test
   void aSearchForABetterPlanThatIsStoppedAnswers() throws Exception {
     long id =
-        json(browser.post(
-                "/api/ask",
-                Map.of("question", "plan", "goal", 90, "earlier", 1, "later", 1, "minutes", 30)))
-            .get("id")
-            .getAsLong();
+        browser.ask(Map.of("question", "plan", "goal", 90, "earlier", 1, "later", 1, "minutes", 30));
     news.await(
         "study", told -> told.get("id").getAsLong() == id && told.get("share").getAsDouble() > 0);
     json(browser.post("/api/stop", Map.of("id", id)));
-    news.await(
-        "study",
-        told -> told.get("id").getAsLong() == id && told.get("stage").getAsString().equals("done"));
+    news.study(id, "done");
     JsonObject answer = json(browser.get("/api/answer?id=" + id));
     assertThat(answer.get("html").getAsString()).contains("<table");
   }
@@ -224,10 +208,8 @@ class PageTest {
 
   @Test
   void untilWhenToSowIsAnsweredOfACropBesidesThePlan() throws Exception {
-    long id = json(browser.post("/api/ask", latest("lettuce", "2027-02-27"))).get("id").getAsLong();
-    news.await(
-        "study",
-        told -> told.get("id").getAsLong() == id && told.get("stage").getAsString().equals("done"));
+    long id = browser.ask(latest("lettuce", "2027-02-27"));
+    news.study(id, "done");
     assertThat(json(browser.get("/api/answer?id=" + id)).get("html").getAsString())
         .contains("new lettuce")
         .contains("The last day to sow")
@@ -256,11 +238,7 @@ class PageTest {
     assertThat(browser.post("/api/ask", Map.of("question", "bottleneck", "steps", 1)).body())
         .contains("mend the faults");
     long id =
-        json(browser.post(
-                "/api/ask",
-                Map.of("question", "plan", "goal", 90, "earlier", 0, "later", 0, "minutes", 1)))
-            .get("id")
-            .getAsLong();
+        browser.ask(Map.of("question", "plan", "goal", 90, "earlier", 0, "later", 0, "minutes", 1));
     json(browser.post("/api/stop", Map.of("id", id)));
   }
 
@@ -282,9 +260,7 @@ class PageTest {
     assertThat(browser.post("/api/ask", Map.of("question", "compare")).body())
         .contains("put a what-if beside");
     long id =
-        json(browser.post(
-                "/api/ask",
-                Map.of(
+        browser.ask(Map.of(
                     "question",
                     "size",
                     "place",
@@ -298,15 +274,9 @@ class PageTest {
                     "seasons",
                     50,
                     "goal",
-                    "met>=90%")))
-            .get("id")
-            .getAsLong();
+                    "met>=90%"));
     JsonObject failed =
-        news.await(
-            "study",
-            told ->
-                told.get("id").getAsLong() == id
-                    && told.get("stage").getAsString().equals("failed"));
+        news.study(id, "failed");
     assertThat(failed.get("trouble").getAsString()).contains("Chambre");
   }
 }

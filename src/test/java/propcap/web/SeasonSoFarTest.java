@@ -259,6 +259,74 @@ class SeasonSoFarTest {
     assertThat(groups()).contains("cabbage-1 in the heat Chamber 12");
   }
 
+  /** By the log's reader they would be faults. */
+  @Test
+  void onlyWhatCanComeIsOffered() throws Exception {
+    Files.writeString(
+        folder.resolve("sowings.csv"),
+        Farm.PLAN + "tomato-1,tomato,,2027-02-10,4,200,2027-04-15,2027-05-20,,\n");
+    keepLog();
+    for (String id : List.of("cabbage-1", "tomato-1")) {
+      write(id, "sown", "2027-02-20", 2);
+      write(id, "off-heat", "2027-03-05", 2);
+    }
+    assertThat(next("cabbage-1")).containsExactly("moved-out", "outbreak", "ready", "thrown-out");
+    assertThat(next("tomato-1")).containsExactly("potted-on", "outbreak", "ready", "thrown-out");
+    write("tomato-1", "potted-on", "2027-03-08", 2);
+    assertThat(next("tomato-1")).containsExactly("moved-out", "thrown-out");
+    assertThat(browser.state().getAsJsonArray("faults")).isEmpty();
+  }
+
+  /** What can come next of the trays that stand. */
+  private List<String> next(String sowing) {
+    return StreamSupport.stream(soFar().getAsJsonArray("groups").spliterator(), false)
+        .map(JsonElement::getAsJsonObject)
+        .filter(g -> g.get("sowing").getAsString().equals(sowing))
+        .filter(g -> !g.get("place").getAsString().isEmpty())
+        .flatMap(g -> StreamSupport.stream(g.getAsJsonArray("next").spliterator(), false))
+        .map(n -> n.getAsJsonObject().get("event").getAsString())
+        .toList();
+  }
+
+  private String answered(News news, Map<String, ?> question) throws Exception {
+    long id = browser.ask(question);
+    news.study(id, "done");
+    return browser.get("/api/answer?id=" + id).body();
+  }
+
+  /** In winter there is time for lettuce by 1 May; on 20 April it is too late for it. */
+  @Test
+  void aNewSowingIsOnNoDayThatHasBeen() throws Exception {
+    Map<String, Object> lettuce = new HashMap<>();
+    lettuce.putAll(Map.of("question", "latest", "goal", 90, "crop", "lettuce", "plants", 50));
+    lettuce.put("bedBy", "2027-05-01");
+    try (News news = new News(browser)) {
+      keepLog();
+      on("2027-04-20");
+      assertThat(answered(news, lettuce)).contains("new lettuce: on no working day that is");
+      browser.post("/api/day", Map.of("winter", "true"));
+      assertThat(answered(news, lettuce)).contains("new lettuce: sow by");
+    }
+  }
+
+  @Test
+  void aDateThatIsLeftEmptyIsFilledInWithNoDayThatHasBeen() throws Exception {
+    String header = Farm.PLAN.lines().findFirst().orElseThrow();
+    Files.writeString(
+        folder.resolve("sowings.csv"),
+        header + ",sow-to\nlettuce-1,lettuce,,,12,880,2027-04-15,2027-05-05,,,2027-03-20\n");
+    try (News news = new News(browser)) {
+      keepLog();
+      on("2027-03-24");
+      browser.ask(Map.of("question", "plan", "goal", 90, "earlier", 0, "later", 0, "minutes", 1));
+      JsonObject over =
+          news.await("study", told -> told.get("stage").getAsString().matches("failed|done"));
+      assertThat(over.get("stage").getAsString()).isEqualTo("failed");
+      assertThat(over.get("trouble").getAsString())
+          .startsWith("no working day is left on which these may be sown: lettuce-1");
+    }
+  }
+
   @Test
   void noFileOutsideTheFolderCanBeTakenForALog() {
     for (String key : List.of("so-far", "weather-so-far")) {

@@ -58,6 +58,11 @@ public record TrayPast(
     return moves.stream().filter(m -> m.event() == event).mapToInt(Move::day).findFirst();
   }
 
+  /** Whether it was thrown out before it had left the heat. */
+  public boolean failed() {
+    return at(LoggedEvent.THROWN_OUT).isPresent() && at(LoggedEvent.OFF_HEAT).isEmpty();
+  }
+
   /** The event after which it stands where it does now: {@code SOWN} while it is in the heat. */
   public LoggedEvent lastMove() {
     return moves.stream()

@@ -93,7 +93,8 @@ public record NewSowing(
           "the bed is free from " + from + ", after its last day " + bedBy);
     }
     if (plants < 1 || plants > Sowing.MOST_PLANTS) {
-      throw new BadQuestionException("plants are from 1 to " + Sowing.MOST_PLANTS + ", was " + plants);
+      throw new BadQuestionException(
+          "plants are from 1 to " + Sowing.MOST_PLANTS + ", was " + plants);
     }
     if (known != null && (known < 1 || known > Sowing.MOST_TRAYS)) {
       throw new BadQuestionException("trays are from 1 to " + Sowing.MOST_TRAYS + ", was " + known);

@@ -112,7 +112,8 @@ class LatestSowingGuaranteeTest {
         continue;
       }
       Course truth =
-          LatestSowingTest.byForce(scenario, sowing, new RunSettings(1_000_000 + seed, 3000, null, 1));
+          LatestSowingTest.byForce(
+              scenario, sowing, new RunSettings(1_000_000 + seed, 3000, null, 1));
       Optional<Day> hard =
           truth.days().stream()
               .filter(d -> d.chance() > 0.3 && d.chance() < 0.97)

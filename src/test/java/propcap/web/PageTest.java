@@ -179,8 +179,7 @@ class PageTest {
 
   @Test
   void aQuestionThatIsStoppedIsOver() throws Exception {
-    long id =
-        browser.ask(Map.of("question", "bottleneck", "steps", 20));
+    long id = browser.ask(Map.of("question", "bottleneck", "steps", 20));
     news.study(id, "running");
     json(browser.post("/api/stop", Map.of("id", id)));
     news.study(id, "stopped");
@@ -192,7 +191,8 @@ class PageTest {
   @Test
   void aSearchForABetterPlanThatIsStoppedAnswers() throws Exception {
     long id =
-        browser.ask(Map.of("question", "plan", "goal", 90, "earlier", 1, "later", 1, "minutes", 30));
+        browser.ask(
+            Map.of("question", "plan", "goal", 90, "earlier", 1, "later", 1, "minutes", 30));
     news.await(
         "study", told -> told.get("id").getAsLong() == id && told.get("share").getAsDouble() > 0);
     json(browser.post("/api/stop", Map.of("id", id)));
@@ -260,23 +260,23 @@ class PageTest {
     assertThat(browser.post("/api/ask", Map.of("question", "compare")).body())
         .contains("put a what-if beside");
     long id =
-        browser.ask(Map.of(
-                    "question",
-                    "size",
-                    "place",
-                    "Chambre",
-                    "from",
-                    1,
-                    "to",
-                    9,
-                    "step",
-                    2,
-                    "seasons",
-                    50,
-                    "goal",
-                    "met>=90%"));
-    JsonObject failed =
-        news.study(id, "failed");
+        browser.ask(
+            Map.of(
+                "question",
+                "size",
+                "place",
+                "Chambre",
+                "from",
+                1,
+                "to",
+                9,
+                "step",
+                2,
+                "seasons",
+                50,
+                "goal",
+                "met>=90%"));
+    JsonObject failed = news.study(id, "failed");
     assertThat(failed.get("trouble").getAsString()).contains("Chambre");
   }
 }

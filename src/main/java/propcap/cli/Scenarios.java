@@ -10,6 +10,8 @@ import propcap.files.FaultsException;
 import propcap.files.ScenarioReader;
 import propcap.files.SoFarAsked;
 import propcap.files.UnsavedTexts;
+import propcap.report.kit.LogDoubts;
+import propcap.study.CheckingLog;
 
 /**
  * The scenarios of one command, as it reads them; those of one log go on from the first's house.
@@ -27,7 +29,9 @@ final class Scenarios {
   Scenario read(Path file) throws FaultsException {
     ScenarioReader.Reading reading = reading(file);
     asked = asked.beside(reading);
-    return reading.sound();
+    Scenario scenario = reading.sound();
+    LogDoubts.told(CheckingLog.unlikely(scenario)).forEach(this::doubt);
+    return scenario;
   }
 
   /** Reads a scenario of whose sowing plan dates and trays may be left to be found. */
@@ -42,8 +46,16 @@ final class Scenarios {
     return reading;
   }
 
+  private void doubt(String doubt) {
+    doubt(spec, doubt);
+  }
+
+  private static void doubt(CommandSpec spec, Object doubt) {
+    spec.commandLine().getErr().println("Worth another look: " + doubt);
+  }
+
   /** Prints what is unlikely in a grower's file. */
   static Consumer<Fault> doubted(CommandSpec spec) {
-    return fault -> spec.commandLine().getErr().println("Worth another look: " + fault);
+    return fault -> doubt(spec, fault);
   }
 }

@@ -136,8 +136,12 @@ final class CsvFile {
     String right = "the header " + String.join(",", needed);
     if (fields.stream().noneMatch(columns::contains)) {
       open = true;
-      String parted = fields.get(0).matches(".*[;\t].*") ? ", parted by commas" : "";
-      faults.add(spot, "no header but " + FaultWords.shown(fields.get(0)), right + parted);
+      String parted =
+          fields.get(0).matches(".*[;\t].*")
+              ? ", parted by commas: a spreadsheet asks for the separator when it saves CSV"
+              : "";
+      faults.add(
+          spot, "no header but " + FaultWords.shown(fields.get(0)), right + ifNeeded() + parted);
       return;
     }
     Set<String> seen = new HashSet<>();
@@ -159,6 +163,11 @@ final class CsvFile {
         }
       }
     }
+  }
+
+  private String ifNeeded() {
+    List<String> optional = columns.subList(needed.size(), columns.size());
+    return optional.isEmpty() ? "" : " and, if need be, " + String.join(",", optional);
   }
 
   private boolean headerless() {

@@ -215,9 +215,13 @@ final class Fields {
   }
 
   @Nullable LocalDate date(String key) {
-    return readText(
-            key, text -> text.date().filter(Fields::isOfOurTimes), "a date such as 2027-03-28")
-        .orElse(null);
+    String right =
+        map.entry(key)
+            .flatMap(e -> Node.text(e.value()))
+            .flatMap(Node.Text::dateWithDots)
+            .map(d -> d + ", in a spreadsheet by cells of the form YYYY-MM-DD")
+            .orElse("a date such as 2027-03-28");
+    return readText(key, text -> text.date().filter(Fields::isOfOurTimes), right).orElse(null);
   }
 
   /** Whether a grower can mean a date, of a record or of a plan. */

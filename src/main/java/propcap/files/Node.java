@@ -2,6 +2,8 @@ package propcap.files;
 
 import java.time.DateTimeException;
 import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.time.format.ResolverStyle;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -27,6 +29,8 @@ sealed interface Node {
   /** A word, a number, a quantity or a date, not yet understood. */
   record Text(FilePosition spot, String text) implements Node {
     private static final Pattern DATE = Pattern.compile("[0-9]{4}-[0-9]{2}-[0-9]{2}");
+    private static final DateTimeFormatter WITH_DOTS =
+        DateTimeFormatter.ofPattern("d.M.uuuu").withResolverStyle(ResolverStyle.STRICT);
     private static final Pattern WHOLE = Pattern.compile("[-+]?[0-9]{1,18}");
 
     Optional<LocalDate> date() {
@@ -35,6 +39,15 @@ sealed interface Node {
         return DATE.matcher(written).matches()
             ? Optional.of(LocalDate.parse(written))
             : Optional.empty();
+      } catch (DateTimeException e) {
+        return Optional.empty();
+      }
+    }
+
+    /** With dots a date is day, month and year; with slashes it may be either of two. */
+    Optional<LocalDate> dateWithDots() {
+      try {
+        return Optional.of(LocalDate.parse(text.strip(), WITH_DOTS));
       } catch (DateTimeException e) {
         return Optional.empty();
       }

@@ -87,9 +87,13 @@ final class SeasonLog {
     Optional<Season> season = scenario.map(Scenario::season);
     if (season.isPresent() && date.isBefore(season.get().start())) {
       row.fields().wrong("date", "before the season", "a day from " + season.get().start() + " on");
-    } else if (today.isPresent() && !date.isBefore(today.get())) {
+    } else if (isLate(date)) {
       late.add(new Late(row.fields().spot("date"), date));
     }
+  }
+
+  private boolean isLate(LocalDate date) {
+    return today.isPresent() && !date.isBefore(today.get());
   }
 
   /** Once for all rows: with another today all of them are right. */
@@ -162,6 +166,7 @@ final class SeasonLog {
         && date != null
         && plants != null
         && today.isPresent()
+        && !isLate(date)
         && isYoung(date, today.get(), crop)) {
       fields.wrong(
           "plants",

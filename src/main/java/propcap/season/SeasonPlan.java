@@ -183,8 +183,7 @@ public final class SeasonPlan {
 
   /** The luck of its seasons under a seed, given what is known of the one that has begun. */
   public Luck luck(long seed) {
-    return new Luck(
-        scenario, seed, scenario.soFar() == null ? null : new LogEvidence(this).known());
+    return new Luck(scenario, seed, scenario.soFar() == null ? null : LogEvidence.of(this));
   }
 
   int days() {

@@ -110,7 +110,9 @@ class BadFilesTest {
 
     assertThat(folder.faults())
         .containsExactly(
-            "crops.yaml:1: no header but 'crops:'; the header " + header,
+            "crops.yaml:1: no header but 'crops:'; the header "
+                + header
+                + " and, if need be, germinate-in,sow-from,sow-to,goal",
             "sowings.csv:1:1: the file holds 'id,crop,lot,sow,trays,plants-needed,bed-from,bed-by,bed-unti...'"
                 + "; a map of 'key: value' lines");
   }
@@ -122,7 +124,7 @@ class BadFilesTest {
     assertThat(folder.faults())
         .containsExactly(
             "weather.csv:1: no header but 'date;tmin;tmax'; the header date,tmin,tmax, parted by"
-                + " commas");
+                + " commas: a spreadsheet asks for the separator when it saves CSV");
   }
 
   @Test

@@ -99,6 +99,22 @@ class SoFarReaderTest {
     assertThat(told(read.warnings())).anyMatch(w -> w.startsWith("log.csv:2: Mats has 60 trays"));
   }
 
+  /** With the right day the counts may well be right. */
+  @Test
+  void whereTheDayIsWrongNothingIsToldThatHangsOnIt() {
+    assertThat(
+            told(
+                withLog(
+                        "tomato-1,,sown,2027-03-08,,,16",
+                        "tomato-1,1,off-heat,2027-04-10,65,,",
+                        "tomato-1,2,off-heat,2027-04-12,65,,")
+                    .faults()))
+        .singleElement()
+        .asString()
+        .contains("date 2027-04-10 is not before today")
+        .contains("that of 1 more row");
+  }
+
   // Which trays a row speaks of.
 
   @Test

@@ -78,7 +78,8 @@ class TrayLogReaderTest {
       value = {
         "S,1,redy,2020-03-20,40 | did you mean ready?",
         "S,1,eaten,2020-03-20,40 | one of sown, counted, off-heat",
-        "S,1,ready,20.3.2020,40 | a date such as",
+        "S,1,ready,20.3.2020,40 | 2020-03-20, in a spreadsheet by cells of the form YYYY-MM-DD",
+        "S,1,ready,3/20/2020,40 | a date such as",
         "S,1,ready,2020-03-20,many | a whole number from 0",
         "S,1,ready,2020-03-20,-1 | a whole number from 0",
         "S,1,ready,2020-12-20,40 | is in no year's season",

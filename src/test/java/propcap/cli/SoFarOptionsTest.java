@@ -77,6 +77,16 @@ class SoFarOptionsTest {
     }
   }
 
+  /** Cabbages are through the heat in a week: a row was forgotten, and is asked for. */
+  @Test
+  void aRowThatSeemsToBeMissingIsAskedForByEveryCommand() throws IOException {
+    Run run = asked(Run.EVENING, "--on", "2027-03-20", "--log", log("cabbage-1,,sown,2027-02-22,,,"));
+    assertThat(run.exitCode()).isZero();
+    assertThat(run.err())
+        .contains("Worth another look: cabbage-1: by the log 6 trays have been in the heat for 26")
+        .contains("Is a row off-heat missing?");
+  }
+
   @Test
   void onTakesADayAndAnAddressEachOnce() {
     Run both = asked(Run.EVENING, "--on", "spark://127.0.0.1:7077", "--on", "2027-02-01");

@@ -80,7 +80,8 @@ class SoFarOptionsTest {
   /** Cabbages are through the heat in a week: a row was forgotten, and is asked for. */
   @Test
   void aRowThatSeemsToBeMissingIsAskedForByEveryCommand() throws IOException {
-    Run run = asked(Run.EVENING, "--on", "2027-03-20", "--log", log("cabbage-1,,sown,2027-02-22,,,"));
+    Run run =
+        asked(Run.EVENING, "--on", "2027-03-20", "--log", log("cabbage-1,,sown,2027-02-22,,,"));
     assertThat(run.exitCode()).isZero();
     assertThat(run.err())
         .contains("Worth another look: cabbage-1: by the log 6 trays have been in the heat for 26")

@@ -1,10 +1,14 @@
 package propcap.report.work;
 
+import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.YearMonth;
+import java.time.format.TextStyle;
 import java.time.temporal.IsoFields;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import propcap.farm.TrayTask;
 import propcap.report.kit.Dates;
 import propcap.report.kit.Words;
@@ -18,6 +22,12 @@ public record MonthSheets(String scenario, String version, List<Month> months) {
     months = List.copyOf(months);
   }
 
+  /** The days of a week, short. */
+  public static final List<String> DAYS =
+      Arrays.stream(DayOfWeek.values())
+          .map(day -> day.getDisplayName(TextStyle.SHORT, Locale.ENGLISH))
+          .toList();
+
   public record Month(String name, String work, List<Week> weeks) {}
 
   public record Week(String name, List<Day> days) {}
@@ -27,7 +37,12 @@ public record MonthSheets(String scenario, String version, List<Month> months) {
    *
    * @param isOf whether it lies in the month and in the season; others are left empty
    */
-  public record Day(String number, boolean isOf, boolean isRest, String hours, List<Line> lines) {}
+  public record Day(String number, boolean isOf, boolean isRest, String hours, List<Line> lines) {
+    /** Its look; a day without work is left out where days stand one below the other. */
+    public String look() {
+      return (isRest ? "rest" : isOf ? "" : "off") + (lines.isEmpty() ? " none" : "");
+    }
+  }
 
   public record Line(String job, String what) {}
 

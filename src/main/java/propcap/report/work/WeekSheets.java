@@ -44,6 +44,20 @@ public record WeekSheets(String scenario, String version, List<Week> weeks) {
   public record Week(
       String name, String dates, String work, List<Head> days, List<Block> blocks, String perhaps) {
 
+    /** The same by day. */
+    public List<DayList> byDay() {
+      return IntStream.range(0, days.size())
+          .mapToObj(d -> new DayList(days.get(d), blocksOn(d), d))
+          .toList();
+    }
+
+    private List<Block> blocksOn(int day) {
+      return blocks.stream()
+          .map(b -> b.with(b.rows().stream().filter(r -> !r.days().get(day).isEmpty()).toList()))
+          .filter(b -> !b.rows().isEmpty())
+          .toList();
+    }
+
     /** How close the rows stand: close where this brings the sheet onto one page. */
     public String look() {
       int rows = blocks.stream().mapToInt(b -> b.rows().size()).sum();
@@ -51,6 +65,17 @@ public record WeekSheets(String scenario, String version, List<Week> weeks) {
       double ifTight = rows * TIGHT_ROW_MM + blocks.size() * TIGHT_BLOCK_MM;
       boolean savesAPage = (height > FREE_MM && ifTight <= FREE_MM) || height > FREE_OF_TWO_MM;
       return savesAPage ? "weeks tight" : "weeks";
+    }
+  }
+
+  /**
+   * What is due on one day, for a screen too narrow for the days beside each other.
+   *
+   * @param jobs the blocks that have work on it, with the rows that have
+   */
+  public record DayList(Head day, List<Block> jobs, int number) {
+    public String trays(Row row) {
+      return row.days().get(number);
     }
   }
 
@@ -62,7 +87,11 @@ public record WeekSheets(String scenario, String version, List<Week> weeks) {
    *
    * @param event the log's word for it; empty where the log has none
    */
-  public record Block(String job, String trays, String event, List<Row> rows) {}
+  public record Block(String job, String trays, String event, List<Row> rows) {
+    Block with(List<Row> some) {
+      return new Block(job, trays, event, some);
+    }
+  }
 
   /** One sowing's work: trays by day, empty where there are none. */
   public record Row(

@@ -80,6 +80,30 @@ class WorkSheetsTest {
         .containsExactly(new MonthSheets.Line("Off heat", "2"), new MonthSheets.Line("Sow", "a 2"));
   }
 
+  /** On a phone the days stand one below the other, each with its own trays. */
+  @Test
+  void aWeekByDayHasTheSameTrays() throws InterruptedException {
+    farm.sowings.add(Farms.sowing("a", 2, 4));
+    farm.sowings.add(Farms.sowing("b", 3, 1));
+    WeekSheets.Week first = week(calendar(), 0);
+    assertThat(first.byDay()).hasSize(7);
+    WeekSheets.DayList wednesday = first.byDay().get(2);
+    assertThat(wednesday.day().day()).isEqualTo("Wed");
+    assertThat(wednesday.jobs())
+        .singleElement()
+        .satisfies(
+            block -> {
+              assertThat(block.job()).isEqualTo("Sow");
+              assertThat(block.rows())
+                  .singleElement()
+                  .satisfies(row -> assertThat(wednesday.trays(row)).isEqualTo("4"));
+            });
+    assertThat(first.byDay().get(3).jobs().get(0).rows())
+        .extracting(WeekSheets.Row::sowing)
+        .containsExactly("b");
+    assertThat(first.byDay().get(0).jobs()).isEmpty();
+  }
+
   @Test
   void eachJobHasTheWordThatTheLogReadsBesideIt() throws InterruptedException {
     farm.sowings.add(Farms.sowing("a", 2, 4));

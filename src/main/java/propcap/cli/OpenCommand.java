@@ -42,6 +42,13 @@ final class OpenCommand implements Callable<Integer> {
   @Option(names = "--no-browser", description = "Prints the link and opens no browser.")
   private boolean isQuiet;
 
+  @Option(
+      names = "--share",
+      description =
+          "Lets phones in the same network read the forecast and the answers, by a link of their"
+              + " own. They can change nothing.")
+  private boolean isShared;
+
   @Spec private CommandSpec spec;
 
   @Override
@@ -60,6 +67,9 @@ final class OpenCommand implements Callable<Integer> {
       out.println("The page, for this machine alone; the link opens once:");
       out.println("  " + link);
       out.println("Enter prints a new link, Ctrl-C ends. What is not saved comes back.");
+      if (isShared) {
+        share(server, out);
+      }
       if (!isQuiet) {
         browse(link);
       }
@@ -69,6 +79,16 @@ final class OpenCommand implements Callable<Integer> {
       out.println("Stopped. What is not saved comes back the next time.");
     }
     return Propcap.STOPPED;
+  }
+
+  private static void share(Server server, PrintWriter out) throws IOException {
+    String link = server.share(Sharing.address());
+    out.println("To read on a phone in the same network:");
+    out.println("  " + link);
+    out.print(Sharing.code(link));
+    out.println(
+        "Whoever has this link can read the forecast and the answers until Propcap ends, and");
+    out.println("change nothing. It is not encrypted: share in a network that you trust alone.");
   }
 
   /** Where there is no browser to open, the link is printed all the same. */

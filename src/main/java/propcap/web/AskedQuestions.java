@@ -101,7 +101,26 @@ final class AskedQuestions {
     answer.headlines().forEach(lines::add);
     json.add("headlines", lines);
     json.addProperty("html", answer.html());
+    JsonArray files = new JsonArray();
+    answer.kind().files().forEach(files::add);
+    json.add("files", files);
     return json;
+  }
+
+  /** A file of an answer, as it would be written. */
+  Reply file(long id, String name, String version) throws RefusedException {
+    String text = kept(id).answer().files(version).get(name);
+    if (text == null) {
+      throw new RefusedException(404, "the answer has no file " + name);
+    }
+    return Reply.document(name, text);
+  }
+
+  /** The answers that are kept, the newest first, each by its number. */
+  synchronized List<Map.Entry<Long, Answer>> all() {
+    List<Map.Entry<Long, Answer>> all = new ArrayList<>();
+    answers.forEach((id, kept) -> all.add(0, Map.entry(id, kept.answer())));
+    return all;
   }
 
   /** Writes an answer into the results beside the scenario. */

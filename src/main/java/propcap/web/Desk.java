@@ -131,6 +131,12 @@ final class Desk {
     return version;
   }
 
+  /** The name of the scenario that was opened; its file's where it has none. */
+  synchronized String name() {
+    String name = reading(scenario).written().head().name();
+    return name.isEmpty() ? folder.name(scenario) : name;
+  }
+
   /** One of the scenarios on the desk, by its file's name; empty: the one that was opened. */
   synchronized Path shown(String name) throws RefusedException {
     return name.isEmpty()

@@ -30,7 +30,8 @@ final class Gate {
     this.port = port;
   }
 
-  private static String token() {
+  /** What nobody can guess. */
+  static String token() {
     byte[] token = new byte[TOKEN_BYTES];
     RANDOM.nextBytes(token);
     return Base64.getUrlEncoder().withoutPadding().encodeToString(token);

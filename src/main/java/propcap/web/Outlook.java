@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
 import propcap.farm.Scenario;
 import propcap.report.compare.ComparisonAnswer;
 import propcap.report.forecast.ForecastAnswer;
+import propcap.results.Answer;
 import propcap.results.ResultsFolder;
 import propcap.study.BadQuestionException;
 import propcap.study.Comparing;
@@ -192,6 +193,20 @@ final class Outlook {
       }
     }
     throw new RefusedException(404, "the report has no such section");
+  }
+
+  /** The forecast as it is told; empty where there is none yet. */
+  synchronized Optional<Answer> shown() {
+    return Optional.ofNullable(seen).map(shown -> new ForecastAnswer(shown.forecast()));
+  }
+
+  /** A file of the forecast as it would be written, from as many springs as are tried by now. */
+  Reply file(String name, String version) throws RefusedException {
+    String text = new ForecastAnswer(seen().forecast()).files(version).get(name);
+    if (text == null) {
+      throw new RefusedException(404, "the forecast has no file " + name);
+    }
+    return Reply.document(name, text);
   }
 
   /** Writes the forecast's report, as the command {@code run} does. */

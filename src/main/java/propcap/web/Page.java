@@ -9,6 +9,7 @@ import java.net.URLDecoder;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
@@ -16,8 +17,12 @@ import java.util.Map;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
+import propcap.report.SharedPage;
 import propcap.report.Style;
+import propcap.results.Answer;
 
 /** What the page asks of the server, each request by its path. */
 final class Page implements AutoCloseable {
@@ -38,6 +43,9 @@ final class Page implements AutoCloseable {
           Map.entry("/outlook.js", "outlook.js"),
           Map.entry("/saving.js", "saving.js"),
           Map.entry("/questions.js", "questions.js"));
+
+  private static final Pattern DOCUMENT =
+      Pattern.compile("answer/(forecast|[0-9]{1,18})/([a-z-]{1,40}\\.[a-z]{2,4})");
 
   private static final int LOOK_SECONDS = 2;
 
@@ -104,6 +112,10 @@ final class Page implements AutoCloseable {
     if (file != null) {
       return own(file);
     }
+    Matcher document = DOCUMENT.matcher(path.substring(1));
+    if (document.matches()) {
+      return document(document.group(1), document.group(2));
+    }
     return switch (path) {
       case "/report.css" -> Reply.of(200, "text/css; charset=utf-8", Style.css());
       case "/api/state" -> state(value(query, "file"));
@@ -113,6 +125,41 @@ final class Page implements AutoCloseable {
       case "/api/answer" -> Reply.json(asks.answer(number(value(query, "id"))));
       default -> throw new RefusedException(404, "there is nothing at " + path);
     };
+  }
+
+  /** A file of an answer, or of the forecast, to be read or kept without being saved. */
+  private Reply document(String of, String name) throws RefusedException {
+    return of.equals("forecast")
+        ? outlook.file(name, version)
+        : asks.file(number(of), name, version);
+  }
+
+  /** What may be read from elsewhere: the list of all, and each of their files. */
+  Reply shared(String path) throws RefusedException {
+    Matcher document = DOCUMENT.matcher(path);
+    if (document.matches()) {
+      return document(document.group(1), document.group(2));
+    }
+    if (!path.isEmpty()) {
+      throw new RefusedException(404, "nothing is here");
+    }
+    List<SharedPage.Entry> entries = new ArrayList<>();
+    outlook
+        .shown()
+        .ifPresent(forecast -> entries.add(entry("The forecast", forecast, "answer/forecast")));
+    asks.all()
+        .forEach(
+            each ->
+                entries.add(
+                    entry(
+                        Questions.title(each.getValue().kind().word()),
+                        each.getValue(),
+                        "answer/" + each.getKey())));
+    return Reply.document("shared.html", new SharedPage(desk.name(), entries).html());
+  }
+
+  private static SharedPage.Entry entry(String title, Answer answer, String at) {
+    return new SharedPage.Entry(title, answer.headlines(), at, answer.kind().files());
   }
 
   private static Reply own(String name) throws IOException {

@@ -1,19 +1,25 @@
 package propcap.web;
 
+import java.time.Instant;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleConsumer;
+import org.jspecify.annotations.Nullable;
 import propcap.farm.PlanNeeds;
 import propcap.farm.Scenario;
 import propcap.farm.Sowing;
 import propcap.report.bottleneck.BottlenecksAnswer;
 import propcap.report.compare.ComparisonAnswer;
 import propcap.report.latest.LatestAnswer;
+import propcap.report.order.SuppliesAnswer;
 import propcap.report.plan.PlannedAnswer;
 import propcap.report.shift.ShiftsAnswer;
 import propcap.report.size.SizingAnswer;
+import propcap.report.work.CalendarAnswer;
+import propcap.report.work.LabelSheet;
 import propcap.results.Answer;
 import propcap.study.BadQuestionException;
 import propcap.study.Bottlenecking;
@@ -26,12 +32,15 @@ import propcap.study.Goal;
 import propcap.study.LatestQuestion;
 import propcap.study.LatestSowing;
 import propcap.study.NewSowing;
+import propcap.study.Period;
 import propcap.study.Planning;
 import propcap.study.PlanningQuestion;
 import propcap.study.RunSettings;
 import propcap.study.Shifting;
 import propcap.study.SizingQuestion;
 import propcap.study.SizingRun;
+import propcap.study.Supplying;
+import propcap.study.WorkPlanning;
 import propcap.web.QuestionForm.Field;
 
 /**
@@ -127,7 +136,27 @@ final class Questions {
                       new Field("minutes", "Minutes to search", 2),
                       new Field("giveUp", "May be given up, such as tomato*", ""))
                   .findingWhatIsEmpty(),
-              (all, asked) -> plan(all.get(0), asked)));
+              (all, asked) -> plan(all.get(0), asked)),
+          new Known(
+              new QuestionForm(
+                  "calendar",
+                  "What is to be done on which day?",
+                  "Makes sheets of the work by weeks and by months, labels for the trays and a calendar"
+                      + " for a phone.",
+                  new Field("from", "From, such as 2027-03-01; empty: all", ""),
+                  new Field("to", "To", ""),
+                  new Field("label", "Size of a label", LabelSheet.COMMON.size()),
+                  new Field("columns", "Labels beside each other", LabelSheet.COMMON.columns()),
+                  new Field("rows", "Labels below each other", LabelSheet.COMMON.rows())),
+              (all, asked) -> calendar(all.get(0).scenario(), asked)),
+          new Known(
+              new QuestionForm(
+                  "order",
+                  "What must be ordered?",
+                  "Adds up seed, trays, pots, mix and heating, with what is kept in hand against a bad"
+                      + " spring.",
+                  new Field("chance", "Enough for each sowing in, % of springs", GOAL)),
+              (all, asked) -> order(all.get(0).scenario(), asked)));
 
   private Questions() {}
 
@@ -144,6 +173,11 @@ final class Questions {
   /** What the page shows of each. */
   static List<QuestionForm> forms() {
     return ALL.stream().map(Known::form).toList();
+  }
+
+  /** What a question asks; its name where it is none of these. */
+  static String title(String name) {
+    return known(name).map(known -> known.form().title()).orElse(name);
   }
 
   /** A question that takes springs to answer. */
@@ -281,6 +315,39 @@ final class Questions {
       var answer = Planning.plan(first.scenario(), question, run, budget, progress);
       return new PlannedAnswer(answer, first.filled());
     };
+  }
+
+  private static QuestionRun calendar(Scenario scenario, RequestFields asked)
+      throws RefusedException, BadQuestionException {
+    LabelSheet labels = labels(asked);
+    Period period =
+        Period.asked(scenario.season(), null, dateOrNone(asked, "from"), dateOrNone(asked, "to"));
+    return progress ->
+        new CalendarAnswer(
+            WorkPlanning.calendar(scenario, settings(scenario), progress),
+            period,
+            labels,
+            Instant.now());
+  }
+
+  private static LabelSheet labels(RequestFields asked) throws RefusedException {
+    try {
+      return LabelSheet.of(
+          asked.text("label"), asked.number("columns", 1, 20), asked.number("rows", 1, 50));
+    } catch (IllegalArgumentException e) {
+      throw RefusedException.bad(String.valueOf(e.getMessage()));
+    }
+  }
+
+  private static @Nullable LocalDate dateOrNone(RequestFields asked, String key)
+      throws RefusedException {
+    return asked.text(key).isBlank() ? null : asked.date(key);
+  }
+
+  private static QuestionRun order(Scenario scenario, RequestFields asked) throws RefusedException {
+    double chance = asked.number("chance", 1, 99) / 100.0;
+    return progress ->
+        new SuppliesAnswer(Supplying.supplies(scenario, chance, settings(scenario), progress));
   }
 
   private static String matching(String written) {

@@ -16,6 +16,28 @@ record Reply(int status, String type, String body, Map<String, String> headers) 
     return of(200, "text/html; charset=utf-8", html);
   }
 
+  /** A file of an answer as it stands in the results: a page with its own style, or a table. */
+  static Reply document(String name, String text) {
+    String ending = name.substring(name.lastIndexOf('.') + 1);
+    String type =
+        switch (ending) {
+          case "html" -> "text/html";
+          case "csv" -> "text/csv";
+          case "json" -> "application/json";
+          case "ics" -> "text/calendar";
+          case "svg" -> "image/svg+xml";
+          default -> "text/plain";
+        };
+    return new Reply(
+        200,
+        type + "; charset=utf-8",
+        text,
+        Map.of(
+            "Content-Security-Policy",
+            "default-src 'none'; style-src 'unsafe-inline'; img-src data:; base-uri 'none';"
+                + " form-action 'none'; frame-ancestors 'none'"));
+  }
+
   static Reply of(int status, String type, String text) {
     return new Reply(status, type, text, Map.of());
   }

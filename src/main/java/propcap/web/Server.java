@@ -13,11 +13,13 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.SynchronousQueue;
 import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
+import org.jspecify.annotations.Nullable;
 import propcap.disk.CannotWriteException;
 
 /**
- * The page's server, on this machine's loopback address alone. It answers one scenario's page and
- * knows no file by its path: what is sent is the program's own or made of the scenario.
+ * The page's server, on this machine's loopback address alone, but for what is shared to be read.
+ * It answers one scenario's page and knows no file by its path: what is sent is the program's own
+ * or made of the scenario.
  */
 public final class Server implements AutoCloseable {
   private static final int MOST_BYTES = 1 << 20;
@@ -41,6 +43,7 @@ public final class Server implements AutoCloseable {
   private final ExecutorService threads;
   private final Gate gate;
   private final Page page;
+  private @Nullable HttpServer shared;
 
   private Server(HttpServer http, Page page) {
     this.http = http;
@@ -80,6 +83,31 @@ public final class Server implements AutoCloseable {
   /** A new link to the page, which opens it once; older links open nothing any more. */
   public String newLink() {
     return gate.newLink();
+  }
+
+  /**
+   * Lets the answers be read in the network, by whoever has the link.
+   *
+   * @param at an address of this machine in that network
+   * @return the link
+   * @throws IOException where nothing can be served there
+   */
+  public String share(InetAddress at) throws IOException {
+    Shared reading = new Shared(page);
+    HttpServer server = HttpServer.create(new InetSocketAddress(at, 0), BACKLOG);
+    server.setExecutor(threads);
+    server.createContext("/", request -> read(request, reading));
+    server.start();
+    shared = server;
+    return "http://" + at.getHostAddress() + ":" + server.getAddress().getPort() + reading.path();
+  }
+
+  private static void read(HttpExchange request, Shared reading) {
+    try (request) {
+      send(request, reading.reply(request));
+    } catch (IOException e) {
+      // The phone is gone.
+    }
   }
 
   private void answer(HttpExchange request) {
@@ -174,6 +202,10 @@ public final class Server implements AutoCloseable {
   public void close() {
     page.close();
     http.stop(0);
+    HttpServer other = shared;
+    if (other != null) {
+      other.stop(0);
+    }
     threads.shutdownNow();
   }
 }

@@ -242,6 +242,14 @@ function shownAnswer(page, {name, title}) {
       button('Save the answer', () => save(page, name), {class: 'main', 'data-at': `save ${name}`}),
       el('span', {class: 'written', role: 'status'}, answer.written),
     ),
+    el(
+      'p',
+      {class: 'hint'},
+      'Open: ',
+      ...answer.files
+        .filter((file) => !file.endsWith('.json'))
+        .flatMap((file) => [el('a', {href: `/answer/${answer.id}/${file}`, target: '_blank', rel: 'noopener'}, file), ' ']),
+    ),
     el('p', {class: 'hint'}, `Asked of: ${answer.of}. ${answer.headlines.at(-1)}`),
     parts,
   );

@@ -84,7 +84,7 @@ class SoFarOptionsTest {
         asked(Run.EVENING, "--on", "2027-03-20", "--log", log("cabbage-1,,sown,2027-02-22,,,"));
     assertThat(run.exitCode()).isZero();
     assertThat(run.err())
-        .contains("Worth another look: cabbage-1: by the log 6 trays have been in the heat for 26")
+        .contains("Worth another look: cabbage-1: by the log 12 trays have been in the heat for 26")
         .contains("Is a row off-heat missing?");
   }
 

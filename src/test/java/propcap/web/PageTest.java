@@ -248,7 +248,9 @@ class PageTest {
     JsonArray questions = browser.state().getAsJsonArray("questions");
     List<String> names = new ArrayList<>();
     questions.forEach(each -> names.add(each.getAsJsonObject().get("name").getAsString()));
-    assertThat(names).containsExactly("compare", "bottleneck", "size", "shift", "latest", "plan");
+    assertThat(names)
+        .containsExactly(
+            "compare", "bottleneck", "size", "shift", "latest", "plan", "calendar", "order");
     JsonObject goal =
         questions.get(5).getAsJsonObject().getAsJsonArray("fields").get(0).getAsJsonObject();
     assertThat(goal.get("key").getAsString()).isEqualTo("goal");

@@ -92,7 +92,8 @@ public record CalendarAnswer(
 
   @Override
   public String html() {
-    return Templates.fill("weeks.jte", WeekSheets.of(calendar, period, ""));
+    // The sheets are pages of their own.
+    return Templates.fill("lines.jte", headlines());
   }
 
   /** What the plan sows, by name where these are few, and what of it waits. */

@@ -51,6 +51,11 @@ public record LabelSheet(double widthMm, double heightMm, int columns, int rows)
         Double.parseDouble(written.group(1)), Double.parseDouble(written.group(2)), columns, rows);
   }
 
+  /** Its size as it is written, such as {@code 70x37mm}. */
+  public String size() {
+    return mm(widthMm, heightMm);
+  }
+
   private static String mm(double width, double height) {
     return String.format(Locale.ROOT, "%sx%smm", bare(width), bare(height));
   }

@@ -175,10 +175,7 @@ public record SeasonNow(
 
   /** Sowings that are short and whose day is past: nothing can be tried. */
   public List<Sowing> tooLate() {
-    return sowings.stream()
-        .filter(s -> s.isShort() && isPast(s))
-        .map(SowingNow::sowing)
-        .toList();
+    return sowings.stream().filter(s -> s.isShort() && isPast(s)).map(SowingNow::sowing).toList();
   }
 
   private boolean isPast(SowingNow of) {

@@ -32,7 +32,10 @@ final class AdviceWords {
   List<String> told() {
     List<String> told = new ArrayList<>();
     if (!now.advice().isEmpty()) {
-      told.add((now.advice().size() == 1 ? "" : "The most useful: ") + sentence(first()));
+      boolean isForOne = first().sowing() != null;
+      told.add(
+          (now.advice().size() == 1 ? "" : isForOne ? "The most useful is for " : "The most useful: ")
+              + sentence(first()));
     }
     Stream.of(notHelped(), notBegun(), tooLate()).flatMap(Optional::stream).forEach(told::add);
     return told;

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.function.ToDoubleFunction;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.axis.SymbolAxis;
-import org.jfree.chart.plot.ValueMarker;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.ui.Layer;
 import org.jfree.chart.ui.RectangleAnchor;
@@ -14,7 +13,6 @@ import org.jfree.data.xy.XIntervalSeriesCollection;
 import propcap.report.chart.ChartStyle;
 import propcap.report.chart.Marks;
 import propcap.report.chart.Svg;
-import propcap.report.kit.Words;
 import propcap.study.SeasonNow;
 import propcap.study.SeasonNow.SowingNow;
 
@@ -46,7 +44,9 @@ final class ChancesChart {
     names.setRange(-1.5, sowings.size() - 0.5);
     XYPlot plot = ChartStyle.plot(chance, names);
     plot.setRangeGridlinesVisible(false);
-    plot.addDomainMarker(goal(now.goal()), Layer.BACKGROUND);
+    plot.addDomainMarker(
+        ChartStyle.goal(now.goal(), RectangleAnchor.TOP_LEFT, TextAnchor.TOP_RIGHT),
+        Layer.BACKGROUND);
     plot.setDataset(dataset);
     plot.setRenderer(marks.renderer());
     return Svg.slim(
@@ -55,16 +55,6 @@ final class ChancesChart {
         MARGINS + ROW_HEIGHT * (sowings.size() + 1),
         "The chance of each sowing to have its plants on time, in winter and now. The table below has"
             + " the numbers.");
-  }
-
-  private static ValueMarker goal(double goal) {
-    ValueMarker line = new ValueMarker(100 * goal, ChartStyle.VERMILLION, ChartStyle.DASHED);
-    line.setLabel("goal, " + Words.given(goal));
-    line.setLabelFont(ChartStyle.TEXT);
-    line.setLabelPaint(ChartStyle.VERMILLION);
-    line.setLabelAnchor(RectangleAnchor.TOP_LEFT);
-    line.setLabelTextAnchor(TextAnchor.TOP_RIGHT);
-    return line;
   }
 
   private static XIntervalSeries series(

@@ -19,6 +19,7 @@ import propcap.study.Forecast.Occupancy;
 import propcap.study.Period;
 import propcap.study.SeasonNow;
 import propcap.study.SeasonNow.Advice;
+import propcap.study.SeasonNow.Chance;
 import propcap.study.SeasonNow.SowingNow;
 import propcap.study.SeasonNow.Standing;
 import propcap.study.SeasonNow.Trays;
@@ -99,6 +100,12 @@ final class NowTables {
     String limits = Words.chances(low, high);
     return Cell.of(
         Words.chance(chance), Math.round(100 * low) == Math.round(100 * high) ? "" : limits);
+  }
+
+  private static Cell chances(double now, Chance then) {
+    return Cell.of(
+        Words.chance(now).replace(" %", "") + " → " + Words.chance(then.chance()),
+        chance(then.chance(), then.low(), then.high()).below());
   }
 
   /** Whole plants, and below them what 8 springs of 10 have, where they differ. */
@@ -215,18 +222,11 @@ final class NowTables {
         .cell(Column.words("What to do"), a -> Cell.of(words.what(a), words.until(a)))
         .cell(
             "Chance",
-            "now",
-            a ->
-                a.sowing() == null
-                    ? Cell.NONE
-                    : Cell.of(Words.chance(words.of(a).now().chanceMet())))
-        .cell(
-            "Chance",
-            "then",
+            "now → then",
             a ->
                 a.chance() == null
                     ? Cell.NONE
-                    : chance(a.chance().chance(), a.chance().low(), a.chance().high()))
+                    : chances(words.of(a).now().chanceMet(), a.chance()))
         .number("The others", "sowings on time, mean", AdviceWords::others);
   }
 }

@@ -182,14 +182,14 @@ class NowWordsTest {
     advise(Kind.SOW_AGAIN, b, 2, 14, 0.29, difference(-0.73, 0.14));
     assertThat(told())
         .contains(
-            "The most useful: a: buy in 713 plants, and its plants are on time in 9 springs of 10; as"
+            "The most useful is for a: buy in 713 plants, and its plants are on time in 9 springs of 10; as"
                 + " it stands, in no spring. 2 more pieces of advice are on the page.");
     assertThat(page().replaceAll("\\s*<[^>]+>\\s*", "|").replaceAll("[|]+", "|"))
         .contains(
-            "|a|buy in 713 plants|0 %|93 %|90–95 %|none|",
-            "|several|give up 3 trays that are not needed (3 of a)|it helps b|–|–|0.9 more|",
-            "|b|sow 2 trays again on 11 March|on 15 March 2 trays are still enough|64 %|93 %|90–95"
-                + " %|0.7 fewer|");
+            "|a|buy in 713 plants|0 → 93 %|90–95 %|none|",
+            "|several|give up 3 trays that are not needed (3 of a)|it helps b|–|0.9 more|",
+            "|b|sow 2 trays again on 11 March|on 15 March 2 trays are still enough|64 → 93"
+                + " %|90–95 %|0.7 fewer|");
   }
 
   @Test
@@ -248,7 +248,7 @@ class NowWordsTest {
     assertThat(page.indexOf("id=\"advice\"")).isLessThan(page.indexOf("<svg"));
   }
 
-  /** Geometric shapes of Windows Glyph List 4, which Arial, Helvetica and Liberation have all. */
+  /** Arrows and shapes of Windows Glyph List 4, which Arial, Helvetica and Liberation have all. */
   @Test
   void theMarksOfStandingAreInAllCommonFonts() throws Exception {
     add(new Trays(0, 0, 0, 0, 0, 0, 2, 0), 1, 0.9, null);
@@ -257,6 +257,6 @@ class NowWordsTest {
     add(BEGUN, 0, 0.9, null);
     String page = page();
     assertThat(page).contains("planted", "safe", "at risk", "lost");
-    assertThat(page.replaceAll("[\\x{0}-\\x{218F}■□▪▫▬▲►▼◄◊○●◘◙◦]", "")).isEmpty();
+    assertThat(page.replaceAll("[\\x{0}-\\x{218F}→■□▪▫▬▲►▼◄◊○●◘◙◦]", "")).isEmpty();
   }
 }

@@ -40,8 +40,7 @@ final class LatestChart {
     plot.setDataset(1, new XYSeriesCollection(alone(row)));
     plot.setRenderer(1, dotted());
     plot.addRangeMarker(
-        ChartStyle.goal(
-            row.answer().goal(), RectangleAnchor.BOTTOM_LEFT, TextAnchor.TOP_LEFT),
+        ChartStyle.goal(row.answer().goal(), RectangleAnchor.BOTTOM_LEFT, TextAnchor.TOP_LEFT),
         Layer.BACKGROUND);
     plot.addRangeMarker(
         new ValueMarker(PERCENT * Latest.TOO_LATE, ChartStyle.FAINT_INK, ChartStyle.HAIRLINE),

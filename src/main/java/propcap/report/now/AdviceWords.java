@@ -34,7 +34,9 @@ final class AdviceWords {
     if (!now.advice().isEmpty()) {
       boolean isForOne = first().sowing() != null;
       told.add(
-          (now.advice().size() == 1 ? "" : isForOne ? "The most useful is for " : "The most useful: ")
+          (now.advice().size() == 1
+                  ? ""
+                  : isForOne ? "The most useful is for " : "The most useful: ")
               + sentence(first()));
     }
     Stream.of(notHelped(), notBegun(), tooLate()).flatMap(Optional::stream).forEach(told::add);

@@ -224,9 +224,7 @@ final class NowTables {
             "Chance",
             "now → then",
             a ->
-                a.chance() == null
-                    ? Cell.NONE
-                    : chances(words.of(a).now().chanceMet(), a.chance()))
+                a.chance() == null ? Cell.NONE : chances(words.of(a).now().chanceMet(), a.chance()))
         .number("The others", "sowings on time, mean", AdviceWords::others);
   }
 }

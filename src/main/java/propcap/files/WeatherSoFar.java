@@ -48,10 +48,30 @@ final class WeatherSoFar {
       faults.add(
           FilePosition.whole(file),
           "no temperatures of " + spans(gaps),
-          "both of each day from " + season.start() + " to " + today.minusDays(1));
+          "both of each day from "
+              + season.start()
+              + " to "
+              + today.minusDays(1)
+              + whereItEnds(days, gaps, today));
       return List.of();
     }
     return days;
+  }
+
+  /** What to do about a file that has all days up to one and none after it. */
+  private static String whereItEnds(
+      List<WeatherRecord.Day> days, List<LocalDate> gaps, LocalDate today) {
+    LocalDate first = gaps.get(0);
+    boolean isEnd = !days.isEmpty() && days.get(days.size() - 1).date().isBefore(first);
+    return isEnd
+        ? ", or --on "
+            + first
+            + ", the day after its last; a spring to practise on is written up to "
+            + today
+            + " by propcap pretend with --on "
+            + today
+            + " --replace"
+        : "";
   }
 
   /** Days that follow each other told together: {@code 2027-02-03 and 2027-03-05 to 2027-03-09}. */

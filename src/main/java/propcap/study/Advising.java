@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.DoubleConsumer;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import propcap.farm.Crop;
 import propcap.farm.Crop.PottingOn.When;
@@ -30,6 +31,10 @@ final class Advising {
   private final SoFar soFar;
   private final List<SowingNow> sowings;
   private final List<SowingNow> isShort;
+
+  /** Of those, the ones that are begun and not over: for them alone something can be tried. */
+  private final List<SowingNow> open;
+
   private final AdviceSprings springs;
 
   Advising(Scenario scenario, SoFar soFar, RunSettings settings, List<SowingNow> sowings)
@@ -38,6 +43,10 @@ final class Advising {
     this.soFar = soFar;
     this.sowings = sowings;
     isShort = sowings.stream().filter(SowingNow::isShort).toList();
+    open =
+        isShort.stream()
+            .filter(s -> s.isBegun() && !scenario.today().isAfter(s.sowing().bedBy()))
+            .toList();
     springs = new AdviceSprings(scenario, settings, sowings);
   }
 
@@ -48,19 +57,30 @@ final class Advising {
 
   List<Advice> advise(DoubleConsumer progress) throws InterruptedException {
     List<Advice> advice = new ArrayList<>();
-    for (int i = 0; i < isShort.size(); i++) {
-      new SowingAgain(scenario, springs, isShort.get(i)).advice().ifPresent(advice::add);
-      buyIn(isShort.get(i)).ifPresent(advice::add);
-      progress.accept((i + 1.0) / (isShort.size() + 1));
+    for (int i = 0; i < open.size(); i++) {
+      new SowingAgain(scenario, springs, open.get(i)).advice().ifPresent(advice::add);
+      buyIn(open.get(i)).ifPresent(advice::add);
+      progress.accept((i + 1.0) / (open.size() + 1));
     }
     advice.addAll(forSeveral());
-    advice.sort(Comparator.comparing(Advice::kind).thenComparing(a -> -a.gain().mean()));
-    return advice;
+    return byUse(advice);
   }
 
-  /** Sowings that are short and that no advice helps. */
+  /** All for one sowing together, the most useful first; what is for several counts as one. */
+  static List<Advice> byUse(List<Advice> advice) {
+    Comparator<Advice> useful = Comparator.comparingDouble(a -> -a.use());
+    Map<Optional<Sowing>, List<Advice>> bySowing =
+        advice.stream()
+            .sorted(useful)
+            .collect(
+                Collectors.groupingBy(
+                    a -> Optional.ofNullable(a.sowing()), LinkedHashMap::new, Collectors.toList()));
+    return bySowing.values().stream().flatMap(List::stream).toList();
+  }
+
+  /** Sowings that are short, for which something was tried, and that no advice helps. */
   List<Sowing> notHelped(List<Advice> advice) {
-    return isShort.stream()
+    return open.stream()
         .map(SowingNow::sowing)
         .filter(s -> advice.stream().noneMatch(a -> a.isFor(s)))
         .toList();

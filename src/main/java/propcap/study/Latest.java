@@ -16,13 +16,15 @@ import propcap.farm.Sowing;
  * @param scenario the plan as it was asked about, with what was filled in
  * @param sowings those asked about, in the plan's order
  * @param withoutNeed those asked about that need no plants, by id: nothing is late for them
+ * @param begun those asked about of which trays are sown already, by id: their day is past
  */
 public record Latest(
     Scenario scenario,
     LatestQuestion question,
     RunSettings settings,
     List<ForSowing> sowings,
-    List<String> withoutNeed) {
+    List<String> withoutNeed,
+    List<String> begun) {
 
   /** It is too late once fewer springs than this share of them have the plants on time. */
   public static final double TOO_LATE = 0.5;
@@ -30,6 +32,7 @@ public record Latest(
   public Latest {
     sowings = List.copyOf(sowings);
     withoutNeed = List.copyOf(withoutNeed);
+    begun = List.copyOf(begun);
   }
 
   /**

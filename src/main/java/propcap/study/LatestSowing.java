@@ -7,6 +7,7 @@ import java.util.TreeSet;
 import java.util.function.DoubleConsumer;
 import java.util.stream.IntStream;
 import propcap.farm.Scenario;
+import propcap.farm.SoFar;
 import propcap.farm.Sowing;
 import propcap.study.Latest.Course;
 import propcap.study.Latest.ForSowing;
@@ -32,8 +33,8 @@ public final class LatestSowing {
    *
    * @param settings the seasons are the most that one day takes
    * @param progress told the share done, 0 to 1
-   * @throws BadQuestionException where a match names no sowing, none of those named needs plants,
-   *     the goal is no chance, or there is but one season
+   * @throws BadQuestionException where a match names no sowing, none of those named needs plants or
+   *     all are sown already, the goal is no chance, or there is but one season
    */
   public static Latest latest(
       Scenario scenario, LatestQuestion question, RunSettings settings, DoubleConsumer progress)
@@ -45,6 +46,14 @@ public final class LatestSowing {
       asked.addAll(NamesInQuestions.sowings(scenario, match));
     }
     List<Sowing> sowings = scenario.sowings();
+    SoFar soFar = scenario.soFar();
+    List<Integer> begun =
+        asked.stream().filter(s -> soFar != null && !soFar.of(sowings.get(s)).isEmpty()).toList();
+    asked.removeAll(begun);
+    if (asked.isEmpty()) {
+      throw new BadQuestionException(
+          "what is asked about is sown already; whether to sow it again is for propcap now");
+    }
     List<Integer> needing = asked.stream().filter(s -> sowings.get(s).plantsNeeded() > 0).toList();
     if (needing.isEmpty()) {
       throw new BadQuestionException(
@@ -67,7 +76,8 @@ public final class LatestSowing {
         question,
         settings,
         answers,
-        asked.stream().filter(s -> !needing.contains(s)).map(s -> sowings.get(s).id()).toList());
+        asked.stream().filter(s -> !needing.contains(s)).map(s -> sowings.get(s).id()).toList(),
+        begun.stream().map(s -> sowings.get(s).id()).toList());
   }
 
   private static ForSowing forSowing(

@@ -15,8 +15,8 @@ import propcap.study.Forecast.SowingForecast;
  * @param winter what was expected before anything was sown, on the same springs
  * @param goal chance, 0 to 1, with which a sowing's plants must be on time where it has no own
  * @param sowings in the plan's order
- * @param advice what makes a difference beyond its error, the most useful first
- * @param notHelped sowings that are short and for which nothing that was tried helps
+ * @param advice what makes a difference beyond its error: by sowing, the most useful first
+ * @param notHelped sowings that are short and for which nothing helps of what was tried for them
  * @param tried springs on which advice was tried
  */
 public record SeasonNow(
@@ -65,9 +65,14 @@ public record SeasonNow(
       return now.chanceMet() >= goal ? Standing.SAFE : Standing.AT_RISK;
     }
 
-    /** Whether plants are needed that may not be on time, and some trays may still bring them. */
+    /** Whether plants are needed that may not be on time. */
     public boolean isShort() {
       return sowing.plantsNeeded() > 0 && now.chanceMet() < goal;
+    }
+
+    /** Whether a tray of it has been sown. How the others are sown can be planned anew. */
+    public boolean isBegun() {
+      return trays.sown() > 0;
     }
   }
 
@@ -147,6 +152,11 @@ public record SeasonNow(
       return byDay == NO_DAY ? OptionalInt.empty() : OptionalInt.of(byDay);
     }
 
+    /** Sowings that it brings on time, a mean: what it gains less what it costs the others. */
+    public double use() {
+      return gain.mean() + others.mean();
+    }
+
     boolean isFor(Sowing one) {
       return one.equals(sowing) || helps.contains(one.id());
     }
@@ -154,6 +164,23 @@ public record SeasonNow(
 
   /** A chance, 0 to 1, with its 95 % limits. */
   public record Chance(double chance, double low, double high) {}
+
+  /** Sowings that are short as planned and of which no tray is sown yet: nothing was tried. */
+  public List<Sowing> notBegun() {
+    return sowings.stream()
+        .filter(s -> s.isShort() && !s.isBegun() && !isPast(s))
+        .map(SowingNow::sowing)
+        .toList();
+  }
+
+  /** Sowings that are short and whose day is past: nothing can be tried. */
+  public List<Sowing> tooLate() {
+    return sowings.stream().filter(s -> s.isShort() && isPast(s)).map(SowingNow::sowing).toList();
+  }
+
+  private boolean isPast(SowingNow of) {
+    return now.scenario().today().isAfter(of.sowing().bedBy());
+  }
 
   /** Sowings that stand so. */
   public long count(Standing standing) {

@@ -44,9 +44,8 @@ final class SowingAgain {
 
   /** Advice, where sowing again today makes a difference beyond its error. */
   Optional<Advice> advice() throws InterruptedException {
-    // What is yet to be sown is for a better plan.
     boolean isTooLate = !scenario.today().isBefore(of.sowing().bedBy());
-    if (of.trays().sown() == 0 || isTooLate || !scenario.season().contains(scenario.today())) {
+    if (isTooLate || !scenario.season().contains(scenario.today())) {
       return Optional.empty();
     }
     int trays = trays();

@@ -97,6 +97,33 @@ class PretendCommandTest {
     assertThat(folder.resolve("out")).isDirectoryContaining("glob:**review.html");
   }
 
+  /** As a grower does who practised up to 10 April and then looks back upon the whole spring. */
+  @Test
+  void aLookBackBeyondTheWeatherSaysHowToHaveTheRest() {
+    assertThat(pretend("--on", "2027-04-10").exitCode()).isZero();
+    String[] review = {
+      "review",
+      scenario.toString(),
+      "--log",
+      log.toString(),
+      "--weather-so-far",
+      weather.toString(),
+      "--on",
+      "2027-07-05",
+      "--seasons",
+      "25",
+      "--out",
+      folder.resolve("out").toString()
+    };
+    Run run = Run.of(review);
+    assertThat(run.exitCode()).isEqualTo(Propcap.BAD_INPUT);
+    assertThat(run.err())
+        .contains("or --on 2027-04-10, the day after its last")
+        .contains("by propcap pretend with --on 2027-07-05 --replace");
+    assertThat(pretend("--on", "2027-07-05", "--replace").exitCode()).isZero();
+    assertThat(Run.of(review).exitCode()).isZero();
+  }
+
   @Test
   void withoutALogItSaysWhereToNameOne() {
     Run run = Run.of("review", scenario.toString(), "--out", folder.resolve("out").toString());

@@ -135,6 +135,14 @@ class AnswerPagesTest {
     }
   }
 
+  /** Windows Glyph List 4 has no other arrows and shapes, and many fonts have no more than it. */
+  @Test
+  void noMarkIsMissingFromCommonFonts() {
+    for (String html : pages()) {
+      assertThat(html.replaceAll("[\\x{0}-\\x{2189}←↑→↓■□▪▫▬▲►▼◄◊○●◘◙◦]", "")).isEmpty();
+    }
+  }
+
   @Test
   void everyIdIsThereOnceAndEveryReferenceFindsIts() {
     for (String html : pages()) {

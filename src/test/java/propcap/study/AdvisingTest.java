@@ -7,9 +7,11 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import propcap.farm.Crops;
 import propcap.farm.Farms;
+import propcap.farm.Labour;
 import propcap.farm.Scenario;
 import propcap.farm.SoFar;
 import propcap.farm.Sowing;
+import propcap.farm.TinyFarm;
 import propcap.farm.TrayPast;
 import propcap.past.LogWalk;
 import propcap.season.PretendedLog;
@@ -54,12 +56,31 @@ class AdvisingTest {
 
   /** The farm on the morning of a day, all having gone as it must. */
   private Scenario on(int today) {
-    Scenario scenario = farm.make();
+    return on(farm.make(), today);
+  }
+
+  private static Scenario on(Scenario scenario, int today) {
     SeasonPlan plan = new SeasonPlan(scenario);
     var log = PretendedLog.of(plan, plan.luck(1).reader().season(0), today, Counting.STANDS);
     return scenario.withSoFar(
         new SoFar(
             Farms.day(today), LogWalk.walk(scenario, Farms.day(today), log).trays(), List.of()));
+  }
+
+  /** The farm in which a plant can be bought in. */
+  private Scenario withPrices() {
+    Scenario made = farm.make();
+    return new Scenario(
+        made.name(),
+        made.season(),
+        made.frostAtC(),
+        made.rounds(),
+        made.places(),
+        made.crops(),
+        made.sowings(),
+        made.weather(),
+        requireNonNull(TinyFarm.make().prices()),
+        Labour.NOT_LIMITED);
   }
 
   /** After a night in which a dog was at all trays of a sowing. */
@@ -128,7 +149,8 @@ class AdvisingTest {
     SeasonNow now = ask(on(3));
 
     assertThat(now.advice()).noneMatch(a -> a.kind() == Kind.GIVE_UP);
-    assertThat(now.notHelped()).extracting(Sowing::id).containsExactly("cosmos-1");
+    // The mats are full: it could not be sown yet.
+    assertThat(now.notBegun()).extracting(Sowing::id).containsExactly("cosmos-1");
   }
 
   /** The twin of the one above it: with all that it needs, nothing of the kale is spare. */
@@ -141,5 +163,58 @@ class AdvisingTest {
     SeasonNow now = ask(on(15));
 
     assertThat(now.advice()).noneMatch(a -> a.kind() == Kind.GIVE_UP);
+  }
+
+  /** Its two trays bring 20 plants of 30 whatever is done; how it is sown is not decided yet. */
+  @Test
+  void ofASowingThatIsNotBegunNothingWasTriedAndNothingIsSaid() throws Exception {
+    farm.sowings.add(sowing("cosmos-1", "cosmos", 20, 2, 30, 50));
+    SeasonNow now = ask(on(withPrices(), 9));
+
+    assertThat(now.advice()).isEmpty();
+    assertThat(now.notHelped()).isEmpty();
+    assertThat(now.notBegun()).extracting(Sowing::id).containsExactly("cosmos-1");
+  }
+
+  /** The twin of the one above it: once sown, what it lacks can be bought in. */
+  @Test
+  void whatLacksInASowingThatIsBegunIsBoughtIn() throws Exception {
+    farm.sowings.add(sowing("cosmos-1", "cosmos", 0, 2, 30, 50));
+    SeasonNow now = ask(on(withPrices(), 9));
+
+    assertThat(now.advice())
+        .filteredOn(a -> a.kind() == Kind.BUY_IN)
+        .extracting(Advice::trays)
+        .containsExactly(10);
+    assertThat(now.notBegun()).isEmpty();
+  }
+
+  /** Its bed's last day was day 25. */
+  @Test
+  void ofASowingWhoseDayIsPastNothingCanBeTried() throws Exception {
+    farm.sowings.add(sowing("cosmos-1", "cosmos", 0, 2, 30, 25));
+    SeasonNow now = ask(on(withPrices(), 26));
+
+    assertThat(now.advice()).isEmpty();
+    assertThat(now.notHelped()).isEmpty();
+    assertThat(now.tooLate()).extracting(Sowing::id).containsExactly("cosmos-1");
+  }
+
+  /** To sow again would save one sowing and cost two: it comes last. */
+  @Test
+  void theMostUsefulComesFirst() {
+    Difference one = new Difference(1, 0, 0, 1, null, 40);
+    Difference lessTwo = new Difference(-2, 0, 0, 0, null, 40);
+    Sowing sowing = sowing("cosmos-1", "cosmos", 0, 3, 20, 40);
+    Advice harms = advice(Kind.SOW_AGAIN, sowing, one, lessTwo);
+    Advice helps = advice(Kind.BUY_IN, sowing, one, Difference.NONE);
+    assertThat(harms.use()).isEqualTo(-1);
+    assertThat(helps.use()).isEqualTo(1);
+    assertThat(Advising.byUse(List.of(harms, helps))).containsExactly(helps, harms);
+  }
+
+  private static Advice advice(Kind kind, Sowing sowing, Difference gain, Difference others) {
+    return new Advice(
+        kind, sowing, List.of(), List.of(), 4, Advice.NO_DAY, null, gain, others, null);
   }
 }

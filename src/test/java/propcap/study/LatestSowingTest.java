@@ -18,10 +18,13 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import propcap.farm.Crops;
 import propcap.farm.Farms;
+import propcap.farm.LoggedEvent;
 import propcap.farm.RandomScenarios;
 import propcap.farm.Rounds;
 import propcap.farm.Scenario;
+import propcap.farm.SoFar;
 import propcap.farm.Sowing;
+import propcap.farm.TrayPast;
 import propcap.study.Latest.Course;
 import propcap.study.Latest.Day;
 import propcap.study.Latest.ForSowing;
@@ -317,6 +320,29 @@ class LatestSowingTest {
     assertThatExceptionOfType(BadQuestionException.class)
         .isThrownBy(() -> latest(scenario, 0.9, SETTINGS, "b"))
         .withMessageContaining("plants-needed");
+  }
+
+  /** A tray of a has been in the mats since day 0; it is day 3. */
+  @Test
+  void whatIsSownAlreadyIsNoQuestion() throws Exception {
+    Scenario made = sown(Farms.sowing("a", 0, 1, 0, 40), Farms.sowing("b", 5, 1, 0, 40));
+    TrayPast tray =
+        new TrayPast(
+            "a",
+            "a 1",
+            0,
+            0,
+            List.of(new TrayPast.Move(LoggedEvent.SOWN, 0, null, "Mats", 1)),
+            -1,
+            Double.NEGATIVE_INFINITY,
+            Double.POSITIVE_INFINITY);
+    Scenario scenario = made.withSoFar(new SoFar(Farms.day(3), List.of(tray), List.of()));
+    Latest latest = latest(scenario, 0.9, SETTINGS, "*");
+    assertThat(latest.begun()).containsExactly("a");
+    assertThat(latest.sowings()).extracting(s -> s.sowing().id()).containsExactly("b");
+    assertThatExceptionOfType(BadQuestionException.class)
+        .isThrownBy(() -> latest(scenario, 0.9, SETTINGS, "a"))
+        .withMessageContaining("sown already");
   }
 
   @Test

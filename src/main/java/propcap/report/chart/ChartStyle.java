@@ -16,6 +16,7 @@ import org.jfree.chart.axis.ValueAxis;
 import org.jfree.chart.block.BlockBorder;
 import org.jfree.chart.plot.DatasetRenderingOrder;
 import org.jfree.chart.plot.Plot;
+import org.jfree.chart.plot.ValueMarker;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.renderer.category.BarRenderer;
 import org.jfree.chart.renderer.category.StandardBarPainter;
@@ -23,8 +24,10 @@ import org.jfree.chart.renderer.xy.DeviationRenderer;
 import org.jfree.chart.text.TextUtils;
 import org.jfree.chart.title.LegendTitle;
 import org.jfree.chart.ui.HorizontalAlignment;
+import org.jfree.chart.ui.RectangleAnchor;
 import org.jfree.chart.ui.RectangleEdge;
 import org.jfree.chart.ui.RectangleInsets;
+import org.jfree.chart.ui.TextAnchor;
 import org.jspecify.annotations.Nullable;
 import propcap.report.kit.Words;
 
@@ -170,6 +173,18 @@ public final class ChartStyle {
     plot.setRangeGridlineStroke(HAIRLINE);
     plot.setDatasetRenderingOrder(DatasetRenderingOrder.FORWARD);
     return plot;
+  }
+
+  /** The line of a goal, a chance of which an axis has percent. */
+  public static ValueMarker goal(double goal, RectangleAnchor at, TextAnchor of) {
+    ValueMarker line = new ValueMarker(100 * goal, VERMILLION, DASHED);
+    line.setLabel("goal, " + Words.given(goal));
+    line.setLabelFont(TEXT);
+    line.setLabelPaint(VERMILLION);
+    line.setLabelBackgroundColor(new Color(0, 0, 0, 0));
+    line.setLabelAnchor(at);
+    line.setLabelTextAnchor(of);
+    return line;
   }
 
   /** A line in a pale band. */

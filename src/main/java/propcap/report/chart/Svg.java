@@ -32,6 +32,8 @@ public final class Svg {
   /** Width in the chart's own units, in which type is 12 high. */
   public static final int WIDTH = 680;
 
+  private static final int SLIM_WIDTH = 480;
+
   private static final String NAMESPACE = SVGSyntax.SVG_NAMESPACE_URI;
 
   private Svg() {}
@@ -44,6 +46,16 @@ public final class Svg {
    * @param words what the chart shows, for those who do not see it
    */
   public static String of(JFreeChart chart, String id, int height, String words) {
+    return of(chart, id, WIDTH, height, "", words);
+  }
+
+  /** The same for a chart that is whole on a phone, where the other is wider than the screen. */
+  public static String slim(JFreeChart chart, String id, int height, String words) {
+    return of(chart, id, SLIM_WIDTH, height, "slim", words);
+  }
+
+  private static String of(
+      JFreeChart chart, String id, int width, int height, String look, String words) {
     try {
       Document document =
           DocumentBuilderFactory.newInstance()
@@ -55,12 +67,15 @@ public final class Svg {
       context.setPrecision(2);
       context.setIDGenerator(new Ids(id));
       SVGGraphics2D pen = new SVGGraphics2D(context, false);
-      pen.setSVGCanvasSize(new Dimension(WIDTH, height));
-      chart.draw(pen, new Rectangle2D.Double(0, 0, WIDTH, height));
+      pen.setSVGCanvasSize(new Dimension(width, height));
+      chart.draw(pen, new Rectangle2D.Double(0, 0, width, height));
       Element root = pen.getRoot();
       keepWidths(root, pen, ChartStyle.TEXT.getSize2D());
       tidy(root);
-      describe(root, height, words);
+      describe(root, width, height, words);
+      if (!look.isEmpty()) {
+        root.setAttribute("class", look);
+      }
       return text(root);
     } catch (ParserConfigurationException | TransformerException | DOMException e) {
       throw new IllegalStateException("the chart " + id + " could not be drawn", e);
@@ -111,10 +126,10 @@ public final class Svg {
         || element.getTagName().equals(SVGSyntax.SVG_DEFS_TAG);
   }
 
-  private static void describe(Element root, int height, String words) {
+  private static void describe(Element root, int width, int height, String words) {
     root.removeAttribute("width");
     root.removeAttribute("height");
-    root.setAttribute("viewBox", "0 0 " + WIDTH + " " + height);
+    root.setAttribute("viewBox", "0 0 " + width + " " + height);
     root.setAttribute("role", "img");
     root.setAttribute("aria-label", words);
     root.setAttribute("font-family", "Helvetica, Arial, Liberation Sans, sans-serif");

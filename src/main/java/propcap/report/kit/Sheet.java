@@ -7,6 +7,7 @@ import propcap.study.Stat;
 
 /** A table of a page, in text. */
 public record Sheet(String title, String caption, List<Column> columns, List<Row> rows) {
+  private static final int FEW_COLUMNS = 4;
   private static final int MANY_COLUMNS = 6;
   private static final int LONG = 28;
 
@@ -85,7 +86,7 @@ public record Sheet(String title, String caption, List<Column> columns, List<Row
   public String look() {
     boolean isShaded = rows.stream().flatMap(r -> r.cells().stream()).anyMatch(c -> c.shade() > 0);
     return "sheet"
-        + (columns.size() <= 3 ? " fit" : columns.size() > MANY_COLUMNS ? " small" : "")
+        + (columns.size() <= FEW_COLUMNS ? " fit" : columns.size() > MANY_COLUMNS ? " small" : "")
         + (isShaded ? " grid" : "");
   }
 

@@ -47,6 +47,7 @@ public record LatestAnswer(Latest latest, List<Filled> filled) implements PagedA
     } else {
       LatestWords.together(rows).forEach(lines::add);
     }
+    LatestWords.begun(latest).ifPresent(lines::add);
     FilledWords.sentences(filled, latest.scenario().season()).forEach(lines::add);
     return lines.endingWith(
         latest.scenario().name()

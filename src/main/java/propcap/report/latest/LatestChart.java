@@ -7,6 +7,8 @@ import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.renderer.xy.DeviationRenderer;
 import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
 import org.jfree.chart.ui.Layer;
+import org.jfree.chart.ui.RectangleAnchor;
+import org.jfree.chart.ui.TextAnchor;
 import org.jfree.data.xy.XYSeries;
 import org.jfree.data.xy.XYSeriesCollection;
 import org.jfree.data.xy.YIntervalSeries;
@@ -38,7 +40,7 @@ final class LatestChart {
     plot.setDataset(1, new XYSeriesCollection(alone(row)));
     plot.setRenderer(1, dotted());
     plot.addRangeMarker(
-        new ValueMarker(PERCENT * row.answer().goal(), ChartStyle.VERMILLION, ChartStyle.DASHED),
+        ChartStyle.goal(row.answer().goal(), RectangleAnchor.BOTTOM_LEFT, TextAnchor.TOP_LEFT),
         Layer.BACKGROUND);
     plot.addRangeMarker(
         new ValueMarker(PERCENT * Latest.TOO_LATE, ChartStyle.FAINT_INK, ChartStyle.HAIRLINE),

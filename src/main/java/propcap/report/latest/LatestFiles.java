@@ -19,6 +19,7 @@ final class LatestFiles {
       List<String> verdicts,
       List<Answer> sowings,
       List<String> withoutNeed,
+      List<String> begun,
       List<Filled> filled) {}
 
   /** A null is a day that there is not. */
@@ -46,6 +47,7 @@ final class LatestFiles {
             rows.stream().map(r -> String.join(" ", LatestWords.of(r))).toList(),
             rows.stream().map(Answer::of).toList(),
             latest.withoutNeed(),
+            latest.begun(),
             filled));
   }
 

@@ -11,6 +11,7 @@ import propcap.report.kit.Sheet;
 import propcap.report.kit.Words;
 import propcap.study.FirstPlan.Filled;
 import propcap.study.Latest;
+import propcap.study.Latest.Course;
 
 /** The page of the last days to sow. */
 final class LatestPage {
@@ -33,10 +34,9 @@ final class LatestPage {
 
   private AnswerPage page(String version) {
     List<Part> parts = new ArrayList<>(List.of(lastDays()));
-    if (rows.size() <= MOST_CHARTS) {
-      for (int r = 0; r < rows.size(); r++) {
-        parts.add(chances(rows.get(r), r + 1));
-      }
+    // Of one sowing the chart stands beside its verdict, which comes first.
+    for (int r = 0; rows.size() > 1 && rows.size() <= MOST_CHARTS && r < rows.size(); r++) {
+      parts.add(chances(rows.get(r), r + 1));
     }
     return new AnswerPage(
         latest.scenario().name(),
@@ -53,6 +53,7 @@ final class LatestPage {
   private Part lastDays() {
     List<String> sentences =
         new ArrayList<>(FilledWords.sentences(filled, latest.scenario().season()));
+    LatestWords.begun(latest).ifPresent(sentences::add);
     if (!latest.withoutNeed().isEmpty()) {
       sentences.add(
           "Left out, as no plants are needed of them: " + Words.list(latest.withoutNeed()) + ".");
@@ -68,10 +69,10 @@ final class LatestPage {
     return new Part(
         "latest",
         "The last day to sow",
-        rows.size() == 1 ? List.of() : LatestWords.together(rows),
+        rows.size() == 1 ? LatestWords.of(rows.get(0)) : LatestWords.together(rows),
         sentences,
         rows.size() == 1
-            ? List.of()
+            ? List.of(chart(rows.get(0), 1))
             : List.of(
                 new Figure(
                     "Last days, and the plan's.",
@@ -85,16 +86,24 @@ final class LatestPage {
         "sowing" + number,
         row.sowing().id(),
         LatestWords.of(row),
-        row.answer().inHouse().isWhole() || row.answer().inHouse().days().isEmpty()
-            ? List.of()
-            : List.of("In the full house earlier days than those in the chart were not tried."),
-        List.of(
-            new Figure(
-                "The chance by the day of sowing.",
-                "Dashed: the goal. The upright line: the day on which it is sown"
-                    + (row.isPlanned() ? " by the plan." : " as filled in."),
-                LatestChart.of(row, "chance" + number))),
+        List.of(),
+        List.of(chart(row, number)),
         List.of());
+  }
+
+  private static Figure chart(LatestRow row, int number) {
+    Course inHouse = row.answer().inHouse();
+    return new Figure(
+        "The chance by the day of sowing.",
+        "The upright line: the day on which it is sown"
+            + (row.isPlanned() ? " by the plan." : " as filled in.")
+            + (inHouse.isWhole() || inHouse.days().isEmpty()
+                ? ""
+                : " In the full house earlier days than those in the chart were not tried.")
+            + (LatestWords.isTooEarly(row.answer().alone(), row.answer().goal())
+                ? " Where the line is low on the left it is too early to sow."
+                : ""),
+        LatestChart.of(row, "chance" + number));
   }
 
   private static List<AnswerPage.Term> reading() {

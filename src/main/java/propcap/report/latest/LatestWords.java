@@ -10,6 +10,7 @@ import propcap.farm.Season;
 import propcap.report.kit.Dates;
 import propcap.report.kit.Words;
 import propcap.report.latest.LatestRow.Standing;
+import propcap.study.Latest;
 import propcap.study.Latest.Course;
 import propcap.study.Latest.Day;
 import propcap.study.Latest.LastDay;
@@ -160,6 +161,14 @@ final class LatestWords {
             + " it falls short.");
   }
 
+  /** Whether the first days tried fall short of a chance that later ones reach. */
+  static boolean isTooEarly(Course course, double chance) {
+    return course
+        .last(chance)
+        .filter(l -> l.holes().contains(course.days().get(0).sow()))
+        .isPresent();
+  }
+
   private Optional<String> late() {
     return row.half()
         .map(l -> "After " + day(l.day().sow()) + " it is too late for 5 springs of 10.");
@@ -230,6 +239,19 @@ final class LatestWords {
                         + id(r)
                         + "."));
     return sentences;
+  }
+
+  /** What was left out, as it is sown. */
+  static Optional<String> begun(Latest latest) {
+    int begun = latest.begun().size();
+    return begun == 0
+        ? Optional.empty()
+        : Optional.of(
+            "Left out, as "
+                + (begun == 1 ? "it is" : "they are")
+                + " sown already: "
+                + (begun == 1 ? latest.begun().get(0) : Words.plural(begun, "sowing"))
+                + ". Whether to sow again is for ./propcap now.");
   }
 
   private static List<LatestRow> standing(List<LatestRow> rows, Standing standing) {

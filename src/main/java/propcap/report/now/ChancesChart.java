@@ -3,8 +3,11 @@ package propcap.report.now;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import org.jfree.chart.axis.NumberAxis;
-import org.jfree.chart.plot.ValueMarker;
+import org.jfree.chart.axis.SymbolAxis;
 import org.jfree.chart.plot.XYPlot;
+import org.jfree.chart.ui.Layer;
+import org.jfree.chart.ui.RectangleAnchor;
+import org.jfree.chart.ui.TextAnchor;
 import org.jfree.data.xy.XIntervalSeries;
 import org.jfree.data.xy.XIntervalSeriesCollection;
 import propcap.report.chart.ChartStyle;
@@ -36,17 +39,20 @@ final class ChancesChart {
     NumberAxis chance =
         ChartStyle.axis(new NumberAxis("springs in which its plants are on time, %"));
     chance.setRange(-2, 102);
-    XYPlot plot =
-        ChartStyle.plot(
-            chance, ChartStyle.nameAxis(sowings.stream().map(s -> s.sowing().id()).toList()));
+    SymbolAxis names = ChartStyle.nameAxis(sowings.stream().map(s -> s.sowing().id()).toList());
+    // The goal is named above the first.
+    names.setRange(-1.5, sowings.size() - 0.5);
+    XYPlot plot = ChartStyle.plot(chance, names);
     plot.setRangeGridlinesVisible(false);
-    plot.addDomainMarker(new ValueMarker(100 * now.goal(), ChartStyle.RULE, ChartStyle.HAIRLINE));
+    plot.addDomainMarker(
+        ChartStyle.goal(now.goal(), RectangleAnchor.TOP_LEFT, TextAnchor.TOP_RIGHT),
+        Layer.BACKGROUND);
     plot.setDataset(dataset);
     plot.setRenderer(marks.renderer());
-    return Svg.of(
+    return Svg.slim(
         ChartStyle.chart(plot),
         id,
-        MARGINS + ROW_HEIGHT * sowings.size(),
+        MARGINS + ROW_HEIGHT * (sowings.size() + 1),
         "The chance of each sowing to have its plants on time, in winter and now. The table below has"
             + " the numbers.");
   }

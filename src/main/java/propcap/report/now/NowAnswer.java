@@ -45,8 +45,7 @@ public record NowAnswer(SeasonNow now, WorkCalendar work, Answer forecast, @Null
     NowWords words = new NowWords(now);
     Lines lines = new Lines();
     words.told(last).forEach(lines::add);
-    words.shortAdvice().ifPresent(lines::add);
-    words.notHelped().ifPresent(lines::add);
+    new AdviceWords(now).toldInShort().forEach(lines::add);
     words.around().forEach(lines::add);
     return lines.endingWith(
         now.now().scenario().name()
@@ -66,12 +65,12 @@ public record NowAnswer(SeasonNow now, WorkCalendar work, Answer forecast, @Null
             new Members(
                 now.now().scenario().today().toString(),
                 now.goal(),
-                Stream.of(words.told(last), words.all(), words.around())
+                Stream.of(words.told(last), new AdviceWords(now).told(), words.around())
                     .flatMap(List::stream)
                     .toList(),
                 NowTables.SOWINGS.objects(now.sowings()),
                 NowTables.places(season).objects(NowTables.PlaceNow.of(now)),
-                NowTables.advice(season).objects(now.advice()),
+                NowTables.advice(now).objects(now.advice()),
                 now.tried())));
     files.put("now.csv", NowTables.SOWINGS.csv(now.sowings()));
     files.put("now-places.csv", NowTables.places(season).csv(NowTables.PlaceNow.of(now)));

@@ -1,8 +1,10 @@
 package propcap.report.now;
 
 import java.util.List;
+import propcap.farm.Scenario;
 import propcap.farm.Season;
 import propcap.report.kit.AnswerPage;
+import propcap.report.kit.Dates;
 import propcap.report.kit.Fact;
 import propcap.report.kit.Part;
 import propcap.report.kit.Words;
@@ -15,11 +17,12 @@ final class NowPage {
   static AnswerPage of(NowAnswer answer, String version) {
     SeasonNow now = answer.now();
     NowWords words = new NowWords(now);
-    Season season = now.now().scenario().season();
+    Scenario scenario = now.now().scenario();
+    Season season = scenario.season();
     return new AnswerPage(
-        now.now().scenario().name(),
+        scenario.name() + ", on " + Dates.dayAndYear(scenario.today()),
         "What now?",
-        Fact.of(now.now().scenario(), Words.count(now.now().seasons()), now.now().settings()),
+        Fact.within(scenario, Words.count(now.now().seasons()), now.now().settings()),
         version,
         List.of(
             new Part(
@@ -27,28 +30,36 @@ final class NowPage {
                 "The season on this day",
                 words.told(answer.last()),
                 words.around(),
-                List.of(
-                    new Part.Figure(
-                        "Each sowing's chance, in winter and now.",
-                        "Hollow: in winter. Filled: now. Left of the line of the goal it is short.",
-                        ChancesChart.of(now, "chances"))),
+                List.of(),
                 List.of()),
             new Part(
                 "advice",
                 "What can still be done",
-                words.all(),
+                new AdviceWords(now).told(),
                 List.of(tried(now)),
                 List.of(),
-                List.of()),
+                List.of(
+                    NowTables.advice(now)
+                        .sheet(
+                            "All that helps, sowing by sowing.",
+                            "The most useful first. The others: so many more or fewer of the other"
+                                + " sowings have their plants on time; with several, of all.",
+                            now.advice()))),
             new Part(
                 "sowings",
                 "Sowing by sowing",
                 List.of(),
+                List.of(),
+                List.of(
+                    new Part.Figure(
+                        "Each sowing's chance, in winter and now.",
+                        "Left of the dashed line, the goal, it is short.",
+                        ChancesChart.of(now, "chances"))),
                 List.of(
                     NowTables.SOWINGS.sheet(
                         "How each stands.",
                         "Safe: its plants are on time in as many springs as its goal. Bold: short of"
-                            + " it.",
+                            + " it. Below the plants on time what 8 springs of 10 have.",
                         now.sowings()))),
             new Part(
                 "places",
@@ -57,8 +68,8 @@ final class NowPage {
                 List.of(
                     NowTables.places(season)
                         .sheet(
-                            "What stands where, and when it is full.",
-                            "Pots fill as many spaces as they have trays.",
+                            "What is taken, and when it is full.",
+                            "A tray that was potted on takes a space for each tray of pots that it fills.",
                             NowTables.PlaceNow.of(now)))),
             new Part(
                 "work",
@@ -70,13 +81,13 @@ final class NowPage {
                             "Likely work, by day.",
                             "Whole trays on their likely days, by the log's own words: whoever has"
                                 + " done it writes the row.",
-                            NowTables.Job.of(answer.work(), now.now().scenario().today()))))),
+                            NowTables.Job.of(answer.work(), scenario.today()))))),
         List.of(AnswerPage.SPRING, AnswerPage.PLUS_MINUS));
   }
 
   private static String tried(SeasonNow now) {
     return now.tried() == 0
-        ? "Nothing is short, or nothing was to be tried."
+        ? "Nothing was tried."
         : "Each was tried by itself, on the same springs as doing nothing, and is told from "
             + Words.plural(now.tried(), "spring")
             + " other than those on which it was found. Two of them together may help less than"

@@ -12,15 +12,18 @@ import propcap.farm.TrayPast;
 import propcap.farm.TrayTask;
 import propcap.report.kit.Dates;
 import propcap.report.kit.Sheet.Cell;
+import propcap.report.kit.Sheet.Column;
 import propcap.report.kit.Table;
 import propcap.report.kit.Words;
 import propcap.study.Forecast.Occupancy;
 import propcap.study.Period;
 import propcap.study.SeasonNow;
 import propcap.study.SeasonNow.Advice;
+import propcap.study.SeasonNow.Chance;
 import propcap.study.SeasonNow.SowingNow;
 import propcap.study.SeasonNow.Standing;
 import propcap.study.SeasonNow.Trays;
+import propcap.study.Stat;
 import propcap.study.WorkCalendar;
 
 /** The tables of a season on a day within it. */
@@ -33,9 +36,9 @@ final class NowTables {
   /** How a sowing stands, by shape and word. */
   static String standing(Standing standing) {
     return switch (standing) {
-      case PLANTED -> "✓ planted";
+      case PLANTED -> "■ planted";
       case SAFE -> "● safe";
-      case AT_RISK -> "◐ at risk";
+      case AT_RISK -> "▲ at risk";
       case LOST -> "○ lost";
     };
   }
@@ -80,19 +83,37 @@ final class NowTables {
           .file("hardening", s -> s.trays().outside())
           .file("planted", s -> s.trays().planted())
           .file("thrown-out", s -> s.trays().gone())
-          .words("Stands", s -> standing(s.standing()))
+          .words("Standing", s -> standing(s.standing()))
           .cell(
-              "Chance now",
-              "",
+              "Chance",
+              "now",
               s ->
-                  Cell.of(
-                          Words.chance(s.now().chanceMet()),
-                          Words.chances(s.now().chanceMetLow(), s.now().chanceMetHigh()))
+                  chance(s.now().chanceMet(), s.now().chanceMetLow(), s.now().chanceMetHigh())
                       .strongIf(s.isShort()))
-          .number("In winter", "", s -> Words.chance(s.winter().chanceMet()))
-          .number("Plants on time", "", s -> Words.estimate(s.now().onTime()))
-          .number("In winter", "", s -> Words.estimate(s.winter().onTime()))
-          .number("Needed", "", s -> Words.count(s.sowing().plantsNeeded()));
+          .number("Chance", "in winter", s -> Words.chance(s.winter().chanceMet()))
+          .cell("Plants on time", "now", s -> plants(s.now().onTime()))
+          .cell("Plants on time", "in winter", s -> plants(s.winter().onTime()))
+          .number("Needed", "plants", s -> Words.count(s.sowing().plantsNeeded()));
+
+  /** A chance with its limits below it, where they differ as they are written. */
+  private static Cell chance(double chance, double low, double high) {
+    String limits = Words.chances(low, high);
+    return Cell.of(
+        Words.chance(chance), Math.round(100 * low) == Math.round(100 * high) ? "" : limits);
+  }
+
+  private static Cell chances(double now, Chance then) {
+    return Cell.of(
+        Words.chance(now).replace(" %", "") + " → " + Words.chance(then.chance()),
+        chance(then.chance(), then.low(), then.high()).below());
+  }
+
+  /** Whole plants, and below them what 8 springs of 10 have, where they differ. */
+  private static Cell plants(Stat stat) {
+    return Cell.of(
+        Words.count(stat.mean()),
+        Math.round(stat.p10()) == Math.round(stat.p90()) ? "" : Words.range(stat));
+  }
 
   /**
    * A place from today on.
@@ -149,10 +170,10 @@ final class NowTables {
         .file("full-days", PlaceNow::fullDays)
         .file("fullest-day", PlaceNow::fullest)
         .file("spaces-taken-then", PlaceNow::most)
-        .number("Stands in it now", "spaces", p -> p.stands() + " of " + p.place().spaces())
-        .number("Full from today on", "days", p -> Words.amount(p.fullDays()))
-        .number("Fullest", "", p -> Dates.day(p.fullest(), season))
-        .number("Spaces taken then", "mean", p -> Words.count(p.most()));
+        .number("Taken now", "spaces", p -> p.stands() + " of " + p.place().spaces())
+        .number("Full from today on", "days, mean", p -> Words.count(p.fullDays()))
+        .number("Fullest", "on", p -> Dates.day(p.fullest(), season))
+        .number("Taken then", "spaces, mean", p -> Words.count(p.most()));
   }
 
   /** A piece of the coming fortnight's work. */
@@ -183,8 +204,11 @@ final class NowTables {
         .words("To", j -> j.stint().to() == null ? "the bed" : j.stint().to());
   }
 
-  static Table<Advice> advice(Season season) {
-    return new Table<Advice>()
+  /** What can still be done. */
+  static Table<Advice> advice(SeasonNow now) {
+    AdviceWords words = new AdviceWords(now);
+    Season season = now.now().scenario().season();
+    return new Table<Advice>("Sowing", AdviceWords::whose)
         .json("kind", a -> a.kind().word())
         .json("sowing", a -> a.sowing() == null ? null : a.sowing().id())
         .json("what", Advice::what)
@@ -194,6 +218,13 @@ final class NowTables {
         .json("chance", a -> a.chance() == null ? null : a.chance().chance())
         .difference("gain", Advice::gain)
         .difference("others", Advice::others)
-        .json("cost", Advice::cost);
+        .json("cost", Advice::cost)
+        .cell(Column.words("What to do"), a -> Cell.of(words.what(a), words.until(a)))
+        .cell(
+            "Chance",
+            "now → then",
+            a ->
+                a.chance() == null ? Cell.NONE : chances(words.of(a).now().chanceMet(), a.chance()))
+        .number("The others", "sowings on time, mean", AdviceWords::others);
   }
 }

@@ -1,21 +1,16 @@
 package propcap.report.now;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import propcap.farm.Prices;
 import propcap.farm.Season;
 import propcap.farm.Sowing;
 import propcap.report.kit.Dates;
 import propcap.report.kit.Words;
-import propcap.study.Difference;
 import propcap.study.SeasonNow;
-import propcap.study.SeasonNow.Advice;
-import propcap.study.SeasonNow.Chance;
 import propcap.study.SeasonNow.SowingNow;
 import propcap.study.SeasonNow.Standing;
 
@@ -48,44 +43,34 @@ final class NowWords {
     return Stream.of(forgotten(), room()).flatMap(Optional::stream).toList();
   }
 
-  /** All that can still be done, and what nothing helps. */
-  List<String> all() {
-    return Stream.concat(now.advice().stream().map(this::advice), notHelped().stream()).toList();
-  }
-
   private String verdict() {
     long safe = now.safe();
-    long planted = now.count(Standing.PLANTED);
+    long risk = now.count(Standing.AT_RISK);
+    long lost = now.count(Standing.LOST);
     return "On "
         + today()
-        + ", "
+        + " "
         + safe
         + " of "
         + Words.plural(now.sowings().size(), "sowing")
         + (safe == 1 ? " is" : " are")
-        + " safe"
-        + (planted > 0 ? " (" + planted + " of them planted)" : "")
+        + " safe, "
         + than(safe - now.safeInWinter())
-        + "; "
-        + now.count(Standing.AT_RISK)
-        + " at risk, "
-        + now.count(Standing.LOST)
-        + " lost.";
+        + (risk + lost == 0 ? ": none is at risk" : "; " + risk + " at risk, " + lost + " lost")
+        + ".";
   }
 
   private static String than(long more) {
-    if (more == 0) {
-      return ", as many as in the winter forecast";
-    }
-    return ", " + Math.abs(more) + (more > 0 ? " more" : " fewer") + " than in the winter forecast";
+    return more == 0
+        ? "as many as in winter"
+        : Math.abs(more) + (more > 0 ? " more" : " fewer") + " than in winter";
   }
 
   private String plants() {
     int needed = now.sowings().stream().mapToInt(s -> s.sowing().plantsNeeded()).sum();
-    return Words.count(now.now().onTime().mean())
-        + " plants on time in all ("
-        + Words.interval(now.now().onTime())
-        + "), in winter "
+    return "On average "
+        + Words.count(now.now().onTime().mean())
+        + " plants will be on time, in winter "
         + Words.count(now.winter().onTime().mean())
         + "; "
         + Words.count(needed)
@@ -104,7 +89,10 @@ final class NowWords {
             .toList();
     String from = "Since it was asked for " + Dates.day(last.today(), season) + ": ";
     if (changed.isEmpty()) {
-      return Optional.of(from + "no sowing's chance has changed by 5 points or more.");
+      // Asked twice in a day nothing is to be expected.
+      return last.today().equals(now.now().scenario().today())
+          ? Optional.empty()
+          : Optional.of(from + "no sowing's chance has changed by 5 points or more.");
     }
     List<String> told =
         new ArrayList<>(
@@ -158,12 +146,13 @@ final class NowWords {
             + " should have been sown by now and "
             + (trays == 1 ? "is" : "are")
             + " not in the log ("
-            + Words.list(shortList(due.stream().map(s -> s.sowing().id()).toList()))
+            + Words.list(few(due.stream().map(s -> s.sowing().id()).toList()))
             + "): taken as due today. Is a row missing?");
   }
 
-  private static List<String> shortList(List<String> names) {
-    if (names.size() <= FEW) {
+  /** The first of some names, and how many more. */
+  static List<String> few(List<String> names) {
+    if (names.size() <= FEW + 1) {
       return names;
     }
     List<String> few = new ArrayList<>(names.subList(0, FEW));
@@ -171,134 +160,10 @@ final class NowWords {
     return few;
   }
 
-  // Advice.
-
-  /** The most useful advice, and how much more there is on the page. */
-  Optional<String> shortAdvice() {
-    List<Advice> all = now.advice();
-    if (all.isEmpty()) {
-      return Optional.empty();
-    }
-    String more =
-        all.size() == 1 ? "" : " " + (all.size() - 1) + " more that help are on the page.";
-    return Optional.of(advice(all.get(0)) + more);
-  }
-
-  private String advice(Advice advice) {
-    return switch (advice.kind()) {
-      case SOW_AGAIN -> sowAgain(advice);
-      case GIVE_UP ->
-          "Give up "
-              + Words.plural(advice.trays(), "tray")
-              + " that are not needed ("
-              + Words.list(advice.what())
-              + "): "
-              + several(advice);
-      case POT_NOW ->
-          "Pot on "
-              + Words.list(advice.what())
-              + " as soon as the plugs are ready, not only when they have been held: "
-              + several(advice);
-      case WAIT ->
-          "Leave "
-              + Words.list(advice.what())
-              + " in the cells until they go out, and do not pot them on: "
-              + several(advice);
-      case BUY_IN -> buyIn(advice);
-    };
-  }
-
-  private static String several(Advice advice) {
-    String helps =
-        advice.helps().isEmpty() ? "" : " It helps " + Words.list(shortList(advice.helps())) + ".";
-    return sowings(advice.gain()) + "." + helps;
-  }
-
-  private static String sowings(Difference gain) {
-    return Words.difference(gain) + " sowings with their plants on time";
-  }
-
-  private String sowAgain(Advice advice) {
-    Sowing sowing = sowing(advice);
-    SowingNow of =
-        now.sowings().stream().filter(s -> s.sowing().equals(sowing)).findFirst().orElseThrow();
-    String told =
-        sowing.id()
-            + ": sow "
-            + Words.plural(advice.trays(), "tray")
-            + " again on "
-            + today()
-            + ", and its plants are on time in "
-            + chance(advice.chance())
-            + " of springs; without, in "
-            + Words.chance(of.now().chanceMet())
-            + ".";
-    if (advice.lastDay().isEmpty()) {
-      told += " That is short of its goal of " + Words.given(of.goal()) + ".";
-    } else {
-      LocalDate last = season.date(advice.lastDay().getAsInt());
-      told +=
-          last.equals(now.now().scenario().today())
-              ? " Tomorrow is too late for its goal."
-              : " Until " + Dates.day(last, season) + " so many still reach its goal.";
-    }
-    if (advice.others().isLess()) {
-      told += " It costs the others room: " + sowings(advice.others()) + ".";
-    }
-    return told;
-  }
-
-  private static Sowing sowing(Advice advice) {
-    Sowing sowing = advice.sowing();
-    if (sowing == null) {
-      throw new IllegalStateException("advice to " + advice.kind() + " is for one sowing");
-    }
-    return sowing;
-  }
-
-  private static String chance(@Nullable Chance chance) {
-    return chance == null
-        ? "none"
-        : Words.chance(chance.chance()) + " (" + Words.chances(chance.low(), chance.high()) + ")";
-  }
-
-  private String buyIn(Advice advice) {
-    Double cost = advice.cost();
-    Prices prices = now.now().scenario().prices();
-    return sowing(advice).id()
-        + ": buy in "
-        + Words.plural(advice.trays(), "plant")
-        + ", and it has what it needs in "
-        + chance(advice.chance())
-        + " of springs"
-        + (cost == null || prices == null
-            ? ""
-            : "; they cost " + Words.count(cost) + " " + prices.currency())
-        + ".";
-  }
-
-  /** Sowings that nothing helps, and when their plants will be there. */
-  Optional<String> notHelped() {
-    if (now.notHelped().isEmpty()) {
-      return Optional.empty();
-    }
-    List<String> told =
-        now.notHelped().stream()
-            .map(
-                s -> {
-                  LocalDate ready =
-                      now.sowings().stream()
-                          .filter(n -> n.sowing().equals(s))
-                          .findFirst()
-                          .orElseThrow()
-                          .now()
-                          .readyBy();
-                  return s.id()
-                      + (ready == null
-                          ? " (never in 9 springs of 10)"
-                          : " (there by " + Dates.day(ready, season) + ")");
-                })
-            .toList();
-    return Optional.of("Nothing that was tried helps " + Words.list(shortList(told)) + ".");
+  /** Sowings by name; empty where there are none. */
+  static Optional<String> named(List<Sowing> sowings) {
+    return sowings.isEmpty()
+        ? Optional.empty()
+        : Optional.of(Words.list(few(sowings.stream().map(Sowing::id).toList())));
   }
 }

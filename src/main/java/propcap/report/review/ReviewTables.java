@@ -1,7 +1,6 @@
 package propcap.report.review;
 
 import java.util.List;
-import java.util.stream.IntStream;
 import propcap.farm.Season;
 import propcap.report.kit.Csv;
 import propcap.report.kit.Dates;
@@ -24,10 +23,10 @@ final class ReviewTables {
     return new Table<Look>("Forecast of", words::name)
         .number("Sowings", "not over then", l -> Words.count(l.sowings()))
         .cell(
-            "Within the range",
+            "Within their ranges",
             "sowings",
-            l -> Cell.of(Words.amount(l.inside())).strongIf(!l.isAsItShould()))
-        .number("To be expected", "sowings", l -> Words.amount(l.expected()))
+            l -> Cell.of(Words.count(l.inside())).strongIf(!l.isAsItShould()))
+        .number("To be expected", "sowings", l -> Words.count(l.expected()))
         .number(
             "Usual",
             "in 95 springs of 100",
@@ -53,26 +52,30 @@ final class ReviewTables {
                     Cell.of(Words.count(c.came()), c.isCounted() ? "" : "likely")
                         .strongIf(c.came() < c.sowing().plantsNeeded()));
     List<Look> looks = review.looks();
-    IntStream.range(0, looks.size())
-        .forEach(
-            i -> {
-              String name = i == 0 ? "winter" : looks.get(i).day().toString();
-              table
-                  .csv(name, c -> c.forecasts().get(i).mean())
-                  .csv(name + "-low", c -> c.forecasts().get(i).low())
-                  .csv(name + "-high", c -> c.forecasts().get(i).high())
-                  .cell(
-                      i == 0 ? "Winter" : Dates.shortDay(looks.get(i).day(), season),
-                      "8 springs of 10",
-                      c -> range(c, c.forecasts().get(i)));
-            });
+    int last = looks.size() - 1;
+    for (int i = 0; i <= last; i++) {
+      int look = i;
+      String name = i == 0 ? "winter" : looks.get(i).day().toString();
+      table
+          .csv(name, c -> c.forecasts().get(look).mean())
+          .csv(name + "-low", c -> c.forecasts().get(look).low())
+          .csv(name + "-high", c -> c.forecasts().get(look).high());
+      // On the page there is room for few: the first, the one in the middle and the last.
+      if (i == 0 || i == last || i == (last + 1) / 2) {
+        table.cell(
+            i == 0 ? "Winter" : Dates.shortDay(looks.get(i).day(), season),
+            "8 springs of 10",
+            c -> range(c, c.forecasts().get(look)));
+      }
+    }
     return table;
   }
 
   private static Cell range(Came came, Range range) {
     boolean holds = came.came() >= range.low() && came.came() <= range.high();
     return Cell.of(
-            Words.count(range.mean()), Words.count(range.low()) + "–" + Words.count(range.high()))
+            Words.count(range.mean()),
+            range.low() == range.high() ? "" : Words.range(range.low(), range.high()))
         .strongIf(!holds);
   }
 
@@ -84,7 +87,7 @@ final class ReviewTables {
         .csv("assumed", Figure::assumed)
         .csv("seen", Figure::seen)
         .csv("standard-errors", Figure::off)
-        .words("", f -> ReviewWords.name(f.figure()))
+        .words("Number", f -> ReviewWords.name(f.figure()))
         .number("Trays", "in the log", f -> Words.count(f.trays()))
         .number("Assumed", "", f -> ReviewWords.amount(f, f.assumed()))
         .number("Seen", "", f -> ReviewWords.amount(f, f.seen()))

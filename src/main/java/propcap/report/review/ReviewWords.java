@@ -60,14 +60,14 @@ final class ReviewWords {
   String held(Look look) {
     return Words.capital(name(look))
         + ": "
-        + Words.amount(look.inside())
+        + Words.count(look.inside())
         + " of "
         + Words.plural(look.sowings(), "sowing")
-        + " came within its range of 8 springs of 10; "
-        + Words.count(look.low())
-        + " to "
-        + Words.count(look.high())
-        + " are usual";
+        + " came within "
+        + (look.sowings() == 1 ? "its range" : "their ranges")
+        + " of 8 springs of 10; "
+        + Words.range(look.low(), look.high()).replace("–", " to ")
+        + " are usual.";
   }
 
   /** What is not over, and what is not certain. */

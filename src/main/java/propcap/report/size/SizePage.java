@@ -23,7 +23,7 @@ import propcap.study.Sizing.Found;
 final class SizePage {
   private static final int CHEAPEST_SHOWN = 10;
   private static final String KEY =
-      "● holds, ○ fails, ◐ too near to tell; below it the 95 % limits.";
+      "● holds, ○ fails, ◊ too near to tell; below it the 95 % limits.";
 
   private final Sizing sizing;
   private final SizeWords words;

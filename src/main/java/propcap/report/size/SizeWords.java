@@ -121,7 +121,7 @@ record SizeWords(Sizing sizing, Optional<Money> money) {
     return switch (found) {
       case HOLDS -> "●";
       case FAILS -> "○";
-      case NEAR -> "◐";
+      case NEAR -> "◊";
     };
   }
 

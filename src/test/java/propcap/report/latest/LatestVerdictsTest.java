@@ -45,6 +45,10 @@ class LatestVerdictsTest {
   }
 
   private static Latest latest(ForSowing... sowings) {
+    return latest(List.of(), sowings);
+  }
+
+  private static Latest latest(List<String> begun, ForSowing... sowings) {
     Farms farm = new Farms();
     farm.crops = List.of(new Crops().make());
     farm.sowings = List.of(sowings).stream().map(ForSowing::sowing).toList();
@@ -54,7 +58,8 @@ class LatestVerdictsTest {
         new LatestQuestion(0.9, List.of("*"), Farms.START),
         SETTINGS,
         List.of(sowings),
-        List.of());
+        List.of(),
+        begun);
   }
 
   private static final ForSowing USUAL =
@@ -183,5 +188,29 @@ class LatestVerdictsTest {
     assertThat(told(sowing("a", 0, unsure, unsure)))
         .contains("(with 95 % confidence no later than 1 March, and perhaps on no day)");
     assertThat(unsure.last(0.9).orElseThrow().perhaps()).isEqualTo(day);
+  }
+
+  @Test
+  void thePageOfOneSowingBeginsWithItsVerdict() {
+    Course early = course(0, true, 0, 99, 99, 20);
+    String page = new LatestAnswer(latest(sowing("a", 1, early, early)), List.of()).html();
+    assertThat(page.indexOf("a: sow by 3 March"))
+        .isPositive()
+        .isLessThan(page.indexOf("<svg"))
+        .isLessThan(page.indexOf("<table"));
+    assertThat(page)
+        .containsOnlyOnce("a: sow by 3 March")
+        .contains("goal, 90 %")
+        .contains("Where the line is low on the left it is too early to sow.");
+    assertThat(new LatestAnswer(latest(USUAL), List.of()).html()).doesNotContain("too early");
+  }
+
+  @Test
+  void whatIsSownAlreadyIsLeftOutAndCounted() {
+    LatestAnswer answer = new LatestAnswer(latest(List.of("x", "y"), USUAL), List.of());
+    String left =
+        "Left out, as they are sown already: 2 sowings. Whether to sow again is for ./propcap now.";
+    assertThat(String.join(" ", answer.headlines()).replaceAll("\\s+", " ")).contains(left);
+    assertThat(answer.html()).contains(left);
   }
 }

@@ -1,17 +1,22 @@
 package propcap.report.review;
 
+import static java.util.Objects.requireNonNull;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import propcap.farm.Scenario;
 import propcap.farm.SoFar;
 import propcap.farm.TinyFarm;
 import propcap.study.LogFigure;
 import propcap.study.Review;
+import propcap.study.Review.Came;
 import propcap.study.Review.Figure;
 import propcap.study.Review.Look;
+import propcap.study.Review.Range;
 import propcap.study.RunSettings;
 
 /** A look back in the terminal's words. */
@@ -51,7 +56,7 @@ class ReviewWordsTest {
     assertThat(answer(winter(40)).headlines())
         .startsWith(
             "Winter's forecast held, as far as one spring can tell.",
-            "Winter: 40 of 50 sowings came within its range of 8 springs of 10; 34 to 46 are usual");
+            "Winter: 40 of 50 sowings came within their ranges of 8 springs of 10; 34 to 46 are usual.");
     assertThat(answer(winter(20)).headlines().get(0)).contains("did not hold", "too often");
     assertThat(answer(winter(50)).headlines().get(0)).contains("held too well");
   }
@@ -91,5 +96,34 @@ class ReviewWordsTest {
         .anyMatch(l -> l.startsWith("Fewer than 19 springs do not tell"))
         .noneMatch(l -> l.startsWith("No number"));
     assertThat(few.files("1").get("review.json")).contains("\"byChance\": null");
+  }
+
+  /** The season is looked at from winter on and on five more days: too many columns for a page. */
+  @Test
+  void theTableOfSowingsFitsThePageAndTheFileHasAll() {
+    Scenario farm = TinyFarm.make();
+    List<Look> looks =
+        IntStream.range(0, 6)
+            .mapToObj(m -> new Look(farm.season().start().plusDays(10L * m), 1, 0.8, 0.8, 0, 1))
+            .toList();
+    List<Range> ranges = looks.stream().map(l -> new Range(1803.6, 1803, 1803)).toList();
+    Review review =
+        new Review(
+            farm.withSoFar(new SoFar(farm.season().end().plusDays(1), List.of(), List.of())),
+            new RunSettings(1, 200, null, 1),
+            200,
+            looks,
+            List.of(new Came(farm.sowings().get(0), 1803, true, ranges)),
+            List.of(),
+            List.of(figure("tomato", LogFigure.ON_TABLE, 1)),
+            4);
+    Map<String, String> files = new ReviewAnswer(review, "log.csv", "s.yaml").files("1");
+    String page = requireNonNull(files.get("review.html"));
+    assertThat(page)
+        .contains(">Winter<", ">31 Mar<", ">20 Apr<", ">Number<", ">1,804")
+        .contains("1 of 1 sowing came within its range of 8 springs of 10; 0 to 1 are usual.")
+        .doesNotContain(">11 Mar<", ">10 Apr<", "1,803–1,803", "\"></th>", ">0.8<");
+    assertThat(files.get("review.csv"))
+        .contains("2027-03-11,2027-03-11-low", "2027-04-20,2027-04-20-low");
   }
 }

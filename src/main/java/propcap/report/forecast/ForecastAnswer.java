@@ -23,6 +23,7 @@ public record ForecastAnswer(Forecast forecast) implements Answer {
 
   /** A part of the report, by the name that it is asked for. */
   public enum Section {
+    HOUSE("house", "The house at a glance"),
     PLANTS("plants", "Will we have the plants?"),
     ROOM("room", "What is full, and when"),
     WAITING("waiting", "What waits for what"),
@@ -79,6 +80,7 @@ public record ForecastAnswer(Forecast forecast) implements Answer {
   public String html(Section section) {
     Object content =
         switch (section) {
+          case HOUSE -> HouseSection.of(forecast);
           case PLANTS -> PlantsSection.of(forecast);
           case ROOM -> RoomSection.of(forecast);
           case WAITING -> WaitingSection.of(forecast);

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import propcap.report.kit.SafetyWords;
 import propcap.report.kit.Templates;
 import propcap.report.kit.Words;
 import propcap.results.Answer;
@@ -73,7 +74,8 @@ public record ForecastAnswer(Forecast forecast) implements Answer {
 
   @Override
   public String html() {
-    return Stream.of(Section.values()).map(this::html).collect(Collectors.joining());
+    return Templates.fill("verdict.jte", VerdictSection.of(forecast))
+        + Stream.of(Section.values()).map(this::html).collect(Collectors.joining());
   }
 
   /** One section of the report. */
@@ -99,8 +101,8 @@ public record ForecastAnswer(Forecast forecast) implements Answer {
         + ")";
   }
 
-  /** In how many sowings the plants needed are on time in 9 springs of 10, as the report counts. */
+  /** How many sowings are safe, as every answer counts them. */
   public String safe() {
-    return PlantsSection.safe(forecast) + " of " + forecast.sowings().size();
+    return SafetyWords.safe(forecast);
   }
 }

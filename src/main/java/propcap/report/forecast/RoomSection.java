@@ -113,7 +113,7 @@ public record RoomSection(List<Row> rows, List<Figure> figures, String closed) {
     }
   }
 
-  private static String inWords(Season season, Run run) {
+  static String inWords(Season season, Run run) {
     return run.length() == 1
         ? "on " + Dates.day(season.date(run.first()), season)
         : "from "

@@ -161,6 +161,30 @@ public record Forecast(
       Map<Loss, Long> losses,
       Map<RoomWait, Long> waiting) {}
 
+  /** The open places that would do for a sowing at a step, such as "Chamber or Mats". */
+  public static String waitedFor(Scenario scenario, Sowing sowing, RoomWait step) {
+    List<String> names =
+        switch (step) {
+          case SOW ->
+              scenario.cropOf(sowing).germinateIn().stream()
+                  .filter(
+                      name ->
+                          scenario.places().stream()
+                              .anyMatch(p -> p.name().equals(name) && p.isOpen()))
+                  .toList();
+          case LEAVE, POT -> open(scenario, PlaceKind.TABLE);
+          case HARDEN -> open(scenario, PlaceKind.HARDENING);
+        };
+    return String.join(" or ", names);
+  }
+
+  private static List<String> open(Scenario scenario, PlaceKind kind) {
+    return scenario.places().stream()
+        .filter(p -> p.kind() == kind && p.isOpen())
+        .map(Place::name)
+        .toList();
+  }
+
   /** Plants that all sowings need together. */
   public long plantsNeeded() {
     return scenario.sowings().stream().mapToLong(Sowing::plantsNeeded).sum();

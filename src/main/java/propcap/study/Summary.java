@@ -1,7 +1,5 @@
 package propcap.study;
 
-import static java.util.stream.Collectors.joining;
-
 import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.AbstractList;
@@ -19,8 +17,6 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import propcap.farm.Crop;
 import propcap.farm.Loss;
-import propcap.farm.Place;
-import propcap.farm.PlaceKind;
 import propcap.farm.Prices;
 import propcap.farm.RoomWait;
 import propcap.farm.Scenario;
@@ -231,7 +227,9 @@ final class Summary {
       for (int s = 0; s < sowings.size(); s++) {
         double[] months = sowings.get(s).waitedByMonth(step);
         double[] trayDays =
-            byTarget.computeIfAbsent(waitedFor(step, s), t -> new double[months.length]);
+            byTarget.computeIfAbsent(
+                Forecast.waitedFor(scenario, scenario.sowings().get(s), step),
+                t -> new double[months.length]);
         Arrays.setAll(trayDays, m -> trayDays[m] + months[m]);
       }
       byTarget.forEach(
@@ -244,32 +242,6 @@ final class Summary {
           });
     }
     return waits;
-  }
-
-  private String waitedFor(RoomWait step, int sowing) {
-    return switch (step) {
-      case SOW ->
-          either(
-              scenario.cropOf(scenario.sowings().get(sowing)).germinateIn().stream()
-                  .filter(
-                      name ->
-                          scenario.places().stream()
-                              .anyMatch(p -> p.name().equals(name) && p.isOpen()))
-                  .toList());
-      case LEAVE, POT -> either(open(PlaceKind.TABLE));
-      case HARDEN -> either(open(PlaceKind.HARDENING));
-    };
-  }
-
-  private List<String> open(PlaceKind kind) {
-    return scenario.places().stream()
-        .filter(p -> p.kind() == kind && p.isOpen())
-        .map(Place::name)
-        .toList();
-  }
-
-  private static String either(List<String> names) {
-    return names.stream().collect(joining(" or "));
   }
 
   // Seasons.

@@ -48,7 +48,8 @@ public final class Headlines {
         + " "
         + forecast.sowing().id()
         + ": "
-        + PlantsSection.words(forecast, season);
+        + PlantsSection.words(forecast, season)
+        + Reasons.most(forecast).map(cause -> ": " + cause).orElse("");
   }
 
   private static String hands(Forecast forecast) {

@@ -13,7 +13,8 @@ import propcap.study.PlanningQuestion;
 import propcap.study.Safety;
 
 /** Will we have the plants? */
-public record PlantsSection(String verdict, List<String> reasons, List<Row> rows) {
+public record PlantsSection(
+    String verdict, List<String> reasons, List<Row> rows, Reasons accounts) {
   private static final int WORST_NAMED = 5;
 
   /** One sowing, in text. */
@@ -35,7 +36,8 @@ public record PlantsSection(String verdict, List<String> reasons, List<Row> rows
     return new PlantsSection(
         verdict(forecast),
         reasons(forecast, worstFirst),
-        worstFirst.stream().map(s -> row(s, forecast.scenario().season())).toList());
+        worstFirst.stream().map(s -> row(s, forecast.scenario().season())).toList(),
+        Reasons.of(forecast));
   }
 
   /** The sowings, the worst chance first; equal ones in the order of the plan. */

@@ -22,6 +22,7 @@ public record PlantsSection(
       String id,
       String crop,
       String mark,
+      String word,
       String words,
       String chance,
       String interval,
@@ -122,7 +123,8 @@ public record PlantsSection(
     return new Row(
         forecast.sowing().id(),
         forecast.sowing().crop(),
-        SafetyWords.mark(Safety.of(forecast)) + " " + SafetyWords.word(Safety.of(forecast)),
+        SafetyWords.mark(Safety.of(forecast)),
+        SafetyWords.word(Safety.of(forecast)),
         wordsAndDate(forecast, season),
         SafetyWords.chance(forecast),
         Words.chances(forecast.chanceMetLow(), forecast.chanceMetHigh()),

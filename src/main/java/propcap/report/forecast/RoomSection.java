@@ -14,7 +14,7 @@ import propcap.study.Forecast.Occupancy;
 
 /** What is full, and when. */
 public record RoomSection(List<Row> rows, List<Figure> figures, String closed) {
-  private static final double LIKELY = 0.5;
+  static final double LIKELY = 0.5;
 
   /** A place in numbers, in text. */
   public record Row(
@@ -113,7 +113,7 @@ public record RoomSection(List<Row> rows, List<Figure> figures, String closed) {
     }
   }
 
-  static String inWords(Season season, Run run) {
+  private static String inWords(Season season, Run run) {
     return run.length() == 1
         ? "on " + Dates.day(season.date(run.first()), season)
         : "from "

@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import propcap.farm.Season;
+import propcap.report.kit.Dates;
 import propcap.report.kit.ForecastLookup;
 import propcap.report.kit.Money;
 import propcap.report.kit.SafetyWords;
@@ -69,6 +71,20 @@ public record VerdictSection(String mark, String sentence, List<Figure> figures)
     return Words.interval(stat);
   }
 
+  /** The first and the last day on which a place is full in every second spring or more. */
+  private static String between(Occupancy place, Season season) {
+    int[] likely =
+        IntStream.range(0, place.days().size())
+            .filter(day -> place.days().get(day).chanceFull() >= RoomSection.LIKELY)
+            .toArray();
+    return likely.length < 2
+        ? ""
+        : ", between "
+            + Dates.day(season.date(likely[0]), season)
+            + " and "
+            + Dates.day(season.date(likely[likely.length - 1]), season);
+  }
+
   /** The place that is full on the most days, and when. */
   private static Figure full(Forecast forecast) {
     Optional<Occupancy> fullest =
@@ -83,12 +99,7 @@ public record VerdictSection(String mark, String sentence, List<Figure> figures)
     Season season = forecast.scenario().season();
     return new Figure(
         days < 1 ? "Less than a day" : Words.plural(Math.rint(days), "day"),
-        "with "
-            + place.name()
-            + " full"
-            + RoomSection.longestRun(place.days())
-                .map(run -> ", mostly " + RoomSection.inWords(season, run))
-                .orElse(""),
+        "with " + place.name() + " full" + between(place, season),
         days < 1 ? Words.usual(place.fullDays()) : error(place.fullDays()));
   }
 }

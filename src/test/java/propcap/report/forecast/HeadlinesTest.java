@@ -15,7 +15,7 @@ class HeadlinesTest {
             "  32 of 42 sowings safe (7 to 37 within the error)",
             "  56,300 of 62,520 plants needed on time in a mean spring (95 % interval 54,976 to"
                 + " 57,624)",
-            "  49 days with Mats full, mostly from 3 March to 20 April (95 % interval 48 to 50)",
+            "  49 days with Mats full, between 3 March and 20 April (95 % interval 48 to 50)",
             "  ◐ tomato-1: in only 3 springs of 10 are the 2,400 plants in by 15 April: want of room",
             "  ◐ squash-1: in only 4 springs of 10 are the 2,466 plants in by 21 May: want of room",
             "  ◐ leek-2: in only 5 springs of 10 are the 2,533 plants in by 22 May: want of room",

@@ -2,7 +2,6 @@ package propcap.report.forecast;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.List;
 import org.junit.jupiter.api.Test;
 import propcap.report.Forecasts;
 import propcap.report.forecast.VerdictSection.Figure;
@@ -68,9 +67,11 @@ class VerdictSectionTest {
   @Test
   void everySowingIsMarkedByShapeAndByWord() {
     String page = ReportPage.html(Forecasts.spring(), "0.1.0");
-    for (String mark : List.of("● safe", "◐ at risk")) {
-      assertThat(page).contains("<span class=\"standing\">" + mark + "</span>");
-    }
-    assertThat(ReportPage.html(Forecasts.bare(), "0.1.0")).contains(">○ lost</span>");
+    assertThat(page)
+        .containsPattern("class=\"standing\">\\s*<span class=\"dot safe\"[^>]*></span>\\s*safe<")
+        .containsPattern(
+            "class=\"standing\">\\s*<span class=\"dot risk\"[^>]*></span>\\s*at risk<");
+    assertThat(ReportPage.html(Forecasts.bare(), "0.1.0"))
+        .containsPattern("<span class=\"dot lost\"[^>]*></span>\\s*lost<");
   }
 }

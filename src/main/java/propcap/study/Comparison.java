@@ -15,6 +15,7 @@ import propcap.farm.Worded;
  * @param seasons how many were run
  * @param confidence at which all intervals of one outcome hold together (Bonferroni), such as 0.95
  * @param outcomes what was compared
+ * @param safe sowings of each scenario that are safe (see {@link Safety})
  * @param investments what the places that an alternative changes cost and bring, one for each
  *     alternative; empty where no money is asked
  */
@@ -24,6 +25,7 @@ public record Comparison(
     int seasons,
     double confidence,
     List<Outcome> outcomes,
+    List<Integer> safe,
     List<Investment> investments) {
 
   /** What an outcome is, so that words can be made of it. */

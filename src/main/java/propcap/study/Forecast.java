@@ -33,6 +33,7 @@ import propcap.farm.TrayMove;
  * @param tablesBehindReady of the tray-days waiting for a table (to leave the heat or be potted
  *     on), mean a season, those for which plants ready for the hardening area stood on the tables
  * @param hands people's hours
+ * @param balance what it comes to
  * @param rows one a season, in order
  */
 public record Forecast(
@@ -53,6 +54,7 @@ public record Forecast(
     double sowBehindOverdue,
     double tablesBehindReady,
     HandsForecast hands,
+    Balance balance,
     List<SeasonRow> rows) {
 
   /**
@@ -68,6 +70,7 @@ public record Forecast(
    * @param milestones mean over trays and seasons of the dates of its moves; a move that no tray
    *     made is absent
    * @param waiting mean tray-days a season that it waited at each step (spaces-days for hardening)
+   * @param shortfall what it lacks and why; null where too few springs were run with endless room
    */
   public record SowingForecast(
       Sowing sowing,
@@ -82,7 +85,17 @@ public record Forecast(
       @Nullable LocalDate lastOut,
       @Nullable LocalDate readyBy,
       Map<TrayMove, Span> milestones,
-      Map<RoomWait, Double> waiting) {}
+      Map<RoomWait, Double> waiting,
+      @Nullable Shortfall shortfall) {}
+
+  /**
+   * What a season comes to.
+   *
+   * @param supplied plants on time of those needed: what one sowing has above its need makes up for
+   *     no other
+   * @param margin null where no money is asked
+   */
+  public record Balance(Stat supplied, @Nullable Stat margin) {}
 
   /**
    * When trays make a move, over trays and seasons: day numbers of the season.
@@ -147,6 +160,35 @@ public record Forecast(
       int sowingsMet,
       Map<Loss, Long> losses,
       Map<RoomWait, Long> waiting) {}
+
+  /** The open places that would do for a sowing at a step, such as "Chamber or Mats". */
+  public static String waitedFor(Scenario scenario, Sowing sowing, RoomWait step) {
+    List<String> names =
+        switch (step) {
+          case SOW ->
+              scenario.cropOf(sowing).germinateIn().stream()
+                  .filter(
+                      name ->
+                          scenario.places().stream()
+                              .anyMatch(p -> p.name().equals(name) && p.isOpen()))
+                  .toList();
+          case LEAVE, POT -> open(scenario, PlaceKind.TABLE);
+          case HARDEN -> open(scenario, PlaceKind.HARDENING);
+        };
+    return String.join(" or ", names);
+  }
+
+  private static List<String> open(Scenario scenario, PlaceKind kind) {
+    return scenario.places().stream()
+        .filter(p -> p.kind() == kind && p.isOpen())
+        .map(Place::name)
+        .toList();
+  }
+
+  /** Plants that all sowings need together. */
+  public long plantsNeeded() {
+    return scenario.sowings().stream().mapToLong(Sowing::plantsNeeded).sum();
+  }
 
   /** The scenario's places that are open, in its order. */
   public List<Place> openPlaces() {

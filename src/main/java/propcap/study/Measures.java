@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import propcap.farm.Loss;
 import propcap.farm.Prices;
@@ -23,6 +24,7 @@ final class Measures {
   private final List<List<ToDoubleFunction<SeasonOutcome>>> readings = new ArrayList<>();
 
   private final Set<Comparison.Kind> kinds;
+  private final List<Scenario> scenarios;
 
   Measures(List<Scenario> scenarios) {
     this(scenarios, EnumSet.allOf(Comparison.Kind.class));
@@ -31,6 +33,7 @@ final class Measures {
   /** Those of some kinds alone: each number takes its room in memory a hundred thousand times. */
   Measures(List<Scenario> scenarios, Set<Comparison.Kind> kinds) {
     this.kinds = kinds;
+    this.scenarios = scenarios;
     scenarios.forEach(s -> readings.add(new ArrayList<>()));
     add(
         scenarios,
@@ -94,9 +97,24 @@ final class Measures {
         .orElse(-1);
   }
 
-  /** Every number of one season of a scenario. */
+  /** Every number of one season of a scenario, then whether each sowing was met. */
   double[] of(int scenario, SeasonOutcome season) {
-    return readings.get(scenario).stream().mapToDouble(r -> r.applyAsDouble(season)).toArray();
+    return DoubleStream.concat(
+            readings.get(scenario).stream().mapToDouble(r -> r.applyAsDouble(season)),
+            kinds.contains(Comparison.Kind.SOWINGS_MET)
+                ? sowings(scenario, season)
+                : DoubleStream.empty())
+        .toArray();
+  }
+
+  private DoubleStream sowings(int scenario, SeasonOutcome season) {
+    return IntStream.range(0, season.sowings())
+        .mapToDouble(s -> isMet(scenarios.get(scenario), season, s) ? 1 : 0);
+  }
+
+  /** Share of the seasons in which a sowing's plants were on time, where such numbers are kept. */
+  double chance(List<double[]> seasons, int sowing) {
+    return Samples.mean(column(seasons, measures.size() + sowing));
   }
 
   /** One number over the seasons. */

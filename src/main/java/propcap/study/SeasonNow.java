@@ -59,10 +59,11 @@ public record SeasonNow(
       if (trays.isOver() && now.chanceMet() == 1) {
         return Standing.PLANTED;
       }
-      if (now.chanceMet() == 0) {
-        return Standing.LOST;
-      }
-      return now.chanceMet() >= goal ? Standing.SAFE : Standing.AT_RISK;
+      return switch (Safety.of(now.chanceMet(), goal)) {
+        case SAFE -> Standing.SAFE;
+        case AT_RISK -> Standing.AT_RISK;
+        case LOST -> Standing.LOST;
+      };
     }
 
     /** Whether plants are needed that may not be on time. */

@@ -17,6 +17,7 @@ final class SowingSummary {
   final Column cellsSown = new Column();
   final Column onTime = new Column();
   final Column late = new Column();
+  final ShortfallSummary shortfall;
   private final Scenario scenario;
   private final Sowing sowing;
   private final int number;
@@ -36,6 +37,7 @@ final class SowingSummary {
     this.scenario = scenario;
     this.number = number;
     sowing = scenario.sowings().get(number);
+    shortfall = new ShortfallSummary(number, sowing.plantsNeeded());
     for (TrayMove move : TrayMove.values()) {
       moves.put(move, new Moves());
     }
@@ -99,7 +101,17 @@ final class SowingSummary {
     return onTime.get(season) >= sowing.plantsNeeded();
   }
 
-  Forecast.SowingForecast forecast(Strata strata) {
+  /** Its plants on time of those needed, in a season. */
+  int supplied(int season) {
+    return Math.min(onTime.get(season), sowing.plantsNeeded());
+  }
+
+  /**
+   * The forecast.
+   *
+   * @param unhindered strata of the seasons that were run with endless room
+   */
+  Forecast.SowingForecast forecast(Strata strata, Strata unhindered) {
     int seasons = onTime.size();
     double[] isMet = new double[seasons];
     Arrays.setAll(isMet, n -> isMet(n) ? 1 : 0);
@@ -117,7 +129,8 @@ final class SowingSummary {
         medianDate(lastOut),
         readyBy(),
         milestones(),
-        waiting());
+        waiting(),
+        shortfall.of(onTime, unhindered));
   }
 
   /** The median over the seasons that have such a day. */

@@ -1,7 +1,5 @@
 package propcap.study;
 
-import static java.util.stream.Collectors.joining;
-
 import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.AbstractList;
@@ -19,8 +17,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import propcap.farm.Crop;
 import propcap.farm.Loss;
-import propcap.farm.Place;
-import propcap.farm.PlaceKind;
+import propcap.farm.Prices;
 import propcap.farm.RoomWait;
 import propcap.farm.Scenario;
 import propcap.farm.Sowing;
@@ -28,12 +25,20 @@ import propcap.season.SeasonOutcome;
 
 /** Turns many seasons into a forecast, counted as they come in, in the seasons' order. */
 final class Summary {
+  /** A number and what points to it. */
+  private static final int BYTES_OF_A_MARGIN = 24;
+
   private final Scenario scenario;
   private final RunSettings settings;
   private final List<SowingSummary> sowings;
   private final OccupancySummary occupancy;
   private final HandsSummary hands;
   private final Column years = new Column();
+
+  /** Season by season; none where no money is asked. */
+  private final List<Double> margins = new ArrayList<>();
+
+  private int unhindered;
 
   /** By crop, in the order of the plan: cells lost by cause. */
   private final Map<String, Map<Loss, Column>> losses = new LinkedHashMap<>();
@@ -82,11 +87,17 @@ final class Summary {
     tablesBehindReady += season.tablesBehindReady();
     occupancy.add(season);
     hands.add(season);
+    Prices prices = scenario.prices();
+    if (prices != null) {
+      margins.add(Accounts.margin(scenario, prices, season).doubleValue());
+    }
   }
 
-  /** Adds a season of the same scenario with endless room. */
+  /** Adds the next season of the same scenario with endless room, from the first on. */
   void addUnhindered(SeasonOutcome season) {
     occupancy.addUnhindered(season);
+    sowings.forEach(s -> s.shortfall.add(season));
+    unhindered++;
   }
 
   int seasons() {
@@ -96,15 +107,16 @@ final class Summary {
   /** What is kept of each season by itself, bytes; the rest does not grow with the seasons. */
   long bytesASeason() {
     return Stream.of(
-            Stream.of(years),
-            sowings.stream().flatMap(SowingSummary::columns),
-            losses.values().stream().flatMap(c -> c.values().stream()),
-            waiting.values().stream(),
-            occupancy.columns(),
-            hands.columns())
-        .flatMap(columns -> columns)
-        .mapToLong(Column::bytesASeason)
-        .sum();
+                Stream.of(years),
+                sowings.stream().flatMap(SowingSummary::columns),
+                losses.values().stream().flatMap(c -> c.values().stream()),
+                waiting.values().stream(),
+                occupancy.columns(),
+                hands.columns())
+            .flatMap(columns -> columns)
+            .mapToLong(Column::bytesASeason)
+            .sum()
+        + (margins.isEmpty() ? 0 : BYTES_OF_A_MARGIN);
   }
 
   /** A sowing's plants on time, season by season. */
@@ -123,6 +135,7 @@ final class Summary {
 
   Forecast forecast() {
     Strata strata = strata();
+    Strata ofUnhindered = Strata.of(scenario, settings.seed(), unhindered);
     return new Forecast(
         scenario,
         settings,
@@ -131,7 +144,7 @@ final class Summary {
         total(s -> s.onTime).stat(),
         total(s -> s.late).stat(),
         total(s -> s.cellsSown).stat(),
-        sowings.stream().map(s -> s.forecast(strata)).toList(),
+        sowings.stream().map(s -> s.forecast(strata, ofUnhindered)).toList(),
         losses(List.copyOf(losses.values()), strata),
         lossesByCrop(strata),
         occupancy.places(strata),
@@ -141,7 +154,19 @@ final class Summary {
         sowBehindOverdue / (double) seasons(),
         tablesBehindReady / (double) seasons(),
         hands.forecast(strata),
+        balance(strata),
         new Rows());
+  }
+
+  private Forecast.Balance balance(Strata strata) {
+    double[] supplied =
+        IntStream.range(0, seasons())
+            .mapToDouble(n -> sowings.stream().mapToLong(s -> s.supplied(n)).sum())
+            .toArray();
+    double[] margin = margins.stream().mapToDouble(m -> m).toArray();
+    return new Forecast.Balance(
+        Samples.of(supplied, strata).stat(),
+        margin.length == 0 ? null : Samples.of(margin, strata).stat());
   }
 
   private Map<String, LocalDate> release() {
@@ -202,7 +227,9 @@ final class Summary {
       for (int s = 0; s < sowings.size(); s++) {
         double[] months = sowings.get(s).waitedByMonth(step);
         double[] trayDays =
-            byTarget.computeIfAbsent(waitedFor(step, s), t -> new double[months.length]);
+            byTarget.computeIfAbsent(
+                Forecast.waitedFor(scenario, scenario.sowings().get(s), step),
+                t -> new double[months.length]);
         Arrays.setAll(trayDays, m -> trayDays[m] + months[m]);
       }
       byTarget.forEach(
@@ -215,32 +242,6 @@ final class Summary {
           });
     }
     return waits;
-  }
-
-  private String waitedFor(RoomWait step, int sowing) {
-    return switch (step) {
-      case SOW ->
-          either(
-              scenario.cropOf(scenario.sowings().get(sowing)).germinateIn().stream()
-                  .filter(
-                      name ->
-                          scenario.places().stream()
-                              .anyMatch(p -> p.name().equals(name) && p.isOpen()))
-                  .toList());
-      case LEAVE, POT -> either(open(PlaceKind.TABLE));
-      case HARDEN -> either(open(PlaceKind.HARDENING));
-    };
-  }
-
-  private List<String> open(PlaceKind kind) {
-    return scenario.places().stream()
-        .filter(p -> p.kind() == kind && p.isOpen())
-        .map(Place::name)
-        .toList();
-  }
-
-  private static String either(List<String> names) {
-    return names.stream().collect(joining(" or "));
   }
 
   // Seasons.

@@ -26,16 +26,13 @@ public record Sweep(
     List<Integer> notTold,
     boolean changesPlaces) {
 
-  /** Share of the seasons in which a safe sowing has its plants on time. */
-  public static final double SAFE = 0.9;
-
   /**
    * What came of one scenario, means of a season.
    *
    * @param onTime plants
    * @param late plants
    * @param met sowings that have the plants needed on time
-   * @param safe sowings that have them in 9 seasons of 10
+   * @param safe sowings that are safe (see {@link Safety})
    * @param fullest the place with the most full days; empty where none is ever full
    * @param fullDays days with no space left there
    * @param margin before what added room costs to buy; null where no money is asked

@@ -183,7 +183,7 @@ public final class Sweeping {
         Samples.of(seasons.onTime(), own).stat(),
         Samples.of(seasons.late(), own).stat(),
         Samples.of(seasons.met(), own).stat(),
-        seasons.safe(Sweep.SAFE),
+        seasons.safe(scenario.sowings()),
         fullDays > 0 ? scenario.places().get(fullest).name() : "",
         fullDays,
         hasMoney ? Samples.of(seasons.margin(), own).stat() : null,

@@ -7,6 +7,7 @@ import java.util.StringJoiner;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import propcap.farm.Scenario;
+import propcap.farm.Sowing;
 import propcap.season.SeasonOutcome;
 
 /**
@@ -113,9 +114,15 @@ final class SweptSeasons {
     return fullDays[place] / onTime().length;
   }
 
-  /** Sowings that have their plants on time in at least such a share of the seasons. */
-  int safe(double chance) {
-    return (int) Arrays.stream(metOf).filter(met -> met / onTime().length >= chance).count();
+  /** How many of its sowings are safe. */
+  int safe(List<Sowing> sowings) {
+    return (int)
+        IntStream.range(0, metOf.length)
+            .filter(
+                s ->
+                    Safety.of(metOf[s] / onTime().length, Safety.goal(sowings.get(s)))
+                        == Safety.SAFE)
+            .count();
   }
 
   /** As it is kept: a line for each row of numbers, in every digit. */

@@ -196,7 +196,7 @@ class LatestCommandTest {
     assertThat(run.err()).isEmpty();
     assertThat(run.exitCode()).as(run.out()).isZero();
     assertThat(run.out()).startsWith("Filled in where the sowing plan is empty: lettuce-1 (");
-    assertThat(run.out().replaceAll("\\s+", " ")).contains("Sowings that reach their goal: 3 of 3");
+    assertThat(run.out().replaceAll("\\s+", " ")).contains("Sowings safe: 3 of 3");
     assertThat(plan).hasContent(needs);
     Files.copy(out.resolve("sowings.csv"), plan, StandardCopyOption.REPLACE_EXISTING);
     out = folder.resolve("again");

@@ -34,7 +34,7 @@ class PlanCommandTest {
     Run run = plan("--tries", "60");
     assertThat(run.err()).isEmpty();
     assertThat(run.exitCode()).isIn(Propcap.DONE, Propcap.NO);
-    assertThat(run.out()).contains("Sowings that reach their goal").contains("seed 1");
+    assertThat(run.out()).contains("Sowings safe").contains("seed 1");
     assertThat(out)
         .isDirectoryContaining("glob:**plan.html")
         .isDirectoryContaining("glob:**plan.json")

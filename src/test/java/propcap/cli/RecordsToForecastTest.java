@@ -132,7 +132,7 @@ class RecordsToForecastTest {
     assertThat(Files.readString(folder.resolve("frost/frost-releases.csv"))).contains("zinnia,0.2");
 
     String forecast = asked("run", "run", scenario, "--seasons", "50");
-    assertThat(forecast).contains("Out on time:");
+    assertThat(forecast).contains("plants needed on time in a mean spring");
   }
 
   private String path(String file) {

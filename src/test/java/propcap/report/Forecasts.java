@@ -102,6 +102,7 @@ public final class Forecasts {
         390,
         120,
         hands(scenario, 1),
+        balance(56_300),
         rows(scenario, SEASONS));
   }
 
@@ -136,7 +137,8 @@ public final class Forecasts {
             null,
             null,
             Map.of(),
-            Map.of());
+            Map.of(),
+            null);
     return new Forecast(
         scenario,
         new RunSettings(1, 1, null, 1),
@@ -155,6 +157,7 @@ public final class Forecasts {
         0,
         0,
         hands(scenario, 0),
+        new Forecast.Balance(none, null),
         List.of(new SeasonRow(0, 2001, 0, 0, 0, 0, Map.of(), Map.of())));
   }
 
@@ -191,6 +194,7 @@ public final class Forecasts {
             waiting,
             hands.days(),
             hands.weeks()),
+        f.balance(),
         f.rows());
   }
 
@@ -214,6 +218,7 @@ public final class Forecasts {
         f.sowBehindOverdue(),
         f.tablesBehindReady(),
         f.hands(),
+        f.balance(),
         f.rows());
   }
 
@@ -311,6 +316,10 @@ public final class Forecasts {
                   41L)));
     }
     return rows;
+  }
+
+  private static Forecast.Balance balance(double supplied) {
+    return new Forecast.Balance(stat(supplied), null);
   }
 
   public static Stat stat(double mean) {

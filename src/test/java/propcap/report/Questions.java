@@ -146,6 +146,7 @@ public final class Questions {
         400,
         0.95,
         outcomes,
+        List.of(30, 29, 36, 21),
         investments);
   }
 
@@ -195,6 +196,7 @@ public final class Questions {
             outcome(Kind.ON_TIME, "", true, 26_400, onTime),
             outcome(Kind.WAITING, "sow", false, 0, d(0, 0)),
             outcome(Kind.LOST, Loss.FROST.word(), false, 0, d(0, 0))),
+        List.of(30, 30),
         List.of());
   }
 

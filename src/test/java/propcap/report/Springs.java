@@ -6,15 +6,18 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import propcap.farm.Loss;
 import propcap.farm.PlaceKind;
 import propcap.farm.RoomWait;
 import propcap.farm.Sowing;
 import propcap.farm.TrayMove;
+import propcap.study.Difference;
 import propcap.study.Forecast.DayUse;
 import propcap.study.Forecast.Occupancy;
 import propcap.study.Forecast.SowingForecast;
 import propcap.study.Forecast.Span;
 import propcap.study.Forecast.Wait;
+import propcap.study.Shortfall;
 import propcap.study.Stats;
 
 /** What happens in a made-up spring to a sowing, in a place and in a queue. */
@@ -52,7 +55,32 @@ public final class Springs {
         median.plusDays(4),
         readyBy,
         milestones,
-        Map.of(RoomWait.SOW, wait * sowing.trays(), RoomWait.HARDEN, 1.25));
+        Map.of(RoomWait.SOW, wait * sowing.trays(), RoomWait.HARDEN, 1.25),
+        shortfall(sowing, chance));
+  }
+
+  /** A tenth of the need where it is at risk, the most of it for want of room. */
+  private static @Nullable Shortfall shortfall(Sowing sowing, double chance) {
+    if (chance >= 0.9) {
+      return null;
+    }
+    double lacking = 0.1 * sowing.plantsNeeded();
+    Map<Loss, Double> lost = new EnumMap<>(Loss.class);
+    for (Loss cause : Loss.values()) {
+      lost.put(cause, 0.0);
+    }
+    lost.put(Loss.NO_SEEDLING, 0.1 * lacking);
+    lost.put(Loss.FROST, 0.2 * lacking);
+    double room = 0.6 * lacking;
+    return new Shortfall(
+        100,
+        lacking,
+        new Difference(room, 0.1 * room, 0.05 * room, 0.5, 1.0, 60),
+        0,
+        0.1 * lacking,
+        lost,
+        chance,
+        0.97);
   }
 
   private static Span span(double mean, double trays) {

@@ -64,6 +64,7 @@ class RandomForecastsTest {
         f.sowBehindOverdue(),
         f.tablesBehindReady(),
         f.hands(),
+        f.balance(),
         f.rows());
   }
 

@@ -55,7 +55,7 @@ class PageTest {
     JsonObject whole = news.forecast();
     assertThat(whole.get("seasons").getAsInt()).isEqualTo(1000);
     assertThat(whole.get("headlines").getAsJsonArray().get(0).getAsString())
-        .isEqualTo("Small spring: 1,000 springs, seed 1");
+        .isEqualTo("Small spring: ◐ 0 of 2 sowings are safe and 2 at risk.");
   }
 
   @Test

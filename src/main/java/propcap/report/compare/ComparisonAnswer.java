@@ -34,6 +34,7 @@ public record ComparisonAnswer(Comparison comparison) implements PagedAnswer {
     List<ComparisonWords> alternatives = ComparisonWords.of(comparison);
     boolean isShort = alternatives.size() > 1;
     alternatives.forEach(w -> lines.add(isShort ? w.shortVerdict() : w.verdict()));
+    lines.add(ComparisonWords.safe(comparison));
     for (ComparisonWords words : alternatives) {
       InvestmentWords.of(comparison, words.alternative())
           .ifPresent(i -> lines.add(isShort ? i.shortVerdict() : i.verdict()));

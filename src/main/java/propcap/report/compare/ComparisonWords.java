@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import propcap.farm.Loss;
 import propcap.farm.RoomWait;
+import propcap.farm.Scenario;
 import propcap.report.kit.TradeWords;
 import propcap.report.kit.WaitingCauses;
 import propcap.report.kit.Words;
@@ -13,6 +15,7 @@ import propcap.study.Comparison;
 import propcap.study.Comparison.Kind;
 import propcap.study.Comparison.Outcome;
 import propcap.study.Difference;
+import propcap.study.WhatMatters;
 
 /**
  * What an alternative is worth, in words. A gain or a loss is only said where the interval leaves 0
@@ -42,6 +45,25 @@ record ComparisonWords(Comparison comparison, int alternative) {
   /** Gain or loss of plants on time, and why, in one or two sentences. */
   String verdict() {
     Difference onTime = difference(comparison.total(Kind.ON_TIME));
+    String springs = Words.plural(comparison.seasons(), "spring");
+    if (onTime.mean() == 0 && onTime.halfWidth() == 0) {
+      return name()
+          + " changes nothing: "
+          + springs
+          + " gave the same plants on time."
+          + whatGetsWorse(" But ");
+    }
+    WhatMatters matters = WhatMatters.of(onTime, comparison.scenarios().get(0));
+    if (matters == WhatMatters.NONE) {
+      return name()
+          + " makes no difference that matters: "
+          + Words.difference(onTime)
+          + " plants on time a spring, less than "
+          + Words.percent(WhatMatters.SHARE)
+          + " of those needed."
+          + whatMoves()
+          + whatGetsWorse(" But ");
+    }
     if (onTime.isClear()) {
       boolean gains = onTime.mean() > 0;
       String because = because(gains);
@@ -52,14 +74,6 @@ record ComparisonWords(Comparison comparison, int alternative) {
           + (because.isEmpty() ? ". " : ": " + because + ". ")
           + holdUp().map(h -> "With it " + h + ".").orElse("With it nothing waits for room.")
           + whatGetsWorse(gains ? " But " : " Besides, ");
-    }
-    String springs = Words.plural(comparison.seasons(), "spring");
-    if (onTime.mean() == 0 && onTime.halfWidth() == 0) {
-      return name()
-          + " changes nothing: "
-          + springs
-          + " gave the same plants on time."
-          + whatGetsWorse(" But ");
     }
     if (!onTime.isTold()) {
       return name()
@@ -91,8 +105,33 @@ record ComparisonWords(Comparison comparison, int alternative) {
         + (onTime.isTold()
             ? Words.difference(onTime) + " plants on time a spring"
             : "other plants on time" + Words.inFew(onTime) + " only")
-        + (onTime.isClear() ? "" : ", not told from " + comparison.scenarios().get(0).name())
+        + shortly(onTime)
         + late().map(late -> "; " + late).orElse("");
+  }
+
+  private String shortly(Difference onTime) {
+    Scenario first = comparison.scenarios().get(0);
+    return switch (WhatMatters.of(onTime, first)) {
+      case MATTERS -> "";
+      case NONE -> ", no difference that matters";
+      case NOT_TOLD -> ", not told from " + first.name();
+    };
+  }
+
+  /** How many sowings are safe in each scenario, in a sentence. */
+  static String safe(Comparison comparison) {
+    List<Scenario> scenarios = comparison.scenarios();
+    return "Sowings safe: "
+        + Words.list(
+            IntStream.range(0, scenarios.size())
+                .mapToObj(
+                    i ->
+                        comparison.safe().get(i)
+                            + " of "
+                            + scenarios.get(i).sowings().size()
+                            + (i == 0 ? "" : " with " + scenarios.get(i).name()))
+                .toList())
+        + ".";
   }
 
   /** Other outcomes that clearly get worse, whatever comes of all plants together. */
@@ -221,7 +260,7 @@ record ComparisonWords(Comparison comparison, int alternative) {
       case ON_TIME -> "plants on time";
       case ON_TIME_OF_CROP -> "on time: " + subject;
       case LATE -> "plants late";
-      case SOWINGS_MET -> "sowings that have their plants";
+      case SOWINGS_MET -> "sowings that have their plants, mean";
       case WAITING ->
           subject.isEmpty()
               ? "waiting in all, tray-days"

@@ -18,13 +18,11 @@ import propcap.study.Difference;
 final class SideBySide {
   private final Comparison comparison;
   private final Outcome onTime;
-  private final Outcome met;
   private final Optional<Outcome> margin;
 
   SideBySide(Comparison comparison) {
     this.comparison = comparison;
     this.onTime = comparison.total(Kind.ON_TIME);
-    this.met = comparison.total(Kind.SOWINGS_MET);
     this.margin = comparison.find(Kind.MARGIN, "");
   }
 
@@ -36,9 +34,9 @@ final class SideBySide {
             .number("On time", "plants", s -> Words.count(onTime.levels().get(s).mean()))
             .cell("Difference", "plants", s -> s == 0 ? Cell.NONE : Cell.of(difference(onTime, s)))
             .number(
-                "Sowings met",
-                "of " + scenarios.get(0).sowings().size(),
-                s -> Words.amount(met.levels().get(s).mean()));
+                "Sowings safe",
+                "",
+                s -> comparison.safe().get(s) + " of " + scenarios.get(s).sowings().size());
     margin.ifPresent(
         m ->
             table.cell(

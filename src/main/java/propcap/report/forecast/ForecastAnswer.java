@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import propcap.report.kit.SafetyWords;
 import propcap.report.kit.Templates;
 import propcap.report.kit.Words;
 import propcap.results.Answer;
@@ -23,6 +24,7 @@ public record ForecastAnswer(Forecast forecast) implements Answer {
 
   /** A part of the report, by the name that it is asked for. */
   public enum Section {
+    HOUSE("house", "The house at a glance"),
     PLANTS("plants", "Will we have the plants?"),
     ROOM("room", "What is full, and when"),
     WAITING("waiting", "What waits for what"),
@@ -72,13 +74,15 @@ public record ForecastAnswer(Forecast forecast) implements Answer {
 
   @Override
   public String html() {
-    return Stream.of(Section.values()).map(this::html).collect(Collectors.joining());
+    return Templates.fill("verdict.jte", VerdictSection.of(forecast))
+        + Stream.of(Section.values()).map(this::html).collect(Collectors.joining());
   }
 
   /** One section of the report. */
   public String html(Section section) {
     Object content =
         switch (section) {
+          case HOUSE -> HouseSection.of(forecast);
           case PLANTS -> PlantsSection.of(forecast);
           case ROOM -> RoomSection.of(forecast);
           case WAITING -> WaitingSection.of(forecast);
@@ -97,8 +101,8 @@ public record ForecastAnswer(Forecast forecast) implements Answer {
         + ")";
   }
 
-  /** In how many sowings the plants needed are on time in 9 springs of 10, as the report counts. */
+  /** How many sowings are safe, as every answer counts them. */
   public String safe() {
-    return PlantsSection.safe(forecast) + " of " + forecast.sowings().size();
+    return SafetyWords.safe(forecast);
   }
 }

@@ -1,89 +1,55 @@
 package propcap.report.forecast;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import propcap.farm.Season;
-import propcap.report.kit.ForecastLookup;
 import propcap.report.kit.Lines;
 import propcap.report.kit.LossWords;
+import propcap.report.kit.SafetyWords;
 import propcap.report.kit.WaitingCauses;
 import propcap.report.kit.Words;
 import propcap.study.Forecast;
-import propcap.study.Forecast.Occupancy;
 import propcap.study.Forecast.SowingForecast;
+import propcap.study.Safety;
 
 /** The ten lines of a forecast that matter, for a terminal. */
 public final class Headlines {
-  private static final int NAMED = 3;
+  private static final int LINES = 10;
 
-  /** Where a line is needed for hands. */
-  private static final int FEWER_NAMED = 2;
+  /** What holds up what, what is lost, and what was run. */
+  private static final int LINES_BELOW = 3;
 
   private Headlines() {}
 
-  /** At most ten lines of plain text, none wider than 100 columns. */
+  /** At most ten lines of plain text, none wider than 100 columns, the answer first. */
   public static List<String> of(Forecast forecast) {
+    VerdictSection verdict = VerdictSection.of(forecast);
     List<String> lines = new ArrayList<>();
-    lines.add(
-        forecast.scenario().name()
-            + ": "
-            + Words.plural(forecast.seasons(), "spring")
-            + ", seed "
-            + forecast.settings().seed());
-    lines.add(
-        "Out on time: "
-            + Words.count(forecast.onTime().mean())
-            + " plants ("
-            + Words.interval(forecast.onTime())
-            + "); late: "
-            + Words.mean(forecast.late()));
-    lines.add(
-        "Sowings that have their plants on time in 9 springs of 10: "
-            + PlantsSection.safe(forecast)
-            + " of "
-            + forecast.sowings().size());
+    lines.add(forecast.scenario().name() + ": " + verdict.mark() + " " + verdict.sentence());
+    verdict.figures().forEach(f -> lines.add("  " + f.line()));
     boolean limited = forecast.scenario().labour().isLimited();
+    int others = limited ? LINES_BELOW + 1 : LINES_BELOW;
     PlantsSection.worstFirst(forecast).stream()
-        .limit(limited ? FEWER_NAMED : NAMED)
+        .limit(LINES - lines.size() - others)
         .map(s -> sowing(s, forecast.scenario().season()))
         .forEach(lines::add);
-    lines.add(fullest(forecast));
-    lines.add(waiting(forecast));
     if (limited) {
       lines.add(hands(forecast));
     }
     lines.add(WaitingCauses.of(forecast).verdict(forecast));
     lines.add(LossWords.losses(forecast));
+    lines.add(Words.plural(forecast.seasons(), "spring") + ", seed " + forecast.settings().seed());
     return lines.stream().map(l -> Words.shortened(l, Lines.COLUMNS)).toList();
   }
 
   private static String sowing(SowingForecast forecast, Season season) {
-    return "  " + forecast.sowing().id() + ": " + PlantsSection.words(forecast, season);
-  }
-
-  private static String fullest(Forecast forecast) {
-    List<String> fullest =
-        ForecastLookup.openPlaces(forecast).stream()
-            .filter(p -> p.fullDays().mean() > 0)
-            .sorted(Comparator.comparingDouble((Occupancy p) -> p.fullDays().mean()).reversed())
-            .limit(NAMED)
-            .map(p -> p.name() + " on " + Words.plural(p.fullDays().mean(), "day"))
-            .toList();
-    return fullest.isEmpty() ? "No place is ever full" : "Full: " + String.join(", ", fullest);
-  }
-
-  private static String waiting(Forecast forecast) {
-    return WaitingLine.of(forecast).stream()
-        .findFirst()
-        .map(
-            q ->
-                "Longest wait: "
-                    + q.name()
-                    + ", "
-                    + Words.plural(q.total(), "tray-day")
-                    + (q.seen().isEmpty() ? "" : ", " + q.seen()))
-        .orElse("Nothing waits for room");
+    return "  "
+        + SafetyWords.mark(Safety.of(forecast))
+        + " "
+        + forecast.sowing().id()
+        + ": "
+        + PlantsSection.words(forecast, season)
+        + Reasons.most(forecast).map(cause -> ": " + cause).orElse("");
   }
 
   private static String hands(Forecast forecast) {

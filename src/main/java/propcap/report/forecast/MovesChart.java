@@ -1,6 +1,5 @@
 package propcap.report.forecast;
 
-import java.awt.Color;
 import java.awt.Shape;
 import java.awt.geom.Area;
 import java.awt.geom.Ellipse2D;
@@ -68,19 +67,9 @@ final class MovesChart {
     bars.setDefaultOutlineStroke(ChartStyle.HAIRLINE);
     int series = 0;
     for (Stage stage : Stage.values()) {
-      bars.setSeriesPaint(series++, colour(stage));
+      bars.setSeriesPaint(series++, stage.colour());
     }
     return bars;
-  }
-
-  private static Color colour(Stage stage) {
-    return switch (stage) {
-      case UNSOWN -> Color.WHITE;
-      case HEAT -> ChartStyle.ORANGE;
-      case TABLE -> ChartStyle.BLUE;
-      case POTS -> ChartStyle.SKY_BLUE;
-      case HARDENING -> ChartStyle.YELLOW;
-    };
   }
 
   private static XYLineAndShapeRenderer marks(Shape... shapes) {

@@ -5,22 +5,24 @@ import java.util.Comparator;
 import java.util.List;
 import propcap.farm.Season;
 import propcap.report.kit.Dates;
+import propcap.report.kit.SafetyWords;
 import propcap.report.kit.Words;
 import propcap.study.Forecast;
 import propcap.study.Forecast.SowingForecast;
+import propcap.study.PlanningQuestion;
+import propcap.study.Safety;
 
 /** Will we have the plants? */
-public record PlantsSection(String verdict, List<String> reasons, List<Row> rows) {
-  /** A need is met safely when it is met in so many springs, as a share. */
-  static final double SAFE = 0.9;
-
+public record PlantsSection(
+    String verdict, List<String> reasons, List<Row> rows, Reasons accounts) {
   private static final int WORST_NAMED = 5;
 
   /** One sowing, in text. */
   public record Row(
       String id,
       String crop,
-      boolean isShort,
+      String mark,
+      String word,
       String words,
       String chance,
       String interval,
@@ -35,7 +37,8 @@ public record PlantsSection(String verdict, List<String> reasons, List<Row> rows
     return new PlantsSection(
         verdict(forecast),
         reasons(forecast, worstFirst),
-        worstFirst.stream().map(s -> row(s, forecast.scenario().season())).toList());
+        worstFirst.stream().map(s -> row(s, forecast.scenario().season())).toList(),
+        Reasons.of(forecast));
   }
 
   /** The sowings, the worst chance first; equal ones in the order of the plan. */
@@ -45,14 +48,14 @@ public record PlantsSection(String verdict, List<String> reasons, List<Row> rows
         .toList();
   }
 
-  static long safe(Forecast forecast) {
-    return forecast.sowings().stream().filter(s -> s.chanceMet() >= SAFE).count();
+  private static boolean isSafe(SowingForecast sowing) {
+    return Safety.of(sowing) == Safety.SAFE;
   }
 
   private static String verdict(Forecast forecast) {
     int all = forecast.sowings().size();
-    long safe = safe(forecast);
-    String goal = " the plants needed in the ground on time in at least 9 springs of 10.";
+    long safe = Safety.SAFE.among(forecast.sowings());
+    String goal = " the plants needed in the ground on time in " + goal(forecast) + ".";
     if (all == 0) {
       return "Nothing is sown.";
     }
@@ -65,6 +68,14 @@ public record PlantsSection(String verdict, List<String> reasons, List<Row> rows
     return safe == 0
         ? "No: none of the " + all + " sowings has" + goal
         : "Not all: " + safe + " of " + all + (safe == 1 ? " sowings has" : " sowings have") + goal;
+  }
+
+  /** The share of springs that is asked of them. */
+  private static String goal(Forecast forecast) {
+    boolean allAlike =
+        forecast.sowings().stream()
+            .allMatch(s -> Safety.goal(s.sowing()) == PlanningQuestion.DEFAULT_GOAL);
+    return allAlike ? "at least 9 springs of 10" : "the share of springs that is its goal";
   }
 
   private static List<String> reasons(Forecast forecast, List<SowingForecast> worstFirst) {
@@ -81,7 +92,7 @@ public record PlantsSection(String verdict, List<String> reasons, List<Row> rows
             + " come late.");
     List<String> worst =
         worstFirst.stream()
-            .filter(s -> s.chanceMet() < SAFE)
+            .filter(s -> !isSafe(s))
             .limit(WORST_NAMED)
             .map(s -> s.sowing().id() + " (" + Words.springs(s.chanceMet()) + ")")
             .toList();
@@ -94,13 +105,14 @@ public record PlantsSection(String verdict, List<String> reasons, List<Row> rows
     int unsure =
         (int)
             forecast.sowings().stream()
-                .filter(s -> s.chanceMetLow() < SAFE && s.chanceMetHigh() >= SAFE)
+                .filter(s -> s.chanceMetLow() < Safety.goal(s.sowing()))
+                .filter(s -> s.chanceMetHigh() >= Safety.goal(s.sowing()))
                 .count();
     if (unsure > 0) {
       sentences.add(
           "For "
               + Words.plural(unsure, "sowing")
-              + " the interval of the chance spans 90 %: only more springs would tell on which side"
+              + " the interval of the chance spans the goal: only more springs would tell on which side"
               + " of it "
               + (unsure == 1 ? "it lies." : "they lie."));
     }
@@ -111,9 +123,10 @@ public record PlantsSection(String verdict, List<String> reasons, List<Row> rows
     return new Row(
         forecast.sowing().id(),
         forecast.sowing().crop(),
-        forecast.chanceMet() < SAFE,
+        SafetyWords.mark(Safety.of(forecast)),
+        SafetyWords.word(Safety.of(forecast)),
         wordsAndDate(forecast, season),
-        Words.chance(forecast.chanceMet()),
+        SafetyWords.chance(forecast),
         Words.chances(forecast.chanceMetLow(), forecast.chanceMetHigh()),
         Words.count(forecast.sowing().plantsNeeded()),
         Words.count(forecast.onTime().mean()),
@@ -129,7 +142,7 @@ public record PlantsSection(String verdict, List<String> reasons, List<Row> rows
     if (forecast.sowing().plantsNeeded() == 0) {
       return "no plants are asked for";
     }
-    if (forecast.chanceMet() >= SAFE) {
+    if (isSafe(forecast)) {
       return forecast.readyBy() == null
           ? "in " + Words.springs(forecast.chanceMet()) + " all are in by " + bedBy
           : "ready by " + Dates.day(forecast.readyBy(), season) + " in 9 springs of 10";
@@ -144,7 +157,7 @@ public record PlantsSection(String verdict, List<String> reasons, List<Row> rows
 
   private static String wordsAndDate(SowingForecast forecast, Season season) {
     String words = words(forecast, season);
-    return forecast.readyBy() == null || forecast.chanceMet() >= SAFE
+    return forecast.readyBy() == null || isSafe(forecast)
         ? words
         : words + "; in 9 of 10 they are by " + Dates.day(forecast.readyBy(), season);
   }

@@ -4,10 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import propcap.farm.Place;
-import propcap.farm.PlaceKind;
 import propcap.farm.Season;
 import propcap.report.kit.Dates;
-import propcap.report.kit.ForecastLookup;
 import propcap.report.kit.TradeWords;
 import propcap.report.kit.Words;
 import propcap.study.Forecast;
@@ -16,7 +14,7 @@ import propcap.study.Forecast.Occupancy;
 
 /** What is full, and when. */
 public record RoomSection(List<Row> rows, List<Figure> figures, String closed) {
-  private static final double LIKELY = 0.5;
+  static final double LIKELY = 0.5;
 
   /** A place in numbers, in text. */
   public record Row(
@@ -28,17 +26,22 @@ public record RoomSection(List<Row> rows, List<Figure> figures, String closed) {
       String fullDays,
       String fullRange) {}
 
-  /** A place's spring: a sentence and a chart. */
-  public record Figure(String name, String sentence, String svg) {}
+  /**
+   * A place's spring: a sentence and a chart.
+   *
+   * @param id name by which the picture of the whole house finds it
+   */
+  public record Figure(String id, String name, String sentence, String svg) {}
 
   static RoomSection of(Forecast forecast) {
     Season season = forecast.scenario().season();
     List<Row> rows = new ArrayList<>();
     List<Figure> figures = new ArrayList<>();
-    for (Occupancy place : shown(forecast)) {
+    for (Occupancy place : HouseWeeks.shown(forecast)) {
       rows.add(row(place));
       figures.add(
           new Figure(
+              HouseSection.link(figures.size() + 1),
               place.name(),
               sentence(season, place, subject(forecast, place)),
               OccupancyChart.of(season, place, "room" + (figures.size() + 1))));
@@ -47,20 +50,6 @@ public record RoomSection(List<Row> rows, List<Figure> figures, String closed) {
         forecast.scenario().places().stream().filter(p -> !p.isOpen()).map(Place::name).toList();
     return new RoomSection(
         rows, figures, closed.isEmpty() ? "" : "Closed: " + Words.list(closed) + ".");
-  }
-
-  /** The open places, and after the last of a kind that has several, those of the kind together. */
-  private static List<Occupancy> shown(Forecast forecast) {
-    List<Occupancy> open = ForecastLookup.openPlaces(forecast);
-    List<Occupancy> shown = new ArrayList<>();
-    for (PlaceKind kind : PlaceKind.values()) {
-      List<Occupancy> alike = open.stream().filter(p -> p.kind() == kind).toList();
-      shown.addAll(alike);
-      if (alike.size() > 1) {
-        forecast.kinds().stream().filter(k -> k.kind() == kind).forEach(shown::add);
-      }
-    }
-    return shown;
   }
 
   private static String subject(Forecast forecast, Occupancy place) {

@@ -1,33 +1,42 @@
 package propcap.report.forecast;
 
+import java.awt.Color;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import propcap.farm.Season;
 import propcap.farm.TrayMove;
+import propcap.report.chart.ChartStyle;
 import propcap.study.Forecast.SowingForecast;
 import propcap.study.Forecast.Span;
 
 /** Where a sowing's trays stand, in the order of their life. */
 enum Stage {
   /** Due to be sown, and waiting for room. */
-  UNSOWN("waiting to be sown"),
-  HEAT("in the heat"),
-  TABLE("on the table"),
-  POTS("in pots"),
-  HARDENING("hardening off");
+  UNSOWN("waiting to be sown", Color.WHITE),
+  HEAT("in the heat", ChartStyle.ORANGE),
+  TABLE("on the table", ChartStyle.BLUE),
+  POTS("in pots", ChartStyle.SKY_BLUE),
+  HARDENING("hardening off", ChartStyle.YELLOW);
 
   /** A wait shorter than this, days, is not drawn: it is the hours up to the morning's round. */
   private static final double SHORT_WAIT_DAYS = 0.5;
 
   private final String words;
+  private final Color colour;
 
-  Stage(String words) {
+  Stage(String words, Color colour) {
     this.words = words;
+    this.colour = colour;
   }
 
   String words() {
     return words;
+  }
+
+  /** The same in every picture. */
+  Color colour() {
+    return colour;
   }
 
   /** A stay in one stage, mean over trays and seasons, in day numbers of the season. */

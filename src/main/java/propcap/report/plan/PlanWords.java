@@ -12,6 +12,7 @@ import propcap.study.Forecast;
 import propcap.study.Forecast.SowingForecast;
 import propcap.study.Planned;
 import propcap.study.Planned.GivenUp;
+import propcap.study.Safety;
 
 /** A better plan in sentences. */
 record PlanWords(Planned planned, Optional<Money> money) {
@@ -118,7 +119,7 @@ record PlanWords(Planned planned, Optional<Money> money) {
   String goals() {
     int all = planned.goals().size();
     long before = reached(planned.before());
-    String words = "Sowings that reach their goal: " + before + " of " + all;
+    String words = "Sowings safe: " + before + " of " + all;
     return planned.isConfirmed()
         ? words + " as it was, " + reached(planned.kept()) + " now."
         : words + ".";
@@ -126,7 +127,10 @@ record PlanWords(Planned planned, Optional<Money> money) {
 
   private long reached(Forecast forecast) {
     return IntStream.range(0, planned.goals().size())
-        .filter(s -> forecast.sowings().get(s).chanceMet() >= planned.goals().get(s))
+        .filter(
+            s ->
+                Safety.of(forecast.sowings().get(s).chanceMet(), planned.goals().get(s))
+                    == Safety.SAFE)
         .count();
   }
 

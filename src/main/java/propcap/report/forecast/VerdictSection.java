@@ -1,0 +1,105 @@
+package propcap.report.forecast;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import propcap.farm.Season;
+import propcap.report.kit.Dates;
+import propcap.report.kit.ForecastLookup;
+import propcap.report.kit.Money;
+import propcap.report.kit.SafetyWords;
+import propcap.report.kit.Words;
+import propcap.study.Forecast;
+import propcap.study.Forecast.Occupancy;
+import propcap.study.Safety;
+import propcap.study.Stat;
+
+/**
+ * The answer before all else: a sentence, and at most four numbers with their errors.
+ *
+ * @param mark of the worst that befalls a sowing
+ */
+public record VerdictSection(String mark, String sentence, List<Figure> figures) {
+  /**
+   * A number.
+   *
+   * @param value such as {@code 40 of 59}
+   * @param what such as {@code sowings safe}
+   * @param error empty where there is none
+   */
+  public record Figure(String value, String what, String error) {
+    String line() {
+      return value + " " + what + (error.isEmpty() ? "" : " (" + error + ")");
+    }
+  }
+
+  static VerdictSection of(Forecast forecast) {
+    List<Figure> figures = new ArrayList<>();
+    figures.add(
+        new Figure(
+            SafetyWords.safe(forecast),
+            forecast.sowings().size() == 1 ? "sowing safe" : "sowings safe",
+            SafetyWords.doubt(forecast)));
+    figures.add(
+        new Figure(
+            Words.count(forecast.balance().supplied().mean())
+                + " of "
+                + Words.count((double) forecast.plantsNeeded()),
+            "plants needed on time in a mean spring",
+            error(forecast.balance().supplied())));
+    figures.add(full(forecast));
+    Stat margin = forecast.balance().margin();
+    Optional<Money> money = Money.of(forecast.scenario());
+    if (margin != null && money.isPresent()) {
+      figures.add(
+          new Figure(money.get().amount(margin.mean()), "margin in a mean spring", error(margin)));
+    }
+    return new VerdictSection(
+        SafetyWords.mark(worst(forecast)), SafetyWords.standing(forecast) + ".", figures);
+  }
+
+  private static Safety worst(Forecast forecast) {
+    return forecast.sowings().stream()
+        .map(Safety::of)
+        .max(Comparator.naturalOrder())
+        .orElse(Safety.SAFE);
+  }
+
+  private static String error(Stat stat) {
+    return Words.interval(stat);
+  }
+
+  /** The first and the last day on which a place is full in every second spring or more. */
+  private static String between(Occupancy place, Season season) {
+    int[] likely =
+        IntStream.range(0, place.days().size())
+            .filter(day -> place.days().get(day).chanceFull() >= RoomSection.LIKELY)
+            .toArray();
+    return likely.length < 2
+        ? ""
+        : ", between "
+            + Dates.day(season.date(likely[0]), season)
+            + " and "
+            + Dates.day(season.date(likely[likely.length - 1]), season);
+  }
+
+  /** The place that is full on the most days, and when. */
+  private static Figure full(Forecast forecast) {
+    Optional<Occupancy> fullest =
+        ForecastLookup.openPlaces(forecast).stream()
+            .filter(p -> p.fullDays().mean() > 0)
+            .max(Comparator.comparingDouble(p -> p.fullDays().mean()));
+    if (fullest.isEmpty()) {
+      return new Figure("No place", "is ever full", "");
+    }
+    Occupancy place = fullest.get();
+    double days = place.fullDays().mean();
+    Season season = forecast.scenario().season();
+    return new Figure(
+        days < 1 ? "Less than a day" : Words.plural(Math.rint(days), "day"),
+        "with " + place.name() + " full" + between(place, season),
+        days < 1 ? Words.usual(place.fullDays()) : error(place.fullDays()));
+  }
+}

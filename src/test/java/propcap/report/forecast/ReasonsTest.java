@@ -1,0 +1,91 @@
+package propcap.report.forecast;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.Objects;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import propcap.farm.RandomScenarios;
+import propcap.farm.Scenario;
+import propcap.report.Forecasts;
+import propcap.study.Forecast;
+import propcap.study.Forecast.SowingForecast;
+import propcap.study.Forecasting;
+import propcap.study.RunSettings;
+import propcap.study.Safety;
+import propcap.study.Shortfall;
+
+class ReasonsTest {
+  private static Forecast forecast(Scenario scenario) throws InterruptedException {
+    return Forecasting.forecast(scenario, new RunSettings(5, 30, null, 1), done -> {});
+  }
+
+  @Test
+  void theLargestPartStandsFirstAndSaysWhatIsWaitedFor() {
+    Reasons reasons = Reasons.of(Forecasts.spring());
+    assertThat(reasons.rows()).hasSize(10);
+    assertThat(reasons.rows().get(0).sentence())
+        .startsWith("lacks 240 of 2,400: 144 ± 14 for want of room (")
+        .contains(", 48 frost", ", 24 late for the bed", ", 24 no seedling")
+        .endsWith("With room for all its chance would be 97 %, on the same springs 34 % as it is.");
+  }
+
+  /** Seasons with and without room, farms of all kinds: no plant is told twice or not at all. */
+  @ParameterizedTest
+  @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
+  void everyAccountAddsUp(long seed) throws Exception {
+    Forecast forecast = forecast(RandomScenarios.from(seed));
+    for (SowingForecast sowing : forecast.sowings()) {
+      Shortfall s = Objects.requireNonNull(sowing.shortfall());
+      double parts =
+          s.room().mean()
+              + s.tooFewCells()
+              + s.late()
+              + s.lost().values().stream().mapToDouble(l -> l).sum();
+      assertThat(parts).isCloseTo(s.lacking(), within(1e-6));
+    }
+    for (Reasons.Row row : Reasons.of(forecast).rows()) {
+      assertThat(row.parts().stream().mapToLong(Reasons.Part::plants).sum())
+          .isEqualTo(row.lacking());
+    }
+  }
+
+  /** All springs of so few are run with room too, so both means are of the same ones. */
+  @ParameterizedTest
+  @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
+  void whatIsLackingIsTheDifferenceBetweenNeededAndOnTime(long seed) throws Exception {
+    Forecast forecast = forecast(RandomScenarios.from(seed));
+    double lacking =
+        forecast.sowings().stream()
+            .map(SowingForecast::shortfall)
+            .mapToDouble(s -> s == null ? Double.NaN : s.lacking())
+            .sum();
+    assertThat(lacking)
+        .isCloseTo(forecast.plantsNeeded() - forecast.balance().supplied().mean(), within(1e-6));
+  }
+
+  /** The truth by force: with the room that is promised, the chance is the one that is told. */
+  @ParameterizedTest
+  @ValueSource(longs = {1, 2, 3, 4})
+  void withRoomASowingReachesWhatIsTold(long seed) throws Exception {
+    Scenario scenario = RandomScenarios.from(seed);
+    Forecast now = forecast(scenario);
+    Forecast roomy = forecast(scenario.withEndlessRoom());
+    for (int i = 0; i < now.sowings().size(); i++) {
+      Shortfall told = Objects.requireNonNull(now.sowings().get(i).shortfall());
+      assertThat(told.chanceWithRoom()).isEqualTo(roomy.sowings().get(i).chanceMet());
+      assertThat(told.chance()).isEqualTo(now.sowings().get(i).chanceMet());
+      Shortfall none = Objects.requireNonNull(roomy.sowings().get(i).shortfall());
+      assertThat(none.room().mean()).isEqualTo(0.0);
+    }
+  }
+
+  @Test
+  void aSafeSowingHasNoReason() {
+    Forecast spring = Forecasts.spring();
+    assertThat(Reasons.of(spring).rows())
+        .hasSize((int) spring.sowings().stream().filter(s -> Safety.of(s) != Safety.SAFE).count());
+  }
+}

@@ -1,0 +1,53 @@
+package propcap.study;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import propcap.farm.RandomScenarios;
+import propcap.farm.Scenario;
+import propcap.farm.Sowing;
+
+class WhatMattersTest {
+  private static Scenario needing(int plants) {
+    Scenario any = RandomScenarios.from(1);
+    Sowing s = any.sowings().get(0);
+    return any.withSowings(
+        List.of(
+            new Sowing(
+                s.id(),
+                s.crop(),
+                s.lot(),
+                s.sow(),
+                s.trays(),
+                plants,
+                s.bedFrom(),
+                s.bedBy(),
+                s.bedUntil(),
+                s.resowUntil(),
+                s.germinateIn(),
+                s.leeway())));
+  }
+
+  /** Half a per cent of 10,000 plants is 50. */
+  @ParameterizedTest
+  @CsvSource({
+    "50, 10, 100, MATTERS",
+    "-50, 10, 100, MATTERS",
+    "49, 10, 100, NONE",
+    "-49, 48, 100, NONE",
+    "10, 20, 100, NONE",
+    "0, 49, 100, NONE",
+    "10, 45, 100, NOT_TOLD",
+    "200, 210, 100, NOT_TOLD",
+    "200, 10, 19, NOT_TOLD",
+    "0, 0, 0, NONE"
+  })
+  void whatIsSmallOrWithinItsErrorDoesNotMatter(
+      double mean, double halfWidth, int differing, WhatMatters expected) {
+    Difference difference =
+        new Difference(mean, halfWidth, halfWidth / 2, 0.5, halfWidth == 0 ? null : 1.0, differing);
+    assertThat(WhatMatters.of(difference, needing(10_000))).isEqualTo(expected);
+  }
+}

@@ -25,10 +25,13 @@ final class LogEvidence {
     past = plan.past();
   }
 
-  /** Each weather year for itself, unless this season's own weather is known. */
+  /** Each weather year for itself, unless this season's own weather is known to the last day. */
   KnownLuck known() {
     SoFar soFar = plan.scenario().soFar();
-    boolean isSame = past.trays().isEmpty() || (soFar != null && !soFar.weather().isEmpty());
+    boolean isSame =
+        past.trays().isEmpty()
+            || (soFar != null
+                && soFar.weather().size() >= plan.scenario().season().dayOf(soFar.today()));
     int years = isSame ? 1 : plan.scenario().weather().size();
     return new KnownLuck(IntStream.range(0, years).mapToObj(this::in).toList());
   }

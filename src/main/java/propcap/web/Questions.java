@@ -127,7 +127,9 @@ final class Questions {
                       new Field("minutes", "Minutes to search", 2),
                       new Field("giveUp", "May be given up, such as tomato*", ""))
                   .findingWhatIsEmpty(),
-              (all, asked) -> plan(all.get(0), asked)));
+              (all, asked) -> plan(all.get(0), asked)),
+          new Known(
+              NowQuestion.FORM, (all, asked) -> NowQuestion.of(all.get(0).scenario(), asked)));
 
   private Questions() {}
 

@@ -10,7 +10,7 @@ const EVENTS = {
   outbreak: 'damping-off seen',
   ready: 'ready',
   'potted-on': 'potted on',
-  'moved-out': 'moved out to harden',
+  'moved-out': 'moved out',
   'planted-out': 'planted out',
   'thrown-out': 'thrown out',
 };
@@ -70,7 +70,7 @@ function day(page) {
     el(
       'div',
       {class: 'inline'},
-      field({at: 'today', label: 'The day', value: soFar.today, hint: 'such as 2027-04-10', faults: wrong.get('today')?.today, changed: (value) => turn({day: value, clock: false, winter: false})}),
+      field({at: 'today', label: 'The day', value: soFar.today, hint: 'such as 2027-04-10', size: 10, faults: wrong.get('today')?.today, changed: (value) => turn({day: value, clock: false, winter: false})}),
       el('p', {class: 'hint', id: 'why-today'}, soFar.isWinter ? '' : `${soFar.whyToday} Another is taken once you write it here.`),
     ),
     el('p', {id: 'from-today'}, soFar.line || 'Where the trays stand is known once all is mended.'),
@@ -114,7 +114,7 @@ function groupOf(page, group) {
           ...common(page, of, next.places),
           help(next, draft),
         ];
-      }, (draft) => rows(page, group, draft, name))
+      }, (draft) => rows(page, group, draft, name), (draft) => `${draft.event} ${canCount(nextOf(group, draft), draft)}`)
       : null,
   );
 }
@@ -131,7 +131,7 @@ function plants(of, next, draft) {
 function help(next, draft) {
   const days = next.standWindow === 1 ? '1 day' : `${next.standWindow} days`;
   return next.plants && !canCount(next, draft)
-    ? el('p', {class: 'hint wide'}, `The stand is counted once the last seedlings are up, ${days} after. What shows today: write it first, as “counted in the heat”.`)
+    ? el('p', {class: 'hint whole'}, `The stand is counted once the last seedlings are up, ${days} after. What shows today: write it first, as “counted in the heat”.`)
     : null;
 }
 
@@ -139,13 +139,16 @@ function help(next, draft) {
 function common(page, of, places) {
   const has = (column) => page.state.soFar.columns.includes(column);
   return [
-    has('place') && places.length ? of('place', 'Where to', {choices: [['', 'the first with room'], ...places.map((p) => [p, p])]}) : null,
-    of('date', 'On', {size: 10}),
+    has('place') && places.length ? of('place', 'Where to', {choices: [['', 'first with room'], ...places.map((p) => [p, p])]}) : null,
+    of('date', 'On', {size: 9}),
   ];
 }
 
-/** What the grids hold is kept while the page is redrawn, until it is written. */
-function form(page, name, fresh, fields, rowsOf) {
+/**
+ * What the fields hold is kept while the page is redrawn, until it is written.
+ * Which fields there are hangs on the layout; else they are left alone, for who types goes on to press a button.
+ */
+function form(page, name, fresh, fields, rowsOf, layout = () => '') {
   const draft = () => ({date: page.state.soFar.today, plants: '', place: '', ...fresh, ...filled.get(name)});
   const told = wrong.get(name) ?? {};
   const shown = new Set();
@@ -157,8 +160,9 @@ function form(page, name, fresh, fields, rowsOf) {
       value: draft()[key] ?? '',
       faults: told[key],
       changed: (value) => {
+        const before = layout(draft());
         filled.set(name, {...filled.get(name), [key]: value, ...(key === 'event' ? {place: ''} : {})});
-        if (key === 'event' || key === 'date') {
+        if (layout(draft()) !== before) {
           page.redraw();
         }
       },
@@ -172,11 +176,11 @@ function form(page, name, fresh, fields, rowsOf) {
     {class: 'inline', onsubmit: (event) => { event.preventDefault(); write(); }},
     inputs,
     el('button', {type: 'submit', 'data-at': `write ${name}`, 'aria-label': `Write it: ${name}`}, 'Write it'),
-    el('div', {role: 'alert', class: 'wide'}, wrong.has(name) ? el('p', {class: 'fault'}, 'Not written yet.', others.map((f) => ` ${f.words}.`)) : null),
+    el('div', {role: 'alert', class: 'whole'}, wrong.has(name) ? el('p', {class: 'fault'}, 'Not written yet.', others.map((f) => ` ${f.words}.`)) : null),
   );
 
   async function write() {
-    const at = [...document.querySelectorAll('[data-group]')].findIndex((g) => g.dataset.group === name);
+    const at = [...document.querySelectorAll('fieldset[data-group]')].findIndex((g) => g.dataset.group === name);
     const edits = rowsOf(draft());
     const done = edits && (await page.run(
       () => post('/api/edit', {file: page.state.shown, version: page.state.version, edits: edits.map((keys) => ({do: 'log', keys}))}),
@@ -205,10 +209,12 @@ function tell(name, faults) {
 /** To what is wrong, or to the trays that now stand where those stood that are written down. */
 function goOn(name, at) {
   const group = document.querySelector(`[data-group="${CSS.escape(name)}"]`);
-  const place = group ?? [...document.querySelectorAll('[data-group]')][at] ?? document.getElementById('standing');
+  const place = group ?? [...document.querySelectorAll('fieldset[data-group]')][at] ?? document.getElementById('standing');
   const isHere = document.activeElement?.dataset.at === `write ${name}`;
   if (wrong.has(name)) {
-    group?.querySelector('[aria-invalid="true"]')?.focus();
+    const first = group?.querySelector('[aria-invalid="true"]');
+    first?.focus();
+    first?.select?.();
   } else if (!isHere) {
     (place?.querySelector('select, input') ?? place)?.focus();
   }

@@ -53,13 +53,14 @@ final class NowQuestion {
     };
   }
 
-  /** The answer with what has changed since the one that is saved, if it is one to this question. */
+  /**
+   * The answer with what has changed since the one that is saved, if it is one to this question.
+   */
   static Answer sinceSaved(Answer answer, Path results) throws IOException {
     if (!(answer instanceof NowAnswer now) || !NowAnswer.KIND.isIn(results)) {
       return answer;
     }
     String saved = Files.readString(results.resolve(NowAnswer.KIND.file()));
-    return new NowAnswer(
-        now.now(), now.work(), now.forecast(), LastTime.of(saved).orElse(null));
+    return new NowAnswer(now.now(), now.work(), now.forecast(), LastTime.of(saved).orElse(null));
   }
 }

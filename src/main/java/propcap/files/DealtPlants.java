@@ -29,7 +29,7 @@ final class DealtPlants {
     if (sum > most || sum < least) {
       row.fields()
           .fault(
-              row.fields().spot("plants"),
+              "plants",
               row.fields().known().word("plants")
                   + " plants of "
                   + LogTray.names(trays)

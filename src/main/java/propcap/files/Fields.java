@@ -71,6 +71,11 @@ final class Fields {
     return map.entry(key).map(e -> e.value().kind()).orElse("not given");
   }
 
+  /** A fault of a value, told in words of its own. */
+  void fault(String key, String found, String right) {
+    fault(spot(key), found, right, about(key));
+  }
+
   void fault(FilePosition spot, String found, String right) {
     fault(spot, found, right, Fault.About.NO_VALUE);
   }

@@ -130,7 +130,7 @@ final class LogSowing {
 
   private void tell(LogRow row, String found, String right) {
     if (!isOpen) {
-      row.fields().fault(row.fields().spot("event"), found, right);
+      row.fields().fault("event", found, right);
     }
   }
 

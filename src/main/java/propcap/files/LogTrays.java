@@ -104,7 +104,7 @@ final class LogTrays {
         unfit.stream().filter(t -> t.unfit(event).equals(Optional.of(why))).toList();
     row.fields()
         .fault(
-            row.fields().spot("event"),
+            "event",
             LogTray.names(alike) + are(alike) + event.word() + " " + why,
             why.startsWith("again")
                 ? event == LoggedEvent.SOWN
@@ -124,7 +124,7 @@ final class LogTrays {
             such ->
                 row.fields()
                     .fault(
-                        row.fields().spot("date"),
+                        "date",
                         "date "
                             + date
                             + " of "
@@ -139,7 +139,7 @@ final class LogTrays {
             such ->
                 row.fields()
                     .fault(
-                        row.fields().spot("date"),
+                        "date",
                         "date "
                             + date
                             + " of "
@@ -181,7 +181,7 @@ final class LogTrays {
       }
     } else if (!s.crops().containsKey(read.get())) {
       fields.fault(
-          fields.spot("crop"),
+          "crop",
           "no crop " + FaultWords.shown(read.get()) + " in the crop list",
           FaultWords.oneOf(read.get(), s.crops().keySet().stream().sorted().toList()));
     } else {
@@ -193,7 +193,7 @@ final class LogTrays {
         trays.forEach(t -> t.isOf(read.get()));
       } else {
         fields.fault(
-            fields.spot("crop"),
+            "crop",
             LogTray.names(others)
                 + are(others)
                 + read.get()
@@ -209,7 +209,7 @@ final class LogTrays {
   static void unknown(LogRow row, Scenario scenario, String otherwise) {
     row.fields()
         .fault(
-            row.fields().spot("sowing"),
+            "sowing",
             "unknown sowing " + FaultWords.shown(row.sowing()),
             FaultWords.nearest(row.sowing(), scenario.sowings().stream().map(Sowing::id).toList())
                 .map(near -> "did you mean " + near + "?")
@@ -226,14 +226,14 @@ final class LogTrays {
     Optional<Place> place = places.stream().filter(p -> p.name().equals(written)).findFirst();
     if (place.isEmpty()) {
       fields.fault(
-          fields.spot("place"),
+          "place",
           "no place " + FaultWords.shown(written),
           FaultWords.oneOf(written, places.stream().map(Place::name).toList()));
     } else if (row.event().isPresent()) {
       Optional<PlaceKind> kind = row.event().get().standsOn();
       if (kind.isPresent() && place.get().kind() != kind.get()) {
         fields.fault(
-            fields.spot("place"),
+            "place",
             FaultWords.shown(written)
                 + " is no place for what is "
                 + row.event().get().word()

@@ -110,7 +110,8 @@ final class SeasonLog {
             + (byOptions ? " is not before today, " : " is not before the morning of ")
             + today.orElseThrow()
             + others(late.size() - 1),
-        "a day that has been, or " + (byOptions ? "--on " + last.plusDays(1) : last + " as today"));
+        "a day that has been, or " + (byOptions ? "--on " + last.plusDays(1) : last + " as today"),
+        new Fault.About("", "date", false));
   }
 
   private static String others(int rows) {
@@ -153,7 +154,7 @@ final class SeasonLog {
     }
     if (event == LoggedEvent.POTTED_ON && crop.pottingOn().when() == Crop.PottingOn.When.NEVER) {
       fields.fault(
-          fields.spot("event"),
+          "event",
           LogTray.names(trays)
               + LogTrays.are(trays)
               + "potted-on, but "
@@ -204,7 +205,7 @@ final class SeasonLog {
         boolean isPotting = needed == LoggedEvent.POTTED_ON;
         row.fields()
             .fault(
-                row.fields().spot("event"),
+                "event",
                 LogTray.names(without)
                     + LogTrays.are(without)
                     + event.word()

@@ -19,6 +19,8 @@ import propcap.farm.SoFar;
  * @param always whether a day is wanted though nothing is said of the season
  * @param overfull whether the log may have more trays in a place than it has spaces
  * @param byOptions whether who asks has options to ask by, which faults may then name
+ * @param isEvening whether the round of the day before {@code today} has just been done, so that
+ *     nobody has recorded that day's temperatures yet
  * @param first the scenario whose house the log tells of, where several are read with one log
  */
 public record SoFarAsked(
@@ -29,6 +31,7 @@ public record SoFarAsked(
     boolean always,
     boolean overfull,
     boolean byOptions,
+    boolean isEvening,
     Optional<Known> first) {
 
   /** A log that was read, and of which season. */
@@ -59,11 +62,12 @@ public record SoFarAsked(
         always,
         overfull,
         true,
+        false,
         Optional.empty());
   }
 
   /** What is asked where there are no options, as on the page: by what the scenario names alone. */
-  public static SoFarAsked without(LocalDate today, boolean overfull) {
+  public static SoFarAsked without(LocalDate today, boolean overfull, boolean isEvening) {
     return new SoFarAsked(
         Optional.empty(),
         Optional.empty(),
@@ -72,6 +76,7 @@ public record SoFarAsked(
         false,
         overfull,
         false,
+        isEvening,
         Optional.empty());
   }
 
@@ -92,6 +97,7 @@ public record SoFarAsked(
             always,
             overfull,
             byOptions,
+            isEvening,
             Optional.of(new Known(other.log().get(), scenario.orElseThrow().season(), soFar)));
   }
 

@@ -74,8 +74,8 @@ final class SoFarReader {
     }
     List<WeatherRecord.Day> days =
         weather.isPresent() && season.isPresent() && today.isPresent()
-            ? WeatherSoFar.read(
-                weather.get().file(), weather.get().spot(), season.get(), today.get(), faults)
+            ? new WeatherSoFar(season.get(), today.get(), asked.isEvening(), faults)
+                .read(weather.get().file(), weather.get().spot())
             : List.of();
     List<WrittenTray> written =
         log.flatMap(named -> SourceText.read(named.file(), named.spot(), unsaved, faults))

@@ -128,7 +128,7 @@ public final class TrayLogReader {
     if (dayIn(season, date).isEmpty()) {
       row.fields()
           .fault(
-              row.fields().spot("date"),
+              "date",
               "date " + date + " is in no year's season",
               "a date from "
                   + season.start().toString().substring(5)

@@ -8,11 +8,13 @@ import propcap.farm.Season;
 import propcap.farm.StationRecord;
 import propcap.farm.WeatherRecord;
 
-/** This season's days as they were recorded, in any form in which a station's file may be. */
-final class WeatherSoFar {
+/**
+ * This season's days as they were recorded, in any form in which a station's file may be.
+ *
+ * @param mayLackLast whether the day before today may not have been recorded yet
+ */
+record WeatherSoFar(Season season, LocalDate today, boolean mayLackLast, Faults faults) {
   private static final int MOST_NAMED = 5;
-
-  private WeatherSoFar() {}
 
   /**
    * The days from the season's start up to the one before today; others in the file are left aside.
@@ -20,8 +22,7 @@ final class WeatherSoFar {
    * @param named where the file is named
    * @return none where there is a fault
    */
-  static List<WeatherRecord.Day> read(
-      Path file, FilePosition named, Season season, LocalDate today, Faults faults) {
+  List<WeatherRecord.Day> read(Path file, FilePosition named) {
     if (!SourceText.isThere(file, named, faults)) {
       return List.of();
     }
@@ -44,7 +45,12 @@ final class WeatherSoFar {
         days.add(new WeatherRecord.Day(date, min, max));
       }
     }
-    if (!gaps.isEmpty()) {
+    if (mayLackLast && gaps.equals(List.of(today.minusDays(1)))) {
+      faults.warn(
+          FilePosition.whole(file),
+          "no temperatures of " + spans(gaps) + " yet",
+          "each simulated year’s own stand in for that day");
+    } else if (!gaps.isEmpty()) {
       faults.add(
           FilePosition.whole(file),
           "no temperatures of " + spans(gaps),

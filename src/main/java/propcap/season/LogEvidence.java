@@ -16,10 +16,13 @@ final class LogEvidence {
     return new KnownLuck(IntStream.range(0, years(plan)).mapToObj(year -> in(plan, year)).toList());
   }
 
-  /** Each weather year for itself, unless this season's own weather is known. */
+  /** Each weather year for itself, unless this season's own weather is known to the last day. */
   static int years(SeasonPlan plan) {
     SoFar soFar = plan.scenario().soFar();
-    boolean isSame = plan.past().trays().isEmpty() || (soFar != null && !soFar.weather().isEmpty());
+    boolean isSame =
+        plan.past().trays().isEmpty()
+            || (soFar != null
+                && soFar.weather().size() >= plan.scenario().season().dayOf(soFar.today()));
     return isSame ? 1 : plan.scenario().weather().size();
   }
 

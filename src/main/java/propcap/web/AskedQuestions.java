@@ -59,13 +59,22 @@ final class AskedQuestions {
                   false,
                   progress -> {
                     Answer answer = asking.answer(progress);
-                    keep(id, new Kept(question, files.get(0), answer));
+                    keep(id, new Kept(question, files.get(0), sinceSaved(answer, files.get(0))));
                   })
               .id();
     }
     JsonObject json = new JsonObject();
     json.addProperty("id", id[0]);
     return json;
+  }
+
+  private Answer sinceSaved(Answer answer, Path scenario) {
+    try {
+      return NowQuestion.sinceSaved(answer, desk.folder().results(scenario, answer.kind()));
+    } catch (IOException | RefusedException e) {
+      // It is answered all the same; that it cannot be saved there is told when that is asked for.
+      return answer;
+    }
   }
 
   private synchronized void keep(long[] id, Kept answer) {

@@ -11,9 +11,11 @@ import java.util.ArrayList;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import propcap.files.Fault;
 import propcap.files.ScenarioEditor;
 import propcap.files.ScenarioReader.Reading;
 import propcap.files.UnsavedTexts;
@@ -75,7 +77,8 @@ final class Desk {
    *
    * @param scenarios the one that was opened, and those beside it
    * @param titles their names; empty where they have none
-   * @param today the day by the grower or the clock
+   * @param today the day by the grower, the log or the clock
+   * @param clock the day by the clock
    */
   record View(
       long version,
@@ -87,6 +90,7 @@ final class Desk {
       Draft draft,
       Reading reading,
       LocalDate today,
+      LocalDate clock,
       Readings.Day day,
       List<Path> conflicts,
       boolean canUndo,
@@ -109,6 +113,7 @@ final class Desk {
         draft,
         reading(shown),
         readings.today(),
+        readings.clockDay(),
         readings.day(),
         draft.conflicts(folder.disk()),
         !undo.isEmpty(),
@@ -166,6 +171,38 @@ final class Desk {
    */
   synchronized void change(String name, long seen, Change change)
       throws IOException, RefusedException {
+    step(changed(name, seen, change));
+  }
+
+  /**
+   * Writes in the log, if what is to be written there brings no fault.
+   *
+   * @param seen the version that it was written on
+   * @return the faults; where there is one, nothing is written
+   */
+  synchronized List<Told> log(String name, long seen, Change change)
+      throws IOException, RefusedException {
+    Draft next = changed(name, seen, change);
+    Path file = shown(name);
+    List<Fault> before = reading(file).faults();
+    Readings trial = readings.onTrial();
+    List<Told> faults = new ArrayList<>();
+    for (Path each : new LinkedHashSet<>(List.of(scenario, file))) {
+      Reading after = trial.of(each, scenario, texts(next));
+      after.faults().stream()
+          .filter(fault -> !before.contains(fault))
+          .map(fault -> Told.of(fault, after.written()))
+          .filter(told -> !faults.contains(told))
+          .forEach(faults::add);
+    }
+    if (faults.isEmpty()) {
+      step(next);
+    }
+    return faults;
+  }
+
+  private Draft changed(String name, long seen, Change change)
+      throws IOException, RefusedException {
     requireSeen(seen);
     Path file = shown(name);
     ScenarioEditor editor = new ScenarioEditor(file, texts(draft));
@@ -177,7 +214,7 @@ final class Desk {
     for (Path changed : editor.unsaved().texts().keySet()) {
       folder.inside(changed);
     }
-    step(draft.with(editor.unsaved()));
+    return draft.with(editor.unsaved());
   }
 
   private void requireSeen(long seen) throws RefusedException {
@@ -244,7 +281,7 @@ final class Desk {
     boolean isOther = !now.equals(times) || readings.areOfYesterday();
     if (isOther) {
       times = now;
-      readings.forget();
+      readings.lookAnew();
       version++;
     }
     return isOther;

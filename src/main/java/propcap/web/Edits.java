@@ -26,6 +26,15 @@ record Edits(Folder folder, List<RequestFields> edits) {
     edits = List.copyOf(edits);
   }
 
+  /** Whether they are new rows of the log and nothing else. */
+  boolean areRows() throws RefusedException {
+    boolean areRows = !edits.isEmpty();
+    for (RequestFields edit : edits) {
+      areRows &= edit.text("do").equals("log");
+    }
+    return areRows;
+  }
+
   void write(ScenarioEditor editor, WrittenScenario written) throws IOException, RefusedException {
     if (edits.size() > MOST) {
       throw RefusedException.bad("more than " + MOST + " changes at once");

@@ -77,11 +77,16 @@ final class Folder {
 
   /** The folder for an answer about a scenario, as the commands name it. */
   ResultsFolder open(Path scenario, AnswerKind answer) throws IOException, RefusedException {
-    Path results = inside(root.resolve("results"));
     return ResultsFolder.open(
-        inside(results.resolve(stem(scenario) + answer.ending())),
+        results(scenario, answer),
         answer,
         new ResultsFolder.Asker(scenario, "the page of " + name(scenario), false));
+  }
+
+  /** Where an answer about a scenario is saved. */
+  Path results(Path scenario, AnswerKind answer) throws RefusedException {
+    Path results = inside(root.resolve("results"));
+    return inside(results.resolve(stem(scenario) + answer.ending()));
   }
 
   static String stem(Path file) {

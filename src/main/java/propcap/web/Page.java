@@ -1,6 +1,8 @@
 package propcap.web;
 
+import com.google.gson.Gson;
 import com.google.gson.JsonArray;
+import com.google.gson.JsonElement;
 import com.google.gson.JsonObject;
 import com.sun.net.httpserver.HttpExchange;
 import java.io.IOException;
@@ -101,6 +103,10 @@ final class Page implements AutoCloseable {
     json.addProperty("share", study.share());
     json.addProperty("trouble", study.trouble());
     return json;
+  }
+
+  private static JsonElement json(List<Told> faults) {
+    return new Gson().toJsonTree(faults);
   }
 
   void listen(HttpExchange page) throws IOException {
@@ -225,7 +231,11 @@ final class Page implements AutoCloseable {
     switch (path) {
       case "/api/edit" -> {
         Edits edits = new Edits(desk.folder(), asked.each("edits"));
-        desk.change(file, asked.number("version"), edits::write);
+        if (edits.areRows()) {
+          done.add("faults", json(desk.log(file, asked.number("version"), edits::write)));
+        } else {
+          desk.change(file, asked.number("version"), edits::write);
+        }
       }
       case "/api/undo" -> desk.undo();
       case "/api/redo" -> desk.redo();
@@ -249,10 +259,11 @@ final class Page implements AutoCloseable {
     return Reply.json(done);
   }
 
-  /** A day of the season, the clock's where none is said, or the winter before. */
+  /** A day of the season, the page's own where none is said, the clock's or the winter before. */
   private static Readings.Day day(RequestFields asked) throws RefusedException {
     LocalDate chosen = asked.text("day").isBlank() ? null : asked.date("day");
-    return new Readings.Day(chosen, asked.isTrue("winter"), asked.isTrue("overfull"));
+    return new Readings.Day(
+        chosen, asked.isTrue("clock"), asked.isTrue("winter"), asked.isTrue("overfull"));
   }
 
   private static JsonObject told(Folder.Saved saved) {

@@ -156,7 +156,9 @@ final class Questions {
                   "Adds up seed, trays, pots, mix and heating, with what is kept in hand against a bad"
                       + " spring.",
                   new Field("chance", "Enough for each sowing in, % of springs", GOAL)),
-              (all, asked) -> order(all.get(0).scenario(), asked)));
+              (all, asked) -> order(all.get(0).scenario(), asked)),
+          new Known(
+              NowQuestion.FORM, (all, asked) -> NowQuestion.of(all.get(0).scenario(), asked)));
 
   private Questions() {}
 

@@ -3,13 +3,16 @@ package propcap.web;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import propcap.farm.LoggedEvent;
 import propcap.farm.Scenario;
 import propcap.farm.SoFar;
 import propcap.files.CsvText;
 import propcap.files.UnsavedTexts;
+import propcap.files.WrittenScenario;
 import propcap.report.PageWords;
 
 /**
@@ -17,10 +20,14 @@ import propcap.report.PageWords;
  *
  * @param file that the log is kept in; empty where none is
  * @param isLogged whether that file is there and can be written in
+ * @param readOnly why the page does not write in it, and what to do; empty where it does
  * @param isWinter whether the log is left aside
  * @param line how the forecast stands to the day, in a sentence; empty where there is no log
- * @param today the day by the grower or the clock
+ * @param today the day by the grower, the log or the clock
+ * @param whyToday why it is this one
  * @param isChosen whether it is the grower's
+ * @param isClock whether it is the clock's
+ * @param afterLast the morning after the log's last row; empty where there is none
  * @param columns of the log
  * @param events all that can be written
  * @param groups trays that stand alike, and those to be sown; none while something is to mend
@@ -28,11 +35,15 @@ import propcap.report.PageWords;
 record SoFarTab(
     String file,
     boolean isLogged,
+    String readOnly,
     boolean isWinter,
     boolean isOverfull,
     String line,
     String today,
+    String whyToday,
     boolean isChosen,
+    boolean isClock,
+    String afterLast,
     List<String> columns,
     List<String> events,
     List<Group> groups) {
@@ -58,28 +69,83 @@ record SoFarTab(
    *
    * @param places where the trays can stand after it
    * @param isAlone whether a number of trays is enough to say which are meant
+   * @param plants what those counted are, in words; empty where nobody counts them
+   * @param countedUntil the last day of which they may be written by now; empty: any
+   * @param standWindow days after leaving the heat until the last seedlings are up
    */
-  record Next(String event, List<String> places, boolean isAlone) {}
+  record Next(
+      String event,
+      List<String> places,
+      boolean isAlone,
+      String plants,
+      String countedUntil,
+      double standWindow) {}
 
   static SoFarTab of(Desk.View view) {
     Optional<Path> file = view.reading().written().logFile();
     Optional<Scenario> scenario = view.reading().scenario();
-    List<String> columns = file.map(f -> columns(view, f)).orElse(List.of());
     SoFar soFar = scenario.map(Scenario::soFar).orElse(null);
-    LocalDate today = held(view.today(), scenario);
+    String readOnly = file.map(f -> readOnly(view, f)).orElse("");
+    List<String> columns =
+        file.filter(f -> readOnly.isEmpty()).map(f -> columns(view, f)).orElse(List.of());
     return new SoFarTab(
         file.map(f -> view.folder().name(f)).orElse(""),
         !columns.isEmpty(),
+        readOnly,
         view.day().isWinter(),
         view.day().isOverfull(),
         file.isEmpty() ? "" : line(view.day(), scenario),
-        today.toString(),
+        held(view.today(), view.reading().written()).toString(),
+        whyToday(view),
         view.day().chosen() != null,
+        view.today().equals(view.clock()) && view.day().chosen() == null,
+        Readings.lastRow(view.reading().written()).map(d -> d.plusDays(1).toString()).orElse(""),
         columns,
         LoggedEvent.words(),
         file.isEmpty() || soFar == null
             ? List.of()
-            : StandingTrays.of(scenario.orElseThrow(), soFar, today));
+            : StandingTrays.of(scenario.orElseThrow(), soFar));
+  }
+
+  private static String readOnly(Desk.View view, Path log) {
+    try {
+      var unused = view.folder().inside(log);
+      return "";
+    } catch (RefusedException e) {
+      return "The log "
+          + view.folder().name(log)
+          + " lies outside the scenario’s folder, where the page writes nothing: it is read, and"
+          + " not written in. To write in it here, move it beside "
+          + view.folder().name(view.scenario())
+          + " and put so-far: "
+          + log.getFileName()
+          + " there.";
+    }
+  }
+
+  private static String whyToday(Desk.View view) {
+    LocalDate today = view.today();
+    String isHeld =
+        held(today, view.reading().written()).equals(today)
+            ? ""
+            : " is outside the season: its nearest is taken.";
+    if (view.day().chosen() != null) {
+      return isHeld.isEmpty()
+          ? "The day that you chose; it stays until you choose another or Propcap is stopped."
+          : written(today) + isHeld;
+    }
+    if (today.equals(view.clock())) {
+      return isHeld.isEmpty()
+          ? "The clock’s day."
+          : "The clock’s day, " + written(today) + "," + isHeld;
+    }
+    return "The morning after the log’s last row, since the clock’s day, "
+        + written(view.clock())
+        + (view.clock().isBefore(today) ? ", is before it." : ", is after the season.");
+  }
+
+  private static String written(LocalDate day) {
+    return day.format(DateTimeFormatter.ofPattern("d MMMM yyyy", Locale.ENGLISH));
   }
 
   /** None where it cannot be written in; why, its reader tells. */
@@ -92,13 +158,10 @@ record SoFarTab(
     }
   }
 
-  private static LocalDate held(LocalDate today, Optional<Scenario> scenario) {
-    if (scenario.isEmpty()) {
-      return today;
-    }
-    LocalDate start = scenario.get().season().start();
-    LocalDate end = scenario.get().season().end();
-    return today.isBefore(start) ? start : today.isAfter(end) ? end : today;
+  /** A day, or the season's nearest. */
+  private static LocalDate held(LocalDate day, WrittenScenario written) {
+    LocalDate notBefore = Readings.seasonDay(written, "start").filter(day::isBefore).orElse(day);
+    return Readings.seasonDay(written, "end").filter(notBefore::isAfter).orElse(notBefore);
   }
 
   private static String line(Readings.Day day, Optional<Scenario> scenario) {

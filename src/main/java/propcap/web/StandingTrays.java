@@ -26,17 +26,18 @@ import propcap.web.SoFarTab.Next;
 /**
  * The trays of one sowing on a day: those that stand, and those to be sown.
  *
+ * @param morning before that day's round
  * @param trays of it that were sown
  */
 record StandingTrays(
-    Scenario scenario, LocalDate today, Sowing sowing, Crop crop, List<TrayPast> trays) {
+    Scenario scenario, LocalDate morning, Sowing sowing, Crop crop, List<TrayPast> trays) {
   /** A sowing is shown some days before it is due, as it may be sown early. */
   private static final int DAYS_AHEAD = 7;
 
   /** Those of a house, in the plan's order, of each sowing first those to be sown. */
-  static List<Group> of(Scenario scenario, SoFar soFar, LocalDate today) {
+  static List<Group> of(Scenario scenario, SoFar soFar) {
     return scenario.sowings().stream()
-        .map(s -> new StandingTrays(scenario, today, s, scenario.cropOf(s), soFar.of(s)))
+        .map(s -> new StandingTrays(scenario, soFar.today(), s, scenario.cropOf(s), soFar.of(s)))
         .flatMap(its -> Stream.concat(its.toBeSown().stream(), its.standing().stream()))
         .toList();
   }
@@ -48,7 +49,7 @@ record StandingTrays(
             .filter(n -> !sown.contains(n))
             .mapToObj(n -> "" + (n + 1))
             .toList();
-    if (left.isEmpty() || sowing.sow().isAfter(today.plusDays(DAYS_AHEAD))) {
+    if (left.isEmpty() || sowing.sow().isAfter(morning.plusDays(DAYS_AHEAD))) {
       return Optional.empty();
     }
     List<String> heat = open(place -> crop.germinateIn().contains(place.name()));
@@ -59,7 +60,7 @@ record StandingTrays(
             "to be sown, due " + PageWords.day(sowing.sow(), scenario.season()),
             "",
             left,
-            List.of(new Next(LoggedEvent.SOWN.word(), heat, true))));
+            List.of(next(LoggedEvent.SOWN, heat, true))));
   }
 
   private List<Group> standing() {
@@ -85,7 +86,7 @@ record StandingTrays(
       boolean isAlone = trays.stream().filter(t -> canHave(t, event)).allMatch(alike::contains);
       List<String> places =
           event.standsOn().map(kind -> open(p -> p.kind() == kind)).orElse(List.of());
-      next.add(new Next(event.word(), places, isAlone));
+      next.add(next(event, places, isAlone));
     }
     return new Group(
         first.sowing(),
@@ -94,6 +95,27 @@ record StandingTrays(
         first.standsIn().orElse(""),
         alike.stream().map(TrayPast::name).toList(),
         next);
+  }
+
+  private Next next(LoggedEvent event, List<String> places, boolean isAlone) {
+    return new Next(
+        event.word(), places, isAlone, plants(event), countedUntil(event), crop.standWindowDays());
+  }
+
+  /** What plants of a row are, in words; empty where nobody counts them. */
+  private static String plants(LoggedEvent event) {
+    return switch (event) {
+      case SOWN, MOVED_OUT, PLANTED_OUT, THROWN_OUT -> "";
+      case COUNTED -> "Showing in each";
+      case OUTBREAK -> "Left in each";
+      case OFF_HEAT, READY, POTTED_ON -> "Plants in each";
+    };
+  }
+
+  /** The stand is counted once the last seedlings are up. */
+  private String countedUntil(LoggedEvent event) {
+    long window = (long) Math.ceil(crop.standWindowDays());
+    return event == LoggedEvent.OFF_HEAT ? morning.minusDays(window).toString() : "";
   }
 
   private static String stage(TrayPast tray) {

@@ -110,18 +110,8 @@ final class State {
   }
 
   private static JsonArray told(List<Fault> faults, WrittenScenario written) {
-    JsonArray array = new JsonArray();
-    for (Fault fault : faults) {
-      WrittenScenario.Field field = written.fieldOf(fault);
-      JsonObject json = new JsonObject();
-      json.addProperty("list", field.list());
-      json.addProperty("row", field.row());
-      json.addProperty("key", field.key());
-      json.addProperty("words", fault.found() + "; " + fault.right());
-      json.addProperty(
-          "where", fault.file().getFileName() + (fault.line() > 0 ? ", line " + fault.line() : ""));
-      array.add(json);
-    }
-    return array;
+    return new Gson()
+        .toJsonTree(faults.stream().map(fault -> Told.of(fault, written)).toList())
+        .getAsJsonArray();
   }
 }

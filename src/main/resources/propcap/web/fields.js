@@ -23,7 +23,7 @@ export function button(text, onclick, attributes = {}) {
 let last = 0;
 
 /** An input or a choice, with its fault where it has one; tells of a changed value. */
-export function control({at, value, choices, label, faults = [], hint, changed}) {
+export function control({at, value, choices, label, faults = [], hint, size, changed}) {
   const id = `f${++last}`;
   const told = faults.length ? `${id}-fault` : null;
   const common = {
@@ -39,6 +39,7 @@ export function control({at, value, choices, label, faults = [], hint, changed})
         ...common,
         type: 'text',
         placeholder: hint,
+        size,
         autocomplete: 'off',
         spellcheck: 'false',
       });

@@ -10,6 +10,9 @@ import {questions} from '/questions.js';
 import {outlook} from '/outlook.js';
 import {save, saveAs} from '/saving.js';
 
+/** More faults than these at once are shown when asked for. */
+const MOST_LOOSE = 5;
+
 const $ = (id) => document.getElementById(id);
 
 const TABS = [
@@ -25,6 +28,7 @@ let state = null;
 let shown = '';
 let tab = 'places';
 let forecastVersion = '';
+let isAllLoose = false;
 let queue = Promise.resolve();
 
 /** What the parts of the page may use. */
@@ -256,8 +260,16 @@ function drawTabs() {
 /** Faults of no field that is shown: of a file as a whole, or of a row. */
 function loose(list) {
   const faults = state.faults.filter((f) => f.list === '' && f.key === '' || (f.list === list && f.row < 0 && list !== ''));
+  const shown = isAllLoose ? faults : faults.slice(0, MOST_LOOSE);
   return faults.length
-    ? el('ul', {class: 'faults'}, faults.map((f) => el('li', {class: 'fault'}, `${f.where}: ${f.words}`)))
+    ? el(
+        'div',
+        {},
+        el('ul', {class: 'faults'}, shown.map((f) => el('li', {class: 'fault'}, `${f.where}: ${f.words}`))),
+        shown.length < faults.length
+          ? button(`Show all ${faults.length}`, () => { isAllLoose = true; draw(); }, {'data-at': 'all faults'})
+          : null,
+      )
     : null;
 }
 

@@ -15,6 +15,7 @@ const OF_EMPTY = {
 
 /** By the question's name: what of its fields hangs on the plan, or on what was given. */
 const OF_PLAN = {
+  now: () => ({advice: {isWide: true}}),
   size: (page, given) => {
     const open = page.state.places.filter((p) => p.cells.spaces !== '0');
     const table = open.find((p) => p.cells.kind === 'table') ?? open[0];
@@ -34,6 +35,12 @@ const OF_PLAN = {
 const FIRST = {
   compare: (page) =>
     page.state.scenarios.length > 1 ? '' : 'Put a what-if beside the plan first, with the button “+ What if…”.',
+  now: ({state}) =>
+    !state.soFar.file
+      ? 'Keep a log first, in the tab “Season so far”.'
+      : state.soFar.isWinter
+        ? 'The log is left aside: choose a day first, in the tab “Season so far”.'
+        : '',
 };
 
 /** By the question's name: what is sent of its fields, where it is not what stands there. */
@@ -70,8 +77,14 @@ export function questions(page) {
     faults && faults === toFind
       ? el('p', {class: 'fault'}, 'Dates or trays of the sowing plan are empty: the last days to sow and a better plan can be asked for, and find them.')
       : null,
-    ...page.state.questions.flatMap((question) => [form(page, question), shownAnswer(page, question)]),
+    ...inOrder(page).flatMap((question) => [form(page, question), shownAnswer(page, question)]),
   ];
+}
+
+/** Of a season that has begun, what now comes first. */
+function inOrder({state}) {
+  const rank = ({name}) => (name === 'now' && state.soFar.file ? 0 : 1);
+  return [...state.questions].sort((a, b) => rank(a) - rank(b));
 }
 
 /** Whether nothing is wrong but what the question finds itself. */

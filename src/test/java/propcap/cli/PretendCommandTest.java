@@ -154,10 +154,13 @@ class PretendCommandTest {
     scenario = Path.of("scenarios/spring.yaml");
     String[] options = {"--on", "2027-04-10", "--year", "2009", "--season", "6"};
     assertThat(Files.readString(Path.of("demo-data/README.md")))
-        .contains("pretend scenarios/spring.yaml " + String.join(" ", options) + " --out log.csv");
+        .contains(
+            "pretend scenarios/spring.yaml "
+                + String.join(" ", options)
+                + " --out in-season-log.csv");
     assertThat(pretend(options).exitCode()).isZero();
-    assertThat(weather).hasSameTextualContentAs(Path.of("demo-data/weather-so-far.csv"));
-    List<String> rows = new ArrayList<>(rows(Path.of("demo-data/log.csv")));
+    assertThat(weather).hasSameTextualContentAs(Path.of("scenarios/in-season-weather.csv"));
+    List<String> rows = new ArrayList<>(rows(Path.of("scenarios/in-season-log.csv")));
     rows.removeAll(
         List.of(
             "snapdragon-3,5 to 8,outbreak,2027-04-05,30,,",

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.LocalDate;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -17,10 +16,8 @@ class LogInBrowserTest {
   private static final String HEADER = "sowing,tray,event,date,plants,place,trays\n";
   private static final String TO_SOW = "cabbage-1 to be sown, due 20 February";
   private static final String OTHER = "another row";
+  private static final int WIDE = 1280;
   private static final int PHONE = 390;
-
-  /** More rows than the page shows at once. */
-  private static final int MANY = 34;
 
   private static final String IN_HEAT = "cabbage-1 in the heat Chamber";
 
@@ -54,6 +51,11 @@ class LogInBrowserTest {
     page.choose("[data-at='log " + group + " " + field + "']", value);
   }
 
+  /** Where it says what is wrong with a field. */
+  private static String fault(String group, String field) {
+    return "[data-at='log " + group + " " + field + "'] + .fault";
+  }
+
   private static void write(Chromium page, String group) {
     page.click("[data-at='write " + group + "']");
   }
@@ -69,12 +71,12 @@ class LogInBrowserTest {
 
   @Test
   void whatMovedIsWrittenByClicksAndTakenBack() throws Exception {
-    try (Chromium page = Chromium.start(1400, 1000)) {
+    try (Chromium page = Chromium.start(WIDE, 1000)) {
       begin(page);
       sow(page);
       type(page, IN_HEAT, "trays", "2");
-      type(page, IN_HEAT, "plants", "60.5");
       choose(page, IN_HEAT, "event", "counted");
+      type(page, IN_HEAT, "plants", "60.5");
       write(page, IN_HEAT);
       page.awaitText("#log", "2027-03-10, cabbage-1: 2 trays counted in the heat, 60.5 plants");
       page.awaitText("#so-far", "From 11 March on");
@@ -91,7 +93,7 @@ class LogInBrowserTest {
   /** Trays 2 and 3 are on the table, so that of those in the heat each is named. */
   @Test
   void traysBetweenOthersAreWrittenByNameAndAnyRowByTheFormForTheRest() throws Exception {
-    try (Chromium page = Chromium.start(1400, 1000)) {
+    try (Chromium page = Chromium.start(WIDE, 1000)) {
       begin(page);
       sow(page);
       page.click("[data-open='another row'] summary");
@@ -105,7 +107,7 @@ class LogInBrowserTest {
       page.awaitText("#log", "cabbage-1: trays 2-3 off the heat, 70 plants in each, to House");
       type(page, IN_HEAT, "trays", "7");
       write(page, IN_HEAT);
-      page.awaitText("#notices", "cabbage-1: trays must be a whole number from 1 to 4.");
+      page.awaitText(fault(IN_HEAT, "trays"), "a whole number from 1 to 4");
       type(page, IN_HEAT, "trays", "3");
       choose(page, IN_HEAT, "event", "thrown-out");
       type(page, IN_HEAT, "date", "2027-03-09");
@@ -138,7 +140,7 @@ class LogInBrowserTest {
 
   @Test
   void theDayIsThatOfTheClockOrTheWinterBeforeByAClick() {
-    try (Chromium page = Chromium.start(1400, 1000)) {
+    try (Chromium page = Chromium.start(WIDE, 1000)) {
       begin(page);
       page.click("[data-at='winter']");
       page.awaitText("#so-far", "As before the season: what the log says is left aside.");
@@ -148,42 +150,63 @@ class LogInBrowserTest {
       page.find("[data-at='clock'][aria-pressed='true']");
       page.find("[data-at='winter'][aria-pressed='false']");
       page.type("[data-at='today']", "soon");
-      page.awaitText("#notices", "must be a day such as 2027-07-01, was 'soon'");
+      page.awaitText("[data-at='today'] + .fault", "The day must be a day such as 2027-07-01");
       page.type("[data-at='today']", "2027-03-10");
       page.awaitText("#so-far", "From 10 March on");
       page.find("[data-at='clock'][aria-pressed='false']");
     }
   }
 
+  /** Nothing is lost of what was filled in, and nothing else goes away. */
   @Test
-  void olderRowsAreShownWhenAskedFor() throws Exception {
-    StringBuilder log = new StringBuilder(HEADER + "cabbage-1,,sown,2027-01-20,,,6\n");
-    for (int count = 0; count < MANY; count++) {
-      log.append("cabbage-1,1,counted,").append(LocalDate.of(2027, 1, 25).plusDays(count));
-      log.append(',').append(count).append(",,\n");
-    }
-    Files.writeString(folder.resolve("log.csv"), log);
-    Files.writeString(folder.resolve("small.yaml"), Farm.SCENARIO + "so-far: log.csv\n");
-    try (Chromium page = Chromium.start(1400, 1000)) {
-      page.open(server.newLink());
-      page.tab("log");
-      page.type("[data-at='today']", "2027-03-10");
-      page.awaitText("#so-far", "From 10 March on: 6 trays stand");
-      assertThat(page.driver().findElements(By.cssSelector("#log li"))).hasSize(30);
-      page.click("[data-at='all rows']");
-      page.find("[data-row='0']");
-      assertThat(page.driver().findElements(By.cssSelector("#log li"))).hasSize(1 + MANY);
+  void aWrongRowSaysSoAtItsFieldAndIsNotWritten() {
+    try (Chromium page = Chromium.start(WIDE, 1000)) {
+      begin(page);
+      sow(page);
+      choose(page, IN_HEAT, "event", "counted");
+      type(page, IN_HEAT, "trays", "2");
+      type(page, IN_HEAT, "plants", "5000");
+      write(page, IN_HEAT);
+      page.awaitText(fault(IN_HEAT, "plants"), "more than the");
+      page.awaitText("[data-group='" + IN_HEAT + "'] [role='alert']", "Not written yet.");
+      assertThat(page.driver().switchTo().activeElement().getDomAttribute("data-at"))
+          .isEqualTo("log " + IN_HEAT + " plants");
+      page.awaitValue("[data-at='log " + IN_HEAT + " trays']", "2");
+      assertThat(page.text("#notices")).isEmpty();
+      assertThat(page.driver().findElements(By.cssSelector("#log li"))).hasSize(1);
+      assertThat(page.driver().findElements(By.cssSelector("fieldset[data-group]"))).hasSize(3);
+      type(page, IN_HEAT, "plants", "60");
+      write(page, IN_HEAT);
+      page.awaitText("#log", "2 trays counted in the heat, 60 plants");
+      assertThat(page.driver().findElements(By.cssSelector("[data-group] .fault"))).isEmpty();
     }
   }
 
   @Test
-  void aWrongRowSaysSoAtItsPlaceAndNothingIsWiderThanAPhone() {
+  void theStandIsAskedForOnceItCanBeCounted() {
+    try (Chromium page = Chromium.start(WIDE, 1000)) {
+      begin(page);
+      sow(page);
+      String plants = "[data-at='log " + IN_HEAT + " plants']";
+      assertThat(page.driver().findElements(By.cssSelector(plants))).isEmpty();
+      page.awaitText("[data-group='" + IN_HEAT + "']", "once the last seedlings are up, 5 days");
+      type(page, IN_HEAT, "date", "2027-03-05");
+      page.type(plants, "60");
+      write(page, IN_HEAT);
+      page.awaitText("#log", "2027-03-05, cabbage-1: 6 trays off the heat, 60 plants in each");
+    }
+  }
+
+  @Test
+  void anOverfullPlaceIsToldAtTheTraysAndWrittenAllTheSame() {
     try (Chromium page = Chromium.start(PHONE, 800)) {
       begin(page);
       write(page, TO_SOW);
-      page.awaitText("[data-row='0'] .fault, .faults", "Chamber has 12 trays on 2027-03-10");
+      page.awaitText("[data-group='" + TO_SOW + "']", "Chamber has 12 trays on 2027-03-10");
       assertThat(page.width()).isLessThanOrEqualTo(PHONE);
       page.click("[data-at='overfull']");
+      page.find("[data-at='overfull'][aria-pressed='true']");
+      write(page, TO_SOW);
       page.awaitText("#so-far", "12 trays stand in the house");
     }
   }

@@ -211,7 +211,7 @@ class PageInBrowserTest {
   }
 
   /** Goes on with the key for it until the element is reached. */
-  private static void tabTo(Chromium page, String css) {
+  static void tabTo(Chromium page, String css) {
     for (int i = 0; i < 200; i++) {
       WebElement active = page.driver().switchTo().activeElement();
       Object isThere =
@@ -225,7 +225,7 @@ class PageInBrowserTest {
     throw new AssertionError("the key never came to " + css);
   }
 
-  private static void press(Chromium page, CharSequence... keys) {
+  static void press(Chromium page, CharSequence... keys) {
     new Actions(page.driver()).sendKeys(String.join("", keys)).perform();
   }
 
@@ -293,7 +293,7 @@ class PageInBrowserTest {
   }
 
   /** What axe calls serious or critical, with an element that has it. */
-  private static List<String> serious(Chromium page, String where) throws IOException {
+  static List<String> serious(Chromium page, String where) throws IOException {
     try (InputStream in = PageInBrowserTest.class.getResourceAsStream("/axe.min.js")) {
       String axe = new String(Objects.requireNonNull(in).readAllBytes(), StandardCharsets.UTF_8);
       ((JavascriptExecutor) page.driver()).executeScript(axe + "; window.axe = axe;");

@@ -1,6 +1,7 @@
 package propcap.report.now;
 
 import java.util.List;
+import java.util.stream.Stream;
 import propcap.farm.Scenario;
 import propcap.farm.Season;
 import propcap.report.kit.AnswerPage;
@@ -29,7 +30,7 @@ final class NowPage {
                 "today",
                 "The season on this day",
                 words.told(answer.last()),
-                words.around(),
+                Stream.of(words.doubts(), words.around()).flatMap(List::stream).toList(),
                 List.of(),
                 List.of()),
             new Part(

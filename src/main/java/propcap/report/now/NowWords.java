@@ -9,7 +9,9 @@ import org.jspecify.annotations.Nullable;
 import propcap.farm.Season;
 import propcap.farm.Sowing;
 import propcap.report.kit.Dates;
+import propcap.report.kit.LogDoubts;
 import propcap.report.kit.Words;
+import propcap.study.CheckingLog;
 import propcap.study.SeasonNow;
 import propcap.study.SeasonNow.SowingNow;
 import propcap.study.SeasonNow.Standing;
@@ -41,6 +43,11 @@ final class NowWords {
   /** What else is to be known of the day. */
   List<String> around() {
     return Stream.of(forgotten(), room()).flatMap(Optional::stream).toList();
+  }
+
+  /** Rows of the log that may be missing or wrong; commands tell them when they read the log. */
+  List<String> doubts() {
+    return LogDoubts.told(CheckingLog.unlikely(now.now().scenario()));
   }
 
   private String verdict() {

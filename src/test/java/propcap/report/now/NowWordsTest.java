@@ -72,7 +72,8 @@ class NowWordsTest {
         null,
         readyBy,
         Map.of(),
-        Map.of());
+        Map.of(),
+        Springs.shortfall(0, chance));
   }
 
   private Sowing add(Trays trays, double now, double winter, @Nullable LocalDate readyBy) {

@@ -37,8 +37,11 @@ final class SideBySide {
             .cell("Difference", "plants", s -> s == 0 ? Cell.NONE : Cell.of(difference(onTime, s)))
             .number(
                 "Sowings met",
-                "of " + scenarios.get(0).sowings().size(),
-                s -> Words.amount(met.levels().get(s).mean()));
+                "mean of a spring",
+                s ->
+                    Words.amount(met.levels().get(s).mean())
+                        + " of "
+                        + scenarios.get(s).sowings().size());
     margin.ifPresent(
         m ->
             table.cell(

@@ -68,9 +68,13 @@ public final class Headlines {
             .filter(p -> p.fullDays().mean() > 0)
             .sorted(Comparator.comparingDouble((Occupancy p) -> p.fullDays().mean()).reversed())
             .limit(NAMED)
-            .map(p -> p.name() + " on " + Words.plural(p.fullDays().mean(), "day"))
+            .map(p -> p.name() + " on " + days(p.fullDays().mean()))
             .toList();
     return fullest.isEmpty() ? "No place is ever full" : "Full: " + String.join(", ", fullest);
+  }
+
+  private static String days(double mean) {
+    return mean < 1 ? "less than a day" : Words.plural(mean, "day");
   }
 
   private static String waiting(Forecast forecast) {

@@ -10,6 +10,8 @@ import java.nio.file.attribute.BasicFileAttributes;
 import java.nio.file.attribute.FileTime;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Optional;
+import propcap.farm.Season;
 
 /** What the files on disk hold: each is read once, and again only when it has changed since. */
 public final class OnDisk {
@@ -17,6 +19,25 @@ public final class OnDisk {
 
   private final Map<Path, Stamp> stamps = new HashMap<>();
   private final Map<Path, byte[]> held = new HashMap<>();
+
+  /** A weather record, and the season that its years are cut to. */
+  private record Cut(SourceText source, Optional<Season> season) {}
+
+  private final Map<Path, Cut> cuts = new HashMap<>();
+  private final Map<Path, WeatherFile.Told> weather = new HashMap<>();
+
+  /** What a record says: most of a scenario's rows are days that no change on the page is about. */
+  synchronized WeatherFile.Told weather(SourceText source, Optional<Season> season) {
+    Path key = key(source.file());
+    Cut cut = new Cut(source, season);
+    WeatherFile.Told known = weather.get(key);
+    if (known == null || !cut.equals(cuts.get(key))) {
+      known = WeatherFile.Told.of(source, season);
+      cuts.put(key, cut);
+      weather.put(key, known);
+    }
+    return known;
+  }
 
   /** What a file holds; of one that is too large, a byte more than is taken. */
   synchronized byte[] bytes(Path file) throws IOException {

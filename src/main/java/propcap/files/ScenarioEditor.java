@@ -136,14 +136,17 @@ public final class ScenarioEditor {
     List<WrittenScenario.Entry> sowings = written().sowings();
     boolean isPlain =
         rows.entrySet().stream()
-            .noneMatch(
+            .allMatch(
                 row ->
-                    row.getValue().containsKey("id")
-                        || sowings.get(row.getKey()).name().contains("*"));
-    if (isExtending() && !isNamedHere("sowings") && isPlain) {
+                    PlanChanges.isPlain(sowings.get(row.getKey()).name())
+                        && (!row.getValue().containsKey("id")
+                            || isAddedHere(sowings.get(row.getKey()))));
+    if (isChangingAnothers() && isPlain) {
+      String text = unsaved.text(scenario);
       for (Map.Entry<Integer, Map<String, String>> row : rows.entrySet()) {
-        change(sowings.get(row.getKey()).name(), row.getValue());
+        text = PlanChanges.set(text, sowings.get(row.getKey()).name(), row.getValue());
       }
+      write(scenario, text);
       return;
     }
     Path file = ownPlan();
@@ -153,28 +156,38 @@ public final class ScenarioEditor {
     write(file, CsvText.set(unsaved.text(file), lines));
   }
 
-  /** Writes a change to another scenario's sowing. */
-  private void change(String id, Map<String, String> columns) throws IOException {
-    List<Step> change = List.of(Step.to("sowings"), Step.toItem("match", id));
-    for (Map.Entry<String, String> column : columns.entrySet()) {
-      Object value = column.getValue().isEmpty() ? new Quoted("") : column.getValue();
-      put(scenario, EditedKeys.path(change, column.getKey()), value);
-    }
+  /** Whether rows are those of a scenario that this one extends, and changes to them stand here. */
+  private boolean isChangingAnothers() {
+    return isExtending() && !isNamedHere("sowings");
+  }
+
+  private boolean isAddedHere(WrittenScenario.Entry sowing) {
+    return sowing.file().toAbsolutePath().normalize().equals(scenario);
   }
 
   /** Adds a sowing at the plan's end. */
   public void addSowing(Map<String, String> columns) throws IOException {
+    if (isChangingAnothers() && PlanChanges.isPlain(columns.getOrDefault("id", ""))) {
+      write(scenario, PlanChanges.add(unsaved.text(scenario), columns));
+      return;
+    }
     Path own = ownPlan();
     write(own, CsvText.add(unsaved.text(own), columns));
   }
 
   /** Takes a sowing out, by its number in the plan. */
   public void removeSowing(int row) throws IOException {
+    WrittenScenario.Entry sowing = written().sowings().get(row);
+    if (isChangingAnothers() && PlanChanges.isPlain(sowing.name())) {
+      String text = unsaved.text(scenario);
+      write(scenario, PlanChanges.remove(text, sowing.name(), isAddedHere(sowing)));
+      return;
+    }
     Path own = ownPlan();
     write(own, CsvText.remove(unsaved.text(own), written().sowings().get(row).line()));
   }
 
-  /** A scenario that changes another's plan takes a whole one of its own where rows come or go. */
+  /** A scenario takes a whole plan of its own where a change to another's can't be told by ids. */
   private Path ownPlan() throws IOException {
     Path known = plan == null ? findPlan() : plan;
     plan = known;
@@ -288,13 +301,5 @@ public final class ScenarioEditor {
     String before = unsaved.text(file);
     write(
         file, value.equals("") ? YamlText.remove(before, path) : YamlText.set(before, path, value));
-  }
-
-  /** A text that may be empty, and is written all the same. */
-  private record Quoted(String text) {
-    @Override
-    public String toString() {
-      return text;
-    }
   }
 }

@@ -10,7 +10,8 @@ import propcap.farm.Sowing;
 final class SowingChanges {
   private static final List<String> SHIFTED = List.of("sow", "resow-until");
   private static final List<String> SETTABLE = SowingPlan.KNOWN.subList(1, SowingPlan.KNOWN.size());
-  private static final List<String> KEYS = keys();
+  private static final List<String> KEYS = keys("match", "shift");
+  private static final List<String> ADDED = keys("add");
 
   private final List<Node.Keyed> rows;
   private final boolean open;
@@ -27,8 +28,8 @@ final class SowingChanges {
     this.faults = faults;
   }
 
-  private static List<String> keys() {
-    List<String> keys = new ArrayList<>(List.of("match", "shift"));
+  private static List<String> keys(String... first) {
+    List<String> keys = new ArrayList<>(List.of(first));
     keys.addAll(SETTABLE);
     return List.copyOf(keys);
   }
@@ -36,7 +37,13 @@ final class SowingChanges {
   void apply(Node.Items changes) {
     for (Node item : changes.items()) {
       if (item instanceof Node.Keyed change) {
-        apply(change);
+        if (change.has("add")) {
+          add(change);
+        } else if (change.has("remove")) {
+          remove(change);
+        } else {
+          apply(change);
+        }
       } else if (!(item instanceof Node.Unread)) {
         faults.add(
             item.spot(),
@@ -44,6 +51,40 @@ final class SowingChanges {
             "a map such as {match: \"tomato*\", shift: -7 days}");
       }
     }
+  }
+
+  /** A sowing more, at the plan's end. */
+  private void add(Node.Keyed written) {
+    Fields fields = new Fields("a new sowing", written.spot(), written, ADDED, faults);
+    Optional<Node.Entry> id = fields.known().entry("add");
+    if (id.isEmpty()) {
+      return;
+    }
+    if (rows.size() >= SowingPlan.MOST_ROWS) {
+      fields.wrong("add", "the plan's row " + (rows.size() + 1), "a shorter plan");
+      return;
+    }
+    rows.add(fields.known().without("add").with("id", id.get()));
+  }
+
+  private void remove(Node.Keyed written) {
+    Fields fields = new Fields("a change", written.spot(), written, List.of("remove"), faults);
+    Optional<String> match = fields.name("remove");
+    if (match.isPresent()
+        && !rows.removeIf(row -> Sowing.matches(match.get(), row.word("id")))
+        && !open) {
+      matchesNone(match.get(), fields.known(), "remove");
+    }
+  }
+
+  private void matchesNone(String match, Node.Keyed change, String key) {
+    Optional<String> near =
+        FaultWords.nearest(match, rows.stream().map(row -> row.word("id")).toList());
+    faults.add(
+        change.entry(key).map(e -> e.value().spot()).orElse(change.spot()),
+        "no sowing matches " + FaultWords.shown(match),
+        near.map(n -> "did you mean " + n + "?")
+            .orElse("the id of a sowing, with * for any letters"));
   }
 
   private void apply(Node.Keyed written) {
@@ -70,13 +111,7 @@ final class SowingChanges {
       }
     }
     if (match.isPresent() && !any && !open && !faults.isFull(written.spot().file())) {
-      Optional<String> near =
-          FaultWords.nearest(match.get(), rows.stream().map(row -> row.word("id")).toList());
-      faults.add(
-          change.entry("match").map(e -> e.value().spot()).orElse(written.spot()),
-          "no sowing matches " + FaultWords.shown(match.get()),
-          near.map(n -> "did you mean " + n + "?")
-              .orElse("the id of a sowing, with * for any letters"));
+      matchesNone(match.get(), change, "match");
     }
   }
 

@@ -36,7 +36,7 @@ final class SowingPlan {
   static final List<String> KNOWN = Stream.concat(COLUMNS.stream(), OPTIONAL.stream()).toList();
 
   /** With at most this many rows of so many trays the sum of trays stays within an int. */
-  private static final int MOST_ROWS = 20_000;
+  static final int MOST_ROWS = 20_000;
 
   /**
    * A row, right or wrong.

@@ -73,9 +73,19 @@ public final class WeatherFile {
 
   private static List<WeatherYear> read(
       Path file, FilePosition named, Optional<Season> season, UnsavedTexts unsaved, Faults faults) {
-    return SourceText.read(file, named, unsaved, faults)
-        .map(source -> new WeatherFile(source, faults).years(season))
-        .orElse(List.of());
+    Optional<Told> told =
+        SourceText.read(file, named, unsaved, faults)
+            .map(source -> unsaved.disk().weather(source, season));
+    told.ifPresent(t -> faults.addAll(t.faults()));
+    return told.map(Told::years).orElse(List.of());
+  }
+
+  /** What a record says, and all that is wrong or unlikely in it. */
+  record Told(List<WeatherYear> years, Faults faults) {
+    static Told of(SourceText source, Optional<Season> season) {
+      Faults own = new Faults();
+      return new Told(new WeatherFile(source, own).years(season), own);
+    }
   }
 
   private final Faults faults;

@@ -152,11 +152,7 @@ public final class Furnishing {
     int toASpace = packsMost.get().pottingOn().potsPerTray();
     long pots = (long) more * toASpace;
     lines.add(
-        bare(
-            place.name(),
-            "pots, at most (if all is " + crop + ", and it is potted on there)",
-            pots,
-            "pots"));
+        bare(place.name(), "pots, if all the new room is for " + crop + " in pots", pots, "pots"));
     arithmetic.add(
         String.format(
             Locale.ROOT,

@@ -64,7 +64,7 @@ public record SizingQuestion(
    *
    * @throws BadQuestionException saying what would be right
    */
-  void check(Scenario scenario) throws BadQuestionException {
+  public void check(Scenario scenario) throws BadQuestionException {
     List<String> places = places();
     if (places.isEmpty() || places.size() > 2) {
       throw new BadQuestionException("one place is sized, or two together");

@@ -27,13 +27,18 @@ import propcap.study.RunSettings;
  * made anew after each change, at first from few springs, so that it is there at once.
  */
 final class Outlook {
-  private static final int FIRST_SEASONS = 100;
+  /** So few that they are there at once; each weather year comes equally often all the same. */
+  private static final int FIRST_SEASONS = 20;
+
+  private static final int MORE_SEASONS = 100;
   private static final int ALL_SEASONS = RunSettings.DEFAULT_SEASONS;
 
   private final Desk desk;
   private final Studies studies;
   private final Runnable told;
   private @Nullable Study study;
+  private long askedVersion;
+  private @Nullable Path askedFile;
   private @Nullable Seen seen;
 
   /**
@@ -50,14 +55,32 @@ final class Outlook {
     this.told = told;
   }
 
-  /** Makes it anew for a scenario, in the place of the one that may be in the making. */
-  synchronized void ask(String name) throws RefusedException {
-    if (study != null) {
-      study.stop();
+  /**
+   * Makes it anew for a scenario, in the place of the one that may be in the making; what is in the
+   * making or done already is only told again.
+   */
+  void ask(String name) throws RefusedException {
+    if (isThere(name)) {
+      told.run();
     }
+  }
+
+  /** Whether there is something of it to be shown; if not, it is in the making from now on. */
+  private synchronized boolean isThere(String name) throws RefusedException {
     long version = desk.version();
     Path file = desk.shown(name);
+    Study before = study;
+    if (before != null) {
+      boolean isSame = version == askedVersion && file.equals(askedFile);
+      if (isSame && before.stage() != Study.Stage.STOPPED && before.stage() != Study.Stage.FAILED) {
+        return seen != null && seen.version() == version && seen.file().equals(file);
+      }
+      before.stop();
+    }
+    askedVersion = version;
+    askedFile = file;
     study = studies.add("forecast", true, progress -> make(version, file, progress));
+    return false;
   }
 
   private void make(long version, Path file, DoubleConsumer progress)
@@ -75,8 +98,8 @@ final class Outlook {
         all.size() > 1 && all.size() == desk.scenarios().size() && apart.isEmpty();
     double trials = isSideBySide ? 1 + all.size() : 1;
     double done = 0;
-    for (int seasons : List.of(FIRST_SEASONS, ALL_SEASONS)) {
-      double share = seasons / (double) (FIRST_SEASONS + ALL_SEASONS);
+    for (int seasons : List.of(FIRST_SEASONS, MORE_SEASONS, ALL_SEASONS)) {
+      double share = seasons / (double) (FIRST_SEASONS + MORE_SEASONS + ALL_SEASONS);
       double start = done;
       Forecast forecast =
           Forecasting.forecast(

@@ -236,6 +236,8 @@ final class Page implements AutoCloseable {
         } else {
           desk.change(file, asked.number("version"), edits::write);
         }
+        // It need not wait until the page has looked at the change and asks for it.
+        outlook.ask(file);
       }
       case "/api/undo" -> desk.undo();
       case "/api/redo" -> desk.redo();

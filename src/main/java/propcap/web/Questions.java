@@ -31,6 +31,7 @@ import propcap.study.Furnishing;
 import propcap.study.Goal;
 import propcap.study.LatestQuestion;
 import propcap.study.LatestSowing;
+import propcap.study.NamesInQuestions;
 import propcap.study.NewSowing;
 import propcap.study.Period;
 import propcap.study.Planning;
@@ -94,7 +95,7 @@ final class Questions {
                           List.of("on-time", "this share of the plants needed on time"),
                           List.of("margin", "the largest margin"))),
                   new Field("least", "At least, %", ""),
-                  new Field("match", "Sowings, such as tomato*", "*"),
+                  new Field("match", "Sowings, such as tomato", "*"),
                   new Field(
                       "seasons", "Springs of a size, at most", SizingQuestion.DEFAULT_SEASONS)),
               (all, asked) -> size(all.get(0).scenario(), asked)),
@@ -103,7 +104,7 @@ final class Questions {
                   "shift",
                   "When is the best day to sow?",
                   "Moves a group of sowings earlier and later; several groups parted by commas.",
-                  new Field("match", "Sowings, such as tomato*", ""),
+                  new Field("match", "Sowings, such as tomato", ""),
                   new Field("from", "From, days", -7),
                   new Field("to", "To, days", 7),
                   new Field("step", "By, days", 7)),
@@ -115,7 +116,7 @@ final class Questions {
                       "Finds the last day of each sowing, alone and in the house as full as it is."
                           + " With a crop, of a sowing of it besides the plan: is it too late to start"
                           + " it?",
-                      new Field("match", "Sowings, such as tomato*", ""),
+                      new Field("match", "Sowings, such as tomato", ""),
                       new Field("goal", "On time in, % of springs", GOAL),
                       new Field("crop", "Or a new sowing of", ""),
                       new Field("plants", "Its plants needed", ""),
@@ -134,7 +135,7 @@ final class Questions {
                           "earlier", "Earlier by, days at most", PlanningQuestion.DEFAULT_DAYS),
                       new Field("later", "Later by, days at most", PlanningQuestion.DEFAULT_DAYS),
                       new Field("minutes", "Minutes to search", 2),
-                      new Field("giveUp", "May be given up, such as tomato*", ""))
+                      new Field("giveUp", "May be given up, such as tomato", ""))
                   .findingWhatIsEmpty(),
               (all, asked) -> plan(all.get(0), asked)),
           new Known(
@@ -232,7 +233,8 @@ final class Questions {
     };
   }
 
-  private static QuestionRun size(Scenario scenario, RequestFields asked) throws RefusedException {
+  private static QuestionRun size(Scenario scenario, RequestFields asked)
+      throws RefusedException, BadQuestionException {
     int from = asked.number("from", 0, 1_000_000);
     int to = asked.number("to", 0, 1_000_000);
     int step = asked.number("step", 1, 1_000_000);
@@ -240,12 +242,11 @@ final class Questions {
     if ((to - from) / step > 500) {
       throw RefusedException.bad("more than 500 sizes; take a larger step");
     }
-    String match = matching(asked.text("match"));
-    String place = asked.text("place");
-    String goal = asked.text("goal");
+    var range = new SizingQuestion.Range(asked.text("place"), from, to, step);
+    Goal goal = Goal.parse(asked.text("goal"));
+    var question = new SizingQuestion(List.of(range), goal, matching(asked.text("match")), null);
+    question.check(scenario);
     return progress -> {
-      var range = new SizingQuestion.Range(place, from, to, step);
-      var question = new SizingQuestion(List.of(range), Goal.parse(goal), match, null);
       var answer =
           SizingRun.size(scenario, question, Outlook.settings(scenario, seasons), progress);
       var order = new Furnishing(AISLES).of(answer);
@@ -253,7 +254,8 @@ final class Questions {
     };
   }
 
-  private static QuestionRun shift(Scenario scenario, RequestFields asked) throws RefusedException {
+  private static QuestionRun shift(Scenario scenario, RequestFields asked)
+      throws RefusedException, BadQuestionException {
     int from = asked.number("from", -200, 200);
     int to = asked.number("to", -200, 200);
     int step = asked.number("step", 1, 200);
@@ -262,6 +264,7 @@ final class Questions {
             .map(Questions::matching)
             .distinct()
             .toList();
+    NamesInQuestions.check(scenario, matches);
     return progress -> {
       var answer = Shifting.shift(scenario, matches, from, to, step, settings(scenario), progress);
       return new ShiftsAnswer(answer);
@@ -288,6 +291,7 @@ final class Questions {
       matches.add(added.idIn(written.scenario()));
     }
     PlanNeeds all = needs;
+    NamesInQuestions.check(all.scenario(), matches);
     LatestQuestion question = new LatestQuestion(goal, matches, written.scenario().today());
     return progress -> {
       RunSettings run = Outlook.settings(all.scenario(), LatestSowing.DEFAULT_SEASONS);
@@ -298,7 +302,8 @@ final class Questions {
   }
 
   /** Stopped, it answers with the best plan found until then. */
-  private static QuestionRun plan(PlanNeeds needs, RequestFields asked) throws RefusedException {
+  private static QuestionRun plan(PlanNeeds needs, RequestFields asked)
+      throws RefusedException, BadQuestionException {
     int seconds = 60 * asked.number("minutes", 1, MOST_MINUTES);
     PlanningQuestion question =
         new PlanningQuestion(
@@ -310,6 +315,7 @@ final class Questions {
                 .map(String::strip)
                 .filter(ids -> !ids.isEmpty())
                 .toList());
+    NamesInQuestions.check(needs.scenario(), question.giveUp());
     return progress -> {
       RunSettings run = settings(needs.scenario());
       Budget budget = Budget.ofSeconds(seconds, System::nanoTime);

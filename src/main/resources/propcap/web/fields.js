@@ -12,7 +12,7 @@ export function el(name, attributes = {}, ...children) {
       element.setAttribute(key, value);
     }
   }
-  element.append(...children.flat().filter((child) => child !== null && child !== undefined));
+  element.append(...children.flat(Infinity).filter((child) => child !== null && child !== undefined));
   return element;
 }
 
@@ -84,7 +84,7 @@ export function fill(place, ...content) {
   }
   const boxes = [...place.querySelectorAll('[data-scroll]')].map((b) => [b.dataset.scroll, b.scrollTop, b.scrollLeft]);
   const open = new Set([...place.querySelectorAll('details[data-open][open]')].map((d) => d.dataset.open));
-  place.replaceChildren(...content.flat().filter(Boolean));
+  place.replaceChildren(...content.flat(Infinity).filter(Boolean));
   for (const details of place.querySelectorAll('details[data-open]')) {
     details.open = details.open || open.has(details.dataset.open);
   }

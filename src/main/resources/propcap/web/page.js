@@ -8,7 +8,7 @@ import {weather} from '/weather.js';
 import {sofar} from '/sofar.js';
 import {questions} from '/questions.js';
 import {outlook} from '/outlook.js';
-import {save, saveAs} from '/saving.js';
+import {discard, save, saveAs} from '/saving.js';
 
 /** More faults than these at once are shown when asked for. */
 const MOST_LOOSE = 5;
@@ -30,6 +30,7 @@ let tab = 'places';
 let forecastVersion = '';
 let isAllLoose = false;
 let queue = Promise.resolve();
+let held = false;
 
 /** What the parts of the page may use. */
 const page = {
@@ -48,6 +49,10 @@ const page = {
   title,
   toMend,
   redraw: () => draw(),
+  /** While something is dragged it is not drawn anew under the hand. */
+  hold(isHeld) {
+    held = isHeld;
+  },
   /** When all that was done is answered. */
   get settled() {
     return queue;
@@ -132,6 +137,9 @@ function title(file) {
 }
 
 function draw() {
+  if (held) {
+    return;
+  }
   const name = state.head.cells.name || shown;
   document.title = `${state.changed.length ? '• ' : ''}${name}`;
   $('title').textContent = name;
@@ -299,7 +307,7 @@ function step(event, id) {
 
 $('undo').onclick = () => run(() => post('/api/undo'));
 $('redo').onclick = () => run(() => post('/api/redo'));
-$('discard').onclick = () => run(() => post('/api/discard'));
+$('discard').onclick = () => discard(page);
 $('save').onclick = () => save(page);
 $('save-as').onclick = () => saveAs(page);
 document.addEventListener('keydown', (event) => {
@@ -316,7 +324,8 @@ let isThere = true;
 listen(
   (what, news) => {
     if (what === 'state' && state && news.version !== state.version) {
-      run(async () => {});
+      // A change made here is looked at once it is answered, which may be by then.
+      queue = queue.then(() => (news.version > state.version ? look() : null)).catch(() => null);
     } else if (what === 'forecast') {
       outlook.news(news);
     } else if (what === 'study') {
@@ -337,7 +346,7 @@ listen(
 
 run(async () => {}).then(() => {
   if (state?.isRestored && state.changed.length) {
-    say('What you had not saved is back.', false, button('Discard it', () => run(() => post('/api/discard'))));
+    say('What you had not saved is back.', false, button('Discard it', () => discard(page)));
   }
 });
 outlook.start(page);

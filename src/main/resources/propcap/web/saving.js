@@ -36,6 +36,20 @@ export async function save(page, isOver = false) {
   }
 }
 
+/** Throws away what is not saved, once that is what is wanted. */
+export async function discard(page) {
+  await page.settled;
+  const asked = await ask(
+    'Discard all that is not saved?',
+    `It is changed in ${page.state.changed.join(', ')}. The files stay as they are on disk; Undo brings back what you discard, until you close the page's program.`,
+    [],
+    'Discard it',
+  );
+  if (asked) {
+    await page.run(() => post('/api/discard'));
+  }
+}
+
 export async function saveAs(page) {
   const asked = await ask(
     'Save as',

@@ -68,11 +68,13 @@ function line(page, sowing, row, axis) {
     track.append(thumb(page, sowing, row, sow, track, axis));
   }
   const day = el('small', {class: 'day'}, Number.isNaN(sow) ? 'no date' : words(sow, axis.end));
-  return el('div', {class: 'line'}, el('div', {class: 'name'}, sowing.name, ' ', day), track);
+  return el('div', {class: 'line', 'data-row': row}, el('div', {class: 'name'}, sowing.name, ' ', day), track);
 }
 
 function thumb(page, sowing, row, sow, track, {start, end, share}) {
   let now = sow;
+  // What the plan will say once all that was sent is answered.
+  let sent = sow;
   let timer = 0;
   const handle = el('button', {
     type: 'button',
@@ -95,9 +97,14 @@ function thumb(page, sowing, row, sow, track, {start, end, share}) {
   };
   const commit = () => {
     clearTimeout(timer);
-    if (now !== sow) {
-      page.edit([{do: 'shift', row, days: String(now - sow)}]);
+    if (now !== sent) {
+      const days = String(now - sent);
+      // A redraw takes the handle away, which leaves it: what was sent is not sent again.
+      sent = now;
+      page.edit([{do: 'shift', row, days}]);
+      return true;
     }
+    return false;
   };
   move(sow);
   handle.addEventListener('keydown', (event) => {
@@ -108,24 +115,31 @@ function thumb(page, sowing, row, sow, track, {start, end, share}) {
       clearTimeout(timer);
       timer = setTimeout(commit, 500);
     } else if (event.key === 'Escape') {
-      move(sow);
+      move(sent);
     }
   });
   handle.addEventListener('blur', commit);
   handle.addEventListener('pointerdown', (event) => {
     handle.setPointerCapture(event.pointerId);
+    page.hold(true);
     const box = track.getBoundingClientRect();
-    const drag = (e) => move(start + ((e.clientX - box.left) / box.width) * (end - start));
-    handle.addEventListener('pointermove', drag);
-    const over = () => {
+    const grip = event.clientX - (box.left + (box.width * (now - start)) / (end - start));
+    const drag = (e) => move(start + ((e.clientX - grip - box.left) / box.width) * (end - start));
+    const over = (e) => {
       handle.removeEventListener('pointermove', drag);
-      commit();
+      handle.removeEventListener('pointerup', over);
+      handle.removeEventListener('pointercancel', over);
+      if (e.type === 'pointercancel') {
+        move(sent);
+      }
+      page.hold(false);
+      if (!commit()) {
+        page.redraw();
+      }
     };
-    handle.addEventListener('pointerup', over, {once: true});
-    handle.addEventListener('pointercancel', () => {
-      handle.removeEventListener('pointermove', drag);
-      move(sow);
-    }, {once: true});
+    handle.addEventListener('pointermove', drag);
+    handle.addEventListener('pointerup', over);
+    handle.addEventListener('pointercancel', over);
   });
   return handle;
 }

@@ -128,6 +128,25 @@ class ExtendsFaultsTest {
   }
 
   @Test
+  void aSowingMoreIsWholeAndOfItsOwnIdAndOneLessIsThere() {
+    String dates = ", plants-needed: 9, bed-from: 2027-05-01, bed-by: 2027-05-20}\n";
+    isReported(
+        "sowings:\n  - {^add: onion-1, crop: onion, sow: 2027-03-01, trays: 2" + dates,
+        "id 'onion-1' again, first on line 2; each sowing with an id of its own");
+    isReported(
+        "sowings:\n  - ^{add: onion-9, crop: onion, trays: 2" + dates,
+        "sow of onion-9 is missing; the key sow");
+    isReported(
+        "sowings:\n  - {add: onion-9, crop: onion, sow: 2027-03-01, ^tray: 2" + dates,
+        "unknown key 'tray'; did you mean trays?");
+    isReported(
+        "sowings:\n  - {remove: ^tomato-9}\n",
+        "no sowing matches 'tomato-9'; did you mean tomato-1?");
+    isReported(
+        "sowings:\n  - {remove: tomato-1, ^trays: 3}\n", "unknown key 'trays'; one of remove");
+  }
+
+  @Test
   void aScenarioThatExtendsItselfIsRefused() {
     folder.write("one.yaml", "extends: two.yaml\n");
     folder.write("two.yaml", "extends: ./one.yaml\nfrost-at: 1\n");

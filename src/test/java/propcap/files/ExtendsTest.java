@@ -71,6 +71,25 @@ class ExtendsTest {
   }
 
   @Test
+  void sowingsAreAddedChangedAndRemovedFromTopToBottom() throws FaultsException {
+    Scenario scenario =
+        extended(
+            """
+            sowings:
+              - {remove: "tomato*"}
+              - {add: tomato-1, crop: tomato, sow: 2027-03-20, trays: 7, plants-needed: 300, bed-from: 2027-05-05, bed-by: 2027-05-28}
+              - {match: tomato-1, shift: 2 days}
+            """);
+    List<Sowing> tomatoes =
+        scenario.sowings().stream().filter(s -> s.crop().equals("tomato")).toList();
+    assertThat(tomatoes).extracting(Sowing::trays).containsExactly(7);
+    assertThat(tomatoes.get(0).sow()).isEqualTo(LocalDate.of(2027, 3, 22));
+    assertThat(tomatoes.get(0).lot()).isEqualTo("tomato");
+    assertThat(tomatoes.get(0).bedUntil()).isNull();
+    assertThat(scenario.sowings().get(scenario.sowings().size() - 1)).isEqualTo(tomatoes.get(0));
+  }
+
+  @Test
   void aPlaceTakesTheKeysGivenAndAnyClimateAsAWhole() throws FaultsException {
     Scenario scenario =
         extended("places:\n  - {name: House 1, spaces: 400, climate: {heat-to: 10 C}}\n");

@@ -96,31 +96,50 @@ class ScenarioEditorTest {
     assertThat(text(editor, "what-if.yaml")).isEqualTo(files.text("what-if.yaml"));
   }
 
+  private static final Map<String, String> ONION_9 =
+      Map.of(
+          "id", "onion-9",
+          "crop", "onion",
+          "lot", "",
+          "sow", "2027-02-01",
+          "trays", "3",
+          "plants-needed", "100",
+          "bed-from", "2027-03-20",
+          "bed-by", "2027-04-25");
+
   @Test
-  void aPlanWithARowMoreIsAWhatIfsOwn() throws Exception {
+  void aSowingMoreIsALineOfAWhatIf() throws Exception {
     ScenarioEditor editor = editor("what-if.yaml");
     editor.setSowings(Map.of(0, Map.of("trays", "40")));
-    editor.addSowing(
-        Map.of(
-            "id",
-            "onion-9",
-            "crop",
-            "onion",
-            "sow",
-            "2027-02-01",
-            "trays",
-            "3",
-            "plants-needed",
-            "100",
-            "bed-from",
-            "2027-03-20",
-            "bed-by",
-            "2027-04-25"));
+    editor.addSowing(ONION_9);
+    assertThat(editor.unsaved().texts()).hasSize(1);
+    assertThat(text(editor, "what-if.yaml"))
+        .endsWith(
+            "  - {add: onion-9, crop: onion, sow: 2027-02-01, trays: 3, plants-needed: 100,"
+                + " bed-from: 2027-03-20, bed-by: 2027-04-25}\n");
     Scenario changed = read(editor, "what-if.yaml");
-    assertThat(changed.sowings()).hasSize(files.read().sowings().size() + 1);
+    int last = files.read().sowings().size();
+    assertThat(changed.sowings()).hasSize(last + 1);
     assertThat(changed.sowings().get(0).trays()).isEqualTo(40);
-    assertThat(text(editor, "what-if.yaml")).contains("sowings: what-if-sowings.csv\n");
-    assertThat(editor.unsaved().of(files.path("sowings.csv"))).isEmpty();
+    editor.setSowings(Map.of(last, Map.of("trays", "5", "id", "onion-10")));
+    assertThat(text(editor, "what-if.yaml")).contains("{add: onion-10, crop: onion, sow");
+    assertThat(read(editor, "what-if.yaml").sowings().get(last).trays()).isEqualTo(5);
+    editor.removeSowing(last);
+    assertThat(read(editor, "what-if.yaml").sowings()).hasSize(last);
+    assertThat(text(editor, "what-if.yaml")).doesNotContain("onion-10");
+  }
+
+  @Test
+  void aSowingLessIsALineOfAWhatIf() throws Exception {
+    ScenarioEditor editor = editor("what-if.yaml");
+    String gone = files.read().sowings().get(0).id();
+    editor.setSowings(Map.of(0, Map.of("trays", "40")));
+    editor.removeSowing(0);
+    assertThat(editor.unsaved().texts()).hasSize(1);
+    assertThat(text(editor, "what-if.yaml")).endsWith("sowings:\n  - {remove: " + gone + "}\n");
+    assertThat(read(editor, "what-if.yaml").sowings())
+        .hasSize(files.read().sowings().size() - 1)
+        .noneMatch(s -> s.id().equals(gone));
   }
 
   @Test

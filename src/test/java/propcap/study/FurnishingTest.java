@@ -24,8 +24,7 @@ import propcap.study.Sizing.Found;
  * convention, from memory.
  */
 class FurnishingTest {
-  private static final String POTS =
-      "House: pots, at most (if all is cosmos, and it is potted on there)";
+  private static final String POTS = "House: pots, if all the new room is for cosmos in pots";
 
   private final Farms farm = new Farms();
   private final Crops crop = new Crops();

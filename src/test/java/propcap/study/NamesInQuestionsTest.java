@@ -42,12 +42,29 @@ class NamesInQuestionsTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"", "tomato", "Tomato*", "tomato-?", "tom.*", "[t]*", "tomato-1 "})
+  @CsvSource({"tomato, 0 1", "Tomato, 0 1", "cherry tomato, 2", "axb, 4"})
+  void aNameWithoutAStarIsThatOfASowingOrOfAllThatDifferByTheirNumber(String match, String numbers)
+      throws BadQuestionException {
+    assertThat(NamesInQuestions.sowings(FARM, match))
+        .isEqualTo(Arrays.stream(numbers.split(" ")).map(Integer::valueOf).toList());
+  }
+
+  @Test
+  void aCropsNameMeansAllItsSowingsWhateverTheirIds() throws BadQuestionException {
+    String crop = FARM.sowings().get(0).crop();
+    assertThat(NamesInQuestions.sowings(FARM, crop)).hasSameSizeAs(FARM.sowings());
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"", "tom", "Tomato*", "tomato-?", "tom.*", "[t]*", "tomato-1 "})
   void aMatchThatNamesNothingIsRefusedWithWhatAMatchIs(String match) {
     assertThatExceptionOfType(BadQuestionException.class)
         .isThrownBy(() -> NamesInQuestions.sowings(FARM, match))
-        .withMessage(
-            "no sowing's id matches '" + match + "'; a match is such as \"tomato*\" or tomato-1");
+        .withMessageStartingWith(
+            "no sowing's id matches '"
+                + match
+                + "', and no crop that is sown has that name; a match is such as ")
+        .withMessageEndingWith(" or tomato-1");
   }
 
   @Test

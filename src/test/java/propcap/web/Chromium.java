@@ -28,7 +28,7 @@ import org.openqa.selenium.support.ui.WebDriverWait;
 
 /** The system's own Chromium without a window, and what a grower does in it. */
 final class Chromium implements AutoCloseable {
-  private static final Duration PATIENCE = Duration.ofSeconds(90);
+  private static final Duration PATIENCE = Duration.ofSeconds(60);
 
   private final ChromeDriver driver;
 
@@ -38,7 +38,6 @@ final class Chromium implements AutoCloseable {
 
   /** Starts it, or skips the test with a word. */
   static Chromium start(int width, int height) {
-    assumeTrue(System.getenv("CI") == null, "CI is set: no browser is started");
     Optional<File> browser = program("chromium");
     Optional<File> driver = program("chromedriver");
     assumeTrue(
@@ -55,18 +54,23 @@ final class Chromium implements AutoCloseable {
         "--disable-background-networking",
         "--disable-component-update",
         "--disable-sync");
-    // A window without a head can be no narrower than 500 pixels; a phone that is emulated can.
-    options.setExperimentalOption(
-        "mobileEmulation",
-        Map.of(
-            "deviceMetrics",
-            Map.of("width", width, "height", height, "pixelRatio", 1.0, "touch", false)));
     LoggingPreferences logs = new LoggingPreferences();
     logs.enable(LogType.BROWSER, Level.WARNING);
     options.setCapability("goog:loggingPrefs", logs);
     ChromeDriverService service =
         new ChromeDriverService.Builder().usingDriverExecutable(driver.orElseThrow()).build();
-    return new Chromium(new ChromeDriver(service, options));
+    Chromium page = new Chromium(new ChromeDriver(service, options));
+    page.resize(width, height);
+    return page;
+  }
+
+  /** A window without a head can be no narrower than 500 pixels; a phone that is emulated can. */
+  void resize(int width, int height) {
+    boolean isPhone = width < 500;
+    var unused =
+        driver.executeCdpCommand(
+            "Emulation.setDeviceMetricsOverride",
+            Map.of("width", width, "height", height, "deviceScaleFactor", 1, "mobile", isPhone));
   }
 
   private static Optional<File> program(String name) {
@@ -165,6 +169,31 @@ final class Chromium implements AutoCloseable {
           boolean isWhole = "1000".equals(shown.getDomAttribute("data-seasons")) && !isStale;
           return isWhole && mean != before ? mean : null;
         });
+  }
+
+  /** Closes every tab but this one. */
+  void closeOthers() {
+    String here = driver.getWindowHandle();
+    for (String tab : driver.getWindowHandles()) {
+      if (!tab.equals(here)) {
+        driver.switchTo().window(tab).close();
+      }
+    }
+    driver.switchTo().window(here);
+  }
+
+  /** Pastes a text into a field as a spreadsheet's cells come. */
+  void paste(String css, String text) {
+    var unused =
+        await(
+            d -> {
+              d.executeScript(
+                  "const d = new DataTransfer(); d.setData('text/plain', arguments[1]);"
+                      + "arguments[0].dispatchEvent(new ClipboardEvent('paste', {clipboardData: d, bubbles: true, cancelable: true}));",
+                  d.findElement(By.cssSelector(css)),
+                  text);
+              return true;
+            });
   }
 
   /** What the page complained of. */

@@ -155,15 +155,15 @@ class KeptLogInBrowserTest {
     try (Chromium page = Chromium.start(WIDE, 1000)) {
       page.open(server.newLink());
       page.awaitText("#so-far", "From 6 March on");
-      PageInBrowserTest.tabTo(page, "[data-tab='places']");
-      PageInBrowserTest.press(
+      ManyWaysInBrowserTest.tabTo(page, "[data-tab='places']");
+      ManyWaysInBrowserTest.press(
           page, Keys.ARROW_RIGHT, Keys.ARROW_RIGHT, Keys.ARROW_RIGHT, Keys.ARROW_RIGHT);
       page.find("[data-tab='log'][aria-selected='true']");
-      PageInBrowserTest.tabTo(page, "[data-at='log " + IN_HEAT + " trays']");
-      PageInBrowserTest.press(page, "9", Keys.ENTER);
+      ManyWaysInBrowserTest.tabTo(page, "[data-at='log " + IN_HEAT + " trays']");
+      ManyWaysInBrowserTest.press(page, "9", Keys.ENTER);
       page.awaitText("[data-group='" + IN_HEAT + "'] .fault", "a whole number from 1 to 4");
       var unused = page.await(d -> at(page).equals("log " + IN_HEAT + " trays"));
-      PageInBrowserTest.press(page, "4", Keys.ENTER);
+      ManyWaysInBrowserTest.press(page, "4", Keys.ENTER);
       page.awaitText("#log", "2027-03-06, cabbage-1: 4 trays off the heat");
       // Those in the heat are gone; the trays after them are next.
       unused = page.await(d -> at(page).startsWith("log lettuce-1 to be sown"));
@@ -187,17 +187,17 @@ class KeptLogInBrowserTest {
         page.open(server.newLink());
         page.wholeForecast();
         page.tab("log");
-        List<String> found = new ArrayList<>(PageInBrowserTest.serious(page, "the log"));
+        List<String> found = new ArrayList<>(ManyWaysInBrowserTest.serious(page, "the log"));
         page.click("[data-open='another row'] summary");
         page.type("[data-at='log " + IN_HEAT + " trays']", "9");
         page.click("[data-at='write " + IN_HEAT + "']");
         page.find("[data-group='" + IN_HEAT + "'] .fault");
         page.type("[data-at='today']", "soon");
         page.find("[data-at='today'] + .fault");
-        found.addAll(PageInBrowserTest.serious(page, "faults"));
+        found.addAll(ManyWaysInBrowserTest.serious(page, "faults"));
         assertThat(page.width()).as("faults").isLessThanOrEqualTo(width);
         page.tab("questions");
-        found.addAll(PageInBrowserTest.serious(page, "questions"));
+        found.addAll(ManyWaysInBrowserTest.serious(page, "questions"));
         assertThat(page.width()).as("questions").isLessThanOrEqualTo(width);
         assertThat(found).as("at %s pixels", width).isEmpty();
       }

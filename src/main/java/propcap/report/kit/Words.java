@@ -74,20 +74,28 @@ public final class Words {
     return toDecimals(100 * share, 2).stripTrailingZeros().toPlainString();
   }
 
-  /** A chance as a percentage without decimals, such as {@code 94 %}. */
+  /**
+   * A chance as a percentage without decimals, such as {@code 94 %}. It is cut, not rounded, so
+   * that what is below a goal of 90 % is never told as 90 %.
+   */
   public static String chance(double chance) {
-    if (chance > 0 && chance < 0.005) {
+    long percent = cutPercent(finite(chance));
+    if (chance > 0 && percent == 0) {
       return "<1 %";
     }
     if (chance < 1 && chance >= 0.995) {
       return ">99 %";
     }
-    return Math.round(100 * finite(chance)) + " %";
+    return percent + " %";
   }
 
-  /** An interval of chances, such as {@code 91-96 %}. */
+  /** An interval of chances, such as {@code 91–96 %}, cut as each of them is. */
   public static String chances(double low, double high) {
-    return Math.round(100 * low) + "–" + Math.round(100 * high) + " %";
+    return cutPercent(low) + "–" + cutPercent(high) + " %";
+  }
+
+  private static long cutPercent(double share) {
+    return (long) Math.floor(100 * share + NEARLY);
   }
 
   /**

@@ -46,6 +46,21 @@ class WordsTest {
     assertThat(Words.plural(1.3, "day")).isEqualTo("1.3 days");
   }
 
+  /** The mark of what is below 90 % and the figure beside it must not differ. */
+  @ParameterizedTest
+  @CsvSource({
+    "0.8999, 89 %",
+    "0.895, 89 %",
+    "0.9, 90 %",
+    "0.29, 29 %",
+    "0.57, 57 %",
+    "0.994, 99 %"
+  })
+  void aChanceIsCutAndNeverRoundedUpToAGoal(double chance, String words) {
+    assertThat(Words.chance(chance)).isEqualTo(words);
+    assertThat(Words.chances(chance, 1)).isEqualTo(words.replace(" %", "–100 %"));
+  }
+
   @Test
   void aShareIsNeverRoundedToNothingOrAll() {
     assertThat(Words.percent(0.0002)).isEqualTo("<0.1 %");

@@ -73,7 +73,7 @@ class NowWordsTest {
         readyBy,
         Map.of(),
         Map.of(),
-        Springs.shortfall(0, chance));
+        null);
   }
 
   private Sowing add(Trays trays, double now, double winter, @Nullable LocalDate readyBy) {

@@ -1,0 +1,67 @@
+package propcap.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.google.gson.JsonObject;
+import com.google.gson.JsonParser;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The forecast follows a change by itself, and is made once. */
+class OutlookTest {
+  @TempDir Path folder;
+  private Server server;
+  private Browser browser;
+  private News news;
+
+  @BeforeEach
+  void aPage() throws Exception {
+    server = Server.start(Farm.in(folder), 0, "test");
+    browser = new Browser(server.newLink());
+    news = new News(browser);
+  }
+
+  @AfterEach
+  void close() throws IOException {
+    server.close();
+    news.close();
+  }
+
+  private JsonObject forecast() {
+    return JsonParser.parseString(browser.get("/api/forecast").body()).getAsJsonObject();
+  }
+
+  @Test
+  void aChangeIsForecastWithoutBeingAskedFor() throws Exception {
+    assertThat(browser.spaces("House", 8).statusCode()).isEqualTo(200);
+    news.await("forecast", told -> true);
+    assertThat(forecast().get("version")).isEqualTo(browser.state().get("version"));
+  }
+
+  @Test
+  void whatIsInTheMakingOrDoneIsNotBegunAnew() throws Exception {
+    List<Long> begun = List.of(study(), study());
+    assertThat(begun.get(1)).isEqualTo(begun.get(0));
+    news.forecast();
+    browser.post("/api/outlook", Map.of("file", ""));
+    news.await("forecast", told -> true);
+    assertThat(browser.get("/api/studies").body()).isEqualTo("[]");
+  }
+
+  /** The number of the last study that there is once the forecast has been asked for. */
+  private long study() {
+    browser.post("/api/outlook", Map.of("file", ""));
+    return JsonParser.parseString(browser.get("/api/studies").body())
+        .getAsJsonArray()
+        .get(0)
+        .getAsJsonObject()
+        .get("id")
+        .getAsLong();
+  }
+}

@@ -1,0 +1,51 @@
+package propcap.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+
+/** Questions and what-ifs in a real browser; skipped where there is none. */
+class QuestionsInBrowserTest extends InBrowser {
+  @Test
+  void aSecondChamberIsPutBesideComparedAndItsAnswerSaved() {
+    Chromium page = open(WIDE);
+    page.click("#what-if");
+    page.type("#d-title", "A second chamber");
+    page.click("#dialog button[type='submit']");
+    page.find("[data-file='a-second-chamber.yaml'][aria-pressed='true']");
+    page.click("[data-at='like Chamber']");
+    page.click("#dialog button[type='submit']");
+    page.find("[data-place='Chamber 2']");
+    assertThat(page.text("#pairs")).contains("A second chamber");
+    page.tab("questions");
+    page.click("[data-at='ask compare']");
+    assertThat(page.text("[data-answer='compare'] h2")).isNotEmpty();
+    page.click("[data-at='save compare']");
+    page.awaitText("[data-answer='compare']", "results/small-compare/comparison.html");
+    assertThat(folder.resolve("results/small-compare/comparison.html")).exists();
+    assertThat(page.complaints()).isEmpty();
+  }
+
+  @Test
+  void eachQuestionKeepsItsAnswerAndItsFault() {
+    Chromium page = open(WIDE);
+    page.tab("questions");
+    page.awaitText("#asked-of", "Asked of: As planned");
+    page.awaitValue("[data-at='ask size place']", "House");
+    page.awaitValue("[data-at='ask size to']", "160");
+    page.awaitValue("[data-at='ask shift match']", "lettuce*");
+    page.type("[data-at='ask bottleneck steps']", "0");
+    page.type("[data-at='ask size from']", "many");
+    page.click("[data-at='ask bottleneck']");
+    page.find("[data-at='stop bottleneck'], [data-answer='bottleneck']");
+    page.click("[data-at='ask shift']");
+    page.click("[data-at='ask size']");
+    page.awaitText("[data-trouble='size']", "From must be a whole number");
+    assertThat(page.text("[data-answer='shift'] h2")).isNotEmpty();
+    assertThat(page.text("[data-answer='bottleneck'] h2")).isNotEmpty();
+    assertThat(page.text("[data-trouble='size']")).contains("'many'");
+    assertThat(page.text("#notices")).isEmpty();
+    page.click("[data-at='save bottleneck']");
+    page.awaitText("[data-answer='bottleneck']", "results/small-bottleneck/");
+  }
+}

@@ -1,0 +1,131 @@
+package propcap.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Files;
+import org.junit.jupiter.api.Test;
+import org.openqa.selenium.WindowType;
+
+/** Changes, steps back and saving in a real browser; skipped where there is none. */
+class SavingInBrowserTest extends InBrowser {
+  @Test
+  void spacesAreChangedTheForecastFollowsAndAllIsSaved() throws Exception {
+    Chromium page = open(WIDE);
+    double before = page.wholeForecast();
+    double wide = Double.parseDouble(page.find("#band").getDomAttribute("data-half"));
+    assertThat(wide).isPositive();
+    page.type("[data-at='place House spaces']", "8");
+    assertThat(page.wholeForecastOtherThan(before)).isLessThan(before);
+    assertThat(page.text("#change")).contains("fewer than before the change");
+    assertThat(Files.readString(scenario)).isEqualTo(Farm.SCENARIO);
+    page.click("#save");
+    page.awaitText("#unsaved", "All is saved");
+    assertThat(Files.readString(scenario))
+        .isEqualTo(
+            Farm.SCENARIO.replace(
+                "{name: House, kind: table, spaces: 80", "{name: House, kind: table, spaces: 8"));
+    page.driver().navigate().refresh();
+    assertThat(page.find("[data-at='place House spaces']").getDomProperty("value")).isEqualTo("8");
+    page.click("#undo");
+    page.awaitValue("[data-at='place House spaces']", "80");
+    assertThat(page.complaints()).isEmpty();
+  }
+
+  @Test
+  void aFaultyWhatIfHasNoForecastAndIsSavedOnlyWhenAsked() {
+    Chromium page = open(WIDE);
+    page.click("#what-if");
+    page.awaitValue("#d-title", "What if 1");
+    page.click("#dialog button[type='submit']");
+    page.find("[data-file='what-if-1.yaml'][aria-pressed='true']");
+    page.click("[data-at='like Chamber']");
+    page.click("#dialog button[type='submit']");
+    page.find("[data-place='Chamber 2']");
+    page.tab("sowings");
+    page.type("[data-at='sowing 0 bed-by']", "2027-04-01");
+    assertThat(page.text("[data-at='sowing 0 bed-by'] + .fault")).contains("before bed-from");
+    page.awaitText("[data-tab='sowings']", "1 to mend");
+    page.driver().navigate().refresh();
+    var unused = page.wholeForecast();
+    page.click("[data-file='what-if-1.yaml']");
+    page.awaitText("#outlook-body", "No forecast yet");
+    page.awaitText("#outlook-status", "One thing is still to mend; no forecast yet");
+    page.tab("questions");
+    page.awaitText("#asked-of", "Asked of: What if 1");
+    page.click("#save");
+    page.awaitText("#dialog-title", "One thing is still to mend; save all the same?");
+    assertThat(folder.resolve("what-if-1.yaml")).doesNotExist();
+    page.click("#dialog button[type='submit']");
+    page.awaitText("#notices", "Saved: what-if-1.yaml. One thing is still to mend.");
+    assertThat(folder.resolve("what-if-1.yaml")).exists();
+    assertThat(page.text("#notices")).doesNotContain(".bak");
+    page.awaitText("#unsaved", "All is saved; one thing is still to mend");
+  }
+
+  @Test
+  void aWrongFieldSaysSoAndTheDraftComesBack() throws Exception {
+    Chromium page = open(WIDE);
+    page.tab("sowings");
+    page.type("[data-at='sowing 0 trays']", "many");
+    String fault = page.text("[data-at='sowing 0 trays'] + .fault");
+    assertThat(fault).contains("trays of cabbage-1 is 'many'", "a whole number");
+    assertThat(page.find("[data-at='sowing 0 trays']").getDomAttribute("aria-invalid"))
+        .isEqualTo("true");
+    openAnew(WIDE);
+    assertThat(page.text("#notices")).contains("What you had not saved is back");
+    page.tab("sowings");
+    assertThat(page.find("[data-at='sowing 0 trays']").getDomProperty("value")).isEqualTo("many");
+    assertThat(Files.readString(folder.resolve("sowings.csv"))).isEqualTo(Farm.PLAN);
+  }
+
+  @Test
+  void whatIsNotSavedIsDiscardedOnlyWhenThatIsMeant() {
+    Chromium page = open(WIDE);
+    page.type("[data-at='place House spaces']", "8");
+    page.awaitText("#unsaved", "Unsaved: small.yaml");
+    page.click("#discard");
+    page.awaitText("#dialog", "small.yaml");
+    page.click("#dialog button:not([type='submit'])");
+    page.awaitText("#unsaved", "Unsaved: small.yaml");
+    assertThat(spaces()).isEqualTo("8");
+    page.click("#discard");
+    page.click("#dialog button[type='submit']");
+    page.awaitText("#unsaved", "All is saved");
+    assertThat(spaces()).isEqualTo("80");
+    page.click("#undo");
+    page.awaitValue("[data-at='place House spaces']", "8");
+  }
+
+  private String spaces() {
+    return new Browser(server.newLink())
+        .state()
+        .getAsJsonArray("places")
+        .get(1)
+        .getAsJsonObject()
+        .getAsJsonObject("cells")
+        .get("spaces")
+        .getAsString();
+  }
+
+  @Test
+  void twoTabsShowOnePlanAndNeitherLosesWhatTheOtherDid() {
+    Chromium page = open(WIDE);
+    String first = page.driver().getWindowHandle();
+    page.driver().switchTo().newWindow(WindowType.TAB);
+    page.resize(WIDE, 1000);
+    page.open(server.newLink());
+    page.type("[data-at='place House spaces']", "70");
+    page.awaitText("#unsaved", "Unsaved: small.yaml");
+    page.driver().switchTo().window(first);
+    page.awaitValue("[data-at='place House spaces']", "70");
+    page.type("[data-at='place Yard spaces']", "60");
+    page.awaitText("#unsaved", "Unsaved: small.yaml");
+    page.closeOthers();
+    page.awaitValue("[data-at='place Yard spaces']", "60");
+    page.click("#undo");
+    page.awaitValue("[data-at='place Yard spaces']", "80");
+    page.awaitValue("[data-at='place House spaces']", "70");
+    page.click("#undo");
+    page.awaitText("#unsaved", "All is saved");
+  }
+}

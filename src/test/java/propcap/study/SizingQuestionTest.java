@@ -95,7 +95,7 @@ class SizingQuestionTest {
             "kale*",
             null),
         "no sowing's id matches 'kale*'",
-        "\"tomato*\"");
+        "\"cosmos*\"");
   }
 
   @Test

@@ -65,7 +65,11 @@ public record NowAnswer(SeasonNow now, WorkCalendar work, Answer forecast, @Null
             new Members(
                 now.now().scenario().today().toString(),
                 now.goal(),
-                Stream.of(words.told(last), words.doubts(), new AdviceWords(now).told(), words.around())
+                Stream.of(
+                        words.told(last),
+                        words.doubts(),
+                        new AdviceWords(now).told(),
+                        words.around())
                     .flatMap(List::stream)
                     .toList(),
                 NowTables.SOWINGS.objects(now.sowings()),

@@ -10,7 +10,7 @@ import propcap.files.FaultsException;
 import propcap.files.ScenarioReader;
 import propcap.files.SoFarAsked;
 import propcap.files.UnsavedTexts;
-import propcap.report.kit.LogDoubts;
+import propcap.report.PageWords;
 import propcap.study.CheckingLog;
 
 /**
@@ -30,7 +30,7 @@ final class Scenarios {
     ScenarioReader.Reading reading = reading(file);
     asked = asked.beside(reading);
     Scenario scenario = reading.sound();
-    LogDoubts.told(CheckingLog.unlikely(scenario)).forEach(this::doubt);
+    PageWords.doubts(CheckingLog.unlikely(scenario)).forEach(this::doubt);
     return scenario;
   }
 

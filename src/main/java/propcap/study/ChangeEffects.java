@@ -1,8 +1,5 @@
 package propcap.study;
 
-import java.util.ArrayList;
-import java.util.List;
-
 /** What each change of a plan does: the plan against the same with this one change taken back. */
 final class ChangeEffects {
   private final Trials trials;
@@ -13,25 +10,21 @@ final class ChangeEffects {
     this.plan = trials.of(plan);
   }
 
-  /** In the order of the sowings that are changed. */
-  List<Planned.Effect> of(TrialPlan asItWas) throws InterruptedException {
-    List<Planned.Effect> effects = new ArrayList<>();
+  /** What the change of one sowing does. */
+  Planned.Effect of(int s, TrialPlan asItWas) throws InterruptedException {
     int sowings = asItWas.settings().size();
-    for (int s : plan.trialPlan().changed(asItWas)) {
-      Trial without = trials.of(plan.trialPlan().with(s, asItWas.settings().get(s)));
-      Integer other = null;
-      Difference others = null;
-      for (int o = 0; o < sowings; o++) {
-        // One of so many is picked for its rise.
-        Difference rises = rise(without, o, sowings);
-        if (o != s && rises.low() > 0 && (others == null || rises.mean() > others.mean())) {
-          other = o;
-          others = rises;
-        }
+    Trial without = trials.of(plan.trialPlan().with(s, asItWas.settings().get(s)));
+    Integer other = null;
+    Difference others = null;
+    for (int o = 0; o < sowings; o++) {
+      // One of so many is picked for its rise.
+      Difference rises = rise(without, o, sowings);
+      if (o != s && rises.low() > 0 && (others == null || rises.mean() > others.mean())) {
+        other = o;
+        others = rises;
       }
-      effects.add(new Planned.Effect(worth(without), rise(without, s, 1), other, others));
     }
-    return effects;
+    return new Planned.Effect(worth(without), rise(without, s, 1), other, others);
   }
 
   private Difference worth(Trial without) {

@@ -32,7 +32,6 @@ final class Confirming {
 
   private final RunSettings fresh;
   private final List<Choice> choices;
-  private final TrialPlan found;
   private final List<Scenario> scenarios;
 
   /** By plan, the fresh springs. */
@@ -47,11 +46,10 @@ final class Confirming {
   private final List<Forecast> forecasts;
 
   private Confirming(
-      RunSettings fresh, List<Choice> choices, TrialPlan found, List<Scenario> scenarios)
+      RunSettings fresh, List<Choice> choices, List<Scenario> scenarios)
       throws InterruptedException {
     this.fresh = fresh;
     this.choices = choices;
-    this.found = found;
     this.scenarios = scenarios;
     summaries = scenarios.subList(BEFORE, ALONE).stream().map(s -> new Summary(s, fresh)).toList();
     alone = choices.stream().map(c -> new Column()).toList();
@@ -110,7 +108,6 @@ final class Confirming {
     return new Confirming(
         fresh,
         choices,
-        found,
         List.of(
             before,
             found.sown(before, choices),
@@ -121,12 +118,14 @@ final class Confirming {
    * The answer.
    *
    * @param isOutOfReach by sowing, whether it misses its goal alone on each day that was tried
+   * @param effects of what the found plan changes; none where they were not weighed
    */
   Planned planned(
       PlanningQuestion question,
       RunSettings settings,
       Planned.Search search,
-      List<Boolean> isOutOfReach)
+      List<Boolean> isOutOfReach,
+      List<Planned.Effect> effects)
       throws InterruptedException {
     Difference gain = difference(worths[BEFORE], worths[FOUND]);
     Difference met = met();
@@ -148,7 +147,7 @@ final class Confirming {
         gain,
         met,
         givenUp,
-        isConfirmed && !search.isStopped() ? effects() : List.of(),
+        isConfirmed ? effects : List.of(),
         IntStream.range(0, choices.size())
             .mapToObj(s -> alone(s, kept, isOutOfReach.get(s)))
             .toList(),
@@ -242,16 +241,6 @@ final class Confirming {
     return chance.high() < -PlanObjective.MATTERS
         || (chance.low() <= 0
             && difference(supplied(BEFORE, s), supplied(FOUND, s)).high() < -PlanObjective.MATTERS);
-  }
-
-  private List<Planned.Effect> effects() throws InterruptedException {
-    int n = Math.min(Planned.EFFECT_SPRINGS, fresh.seasons());
-    Scenario before = scenarios.get(BEFORE);
-    try (TrialSprings springs =
-        new TrialSprings(Choice.widest(before, choices), fresh.seed(), fresh.threads(), n)) {
-      Trials trials = new Trials(before, choices, new PlanWorth(before), springs);
-      return new ChangeEffects(trials, found).of(TrialPlan.asItWas(before, choices));
-    }
   }
 
   // What there could be.

@@ -98,6 +98,12 @@ final class PlanObjective {
     return IntStream.range(0, objective.length).mapToDouble(s -> givenUp(s, plan)).sum();
   }
 
+  /** Whether a plan gives any sowing up by more than another does. */
+  boolean givesMoreUp(Trial plan, Trial other) {
+    return IntStream.range(0, objective.length)
+        .anyMatch(s -> givenUp(s, plan) > givenUp(s, other));
+  }
+
   double missing(Trial plan) {
     return IntStream.range(0, objective.length).mapToDouble(s -> missing(s, plan.chance(s))).sum();
   }

@@ -85,7 +85,12 @@ public record Planned(
    * @param others its chance; null where there is none
    */
   public record Effect(
-      Difference worth, Difference own, @Nullable Integer other, @Nullable Difference others) {}
+      Difference worth, Difference own, @Nullable Integer other, @Nullable Difference others) {
+    /** Whether nothing good that it does can be told from chance. */
+    boolean isForNothing() {
+      return own.low() <= 0 && other == null && !(worth.isClear() && worth.mean() > 0);
+    }
+  }
 
   /**
    * A sowing alone, with endless room and hands, on the surest of its days and in all the trays

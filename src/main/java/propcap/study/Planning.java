@@ -108,7 +108,11 @@ public final class Planning {
             fewest.isStopped()
                 ? Math.min(SPRINGS_WHEN_STOPPED, settings.seasons())
                 : settings.seasons());
-    return Confirming.of(fresh, choices, scenario, fewest.trialPlan(), alone.surest())
+    WeighedPlan weighed =
+        fewest.isStopped()
+            ? new WeighedPlan(fewest.trialPlan(), List.of())
+            : weighed(fewest.trialPlan(), fresh);
+    return Confirming.of(fresh, choices, scenario, weighed.trialPlan(), alone.surest())
         .planned(
             question,
             settings,
@@ -118,7 +122,22 @@ public final class Planning {
                 names.get(found.startedFrom()),
                 fewest.isStopped(),
                 found.trialPlan().changed(TrialPlan.asItWas(scenario, choices)).size()),
-            IntStream.range(0, choices.size()).mapToObj(alone::isOutOfReach).toList());
+            IntStream.range(0, choices.size()).mapToObj(alone::isOutOfReach).toList(),
+            weighed.effects());
+  }
+
+  /** On the first of the fresh springs, which is where its changes are told. */
+  private WeighedPlan weighed(TrialPlan found, RunSettings fresh) throws InterruptedException {
+    int wanted = Math.min(Planned.EFFECT_SPRINGS, fresh.seasons());
+    try (TrialSprings springs = springs(fresh.seed(), wanted)) {
+      Trials trials = new Trials(scenario, choices, worth, springs);
+      return WeighedPlan.of(
+          trials,
+          objective(trials),
+          TrialPlan.asItWas(scenario, choices),
+          TrialPlan.asItIs(scenario, choices),
+          found);
+    }
   }
 
   /** So many springs that have no part in the search. */

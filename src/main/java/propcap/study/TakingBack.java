@@ -5,7 +5,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.IntFunction;
-import java.util.stream.IntStream;
 import propcap.study.Choice.Setting;
 
 /**
@@ -14,7 +13,7 @@ import propcap.study.Choice.Setting;
  * nothing up, and costs no more worth than its error or a small part of the gain.
  *
  * <p>The cheapest changes go first, as many of them at once as may; the others one by one, in part
- * where not in whole. In the end goes what by itself does nothing beyond its error.
+ * where not in whole.
  */
 final class TakingBack {
   /** Springs on which each change is weighed by itself, to put them in order. */
@@ -84,7 +83,6 @@ final class TakingBack {
       for (int s : order.subList(back, order.size())) {
         takeBack(s);
       }
-      takeBackWhatIsIdle(order);
       return new Fewest(current, tries, false);
     } catch (InterruptedException e) {
       return new Fewest(current, tries, true);
@@ -168,38 +166,6 @@ final class TakingBack {
     }
   }
 
-  /** Takes back each change that by itself does nothing beyond its error, those first as before. */
-  private void takeBackWhatIsIdle(List<Integer> order) throws InterruptedException {
-    for (int s : order) {
-      if (setting(s).equals(was(s)) || !hasTime()) {
-        continue;
-      }
-      tries += 2;
-      Trial with = trials.of(current);
-      Trial without = trials.of(current.with(s, was(s)));
-      if (isIdle(with, without)) {
-        current = without.trialPlan();
-      }
-    }
-  }
-
-  /**
-   * Whether a change may go because nothing tells it from luck, nor what all changes that are gone
-   * have cost together.
-   */
-  private boolean isIdle(Trial with, Trial without) {
-    Trial.Gap brings = objective.gap(with, without);
-    Trial.Gap together = objective.gap(without, found);
-    return brings.mean() - IN_DOUBT * brings.se() <= 0
-        && together.mean() + IN_DOUBT * together.se() >= 0
-        && givesNoMoreUp(without);
-  }
-
-  private boolean givesNoMoreUp(Trial plan) {
-    return IntStream.range(0, choices.size())
-        .allMatch(s -> objective.givenUp(s, plan) <= objective.givenUp(s, found));
-  }
-
   private Setting was(int s) {
     return asItIs.settings().get(s);
   }
@@ -228,7 +194,7 @@ final class TakingBack {
 
   /** Whether it gives up no more, misses no goal more, and costs little or is paid for by goals. */
   private boolean isAsGood(Trial plan) {
-    if (!givesNoMoreUp(plan)) {
+    if (objective.givesMoreUp(plan, found)) {
       return false;
     }
     double missed = 0;

@@ -3,12 +3,8 @@ package propcap.study;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
-import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
 import propcap.farm.Farms;
-import propcap.farm.RandomScenarios;
 import propcap.farm.Scenario;
 import propcap.farm.Sowing;
 import propcap.study.Choice.Setting;
@@ -71,41 +67,6 @@ class TakingBackTest {
     // 20 trays are more than the 11 that hold 110 plants; a tray that is saved stays saved.
     assertThat(fewest(found(), Budget.ofTries(200)))
         .containsExactly(new Setting(5, 11, 0), new Setting(5, 10, 0), new Setting(5, 9, 0));
-  }
-
-  /** Plans that differ at random from the one that is sown, on farms of all kinds. */
-  @ParameterizedTest
-  @ValueSource(longs = {1, 2, 3, 4, 5, 6})
-  void noChangeIsLeftThatDoesNothingBeyondItsErrorUnlessAllOfThemTogetherDo(long seed)
-      throws Exception {
-    Scenario farm = RandomScenarios.from(seed);
-    List<Choice> choices = Choice.of(farm, new PlanningQuestion(0.9, 14, 14, 2, List.of()));
-    SplittableRandom random = new SplittableRandom(seed);
-    PlanWorth worth = new PlanWorth(farm);
-    try (TrialSprings springs = new TrialSprings(Choice.widest(farm, choices), 1, 1, 60)) {
-      Trials trials = new Trials(farm, choices, worth, springs);
-      TrialPlan asItIs = TrialPlan.asItIs(farm, choices);
-      PlanObjective objective = new PlanObjective(choices, worth, trials.of(asItIs));
-      TrialPlan changed = asItIs;
-      Proposals proposals = new Proposals(choices, List.of(asItIs), random);
-      for (int i = 0; i < 10; i++) {
-        changed = proposals.from(changed, List.of());
-      }
-      Trial found = trials.of(changed);
-      TrialPlan fewest =
-          new TakingBack(choices, trials, objective, asItIs, found, Budget.ofTries(2000), 0)
-              .fewest()
-              .trialPlan();
-      for (int s : fewest.changed(asItIs)) {
-        Trial without = trials.of(fewest.with(s, asItIs.settings().get(s)));
-        Trial.Gap brings = objective.gap(trials.of(fewest), without);
-        Trial.Gap together = objective.gap(without, found);
-        boolean mayNotGo =
-            together.mean() + 1.645 * together.se() < 0
-                || objective.givenUp(without) > objective.givenUp(found);
-        assertThat(mayNotGo || brings.mean() > 1.645 * brings.se()).isTrue();
-      }
-    }
   }
 
   @Test

@@ -45,8 +45,7 @@ final class Confirming {
 
   private final List<Forecast> forecasts;
 
-  private Confirming(
-      RunSettings fresh, List<Choice> choices, List<Scenario> scenarios)
+  private Confirming(RunSettings fresh, List<Choice> choices, List<Scenario> scenarios)
       throws InterruptedException {
     this.fresh = fresh;
     this.choices = choices;

@@ -100,8 +100,7 @@ final class PlanObjective {
 
   /** Whether a plan gives any sowing up by more than another does. */
   boolean givesMoreUp(Trial plan, Trial other) {
-    return IntStream.range(0, objective.length)
-        .anyMatch(s -> givenUp(s, plan) > givenUp(s, other));
+    return IntStream.range(0, objective.length).anyMatch(s -> givenUp(s, plan) > givenUp(s, other));
   }
 
   double missing(Trial plan) {

@@ -22,11 +22,7 @@ record WeighedPlan(TrialPlan trialPlan, List<Planned.Effect> effects) {
    *     cannot go
    */
   static WeighedPlan of(
-      Trials trials,
-      PlanObjective objective,
-      TrialPlan asItWas,
-      TrialPlan asItIs,
-      TrialPlan found)
+      Trials trials, PlanObjective objective, TrialPlan asItWas, TrialPlan asItIs, TrialPlan found)
       throws InterruptedException {
     Trial start = trials.of(found);
     TrialPlan current = found;

@@ -23,8 +23,7 @@ class WeighedPlanTest {
       TrialPlan was = TrialPlan.asItWas(farm, choices);
       PlanObjective objective = new PlanObjective(choices, worth, trials.of(was));
       TrialPlan changed = TrialPlan.asItIs(farm, choices);
-      Proposals proposals =
-          new Proposals(choices, List.of(changed), new SplittableRandom(seed));
+      Proposals proposals = new Proposals(choices, List.of(changed), new SplittableRandom(seed));
       for (int i = 0; i < 10; i++) {
         changed = proposals.from(changed, List.of());
       }

@@ -342,7 +342,7 @@ class PageTest {
     questions.forEach(each -> names.add(each.getAsJsonObject().get("name").getAsString()));
     assertThat(names)
         .containsExactly(
-            "compare", "bottleneck", "size", "shift", "latest", "plan", "calendar", "order");
+            "compare", "bottleneck", "size", "shift", "latest", "plan", "calendar", "order", "now");
     JsonObject goal =
         questions.get(5).getAsJsonObject().getAsJsonArray("fields").get(0).getAsJsonObject();
     assertThat(goal.get("key").getAsString()).isEqualTo("goal");

@@ -126,7 +126,7 @@ public record PlantsSection(
         SafetyWords.mark(Safety.of(forecast)),
         SafetyWords.word(Safety.of(forecast)),
         wordsAndDate(forecast, season),
-        SafetyWords.chance(forecast),
+        Words.chance(forecast.chanceMet()),
         Words.chances(forecast.chanceMetLow(), forecast.chanceMetHigh()),
         Words.count(forecast.sowing().plantsNeeded()),
         Words.count(forecast.onTime().mean()),

@@ -75,12 +75,4 @@ public final class SafetyWords {
                     == Safety.SAFE)
         .count();
   }
-
-  /** A chance as a percentage, cut where rounding would put it on the other side of the goal. */
-  public static String chance(SowingForecast sowing) {
-    double chance = sowing.chanceMet();
-    double goal = Safety.goal(sowing.sowing());
-    boolean isRoundedUp = chance < goal && Math.round(100 * chance) / 100.0 >= goal;
-    return isRoundedUp ? (int) Math.floor(100 * chance) + " %" : Words.chance(chance);
-  }
 }

@@ -5,28 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import org.junit.jupiter.api.Test;
 import propcap.report.Forecasts;
 import propcap.report.forecast.VerdictSection.Figure;
-import propcap.report.kit.SafetyWords;
 import propcap.study.Forecast;
-import propcap.study.Forecast.SowingForecast;
 
 class VerdictSectionTest {
-  private static SowingForecast withChance(SowingForecast s, double chance) {
-    return new SowingForecast(
-        s.sowing(),
-        s.cellsSown(),
-        s.onTime(),
-        s.late(),
-        chance,
-        chance,
-        chance,
-        s.firstOut(),
-        s.medianOut(),
-        s.lastOut(),
-        s.readyBy(),
-        s.milestones(),
-        s.waiting(),
-        s.shortfall());
-  }
 
   @Test
   void theAnswerStandsFirstOnThePageAndInTheTerminal() {
@@ -55,15 +36,6 @@ class VerdictSectionTest {
   }
 
   /** 89.7 % rounds to 90 %, and is below it. */
-  @Test
-  void aChanceBelowItsGoalIsNotRoundedUpToIt() {
-    SowingForecast sowing = Forecasts.spring().sowings().get(0);
-    assertThat(SafetyWords.chance(withChance(sowing, 0.897))).isEqualTo("89 %");
-    assertThat(SafetyWords.chance(withChance(sowing, 0.9))).isEqualTo("90 %");
-    assertThat(SafetyWords.chance(withChance(sowing, 0.886))).isEqualTo("89 %");
-    assertThat(SafetyWords.chance(withChance(sowing, 0.002))).isEqualTo("<1 %");
-  }
-
   @Test
   void everySowingIsMarkedByShapeAndByWord() {
     String page = ReportPage.html(Forecasts.spring(), "0.1.0");

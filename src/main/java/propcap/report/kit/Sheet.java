@@ -38,17 +38,21 @@ public record Sheet(String title, String caption, List<Column> columns, List<Row
     }
   }
 
-  /** A cell, with what stands small below it. */
-  public record Cell(String text, String below, boolean isStrong, int shade) {
+  /**
+   * A cell, with what stands small below it.
+   *
+   * @param mark that is drawn before it, see {@link SafetyWords#mark}; empty: none
+   */
+  public record Cell(String text, String below, boolean isStrong, int shade, String mark) {
     /** There is nothing to say. */
     public static final Cell NONE = of("–");
 
     public static Cell of(String text) {
-      return new Cell(text, "", false, 0);
+      return new Cell(text, "", false, 0, "");
     }
 
     public static Cell of(String text, String below) {
-      return new Cell(text, below, false, 0);
+      return new Cell(text, below, false, 0, "");
     }
 
     /** A mean with half its interval, and below it 8 springs of 10. */
@@ -73,12 +77,17 @@ public record Sheet(String title, String caption, List<Column> columns, List<Row
 
     /** This cell, in bold where something is so. */
     public Cell strongIf(boolean stands) {
-      return new Cell(text, below, stands, shade);
+      return new Cell(text, below, stands, shade, mark);
     }
 
     /** This cell on a ground from white, 0, to dark, 5. */
     public Cell shaded(int newShade) {
-      return new Cell(text, below, isStrong, newShade);
+      return new Cell(text, below, isStrong, newShade, mark);
+    }
+
+    /** This cell with a mark before it. */
+    public Cell marked(String shape) {
+      return new Cell(text, below, isStrong, shade, shape);
     }
   }
 

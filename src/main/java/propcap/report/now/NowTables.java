@@ -11,12 +11,14 @@ import propcap.farm.SoFar;
 import propcap.farm.TrayPast;
 import propcap.farm.TrayTask;
 import propcap.report.kit.Dates;
+import propcap.report.kit.SafetyWords;
 import propcap.report.kit.Sheet.Cell;
 import propcap.report.kit.Sheet.Column;
 import propcap.report.kit.Table;
 import propcap.report.kit.Words;
 import propcap.study.Forecast.Occupancy;
 import propcap.study.Period;
+import propcap.study.Safety;
 import propcap.study.SeasonNow;
 import propcap.study.SeasonNow.Advice;
 import propcap.study.SeasonNow.Chance;
@@ -34,13 +36,17 @@ final class NowTables {
   private NowTables() {}
 
   /** How a sowing stands, by shape and word. */
-  static String standing(Standing standing) {
+  private static Cell standing(Standing standing) {
     return switch (standing) {
-      case PLANTED -> "■ planted";
-      case SAFE -> "● safe";
-      case AT_RISK -> "▲ at risk";
-      case LOST -> "○ lost";
+      case PLANTED -> Cell.of("planted").marked(SafetyWords.mark(Safety.SAFE));
+      case SAFE -> of(Safety.SAFE);
+      case AT_RISK -> of(Safety.AT_RISK);
+      case LOST -> of(Safety.LOST);
     };
+  }
+
+  private static Cell of(Safety safety) {
+    return Cell.of(SafetyWords.word(safety)).marked(SafetyWords.mark(safety));
   }
 
   private static String where(Trays trays) {
@@ -83,7 +89,7 @@ final class NowTables {
           .file("hardening", s -> s.trays().outside())
           .file("planted", s -> s.trays().planted())
           .file("thrown-out", s -> s.trays().gone())
-          .words("Standing", s -> standing(s.standing()))
+          .cell(Column.words("Standing"), s -> standing(s.standing()))
           .cell(
               "Chance",
               "now",

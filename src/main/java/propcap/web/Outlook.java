@@ -1,5 +1,6 @@
 package propcap.web;
 
+import com.google.gson.Gson;
 import com.google.gson.JsonArray;
 import com.google.gson.JsonObject;
 import java.io.IOException;
@@ -176,6 +177,7 @@ final class Outlook {
     json.addProperty("low", limits == null ? forecast.onTime().mean() : limits.low());
     json.addProperty("high", limits == null ? forecast.onTime().mean() : limits.high());
     json.addProperty("safe", answer.safe());
+    json.add("sowings", new Gson().toJsonTree(answer.sowings()));
     JsonArray lines = new JsonArray();
     answer.headlines().forEach(lines::add);
     json.add("headlines", lines);

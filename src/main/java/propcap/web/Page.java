@@ -39,6 +39,8 @@ final class Page implements AutoCloseable {
           Map.entry("/places.js", "places.js"),
           Map.entry("/sowings.js", "sowings.js"),
           Map.entry("/timeline.js", "timeline.js"),
+          Map.entry("/rows.js", "rows.js"),
+          Map.entry("/outcome.js", "outcome.js"),
           Map.entry("/crops.js", "crops.js"),
           Map.entry("/weather.js", "weather.js"),
           Map.entry("/sofar.js", "sofar.js"),

@@ -1,6 +1,7 @@
 // The forecast beside the plan: at once from a few springs, then from all of them.
 import {get, post} from '/server.js';
 import {button, el, fill, report} from '/fields.js';
+import {outcome} from '/outcome.js';
 
 const $ = (id) => document.getElementById(id);
 const count = (n) => Math.round(n).toLocaleString('en-US');
@@ -95,6 +96,7 @@ async function draw() {
     scale = null;
   }
   now = next;
+  outcome.take(now);
   since[now.seasons] = now.mean;
   $('strip').textContent = `${now.onTime.replace(/ \(.*/, '')} · ${now.safe} sowings safe`;
   const pieces = [

@@ -1,0 +1,49 @@
+// What comes of each sowing by the forecast, as its row in the plan shows it.
+import {el} from '/fields.js';
+
+const DOTS = {'●': 'safe', '◐': 'risk', '○': 'lost'};
+
+let forecast = null;
+
+export const outcome = {
+  /** The forecast that was made last. */
+  take(next) {
+    forecast = next;
+    document.dispatchEvent(new Event('outcome'));
+  },
+
+  /** Of a sowing of the scenario that is shown; undefined where the forecast tells nothing of it. */
+  of(page, name) {
+    return forecast && forecast.file === page.state.shown ? forecast.sowings.find((s) => s.id === name) : undefined;
+  },
+
+  /** Whether it is of the plan before the last change. */
+  isOld(page) {
+    return forecast?.version !== page.state.version;
+  },
+};
+
+/** The chance with its mark: told apart by shape, and by word to those who do not see it. */
+export function chance(of) {
+  return of
+    ? [el('span', {class: `dot ${DOTS[of.mark]}`, role: 'img', 'aria-label': of.word, title: of.word}), of.chance]
+    : [];
+}
+
+/** A place that shows something of a sowing's outcome, now and with each forecast that comes. */
+export function shows(page, name, place, words) {
+  place.repaint = () => {
+    const of = outcome.of(page, name);
+    place.replaceChildren(...words(of));
+    place.classList.toggle('old', Boolean(of) && outcome.isOld(page));
+  };
+  place.classList.add('came');
+  place.repaint();
+  return place;
+}
+
+document.addEventListener('outcome', () => {
+  for (const place of document.querySelectorAll('.came')) {
+    place.repaint?.();
+  }
+});

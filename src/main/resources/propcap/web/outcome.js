@@ -1,7 +1,8 @@
 // What comes of each sowing by the forecast, as its row in the plan shows it.
 import {el} from '/fields.js';
 
-const DOTS = {'●': 'safe', '◐': 'risk', '○': 'lost'};
+/** Each mark is drawn, as in the report: a letter of that shape is not in every machine's type. */
+const DOTS = {'●': ['safe', 'safe'], '◐': ['risk', 'at risk'], '○': ['lost', 'lost']};
 
 let forecast = null;
 
@@ -23,12 +24,16 @@ export const outcome = {
   },
 };
 
-/** The chance with its mark: told apart by shape, and by word to those who do not see it. */
-export function chance(of) {
-  return of
-    ? [el('span', {class: `dot ${DOTS[of.mark]}`, role: 'img', 'aria-label': of.word, title: of.word}), of.chance]
-    : [];
+/** Safe, at risk or lost: told apart by shape, and by word to those who do not see it. */
+function dot(mark) {
+  const [look, word] = DOTS[mark];
+  return el('span', {class: `dot ${look}`, role: 'img', 'aria-label': word, title: word});
 }
+
+export const chance = (of) => (of ? [dot(of.mark), of.chance] : []);
+
+/** A line that begins with a mark, with the mark drawn. */
+export const marked = (line) => (line[0] in DOTS ? [dot(line[0]), line.slice(1).trim()] : [line]);
 
 /** A place that shows something of a sowing's outcome, now and with each forecast that comes. */
 export function shows(page, name, place, words) {

@@ -1,7 +1,7 @@
 // The forecast beside the plan: at once from a few springs, then from all of them.
 import {get, post} from '/server.js';
 import {button, el, fill, report} from '/fields.js';
-import {outcome} from '/outcome.js';
+import {marked, outcome} from '/outcome.js';
 
 const $ = (id) => document.getElementById(id);
 const count = (n) => Math.round(n).toLocaleString('en-US');
@@ -103,7 +103,7 @@ async function draw() {
     el('p', {class: 'big', id: 'on-time', 'data-mean': now.mean, 'data-seasons': now.seasons}, el('strong', {}, count(now.mean)), ' ', now.onTime.replace(/^[\d,]+ /, '')),
     change(),
     band(),
-    el('ul', {}, now.headlines.slice(2).map((line) => el('li', {}, line.trim()))),
+    el('ul', {}, now.headlines.slice(2).map((line) => el('li', {}, marked(line.trim())))),
     sideBySide(),
     ...now.sections.map(section),
     el('div', {class: 'row'}, button('Save this report', save, {disabled: !now.isWhole, 'data-at': 'save report'}), el('span', {class: 'written', id: 'report-written'})),

@@ -83,20 +83,34 @@ export function filters(page) {
   ];
 }
 
-/** A column's head: sorts by it, from its end, then as in the plan. */
-export function head(page, key, words, isNumber) {
-  const sorted = order?.key === key ? (order.isDown ? 'descending' : 'ascending') : null;
+/** A column's head: sorts by what stands in it, from its end, then as in the plan. */
+export function head(page, keys, isNumber) {
+  const sorted = keys.some(([key]) => key === order?.key) ? (order.isDown ? 'descending' : 'ascending') : null;
+  return el('th', {scope: 'col', class: isNumber ? 'n' : null, 'aria-sort': sorted}, keys.map(([key, words]) => sorter(page, key, words)));
+}
+
+function sorter(page, key, words) {
+  const isBy = order?.key === key;
   const next = () => {
-    order = !sorted ? {key, isDown: false} : sorted === 'ascending' ? {key, isDown: true} : null;
+    order = !isBy ? {key, isDown: false} : order.isDown ? null : {key, isDown: true};
     page.redraw();
   };
-  const sign = {ascending: ' ▲', descending: ' ▼'}[sorted] ?? '';
-  return el(
-    'th',
-    {scope: 'col', class: isNumber ? 'n' : null, 'aria-sort': sorted},
-    button(words, next, {class: 'sort', 'data-at': `sort ${key}`, title: 'Sort by this; a third time: as in the plan'}),
-    el('span', {'aria-hidden': 'true'}, sign),
-  );
+  const sign = isBy ? (order.isDown ? ' ▼' : ' ▲') : '';
+  return button([words, el('span', {'aria-hidden': 'true'}, sign)], next, {class: 'sort', 'data-at': `sort ${key}`, title: 'Sort by this; a third time: as in the plan'});
+}
+
+/** Where the heads of the columns have no room: the same, as a list. */
+export function sortList(page, columns) {
+  const list = el('select', {
+    'aria-label': 'In the order of',
+    'data-at': 'sort list',
+    onchange: (event) => {
+      order = event.target.value ? {key: event.target.value, isDown: false} : null;
+      page.redraw();
+    },
+  }, [['', 'in the order of the plan'], ['chance', 'by chance'], ['ready', 'by when it is likely ready'], ...columns.map(([key, words]) => [key, `by ${words.toLowerCase()}`])].map(([value, words]) => el('option', {value}, words)));
+  list.value = order?.key ?? '';
+  return list;
 }
 
 export function box(page, sowing, row) {
@@ -112,12 +126,12 @@ export function box(page, sowing, row) {
   });
 }
 
-export function boxOfAll(page, rows) {
+export function boxOfAll(page, rows, at = 'choose all') {
   const isAll = rows.length > 0 && rows.every(({sowing}) => chosen.has(sowing.name));
   return el('input', {
     type: 'checkbox',
     'aria-label': 'Choose all that are shown',
-    'data-at': 'choose all',
+    'data-at': at,
     checked: isAll,
     onchange: () => {
       rows.forEach(({sowing}) => chosen[isAll ? 'delete' : 'add'](sowing.name));

@@ -1,7 +1,7 @@
 // The sowing plan: a table that takes what is pasted from a spreadsheet, and a time axis.
 import {button, control, el} from '/fields.js';
 import {chance, shows} from '/outcome.js';
-import {atOnce, box, boxOfAll, filters, head, isByOutcome, showAll, shownRows} from '/rows.js';
+import {atOnce, box, boxOfAll, filters, head, isByOutcome, showAll, shownRows, sortList} from '/rows.js';
 import {timeline} from '/timeline.js';
 
 const COLUMNS = [
@@ -19,8 +19,8 @@ const COLUMNS = [
 
 const NUMBERS = new Set(['trays', 'plants-needed']);
 
-/** Columns that many plans leave empty: they are shown when asked for, or where one of them is wrong. */
-const SELDOM = new Set(['lot', 'bed-until', 'resow-until']);
+/** The last columns, which are seldom changed: shown when asked for, or where one of them is wrong. */
+const SELDOM = new Set(['bed-until', 'resow-until']);
 
 let view = 'table';
 let isAllColumns = false;
@@ -57,6 +57,7 @@ export function sowings(page) {
         ? 'Cells copied in a spreadsheet can be pasted into any field, many rows at once. Dates are such as 2027-03-28.'
         : 'Drag a handle to sow earlier or later, or move it by the arrow keys (a day) and page keys (a week). The beds wait.',
     ),
+    el('div', {class: 'row narrow'}, sortList(page, columns), view === 'table' ? el('label', {}, boxOfAll(page, rows, 'choose all shown'), 'Choose all') : null),
     view === 'table' ? [atOnce(page, rows), table(page, rows, columns)] : timeline(page, rows),
   ];
 }
@@ -67,10 +68,10 @@ function shownColumns(page) {
 }
 
 function table(page, rows, columns) {
-  const heads = columns.map(([key, words]) => head(page, key, words, NUMBERS.has(key)));
+  const heads = columns.map(([key, words]) => head(page, [[key, words]], NUMBERS.has(key)));
   heads[0].prepend(boxOfAll(page, rows));
   heads[0].classList.add('stays');
-  heads.splice(1, 0, head(page, 'chance', 'Chance'), head(page, 'ready', 'Likely ready'));
+  heads.splice(1, 0, head(page, [['chance', 'Chance'], ['ready', 'Likely ready']]));
   return el(
     'div',
     {class: 'sheetbox', 'data-scroll': 'sowings', tabindex: '0', role: 'region', 'aria-label': 'The sowing plan'},
@@ -108,12 +109,9 @@ function rowOf(page, sowing, row, columns, rows) {
     return el(key === 'id' ? 'th' : 'td', {class: look || null, scope: key === 'id' ? 'row' : null, 'data-label': words},
       key === 'id' ? el('div', {class: 'boxed'}, box(page, sowing, row), input) : input, fault);
   });
-  cells.splice(
-    1,
-    0,
-    shows(page, sowing.name, el('td', {'data-label': 'Chance', 'data-came': `chance ${row}`}), (of) => [el('span', {}, chance(of))]),
-    shows(page, sowing.name, el('td', {'data-label': 'Likely ready', 'data-came': `ready ${row}`, title: 'Between these days the plants needed are out in 8 springs of 10'}), (of) => [of?.ready ?? '']),
-  );
+  cells.splice(1, 0, el('td', {class: 'outcome', 'data-label': 'Chance, and likely ready'},
+    shows(page, sowing.name, el('div', {'data-came': `chance ${row}`}), chance),
+    shows(page, sowing.name, el('div', {'data-came': `ready ${row}`, title: 'Between these days the plants needed are out in 8 springs of 10'}), (of) => [of?.ready ?? ''])));
   const known = new Set(columns.map(([k]) => k));
   const rest = page.state.faults.filter((f) => f.list === 'sowings' && f.row === row && !known.has(f.key));
   return el(

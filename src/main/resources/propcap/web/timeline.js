@@ -26,7 +26,7 @@ export function timeline(page, rows) {
   return el(
     'div',
     {class: 'axis'},
-    key(page, rows),
+    legend(page, rows),
     el('div', {class: 'line months', 'aria-hidden': 'true'}, el('span'), months(start, end, share), el('span', {}, 'Chance')),
     rows.map(({sowing, row}) => line(page, sowing, row, {start, end, share, today: today(page)})),
   );
@@ -35,29 +35,28 @@ export function timeline(page, rows) {
 /** The day of the season that it is; not a number before the season. */
 const today = (page) => (page.state.soFar.line && !page.state.soFar.isWinter ? number(page.state.soFar.today) : NaN);
 
-/** What the colours mean: the stages in the order of a tray's life. */
-function key(page, rows) {
-  const seen = new Map();
-  for (const {sowing} of rows) {
-    for (const bar of outcome.of(page, sowing.name)?.bars ?? []) {
-      if (!bar.isUnsown) {
-        seen.set(bar.order, bar);
-      }
-    }
-  }
-  const swatch = (name, colour) => {
-    const box = el('span', {class: `swatch ${name}`});
-    box.style.backgroundColor = colour;
-    return box;
+function swatch(name, words, colour) {
+  const box = el('span', {class: `swatch ${name}`});
+  box.style.backgroundColor = colour;
+  return el('span', {}, box, words);
+}
+
+/** What the colours mean: the stages in the order of a tray's life, once there is a forecast. */
+function legend(page, rows) {
+  const place = el('p', {class: 'key came'});
+  place.repaint = () => {
+    const bars = rows.flatMap(({sowing}) => outcome.of(page, sowing.name)?.bars ?? []).filter((bar) => !bar.isUnsown);
+    const stages = [...new Map(bars.map((bar) => [bar.order, bar])).values()].sort((a, b) => a.order - b.order);
+    place.replaceChildren(
+      ...stages.map(({stage, colour}) => swatch('', stage, colour)),
+      swatch('waits', 'waiting for room', '#fff'),
+      swatch('tail', 'likely ready (8 springs of 10)', ''),
+      swatch('bed', 'the bed wants it', ''),
+      ...(Number.isNaN(today(page)) ? [] : [swatch('today', 'today', '')]),
+    );
   };
-  const words = [
-    ...[...seen.values()].sort((a, b) => a.order - b.order).map(({stage, colour}) => [swatch('', colour), stage]),
-    [swatch('waits', '#fff'), 'waiting for room'],
-    [swatch('tail', '#ddd'), 'likely ready (8 springs of 10)'],
-    [swatch('bed', 'transparent'), 'the bed wants it'],
-    ...(Number.isNaN(today(page)) ? [] : [[swatch('today', 'transparent'), 'today']]),
-  ];
-  return el('p', {class: 'key'}, words.map((each) => el('span', {}, each)));
+  place.repaint();
+  return place;
 }
 
 function months(start, end, share) {

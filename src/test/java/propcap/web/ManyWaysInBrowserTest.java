@@ -82,6 +82,9 @@ class ManyWaysInBrowserTest extends InBrowser {
         found.addAll(serious(page, tab));
       }
       page.tab("sowings");
+      page.click("[data-at='choose 0']");
+      page.find(".many");
+      found.addAll(serious(page, "a row chosen"));
       page.type("[data-at='sowing 0 trays']", "many");
       page.find("[data-at='sowing 0 trays'] + .fault");
       found.addAll(serious(page, "a fault"));

@@ -156,12 +156,46 @@ class SowingsInBrowserTest extends InBrowser {
     page.awaitText("#unsaved", "Unsaved: sowings.csv");
     assertThat(cell(0, "crop")).isEqualTo("lettuce");
     // One that is not in the list stays to be mended, and can be taken from it.
-    page.paste("[data-at='sowing 0 crop']", "letuce\t2027-02-22\n");
+    page.paste("[data-at='sowing 0 crop']", "letuce\t\t2027-02-22\n");
     page.find("[data-at='sowing 0 crop'] + .fault");
     page.awaitValue("[data-at='sowing 0 crop']", "letuce");
     page.choose("[data-at='sowing 0 crop']", "cabbage");
     page.awaitText("#unsaved", "Unsaved: sowings.csv");
     page.awaitValue("[data-at='sowing 0 crop']", "cabbage");
     assertThat(cell(0, "sow")).isEqualTo("2027-02-22");
+  }
+
+  @Test
+  void manyRowsOfAWhatIfAreChangedInIt() {
+    Chromium page = open(WIDE);
+    page.click("#what-if");
+    page.awaitValue("#d-title", "What if 1");
+    page.click("#dialog button[type='submit']");
+    page.find("[data-file='what-if-1.yaml'][aria-pressed='true']");
+    page.tab("sowings");
+    page.click("[data-at='choose all']");
+    page.click("[data-at='many shift']");
+    page.type("#d-days", "2");
+    page.click("#dialog button[type='submit']");
+    page.awaitValue("[data-at='sowing 0 sow']", "2027-02-22");
+    page.awaitValue("[data-at='sowing 1 sow']", "2027-03-03");
+    assertThat(page.text("#unsaved")).isEqualTo("Unsaved: what-if-1.yaml");
+    page.click("[data-at='choose 0']");
+    page.click("[data-at='many remove']");
+    page.awaitText("#notices", "1 sowing removed");
+    assertThat(shown(page, NAMES)).isEqualTo("cabbage-1");
+    assertThat(cell(1, "sow")).isEqualTo("2027-03-01");
+  }
+
+  @Test
+  void onAPhoneTheRowsAreSortedAndChosenToo() {
+    Chromium page = open(PHONE);
+    page.tab("sowings");
+    page.find("[data-came='chance 0'] .dot");
+    page.choose("[data-at='sort list']", "plants-needed");
+    assertThat(shown(page, NAMES)).isEqualTo("lettuce-1 cabbage-1");
+    page.click("[data-at='choose all shown']");
+    page.awaitText(".many", "2 sowings chosen");
+    assertThat(page.width()).isLessThanOrEqualTo(PHONE);
   }
 }

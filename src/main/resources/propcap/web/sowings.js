@@ -1,5 +1,6 @@
 // The sowing plan: a table that takes what is pasted from a spreadsheet, and a time axis.
 import {button, control, el} from '/fields.js';
+import {openPaste, pasteInto} from '/paste.js';
 import {timeline} from '/timeline.js';
 
 const COLUMNS = [
@@ -47,12 +48,13 @@ export function sowings(page) {
       button('Time axis', turn('axis'), {'aria-pressed': String(view === 'axis'), 'data-at': 'view axis'}),
       search,
       button('Add a sowing', () => add(page), {'data-at': 'add sowing'}),
+      button('Paste from a spreadsheet…', () => openPaste(page, COLUMNS), {'data-at': 'paste'}),
     ),
     el(
       'p',
       {class: 'hint'},
       view === 'table'
-        ? 'Cells copied in a spreadsheet can be pasted into any field, many rows at once. Dates are such as 2027-03-28.'
+        ? 'Cells copied in a spreadsheet can be pasted into any field, many rows at once.'
         : 'Drag a handle to sow earlier or later, or move it by the arrow keys (a day) and page keys (a week). The beds wait.',
     ),
     view === 'table' ? table(page, rows) : timeline(page, rows),
@@ -71,12 +73,12 @@ function table(page, rows) {
         {},
         el('tr', {}, COLUMNS.map(([key, words]) => el('th', {scope: 'col', class: NUMBERS.has(key) ? 'n' : null}, words)), el('th', {scope: 'col'}, '')),
       ),
-      el('tbody', {}, rows.map(({sowing, row}) => rowOf(page, sowing, row))),
+      el('tbody', {}, rows.map(({sowing, row}, i) => rowOf(page, sowing, row, rows.slice(i)))),
     ),
   );
 }
 
-function rowOf(page, sowing, row) {
+function rowOf(page, sowing, row, below) {
   const isExtending = page.state.head.cells.extends;
   const cells = COLUMNS.map(([key, words]) => {
     const faults = page.faults('sowings', row, key);
@@ -87,7 +89,7 @@ function rowOf(page, sowing, row) {
       faults,
       changed: (value) => page.edit([{do: 'sowing', row, keys: {[key]: value}}]),
     });
-    input.addEventListener('paste', (event) => paste(event, page, row, key));
+    input.addEventListener('paste', (event) => pasteInto(event, page, COLUMNS, key, below.map((each) => each.row)));
     const look = [NUMBERS.has(key) ? 'n' : '', isExtending && sowing.own.includes(key) ? 'own' : ''].join(' ').trim();
     return el(key === 'id' ? 'th' : 'td', {class: look || null, scope: key === 'id' ? 'row' : null, 'data-label': words}, input, fault);
   });
@@ -121,47 +123,4 @@ function add(page) {
     const row = page.state.sowings.length - 1;
     document.querySelector(`[data-at="sowing ${row} id"]`)?.focus();
   });
-}
-
-/** A date as spreadsheets show it, as the files write it; anything else as it is. */
-function plain(key, text) {
-  const trimmed = text.trim();
-  const day = /^(\d{1,2})\.(\d{1,2})\.(\d{4})$/.exec(trimmed);
-  if (day) {
-    return `${day[3]}-${day[2].padStart(2, '0')}-${day[1].padStart(2, '0')}`;
-  }
-  return NUMBERS.has(key) ? trimmed.replace(/^(\d{1,3})(?:[ ,](\d{3}))+$/, (all) => all.replace(/[ ,]/g, '')) : trimmed;
-}
-
-/** Fills fields from one on, row by row, from what a spreadsheet gave; new rows come at the end. */
-function paste(event, page, row, key) {
-  const text = event.clipboardData.getData('text/plain').replace(/\r\n?/g, '\n').replace(/\n$/, '');
-  if (!text.includes('\t') && !text.includes('\n')) {
-    return;
-  }
-  event.preventDefault();
-  const keys = COLUMNS.map(([k]) => k);
-  let lines = text.split('\n').map((line) => line.split('\t'));
-  let columns = keys.slice(keys.indexOf(key));
-  const header = lines[0].map((cell) => cell.trim().toLowerCase());
-  if (header.some((cell) => keys.includes(cell)) && header.every((cell) => cell === '' || keys.includes(cell))) {
-    columns = header;
-    lines = lines.slice(1);
-  }
-  const edits = [];
-  lines.forEach((cells, i) => {
-    const to = row + i;
-    const values = cells.slice(0, columns.length).map((cell, c) => [columns[c], plain(columns[c], cell)]).filter(([k]) => k);
-    if (to < page.state.sowings.length) {
-      const changed = values.filter(([k, value]) => value !== (page.state.sowings[to].cells[k] ?? ''));
-      if (changed.length) {
-        edits.push({do: 'sowing', row: to, keys: Object.fromEntries(changed)});
-      }
-    } else {
-      edits.push({do: 'add-sowing', keys: Object.fromEntries(values)});
-    }
-  });
-  if (edits.length) {
-    page.edit(edits).then((done) => done && page.say(`Pasted ${lines.length} rows. Undo takes them back.`));
-  }
 }

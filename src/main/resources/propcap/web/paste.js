@@ -93,12 +93,9 @@ export function openPaste(page, headings, text = '', more = {}, told = null) {
         answer.leftOut.length ? el('p', {class: 'fault', id: 'left-out'}, `Left out: ${answer.leftOut.join(', ')}.`) : null,
         answer.others.length ? el('ul', {class: 'faults'}, answer.others.map((w) => el('li', {class: 'fault'}, w))) : null,
         answer.heads.length ? meant(answer) : null,
-        answer.rows.length ? preview(answer) : null,
+        answer.rows.length && !answer.unclear ? preview(answer) : null,
       ].filter(Boolean),
     );
-    if (at) {
-      shown.querySelector(`[data-at="${CSS.escape(at)}"]`)?.focus();
-    }
     const {added, changed, same, wrong} = answer;
     const isAny = added + changed > 0;
     status.textContent = answer.unclear
@@ -111,6 +108,10 @@ export function openPaste(page, headings, text = '', more = {}, told = null) {
     const what = [added ? `add ${sowings(added)}` : '', changed ? `change ${sowings(changed)}` : ''].filter(Boolean).join(' and ');
     yes.textContent = isAny ? `${what[0].toUpperCase()}${what.slice(1)}${wrong ? `, and mend ${cells(wrong)} in the plan` : ''}` : 'Add to the plan';
     yes.disabled = !isAny || Boolean(answer.unclear);
+    if (at && !dialog.contains(document.activeElement)) {
+      // What was pressed is drawn anew, or is answered and gone.
+      (shown.querySelector(`[data-at="${CSS.escape(at)}"]`) ?? (yes.disabled ? box : yes)).focus();
+    }
   }
 
   /** Asked once for all dates of which the table does not tell it. */

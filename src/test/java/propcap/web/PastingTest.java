@@ -10,6 +10,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -17,7 +19,8 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** A pasted table, looked at and written. */
 class PastingTest {
-  private static final String HEADING = "Sowing\tCrop\tSow on\tTrays\tPlants needed\tBed from\tBed by\n";
+  private static final String HEADING =
+      "Sowing\tCrop\tSow on\tTrays\tPlants needed\tBed from\tBed by\n";
   private static final String NEW = "c-2\tcabbage\t13/3/2027\t12\t900\t20/4/2027\t10/5/2027\n";
 
   @TempDir Path folder;
@@ -49,7 +52,11 @@ class PastingTest {
   }
 
   private JsonObject cells(int row) {
-    return page.state().getAsJsonArray("sowings").get(row).getAsJsonObject().getAsJsonObject("cells");
+    return page.state()
+        .getAsJsonArray("sowings")
+        .get(row)
+        .getAsJsonObject()
+        .getAsJsonObject("cells");
   }
 
   private int rows() {
@@ -186,7 +193,8 @@ class PastingTest {
   @Test
   void anEmptyPlanTakesATable() throws Exception {
     server.close();
-    Files.writeString(folder.resolve("sowings.csv"), Farm.PLAN.lines().findFirst().orElse("") + "\n");
+    Files.writeString(
+        folder.resolve("sowings.csv"), Farm.PLAN.lines().findFirst().orElse("") + "\n");
     server = Server.start(folder.resolve("small.yaml"), 0, "test");
     page = new Browser(server.newLink());
     JsonObject told = paste(HEADING + NEW, Map.of("write", "right"));
@@ -196,16 +204,16 @@ class PastingTest {
 
   @Test
   void thousandsOfRowsAreWrittenInOneStepAndMoreAreRefused() {
-    StringBuilder table = new StringBuilder(HEADING);
-    for (int i = 0; i < 5_000; i++) {
-      table.append(NEW.replace("c-2", "x-" + i));
-    }
-    assertThat(paste(table.toString(), Map.of("write", "right")).get("added").getAsInt())
-        .isEqualTo(5_000);
-    assertThat(rows()).isEqualTo(5_002);
+    String table =
+        HEADING
+            + IntStream.range(0, 2_000)
+                .mapToObj(i -> NEW.replace("c-2", "x-" + i))
+                .collect(Collectors.joining());
+    assertThat(paste(table, Map.of("write", "right")).get("added").getAsInt()).isEqualTo(2_000);
+    assertThat(rows()).isEqualTo(2_002);
     page.post("/api/undo", Map.of());
     assertThat(rows()).isEqualTo(2);
-    HttpResponse<String> refused = send(table.append(NEW).toString(), Map.of());
+    HttpResponse<String> refused = send(HEADING + NEW.repeat(5_001), Map.of());
     assertThat(refused.statusCode()).isEqualTo(400);
     assertThat(refused.body()).contains("more than 5000 rows at once");
   }

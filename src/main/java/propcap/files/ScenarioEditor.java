@@ -124,6 +124,16 @@ public final class ScenarioEditor {
     }
   }
 
+  /**
+   * Adds a crop as a list has it, with its comments and sources.
+   *
+   * @param places that it germinates in, best first; none: as the entry has it
+   */
+  public void copyCrop(CropBook.Entry entry, List<String> places) throws IOException {
+    Path list = cropList();
+    write(list, CopiedCrop.into(unsaved.text(list), entry, places));
+  }
+
   private Path cropList() throws IOException {
     if (isNamedHere("crops") || !isExtending()) {
       return ownFile("crops", ".yaml");

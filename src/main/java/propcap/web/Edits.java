@@ -73,6 +73,7 @@ record Edits(Folder folder, List<RequestFields> edits) {
       case "remove-place" -> editor.removePlace(name(edit));
       case "crop" -> editor.setCrop(name(edit), key(edit), edit.text("value"));
       case "add-crop" -> addCrop(edit, editor, written);
+      case "copy-crop" -> BroughtCrops.copy(name(edit), editor, written);
       case "shift" -> shift(edit, editor, written);
       case "add-sowing" -> editor.addSowing(keyed(edit));
       case "remove-sowing" -> editor.removeSowing(row(edit));

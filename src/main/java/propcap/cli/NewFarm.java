@@ -63,14 +63,16 @@ final class NewFarm {
   Path begin(BufferedReader typed, PrintWriter out) throws IOException, FaultsException {
     Questions questions = new Questions(typed, out);
     if (folder == null || heat == null || tables == null || hardening == null) {
-      out.println("To begin a farm, answer what is asked. Enter alone takes what stands in brackets.");
+      out.println(
+          "To begin a farm, answer what is asked. Enter alone takes what stands in brackets.");
     }
     Path into = folder == null ? questions.folder() : folder;
     StarterSizes sizes =
         new StarterSizes(
             questions.trays(heat, "--heat", "Trays that fit on heat, where seed germinates", 32),
             questions.trays(tables, "--tables", "Trays that fit on tables in the house", 66),
-            questions.trays(hardening, "--hardening", "Trays that fit outdoors, to harden off", 40));
+            questions.trays(
+                hardening, "--hardening", "Trays that fit outdoors, to harden off", 40));
     Starter.write(into, sizes).forEach(path -> out.println("wrote " + path));
     out.println("Its crops, sowings and weather are an example: change them to yours on the page.");
     return into.resolve(SCENARIO);

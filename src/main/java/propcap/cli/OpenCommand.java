@@ -135,8 +135,7 @@ final class OpenCommand implements Callable<Integer> {
     }
   }
 
-  private static void printLinksOnEnter(
-      Server server, BufferedReader typed, PrintWriter out) {
+  private static void printLinksOnEnter(Server server, BufferedReader typed, PrintWriter out) {
     Thread reader =
         new Thread(
             () -> {

@@ -40,6 +40,18 @@ public final class ScenarioEditor {
     put(scenario, EditedKeys.keys(key), EditedKeys.value(key, text));
   }
 
+  /**
+   * Puts a price of a crop's plants, such as {@code worth}; an empty text takes it out.
+   *
+   * @param crop {@code default}: of the crops without prices of their own
+   */
+  public void setPrice(String crop, String key, String text) throws IOException {
+    put(
+        scenario,
+        List.of(Step.to("money"), Step.to("plants"), Step.to(crop), Step.to(key)),
+        text);
+  }
+
   /** Takes another weather record: a file of this text, in the scenario's folder. */
   public void setWeather(Path file, String text) throws IOException {
     if (unsaved.has(file)) {

@@ -34,7 +34,11 @@ public record StarterSizes(int onHeat, int onTables, int hardening) {
 
   private String scenario(String text) {
     String sized = put(text, "  - \\{name: Chamber, [^\n]*\n", "");
-    sized = put(sized, "The 8 % and 2 % here are planning defaults", "The 2 % here is a planning default");
+    sized =
+        put(
+            sized,
+            "The 8 % and 2 % here are planning defaults",
+            "The 2 % here is a planning default");
     sized = spaces(sized, "Mats", onHeat);
     sized = spaces(sized, "House", onTables);
     return spaces(sized, "Yard", hardening);

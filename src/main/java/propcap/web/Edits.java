@@ -65,6 +65,7 @@ record Edits(Folder folder, List<RequestFields> edits) {
     String what = edit.text("do");
     switch (what) {
       case "head" -> head(edit, editor);
+      case "price" -> editor.setPrice(name(edit), key(edit), edit.text("value"));
       case "record" ->
           editor.setWeather(folder.file(edit.text("name"), ".csv"), edit.longText("text"));
       case "place" -> editor.setPlace(name(edit), key(edit), edit.text("value"));

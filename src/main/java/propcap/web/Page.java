@@ -41,6 +41,7 @@ final class Page implements AutoCloseable {
           Map.entry("/timeline.js", "timeline.js"),
           Map.entry("/crops.js", "crops.js"),
           Map.entry("/cropbook.js", "cropbook.js"),
+          Map.entry("/money.js", "money.js"),
           Map.entry("/weather.js", "weather.js"),
           Map.entry("/sofar.js", "sofar.js"),
           Map.entry("/outlook.js", "outlook.js"),

@@ -52,7 +52,8 @@ class BroughtCropsTest {
     assertThat(Objects.requireNonNull(crops.get("celosia")).germinateIn())
         .containsExactly("Chamber");
     // It needs light, so never in the chamber; the farm has no mats.
-    assertThat(Objects.requireNonNull(crops.get("ageratum")).germinateIn()).containsExactly("House");
+    assertThat(Objects.requireNonNull(crops.get("ageratum")).germinateIn())
+        .containsExactly("House");
     Path list = folder.resolve("crops.yaml");
     CropBook.Entry copy = CropBook.read(list, d -> {}).named("celosia").orElseThrow();
     assertThat(copy.sources())

@@ -48,8 +48,7 @@ final class MoneyFields {
       return Optional.of("money.plants." + DEFAULT);
     }
     return owner.endsWith(OWNER_ENDING)
-        ? Optional.of(
-            "money.plants." + owner.substring(0, owner.length() - OWNER_ENDING.length()))
+        ? Optional.of("money.plants." + owner.substring(0, owner.length() - OWNER_ENDING.length()))
         : Optional.empty();
   }
 

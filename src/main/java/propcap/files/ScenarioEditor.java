@@ -46,10 +46,7 @@ public final class ScenarioEditor {
    * @param crop {@code default}: of the crops without prices of their own
    */
   public void setPrice(String crop, String key, String text) throws IOException {
-    put(
-        scenario,
-        List.of(Step.to("money"), Step.to("plants"), Step.to(crop), Step.to(key)),
-        text);
+    put(scenario, List.of(Step.to("money"), Step.to("plants"), Step.to(crop), Step.to(key)), text);
   }
 
   /** Takes another weather record: a file of this text, in the scenario's folder. */

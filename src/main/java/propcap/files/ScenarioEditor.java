@@ -40,6 +40,15 @@ public final class ScenarioEditor {
     put(scenario, EditedKeys.keys(key), EditedKeys.value(key, text));
   }
 
+  /**
+   * Puts a price of a crop's plants, such as {@code worth}; an empty text takes it out.
+   *
+   * @param crop {@code default}: of the crops without prices of their own
+   */
+  public void setPrice(String crop, String key, String text) throws IOException {
+    put(scenario, List.of(Step.to("money"), Step.to("plants"), Step.to(crop), Step.to(key)), text);
+  }
+
   /** Takes another weather record: a file of this text, in the scenario's folder. */
   public void setWeather(Path file, String text) throws IOException {
     if (unsaved.has(file)) {
@@ -122,6 +131,16 @@ public final class ScenarioEditor {
     for (Map.Entry<String, Object> key : nested.entrySet()) {
       put(list, List.of(Step.to("crops"), Step.to(name), Step.to(key.getKey())), key.getValue());
     }
+  }
+
+  /**
+   * Adds a crop as a list has it, with its comments and sources.
+   *
+   * @param places that it germinates in, best first; none: as the entry has it
+   */
+  public void copyCrop(CropBook.Entry entry, List<String> places) throws IOException {
+    Path list = cropList();
+    write(list, CopiedCrop.into(unsaved.text(list), entry, places));
   }
 
   private Path cropList() throws IOException {

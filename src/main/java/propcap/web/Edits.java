@@ -71,6 +71,7 @@ record Edits(Folder folder, List<RequestFields> edits) {
     String what = edit.text("do");
     switch (what) {
       case "head" -> head(edit, editor);
+      case "price" -> editor.setPrice(name(edit), key(edit), edit.text("value"));
       case "record" ->
           editor.setWeather(folder.file(edit.text("name"), ".csv"), edit.longText("text"));
       case "place" -> editor.setPlace(name(edit), key(edit), edit.text("value"));
@@ -79,6 +80,7 @@ record Edits(Folder folder, List<RequestFields> edits) {
       case "remove-place" -> editor.removePlace(name(edit));
       case "crop" -> editor.setCrop(name(edit), key(edit), edit.text("value"));
       case "add-crop" -> addCrop(edit, editor, written);
+      case "copy-crop" -> BroughtCrops.copy(name(edit), editor, written);
       case "add-sowing" -> editor.addSowing(keyed(edit));
       case "remove-sowing" -> editor.removeSowing(row(edit));
       case "keep-log" -> editor.keepLog();

@@ -43,6 +43,8 @@ final class Page implements AutoCloseable {
           Map.entry("/rows.js", "rows.js"),
           Map.entry("/outcome.js", "outcome.js"),
           Map.entry("/crops.js", "crops.js"),
+          Map.entry("/cropbook.js", "cropbook.js"),
+          Map.entry("/money.js", "money.js"),
           Map.entry("/weather.js", "weather.js"),
           Map.entry("/sofar.js", "sofar.js"),
           Map.entry("/outlook.js", "outlook.js"),
@@ -131,6 +133,7 @@ final class Page implements AutoCloseable {
       case "/api/forecast" -> Reply.json(outlook.summary());
       case "/api/section" -> Reply.html(outlook.section(value(query, "id")));
       case "/api/studies" -> studies();
+      case "/api/crops" -> Reply.json(BroughtCrops.json());
       case "/api/answer" -> Reply.json(asks.answer(number(value(query, "id"))));
       default -> throw new RefusedException(404, "there is nothing at " + path);
     };

@@ -18,7 +18,7 @@ import org.openqa.selenium.interactions.Actions;
 /** The page by keyboard, on a phone and read aloud; skipped where there is no browser. */
 class ManyWaysInBrowserTest extends InBrowser {
   private static final List<String> TABS =
-      List.of("places", "sowings", "crops", "", "log", "questions");
+      List.of("places", "sowings", "crops", "money", "", "log", "questions");
 
   /** Goes on with the key for it until the element is reached. */
   static void tabTo(Chromium page, String css) {

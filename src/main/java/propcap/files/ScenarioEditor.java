@@ -167,12 +167,22 @@ public final class ScenarioEditor {
 
   /** Adds a sowing at the plan's end. */
   public void addSowing(Map<String, String> columns) throws IOException {
-    if (isChangingAnothers() && PlanChanges.isPlain(columns.getOrDefault("id", ""))) {
-      write(scenario, PlanChanges.add(unsaved.text(scenario), columns));
+    addSowings(List.of(columns));
+  }
+
+  /** Adds sowings at the plan's end. */
+  public void addSowings(List<Map<String, String>> rows) throws IOException {
+    if (isChangingAnothers()
+        && rows.stream().allMatch(row -> PlanChanges.isPlain(row.getOrDefault("id", "")))) {
+      String text = unsaved.text(scenario);
+      for (Map<String, String> row : rows) {
+        text = PlanChanges.add(text, row);
+      }
+      write(scenario, text);
       return;
     }
     Path own = ownPlan();
-    write(own, CsvText.add(unsaved.text(own), columns));
+    write(own, CsvText.add(unsaved.text(own), rows));
   }
 
   /** Takes a sowing out, by its number in the plan. */

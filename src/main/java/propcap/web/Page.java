@@ -38,6 +38,7 @@ final class Page implements AutoCloseable {
           Map.entry("/fields.js", "fields.js"),
           Map.entry("/places.js", "places.js"),
           Map.entry("/sowings.js", "sowings.js"),
+          Map.entry("/paste.js", "paste.js"),
           Map.entry("/timeline.js", "timeline.js"),
           Map.entry("/rows.js", "rows.js"),
           Map.entry("/outcome.js", "outcome.js"),
@@ -241,6 +242,7 @@ final class Page implements AutoCloseable {
         // It need not wait until the page has looked at the change and asks for it.
         outlook.ask(file);
       }
+      case "/api/paste" -> done = paste(file, asked);
       case "/api/undo" -> desk.undo();
       case "/api/redo" -> desk.redo();
       case "/api/discard" -> desk.discard();
@@ -261,6 +263,26 @@ final class Page implements AutoCloseable {
     done.addProperty("version", desk.version());
     tell("state");
     return Reply.json(done);
+  }
+
+  /**
+   * Looks at what is pasted, and writes it where {@code write} says so: {@code right} where nothing
+   * is wrong or left out, {@code seen} where the grower has seen it.
+   */
+  private JsonObject paste(String file, RequestFields asked) throws IOException, RefusedException {
+    Pasting pasting = new Pasting(desk.view(file).reading().written(), asked);
+    long seen = asked.number("version");
+    List<Told> others =
+        pasting.isClear() ? pasting.blame(desk.trial(file, seen, pasting::write)) : List.of();
+    boolean isSeen = asked.text("write").equals("seen") && pasting.isClear();
+    boolean isRight = asked.text("write").equals("right") && pasting.isRight() && others.isEmpty();
+    if (isSeen || isRight) {
+      desk.change(file, seen, pasting::write);
+      outlook.ask(file);
+    }
+    JsonObject told = pasting.told(others);
+    told.addProperty("isWritten", isSeen || isRight);
+    return told;
   }
 
   /** A day of the season, the page's own where none is said, the clock's or the winter before. */

@@ -103,6 +103,7 @@ async function draw() {
     el('p', {class: 'big', id: 'on-time', 'data-mean': now.mean, 'data-seasons': now.seasons}, el('strong', {}, count(now.mean)), ' ', now.onTime.replace(/^[\d,]+ /, '')),
     change(),
     band(),
+    now.doubts.length ? el('div', {id: 'doubts', role: 'status'}, el('p', {}, 'Worth another look in the log:'), el('ul', {}, now.doubts.map((doubt) => el('li', {}, doubt)))) : null,
     el('ul', {}, now.headlines.slice(2).map((line) => el('li', {}, marked(line.trim())))),
     sideBySide(),
     ...now.sections.map(section),

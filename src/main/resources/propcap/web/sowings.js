@@ -2,6 +2,7 @@
 import {button, control, el} from '/fields.js';
 import {chance, shows} from '/outcome.js';
 import {atOnce, box, boxOfAll, filters, head, isByOutcome, showAll, shownRows, sortList} from '/rows.js';
+import {openPaste, pasteInto} from '/paste.js';
 import {timeline} from '/timeline.js';
 
 const COLUMNS = [
@@ -49,12 +50,13 @@ export function sowings(page) {
       filters(page),
       view === 'table' ? button('All columns', () => { isAllColumns = !isAllColumns; page.redraw(); }, {'aria-pressed': String(isAllColumns), 'data-at': 'all columns'}) : null,
       button('Add a sowing', () => add(page), {'data-at': 'add sowing'}),
+      button('Paste from a spreadsheet…', () => openPaste(page, COLUMNS), {'data-at': 'paste'}),
     ),
     el(
       'p',
       {class: 'hint'},
       view === 'table'
-        ? 'Cells copied in a spreadsheet can be pasted into any field, many rows at once. Dates are such as 2027-03-28.'
+        ? 'Cells copied in a spreadsheet can be pasted into any field, many rows at once.'
         : 'Drag a handle to sow earlier or later, or move it by the arrow keys (a day) and page keys (a week). The beds wait.',
     ),
     el('div', {class: 'row narrow'}, sortList(page, columns), view === 'table' ? el('label', {}, boxOfAll(page, rows, 'choose all shown'), 'Choose all') : null),
@@ -104,7 +106,7 @@ function rowOf(page, sowing, row, columns, rows) {
       faults,
       changed: (value) => page.edit([{do: 'sowing', row, keys: {[key]: value}}]),
     });
-    input.addEventListener('paste', (event) => paste(event, page, row, key, columns, rows));
+    input.addEventListener('paste', (event) => pasteInto(event, page, COLUMNS, key, rows.slice(rows.findIndex((r) => r.row === row)).map((r) => r.row)));
     const look = [NUMBERS.has(key) ? 'n' : '', key === 'id' ? 'stays' : '', isExtending && sowing.own.includes(key) ? 'own' : ''].join(' ').trim();
     return el(key === 'id' ? 'th' : 'td', {class: look || null, scope: key === 'id' ? 'row' : null, 'data-label': words},
       key === 'id' ? el('div', {class: 'boxed'}, box(page, sowing, row), input) : input, fault);
@@ -142,49 +144,4 @@ function add(page) {
     const row = page.state.sowings.length - 1;
     document.querySelector(`[data-at="sowing ${row} id"]`)?.focus();
   });
-}
-
-/** A date as spreadsheets show it, as the files write it; anything else as it is. */
-function plain(key, text) {
-  const trimmed = text.trim();
-  const day = /^(\d{1,2})\.(\d{1,2})\.(\d{4})$/.exec(trimmed);
-  if (day) {
-    return `${day[3]}-${day[2].padStart(2, '0')}-${day[1].padStart(2, '0')}`;
-  }
-  return NUMBERS.has(key) ? trimmed.replace(/^(\d{1,3})(?:[ ,](\d{3}))+$/, (all) => all.replace(/[ ,]/g, '')) : trimmed;
-}
-
-/** Fills fields from one on, as they are shown, from what a spreadsheet gave; new rows come at the end. */
-function paste(event, page, row, key, shown, rows) {
-  const text = event.clipboardData.getData('text/plain').replace(/\r\n?/g, '\n').replace(/\n$/, '');
-  if (!text.includes('\t') && !text.includes('\n')) {
-    return;
-  }
-  event.preventDefault();
-  const keys = COLUMNS.map(([k]) => k);
-  let lines = text.split('\n').map((line) => line.split('\t'));
-  const beside = shown.map(([k]) => k);
-  let columns = beside.slice(beside.indexOf(key));
-  const below = rows.slice(rows.findIndex((r) => r.row === row)).map((r) => r.row);
-  const header = lines[0].map((cell) => cell.trim().toLowerCase());
-  if (header.some((cell) => keys.includes(cell)) && header.every((cell) => cell === '' || keys.includes(cell))) {
-    columns = header;
-    lines = lines.slice(1);
-  }
-  const edits = [];
-  lines.forEach((cells, i) => {
-    const values = cells.slice(0, columns.length).map((cell, c) => [columns[c], plain(columns[c], cell)]).filter(([k]) => k);
-    if (i < below.length) {
-      const to = below[i];
-      const changed = values.filter(([k, value]) => value !== (page.state.sowings[to].cells[k] ?? ''));
-      if (changed.length) {
-        edits.push({do: 'sowing', row: to, keys: Object.fromEntries(changed)});
-      }
-    } else {
-      edits.push({do: 'add-sowing', keys: Object.fromEntries(values)});
-    }
-  });
-  if (edits.length) {
-    page.edit(edits).then((done) => done && page.say(`Pasted ${lines.length} rows. Undo takes them back.`));
-  }
 }

@@ -304,6 +304,15 @@ class SeasonSoFarTest {
   }
 
   @Test
+  void aRowThatMayBeMissingIsAskedForBesideTheForecast() throws Exception {
+    try (News news = new News(browser)) {
+      keepLog();
+      on("2027-03-24");
+      assertThat(news.forecast().get("doubts").getAsJsonArray()).isEmpty();
+    }
+  }
+
+  @Test
   void aDateThatIsLeftEmptyIsFilledInWithNoDayThatHasBeen() throws Exception {
     String header = Farm.PLAN.lines().findFirst().orElseThrow();
     Files.writeString(

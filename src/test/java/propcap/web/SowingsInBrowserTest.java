@@ -15,6 +15,8 @@ class SowingsInBrowserTest extends InBrowser {
     Chromium page = open(WIDE);
     page.tab("sowings");
     page.paste("[data-at='sowing 1 sow']", "2027-03-05\t31\t2,000\n09.03.2027\t12\t900\n");
+    page.awaitText("[data-at='paste it']", "Add 1 sowing and change 1 sowing, and mend");
+    page.click("[data-at='paste it']");
     page.awaitValue("[data-at='sowing 2 sow']", "2027-03-09");
     page.awaitValue("[data-at='sowing 1 plants-needed']", "2000");
     page.awaitValue("[data-at='sowing 1 trays']", "31");

@@ -10,6 +10,7 @@ import propcap.farm.Season;
 import propcap.farm.TrayMove;
 import propcap.report.kit.Dates;
 import propcap.report.kit.SafetyWords;
+import propcap.report.kit.Words;
 import propcap.study.Forecast;
 import propcap.study.Forecast.SowingForecast;
 import propcap.study.Forecast.Span;
@@ -74,7 +75,7 @@ public record SowingLine(
         SafetyWords.mark(safety),
         SafetyWords.word(safety),
         safety == Safety.SAFE,
-        SafetyWords.chance(sowing),
+        Words.chance(sowing.chanceMet()),
         sowing.chanceMet(),
         ready(sowing, season),
         daysAfterSowing(sowing, sowing.readyFrom()),

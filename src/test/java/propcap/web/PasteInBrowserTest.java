@@ -12,9 +12,11 @@ import org.openqa.selenium.Keys;
 /** Pasting a table into the sowing plan in a real browser; skipped where there is none. */
 class PasteInBrowserTest extends InBrowser {
   private static final String TABLE =
-      "Variety\tSow date\tFlats\tPlants needed\tBed from\tBed by\tNotes\n"
-          + "cabbage\t1/3/2027\t12 flats\t1,250\t20 Apr\t10 May\tearly\n"
-          + "cabage\t8/3/2027\tmany\t900\t20 Apr\t10 May\t\n";
+      """
+      Variety\tSow date\tFlats\tPlants needed\tBed from\tBed by\tNotes
+      cabbage\t1/3/2027\t12 flats\t1,250\t20 Apr\t10 May\tearly
+      cabage\t8/3/2027\tmany\t900\t20 Apr\t10 May\t
+      """;
 
   private Chromium dialog(int width) {
     Chromium page = open(width);

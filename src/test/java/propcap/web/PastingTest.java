@@ -150,8 +150,11 @@ class PastingTest {
   @Test
   void rowsWithoutAnIdGetOneThatNoneHas() {
     String table =
-        "Crop\tSow on\tTrays\tPlants needed\tBed from\tBed by\n"
-            + "cabbage\t1 Mar\t2\t90\t20 Apr\t10 May\ncabbage\t8 Mar\t2\t90\t20 Apr\t12 May\n";
+        """
+        Crop\tSow on\tTrays\tPlants needed\tBed from\tBed by
+        cabbage\t1 Mar\t2\t90\t20 Apr\t10 May
+        cabbage\t8 Mar\t2\t90\t20 Apr\t12 May
+        """;
     assertThat(paste(table, Map.of("write", "right")).get("isWritten").getAsBoolean()).isTrue();
     assertThat(cells(2).get("id").getAsString()).isEqualTo("cabbage-2");
     assertThat(cells(3).get("id").getAsString()).isEqualTo("cabbage-3");

@@ -2,7 +2,6 @@ package propcap.cli;
 
 import java.io.BufferedReader;
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.PrintWriter;
 import java.nio.charset.Charset;
@@ -12,25 +11,35 @@ import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import propcap.files.FaultsException;
 import propcap.results.ResultsFolder;
 import propcap.web.Server;
 
 /** A page on which to play with a scenario. */
 @Command(
     name = "open",
-    description = "Opens a scenario as a page in the browser, served on this machine alone.",
+    description =
+        "Opens a scenario as a page in the browser, served on this machine alone; without one,"
+            + " begins a farm and opens it.",
     mixinStandardHelpOptions = true)
 final class OpenCommand implements Callable<Integer> {
   private static final int MOST_PORT = 65_535;
 
-  @Parameters(paramLabel = "SCENARIO", description = "The scenario's file, such as spring.yaml.")
-  private Path file;
+  @Parameters(
+      paramLabel = "SCENARIO",
+      arity = "0..1",
+      description = "The scenario's file, such as spring.yaml. Without one, a farm is begun.")
+  private @Nullable Path named;
+
+  @Mixin private NewFarm farm;
 
   @Option(
       names = "--port",
@@ -58,9 +67,9 @@ final class OpenCommand implements Callable<Integer> {
       throw new ParameterException(
           spec.commandLine(), "--port must be from 0 to " + MOST_PORT + ", was " + port);
     }
-    if (!Files.isRegularFile(file)) {
-      throw new IOException("no file '" + file + "'; the name of a scenario that is there");
-    }
+    BufferedReader typed =
+        new BufferedReader(new InputStreamReader(Propcap.in(spec), Charset.defaultCharset()));
+    Path file = file(typed, out);
     ResultsFolder.finishIn(file.resolveSibling("results"));
     try (Server server = Server.start(file, port, Propcap.Version.text())) {
       String link = server.newLink();
@@ -73,12 +82,27 @@ final class OpenCommand implements Callable<Integer> {
       if (!isQuiet) {
         browse(link);
       }
-      printLinksOnEnter(server, Propcap.in(spec), out);
+      printLinksOnEnter(server, typed, out);
       new CountDownLatch(1).await();
     } catch (InterruptedException e) {
       out.println("Stopped. What is not saved comes back the next time.");
     }
     return Propcap.STOPPED;
+  }
+
+  private Path file(BufferedReader typed, PrintWriter out) throws IOException, FaultsException {
+    Path given = named;
+    if (given == null) {
+      return farm.begin(typed, out);
+    }
+    if (farm.isAsked()) {
+      throw new ParameterException(
+          spec.commandLine(), "--new begins a farm: leave it out, or '" + given + "'");
+    }
+    if (!Files.isRegularFile(given)) {
+      throw new IOException("no file '" + given + "'; the name of a scenario that is there");
+    }
+    return given;
   }
 
   private static void share(Server server, PrintWriter out) throws IOException {
@@ -111,14 +135,12 @@ final class OpenCommand implements Callable<Integer> {
     }
   }
 
-  private static void printLinksOnEnter(Server server, InputStream typed, PrintWriter out) {
+  private static void printLinksOnEnter(Server server, BufferedReader typed, PrintWriter out) {
     Thread reader =
         new Thread(
             () -> {
               try {
-                BufferedReader in =
-                    new BufferedReader(new InputStreamReader(typed, Charset.defaultCharset()));
-                while (in.readLine() != null) {
+                while (typed.readLine() != null) {
                   out.println("  " + server.newLink());
                 }
               } catch (IOException e) {

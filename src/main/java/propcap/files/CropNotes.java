@@ -21,19 +21,28 @@ final class CropNotes {
 
   private final List<String> lines;
   private final Map<String, String> references = new LinkedHashMap<>();
+  private final int keyEnd;
 
   /** Looks through a list's text. */
   CropNotes(String text) {
     lines = text.lines().toList();
     List<String> tags = List.of();
-    for (String line : lines) {
+    int end = 0;
+    for (int at = 0; at < lines.size(); at++) {
+      String line = lines.get(at);
       Matcher reference = REFERENCE.matcher(line);
       Matcher continued = CONTINUED.matcher(line);
       if (reference.matches()) {
         tags = tags(List.of(reference.group(1)));
-        tags.forEach(tag -> references.putIfAbsent(tag, reference.group(2)));
+        for (String tag : tags) {
+          references.putIfAbsent(tag, reference.group(2));
+        }
+        end = at + 1;
       } else if (continued.matches()) {
-        tags.forEach(tag -> references.merge(tag, continued.group(1), (a, b) -> a + " " + b));
+        for (String tag : tags) {
+          references.merge(tag, continued.group(1), (a, b) -> a + " " + b);
+        }
+        end = tags.isEmpty() ? end : at + 1;
       } else if (!line.isBlank() && !line.strip().startsWith("#")) {
         // The key stands above the crops: a tag further down refers to it.
         break;
@@ -41,6 +50,12 @@ final class CropNotes {
         tags = List.of();
       }
     }
+    keyEnd = end;
+  }
+
+  /** How many lines there are up to the key's last; 0 where the list has no key of sources. */
+  int keyEnd() {
+    return keyEnd;
   }
 
   /** The sources by their tags, in the key's order. */

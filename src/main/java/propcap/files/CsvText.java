@@ -86,13 +86,17 @@ public final class CsvText {
 
   /** The text with one row more at its end. */
   public static String add(String text, Map<String, String> fields) {
+    return add(text, List.of(fields));
+  }
+
+  /** The text with rows more at its end. */
+  static String add(String text, List<Map<String, String>> rows) {
     CsvText csv = new CsvText(text);
     String newLine = Stream.of("\r\n", "\n", "\r").filter(text::contains).findFirst().orElse("\n");
     int end = csv.rows.get(csv.rows.size() - 1).to();
-    return text.substring(0, end)
-        + newLine
-        + csv.written(List.of(), fields)
-        + (text.length() > end ? text.substring(end) : newLine);
+    StringBuilder added = new StringBuilder(text.substring(0, end));
+    rows.forEach(row -> added.append(newLine).append(csv.written(List.of(), row)));
+    return added.append(text.length() > end ? text.substring(end) : newLine).toString();
   }
 
   /** The text without the row that starts on a line. */

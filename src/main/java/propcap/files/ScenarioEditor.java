@@ -40,6 +40,15 @@ public final class ScenarioEditor {
     put(scenario, EditedKeys.keys(key), EditedKeys.value(key, text));
   }
 
+  /**
+   * Puts a price of a crop's plants, such as {@code worth}; an empty text takes it out.
+   *
+   * @param crop {@code default}: of the crops without prices of their own
+   */
+  public void setPrice(String crop, String key, String text) throws IOException {
+    put(scenario, List.of(Step.to("money"), Step.to("plants"), Step.to(crop), Step.to(key)), text);
+  }
+
   /** Takes another weather record: a file of this text, in the scenario's folder. */
   public void setWeather(Path file, String text) throws IOException {
     if (unsaved.has(file)) {
@@ -124,6 +133,16 @@ public final class ScenarioEditor {
     }
   }
 
+  /**
+   * Adds a crop as a list has it, with its comments and sources.
+   *
+   * @param places that it germinates in, best first; none: as the entry has it
+   */
+  public void copyCrop(CropBook.Entry entry, List<String> places) throws IOException {
+    Path list = cropList();
+    write(list, CopiedCrop.into(unsaved.text(list), entry, places));
+  }
+
   private Path cropList() throws IOException {
     if (isNamedHere("crops") || !isExtending()) {
       return ownFile("crops", ".yaml");
@@ -167,12 +186,22 @@ public final class ScenarioEditor {
 
   /** Adds a sowing at the plan's end. */
   public void addSowing(Map<String, String> columns) throws IOException {
-    if (isChangingAnothers() && PlanChanges.isPlain(columns.getOrDefault("id", ""))) {
-      write(scenario, PlanChanges.add(unsaved.text(scenario), columns));
+    addSowings(List.of(columns));
+  }
+
+  /** Adds sowings at the plan's end. */
+  public void addSowings(List<Map<String, String>> rows) throws IOException {
+    if (isChangingAnothers()
+        && rows.stream().allMatch(row -> PlanChanges.isPlain(row.getOrDefault("id", "")))) {
+      String text = unsaved.text(scenario);
+      for (Map<String, String> row : rows) {
+        text = PlanChanges.add(text, row);
+      }
+      write(scenario, text);
       return;
     }
     Path own = ownPlan();
-    write(own, CsvText.add(unsaved.text(own), columns));
+    write(own, CsvText.add(unsaved.text(own), rows));
   }
 
   /** Takes a sowing out, by its number in the plan. */

@@ -36,6 +36,17 @@ public final class Starter {
     return write(folder, Starter::content);
   }
 
+  /** Writes the set with other sizes of its places; all else as above. */
+  public static List<Path> write(Path folder, StarterSizes sizes)
+      throws FaultsException, IOException {
+    return write(
+        folder,
+        name -> {
+          String sized = sizes.changed(name, text(name, content(name)));
+          return new ByteArrayInputStream(sized.getBytes(StandardCharsets.UTF_8));
+        });
+  }
+
   private static @Nullable InputStream content(String name) {
     InputStream written = Starter.class.getResourceAsStream("starter/" + name);
     if (written == null || !name.equals(CROPS)) {

@@ -44,7 +44,8 @@ final class StarterCrops {
     return String.join("\n", lines) + "\n";
   }
 
-  private static List<String> wrapped(CropBook.Source source) {
+  /** A source as the key at a list's head has it. */
+  static List<String> wrapped(CropBook.Source source) {
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder(String.format("#   %-8s", "[" + source.tag() + "]"));
     for (String word : source.reference().split(" ", -1)) {

@@ -193,10 +193,24 @@ public record WrittenScenario(
     lists.put("crops", crops);
     lists.put("sowings", sowings);
     lists.put("log", log);
-    return held(fault, lists, e -> e.isOwnerOf(fault))
+    return missingPrice(fault.about())
+        .or(() -> held(fault, lists, e -> e.isOwnerOf(fault)))
         .or(() -> held(fault, lists, e -> true))
         .orElseGet(
-            () -> head.holds(fault) ? new Field("", -1, head.keyOf(fault)) : around(fault, lists));
+            () ->
+                head.holds(fault)
+                    ? new Field("", -1, head.keyOf(fault))
+                    : around(fault, lists, head));
+  }
+
+  /** What money lacks stands nowhere; it is told with the place of all of money. */
+  private static Optional<Field> missingPrice(Fault.About about) {
+    if (!about.isMissing()) {
+      return Optional.empty();
+    }
+    return MoneyFields.ownerKey(about.owner())
+        .filter(key -> !key.equals("money") || MoneyFields.KEYS.contains(about.key()))
+        .map(key -> new Field("", -1, key + "." + about.key()));
   }
 
   /** The first of these entries that has the fault. */
@@ -214,7 +228,7 @@ public record WrittenScenario(
   }
 
   /** The field's row, where a fault is of something within it: the last row that begins before. */
-  private static Field around(Fault fault, Map<String, List<Entry>> lists) {
+  private static Field around(Fault fault, Map<String, List<Entry>> lists, Entry head) {
     Field around = new Field("", -1, "");
     int last = 0;
     for (Map.Entry<String, List<Entry>> list : lists.entrySet()) {
@@ -225,6 +239,14 @@ public record WrittenScenario(
           last = entry.line();
           around = new Field(list.getKey(), row, entry.keyOf(fault));
         }
+      }
+    }
+    for (Map.Entry<String, Cell> key : head.cells().entrySet()) {
+      Cell cell = key.getValue();
+      boolean isBefore = cell.line() <= fault.line() && cell.line() > last;
+      if (isBefore && cell.file().equals(fault.file()) && fault.column() > 0) {
+        last = cell.line();
+        around = new Field("", -1, key.getKey().split("\\.", 2)[0]);
       }
     }
     return around;

@@ -1,10 +1,14 @@
 package propcap.report;
 
+import java.math.BigDecimal;
+import java.util.HashMap;
 import java.util.Map;
 import propcap.farm.Climate;
 import propcap.farm.Crop;
+import propcap.farm.Labour;
 import propcap.farm.Rounds;
 import propcap.farm.Scenario;
+import propcap.farm.WorkKind;
 import propcap.report.kit.ListNumbers;
 
 /** What a key means where nothing is written, as a grower would write it. */
@@ -41,12 +45,19 @@ public final class Defaults {
           "stretch-loss",
           "0 %/day");
 
-  public static final Map<String, String> HEAD =
-      Map.of(
-          "frost-at",
-          ListNumbers.temperature(Scenario.DEFAULT_FROST_AT_C),
-          "rounds.at",
-          Rounds.DEFAULT_AT.toString());
+  public static final Map<String, String> HEAD = head();
 
   private Defaults() {}
+
+  private static Map<String, String> head() {
+    Map<String, String> head = new HashMap<>();
+    head.put("frost-at", ListNumbers.temperature(Scenario.DEFAULT_FROST_AT_C));
+    head.put("rounds.at", Rounds.DEFAULT_AT.toString());
+    for (WorkKind work : WorkKind.values()) {
+      String minutes =
+          BigDecimal.valueOf(Labour.Minutes.DEFAULT.of(work)).stripTrailingZeros().toPlainString();
+      head.put("labour.minutes." + work.word(), minutes + "/" + work.unit());
+    }
+    return Map.copyOf(head);
+  }
 }

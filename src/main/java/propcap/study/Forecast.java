@@ -66,6 +66,7 @@ public record Forecast(
    * @param firstOut median over the seasons of the date of the first planting out; null: never
    * @param medianOut the same of the date by which half of a season's plants are out
    * @param lastOut the same of the last planting out
+   * @param readyFrom date by which the plants needed are out in 1 spring of 10; null: in fewer
    * @param readyBy date by which the plants needed are out in 9 springs of 10; null: in fewer
    * @param milestones mean over trays and seasons of the dates of its moves; a move that no tray
    *     made is absent
@@ -83,6 +84,7 @@ public record Forecast(
       @Nullable LocalDate firstOut,
       @Nullable LocalDate medianOut,
       @Nullable LocalDate lastOut,
+      @Nullable LocalDate readyFrom,
       @Nullable LocalDate readyBy,
       Map<TrayMove, Span> milestones,
       Map<RoomWait, Double> waiting,

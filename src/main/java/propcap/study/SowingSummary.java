@@ -127,7 +127,8 @@ final class SowingSummary {
         medianDate(firstOut),
         medianDate(medianOut),
         medianDate(lastOut),
-        readyBy(),
+        readyIn(0.1),
+        readyIn(0.9),
         milestones(),
         waiting(),
         shortfall.of(onTime, unhindered));
@@ -138,10 +139,10 @@ final class SowingSummary {
     return days.size() == 0 ? null : date(days.inOrder((days.size() - 1) / 2));
   }
 
-  /** The least day by which its need was out in nine seasons of ten. */
-  private @Nullable LocalDate readyBy() {
-    int nine = (int) Math.ceil(0.9 * onTime.size() - 1e-9);
-    return met.size() < nine ? null : date(met.inOrder(nine - 1));
+  /** The least day by which its need was out in a share of the seasons; null where it never was. */
+  private @Nullable LocalDate readyIn(double share) {
+    int seasons = Math.max(1, (int) Math.ceil(share * onTime.size() - 1e-9));
+    return met.size() < seasons ? null : date(met.inOrder(seasons - 1));
   }
 
   private LocalDate date(int day) {

@@ -8,6 +8,7 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -183,20 +184,34 @@ final class Desk {
   synchronized List<Told> log(String name, long seen, Change change)
       throws IOException, RefusedException {
     Draft next = changed(name, seen, change);
-    Path file = shown(name);
-    List<Fault> before = reading(file).faults();
+    List<Told> faults = newFaults(next, new LinkedHashSet<>(List.of(scenario, shown(name))));
+    if (faults.isEmpty()) {
+      step(next);
+    }
+    return faults;
+  }
+
+  /**
+   * The faults that a change would bring; nothing is written.
+   *
+   * @param seen the version that it would be made on
+   */
+  synchronized List<Told> trial(String name, long seen, Change change)
+      throws IOException, RefusedException {
+    return newFaults(changed(name, seen, change), List.of(shown(name)));
+  }
+
+  private List<Told> newFaults(Draft next, Collection<Path> files) {
     Readings trial = readings.onTrial();
     List<Told> faults = new ArrayList<>();
-    for (Path each : new LinkedHashSet<>(List.of(scenario, file))) {
+    for (Path each : files) {
+      List<Fault> before = reading(each).faults();
       Reading after = trial.of(each, scenario, texts(next));
       after.faults().stream()
           .filter(fault -> !before.contains(fault))
           .map(fault -> Told.of(fault, after.written()))
           .filter(told -> !faults.contains(told))
           .forEach(faults::add);
-    }
-    if (faults.isEmpty()) {
-      step(next);
     }
     return faults;
   }

@@ -41,17 +41,23 @@ record Edits(Folder folder, List<RequestFields> edits) {
     }
     Map<Integer, Map<String, String>> sowings = new LinkedHashMap<>();
     for (RequestFields edit : edits) {
-      if (edit.text("do").equals("sowing")) {
-        sowings.computeIfAbsent(row(edit), r -> new LinkedHashMap<>()).putAll(keyed(edit));
-        continue;
+      switch (edit.text("do")) {
+        case "sowing" -> of(row(edit), sowings).putAll(keyed(edit));
+        case "shift" -> of(row(edit), sowings).putAll(shifted(edit, written));
+        default -> {
+          flush(sowings, editor);
+          write(edit, editor, written);
+        }
       }
-      flush(sowings, editor);
-      write(edit, editor, written);
     }
     flush(sowings, editor);
   }
 
-  /** Many fields that were pasted are written at once. */
+  private static Map<String, String> of(int row, Map<Integer, Map<String, String>> sowings) {
+    return sowings.computeIfAbsent(row, r -> new LinkedHashMap<>());
+  }
+
+  /** Many fields that were pasted, and many sowings that were moved, are written at once. */
   private static void flush(Map<Integer, Map<String, String>> sowings, ScenarioEditor editor)
       throws IOException {
     if (!sowings.isEmpty()) {
@@ -65,6 +71,7 @@ record Edits(Folder folder, List<RequestFields> edits) {
     String what = edit.text("do");
     switch (what) {
       case "head" -> head(edit, editor);
+      case "price" -> editor.setPrice(name(edit), key(edit), edit.text("value"));
       case "record" ->
           editor.setWeather(folder.file(edit.text("name"), ".csv"), edit.longText("text"));
       case "place" -> editor.setPlace(name(edit), key(edit), edit.text("value"));
@@ -73,7 +80,7 @@ record Edits(Folder folder, List<RequestFields> edits) {
       case "remove-place" -> editor.removePlace(name(edit));
       case "crop" -> editor.setCrop(name(edit), key(edit), edit.text("value"));
       case "add-crop" -> addCrop(edit, editor, written);
-      case "shift" -> shift(edit, editor, written);
+      case "copy-crop" -> BroughtCrops.copy(name(edit), editor, written);
       case "add-sowing" -> editor.addSowing(keyed(edit));
       case "remove-sowing" -> editor.removeSowing(row(edit));
       case "keep-log" -> editor.keepLog();
@@ -119,8 +126,8 @@ record Edits(Folder folder, List<RequestFields> edits) {
   }
 
   /** Moves a sowing by days: it and its sowing again move, the beds wait. */
-  private static void shift(RequestFields edit, ScenarioEditor editor, WrittenScenario written)
-      throws IOException, RefusedException {
+  private static Map<String, String> shifted(RequestFields edit, WrittenScenario written)
+      throws RefusedException {
     int days = edit.number("days", -400, 400);
     int row = row(edit);
     Map<String, String> moved = new LinkedHashMap<>();
@@ -134,7 +141,7 @@ record Edits(Folder folder, List<RequestFields> edits) {
         }
       }
     }
-    editor.setSowings(Map.of(row, moved));
+    return moved;
   }
 
   private static int row(RequestFields edit) throws RefusedException {

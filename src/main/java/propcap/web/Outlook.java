@@ -1,5 +1,6 @@
 package propcap.web;
 
+import com.google.gson.Gson;
 import com.google.gson.JsonArray;
 import com.google.gson.JsonObject;
 import java.io.IOException;
@@ -10,11 +11,13 @@ import java.util.Optional;
 import java.util.function.DoubleConsumer;
 import org.jspecify.annotations.Nullable;
 import propcap.farm.Scenario;
+import propcap.report.PageWords;
 import propcap.report.compare.ComparisonAnswer;
 import propcap.report.forecast.ForecastAnswer;
 import propcap.results.Answer;
 import propcap.results.ResultsFolder;
 import propcap.study.BadQuestionException;
+import propcap.study.CheckingLog;
 import propcap.study.Comparing;
 import propcap.study.Comparison;
 import propcap.study.Forecast;
@@ -46,8 +49,14 @@ final class Outlook {
    *
    * @param version of the desk that it was made of
    * @param comparison of all that stand side by side; null where there is one alone, or a fault
+   * @param doubts which rows of the log may be missing or wrong
    */
-  record Seen(long version, Path file, Forecast forecast, @Nullable Comparison comparison) {}
+  record Seen(
+      long version,
+      Path file,
+      Forecast forecast,
+      @Nullable Comparison comparison,
+      List<String> doubts) {}
 
   Outlook(Desk desk, Studies studies, Runnable told) {
     this.desk = desk;
@@ -98,6 +107,7 @@ final class Outlook {
         all.size() > 1 && all.size() == desk.scenarios().size() && apart.isEmpty();
     double trials = isSideBySide ? 1 + all.size() : 1;
     double done = 0;
+    List<String> doubts = List.of();
     for (int seasons : List.of(FIRST_SEASONS, MORE_SEASONS, ALL_SEASONS)) {
       double share = seasons / (double) (FIRST_SEASONS + MORE_SEASONS + ALL_SEASONS);
       double start = done;
@@ -106,16 +116,20 @@ final class Outlook {
               scenario.get(),
               settings(scenario.get(), seasons),
               part -> progress.accept(start + part * share / trials));
-      show(new Seen(version, file, forecast, shownComparison(version)));
+      show(new Seen(version, file, forecast, shownComparison(version), doubts));
       if (isSideBySide) {
         Comparison comparison =
             Comparing.compare(
                 all,
                 settings(all.get(0), seasons),
                 part -> progress.accept(start + share * (1 + part * (trials - 1)) / trials));
-        show(new Seen(version, file, forecast, comparison));
+        show(new Seen(version, file, forecast, comparison, doubts));
       }
       done += share;
+      if (seasons == FIRST_SEASONS) {
+        // The first figures need not wait for it.
+        doubts = PageWords.doubts(CheckingLog.unlikely(scenario.get()));
+      }
     }
     // The forecast is there; what cannot stand beside it is told.
     if (apart.isPresent()) {
@@ -176,9 +190,13 @@ final class Outlook {
     json.addProperty("low", limits == null ? forecast.onTime().mean() : limits.low());
     json.addProperty("high", limits == null ? forecast.onTime().mean() : limits.high());
     json.addProperty("safe", answer.safe());
+    json.add("sowings", new Gson().toJsonTree(answer.sowings()));
     JsonArray lines = new JsonArray();
     answer.headlines().forEach(lines::add);
     json.add("headlines", lines);
+    JsonArray doubts = new JsonArray();
+    shown.doubts().forEach(doubts::add);
+    json.add("doubts", doubts);
     JsonArray sections = new JsonArray();
     for (ForecastAnswer.Section section : ForecastAnswer.Section.values()) {
       JsonObject each = new JsonObject();

@@ -38,8 +38,13 @@ final class Page implements AutoCloseable {
           Map.entry("/fields.js", "fields.js"),
           Map.entry("/places.js", "places.js"),
           Map.entry("/sowings.js", "sowings.js"),
+          Map.entry("/paste.js", "paste.js"),
           Map.entry("/timeline.js", "timeline.js"),
+          Map.entry("/rows.js", "rows.js"),
+          Map.entry("/outcome.js", "outcome.js"),
           Map.entry("/crops.js", "crops.js"),
+          Map.entry("/cropbook.js", "cropbook.js"),
+          Map.entry("/money.js", "money.js"),
           Map.entry("/weather.js", "weather.js"),
           Map.entry("/sofar.js", "sofar.js"),
           Map.entry("/outlook.js", "outlook.js"),
@@ -128,6 +133,7 @@ final class Page implements AutoCloseable {
       case "/api/forecast" -> Reply.json(outlook.summary());
       case "/api/section" -> Reply.html(outlook.section(value(query, "id")));
       case "/api/studies" -> studies();
+      case "/api/crops" -> Reply.json(BroughtCrops.json());
       case "/api/answer" -> Reply.json(asks.answer(number(value(query, "id"))));
       default -> throw new RefusedException(404, "there is nothing at " + path);
     };
@@ -239,6 +245,7 @@ final class Page implements AutoCloseable {
         // It need not wait until the page has looked at the change and asks for it.
         outlook.ask(file);
       }
+      case "/api/paste" -> done = paste(file, asked);
       case "/api/undo" -> desk.undo();
       case "/api/redo" -> desk.redo();
       case "/api/discard" -> desk.discard();
@@ -259,6 +266,26 @@ final class Page implements AutoCloseable {
     done.addProperty("version", desk.version());
     tell("state");
     return Reply.json(done);
+  }
+
+  /**
+   * Looks at what is pasted, and writes it where {@code write} says so: {@code right} where nothing
+   * is wrong or left out, {@code seen} where the grower has seen it.
+   */
+  private JsonObject paste(String file, RequestFields asked) throws IOException, RefusedException {
+    Pasting pasting = new Pasting(desk.view(file).reading().written(), asked);
+    long seen = asked.number("version");
+    List<Told> others =
+        pasting.isClear() ? pasting.blame(desk.trial(file, seen, pasting::write)) : List.of();
+    boolean isSeen = asked.text("write").equals("seen") && pasting.isClear();
+    boolean isRight = asked.text("write").equals("right") && pasting.isRight() && others.isEmpty();
+    if (isSeen || isRight) {
+      desk.change(file, seen, pasting::write);
+      outlook.ask(file);
+    }
+    JsonObject told = pasting.told(others);
+    told.addProperty("isWritten", isSeen || isRight);
+    return told;
   }
 
   /** A day of the season, the page's own where none is said, the clock's or the winter before. */

@@ -1,5 +1,6 @@
 // The crops, one at a time: how each comes up, grows, is potted on and hardens.
 import {ask, button, el, field} from '/fields.js';
+import {chooseCrop} from '/cropbook.js';
 
 // A key, its label, and what an empty field means where that is no value; the values are the server's.
 const GROUPS = [
@@ -60,7 +61,7 @@ let chosen = '';
 export function crops(page) {
   const all = page.state.crops;
   if (!all.length) {
-    return el('p', {class: 'hint'}, 'There is no crop list that can be read.');
+    return [el('p', {class: 'hint'}, 'There is no crop that can be read.'), el('div', {class: 'row'}, brought(page))];
   }
   const wrong = all.findIndex((c, row) => c.name === chosen || (!chosen && page.state.faults.some((f) => f.list === 'crops' && f.row === row)));
   const row = wrong < 0 ? 0 : wrong;
@@ -71,7 +72,8 @@ export function crops(page) {
       {class: 'row'},
       el('label', {for: 'crop'}, 'Crop'),
       choice(page, all, crop),
-      button('Add a crop like it…', () => add(page, crop), {'data-at': 'add crop'}),
+      brought(page),
+      button('A crop like it…', () => add(page, crop), {'data-at': 'add crop'}),
     ),
     el('p', {class: 'hint'}, 'Amounts are written with their unit. What is left empty is as shown in grey.'),
     page.faults('crops', row, '').map((f) => el('span', {class: 'fault'}, f.words)),
@@ -85,6 +87,18 @@ export function crops(page) {
     ),
     strays(page, row),
   ];
+}
+
+function brought(page) {
+  return button('Add a crop…', () => copy(page), {'data-at': 'copy crop'});
+}
+
+async function copy(page) {
+  const name = await chooseCrop(page);
+  if (name) {
+    chosen = name;
+    await page.edit([{do: 'copy-crop', name}]);
+  }
 }
 
 function choice(page, all, crop) {

@@ -102,7 +102,7 @@ export function fill(place, ...content) {
         again.value = typed;
       }
       again.focus({preventScroll: true});
-      if (cursor && again.tagName === 'INPUT') {
+      if (cursor && cursor[0] !== null && again.tagName === 'INPUT') {
         again.setSelectionRange(...cursor);
       }
     }

@@ -1,6 +1,7 @@
 // The forecast beside the plan: at once from a few springs, then from all of them.
 import {get, post} from '/server.js';
 import {button, el, fill, report} from '/fields.js';
+import {marked, outcome} from '/outcome.js';
 
 const $ = (id) => document.getElementById(id);
 const count = (n) => Math.round(n).toLocaleString('en-US');
@@ -95,13 +96,15 @@ async function draw() {
     scale = null;
   }
   now = next;
+  outcome.take(now);
   since[now.seasons] = now.mean;
   $('strip').textContent = `${now.onTime.replace(/ \(.*/, '')} · ${now.safe} sowings safe`;
   const pieces = [
     el('p', {class: 'big', id: 'on-time', 'data-mean': now.mean, 'data-seasons': now.seasons}, el('strong', {}, count(now.mean)), ' ', now.onTime.replace(/^[\d,]+ /, '')),
     change(),
     band(),
-    el('ul', {}, now.headlines.slice(2).map((line) => el('li', {}, line.trim()))),
+    now.doubts.length ? el('div', {id: 'doubts', role: 'status'}, el('p', {}, 'Worth another look in the log:'), el('ul', {}, now.doubts.map((doubt) => el('li', {}, doubt)))) : null,
+    el('ul', {}, now.headlines.slice(2).map((line) => el('li', {}, marked(line.trim())))),
     sideBySide(),
     ...now.sections.map(section),
     el('div', {class: 'row'}, button('Save this report', save, {disabled: !now.isWhole, 'data-at': 'save report'}), el('span', {class: 'written', id: 'report-written'})),

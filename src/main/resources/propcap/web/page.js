@@ -4,6 +4,7 @@ import {ask, button, el, fill} from '/fields.js';
 import {places} from '/places.js';
 import {sowings} from '/sowings.js';
 import {crops} from '/crops.js';
+import {isOfMoney, money} from '/money.js';
 import {weather} from '/weather.js';
 import {sofar} from '/sofar.js';
 import {questions} from '/questions.js';
@@ -19,6 +20,7 @@ const TABS = [
   ['places', 'Places', places],
   ['sowings', 'Sowings', sowings],
   ['crops', 'Crops', crops],
+  ['money', 'Money and hands', money],
   ['', 'Season and weather', weather],
   ['log', 'Season so far', sofar],
   ['questions', 'Questions', questions],
@@ -238,7 +240,9 @@ async function addWhatIf() {
 
 function drawTabs() {
   const count = (list) =>
-    state.faults.filter((f) => f.list === list && (list !== '' || f.key !== '')).length;
+    list === 'money'
+      ? state.faults.filter(isOfMoney).length
+      : state.faults.filter((f) => f.list === list && !isOfMoney(f) && (list !== '' || f.key !== '')).length;
   fill(
     $('tabs'),
     TABS.map(([id, words]) => {

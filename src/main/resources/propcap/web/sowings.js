@@ -1,5 +1,8 @@
 // The sowing plan: a table that takes what is pasted from a spreadsheet, and a time axis.
 import {button, control, el} from '/fields.js';
+import {chance, shows} from '/outcome.js';
+import {atOnce, box, boxOfAll, filters, head, isByOutcome, showAll, shownRows, sortList} from '/rows.js';
+import {openPaste, pasteInto} from '/paste.js';
 import {timeline} from '/timeline.js';
 
 const COLUMNS = [
@@ -17,81 +20,101 @@ const COLUMNS = [
 
 const NUMBERS = new Set(['trays', 'plants-needed']);
 
+/** The last columns, which are seldom changed: shown when asked for, or where one of them is wrong. */
+const SELDOM = new Set(['bed-until', 'resow-until']);
+
 let view = 'table';
-let filter = '';
+let isAllColumns = false;
+let shownPage = null;
+
+document.addEventListener('outcome', () => {
+  if (isByOutcome()) {
+    shownPage?.redraw();
+  }
+});
 
 export function sowings(page) {
-  const rows = page.state.sowings
-    .map((sowing, row) => ({sowing, row}))
-    .filter(({sowing}) => `${sowing.name} ${sowing.cells.crop}`.toLowerCase().includes(filter.toLowerCase()));
+  shownPage = page;
+  const rows = shownRows(page);
   const turn = (to) => () => {
     view = to;
     page.redraw();
   };
-  const search = el('input', {
-    type: 'search',
-    'aria-label': 'Show only sowings with',
-    placeholder: 'show only, such as tomato',
-    'data-at': 'filter',
-    value: filter,
-    oninput: (event) => {
-      filter = event.target.value;
-      page.redraw();
-    },
-  });
+  const columns = shownColumns(page);
   return [
     el(
       'div',
-      {class: 'row'},
+      {class: 'row plan'},
       button('Table', turn('table'), {'aria-pressed': String(view === 'table'), 'data-at': 'view table'}),
       button('Time axis', turn('axis'), {'aria-pressed': String(view === 'axis'), 'data-at': 'view axis'}),
-      search,
+      filters(page),
+      view === 'table' ? button('All columns', () => { isAllColumns = !isAllColumns; page.redraw(); }, {'aria-pressed': String(isAllColumns), 'data-at': 'all columns'}) : null,
       button('Add a sowing', () => add(page), {'data-at': 'add sowing'}),
+      button('Paste from a spreadsheet…', () => openPaste(page, COLUMNS), {'data-at': 'paste'}),
     ),
     el(
       'p',
       {class: 'hint'},
       view === 'table'
-        ? 'Cells copied in a spreadsheet can be pasted into any field, many rows at once. Dates are such as 2027-03-28.'
+        ? 'Cells copied in a spreadsheet can be pasted into any field, many rows at once.'
         : 'Drag a handle to sow earlier or later, or move it by the arrow keys (a day) and page keys (a week). The beds wait.',
     ),
-    view === 'table' ? table(page, rows) : timeline(page, rows),
+    el('div', {class: 'row narrow'}, sortList(page, columns), view === 'table' ? el('label', {}, boxOfAll(page, rows, 'choose all shown'), 'Choose all') : null),
+    view === 'table' ? [atOnce(page, rows), table(page, rows, columns)] : timeline(page, rows),
   ];
 }
 
-function table(page, rows) {
+function shownColumns(page) {
+  const wrong = new Set(page.state.faults.filter((f) => f.list === 'sowings').map((f) => f.key));
+  return COLUMNS.filter(([key]) => isAllColumns || !SELDOM.has(key) || wrong.has(key));
+}
+
+function table(page, rows, columns) {
+  const heads = columns.map(([key, words]) => head(page, [[key, words]], NUMBERS.has(key)));
+  heads[0].prepend(boxOfAll(page, rows));
+  heads[0].classList.add('stays');
+  heads.splice(1, 0, head(page, [['chance', 'Chance'], ['ready', 'Likely ready']]));
   return el(
     'div',
     {class: 'sheetbox', 'data-scroll': 'sowings', tabindex: '0', role: 'region', 'aria-label': 'The sowing plan'},
     el(
       'table',
-      {class: 'edit'},
-      el(
-        'thead',
-        {},
-        el('tr', {}, COLUMNS.map(([key, words]) => el('th', {scope: 'col', class: NUMBERS.has(key) ? 'n' : null}, words)), el('th', {scope: 'col'}, '')),
-      ),
-      el('tbody', {}, rows.map(({sowing, row}) => rowOf(page, sowing, row))),
+      {class: 'edit sowings'},
+      el('thead', {}, el('tr', {}, heads, el('td', {}))),
+      el('tbody', {}, rows.map(({sowing, row}) => rowOf(page, sowing, row, columns, rows))),
     ),
   );
 }
 
-function rowOf(page, sowing, row) {
+/** The crops to choose from; one that is written and not among them stays, and is told as wrong. */
+function cropChoices(page, written) {
+  const names = page.state.crops.map((c) => c.name);
+  const choices = names.map((name) => [name, name]);
+  return names.includes(written) ? choices : [[written, written || 'choose a crop'], ...choices];
+}
+
+function rowOf(page, sowing, row, columns, rows) {
   const isExtending = page.state.head.cells.extends;
-  const cells = COLUMNS.map(([key, words]) => {
+  const cells = columns.map(([key, words]) => {
     const faults = page.faults('sowings', row, key);
+    const written = sowing.cells[key] ?? '';
     const {input, fault} = control({
       at: `sowing ${row} ${key}`,
-      value: sowing.cells[key] ?? '',
+      value: written,
+      choices: key === 'crop' ? cropChoices(page, written) : null,
       label: `${words} of ${sowing.name || `row ${row + 1}`}`,
       faults,
       changed: (value) => page.edit([{do: 'sowing', row, keys: {[key]: value}}]),
     });
-    input.addEventListener('paste', (event) => paste(event, page, row, key));
-    const look = [NUMBERS.has(key) ? 'n' : '', isExtending && sowing.own.includes(key) ? 'own' : ''].join(' ').trim();
-    return el(key === 'id' ? 'th' : 'td', {class: look || null, scope: key === 'id' ? 'row' : null, 'data-label': words}, input, fault);
+    input.addEventListener('paste', (event) => pasteInto(event, page, COLUMNS, key, rows.slice(rows.findIndex((r) => r.row === row)).map((r) => r.row)));
+    const look = [NUMBERS.has(key) ? 'n' : '', key === 'id' ? 'stays' : '', isExtending && sowing.own.includes(key) ? 'own' : ''].join(' ').trim();
+    return el(key === 'id' ? 'th' : 'td', {class: look || null, scope: key === 'id' ? 'row' : null, 'data-label': words},
+      key === 'id' ? el('div', {class: 'boxed'}, box(page, sowing, row), input) : input, fault);
   });
-  const known = new Set(COLUMNS.map(([k]) => k));
+  cells.splice(1, 0, el('td', {class: 'outcome', 'data-label': 'Chance, and likely ready'},
+    shows(page, sowing.name, el('div', {'data-came': `chance ${row}`}), chance),
+    shows(page, sowing.name, el('div', {'data-came': `ready ${row}`, title: 'Between these days the plants needed are out in 8 springs of 10'}), (of) => [of?.ready ?? ''])));
+  const known = new Set(columns.map(([k]) => k));
   const rest = page.state.faults.filter((f) => f.list === 'sowings' && f.row === row && !known.has(f.key));
   return el(
     'tr',
@@ -116,52 +139,9 @@ function add(page) {
     n++;
   }
   keys.id = `${stem}-${n}`;
-  filter = '';
+  showAll();
   page.edit([{do: 'add-sowing', keys}]).then(() => {
     const row = page.state.sowings.length - 1;
     document.querySelector(`[data-at="sowing ${row} id"]`)?.focus();
   });
-}
-
-/** A date as spreadsheets show it, as the files write it; anything else as it is. */
-function plain(key, text) {
-  const trimmed = text.trim();
-  const day = /^(\d{1,2})\.(\d{1,2})\.(\d{4})$/.exec(trimmed);
-  if (day) {
-    return `${day[3]}-${day[2].padStart(2, '0')}-${day[1].padStart(2, '0')}`;
-  }
-  return NUMBERS.has(key) ? trimmed.replace(/^(\d{1,3})(?:[ ,](\d{3}))+$/, (all) => all.replace(/[ ,]/g, '')) : trimmed;
-}
-
-/** Fills fields from one on, row by row, from what a spreadsheet gave; new rows come at the end. */
-function paste(event, page, row, key) {
-  const text = event.clipboardData.getData('text/plain').replace(/\r\n?/g, '\n').replace(/\n$/, '');
-  if (!text.includes('\t') && !text.includes('\n')) {
-    return;
-  }
-  event.preventDefault();
-  const keys = COLUMNS.map(([k]) => k);
-  let lines = text.split('\n').map((line) => line.split('\t'));
-  let columns = keys.slice(keys.indexOf(key));
-  const header = lines[0].map((cell) => cell.trim().toLowerCase());
-  if (header.some((cell) => keys.includes(cell)) && header.every((cell) => cell === '' || keys.includes(cell))) {
-    columns = header;
-    lines = lines.slice(1);
-  }
-  const edits = [];
-  lines.forEach((cells, i) => {
-    const to = row + i;
-    const values = cells.slice(0, columns.length).map((cell, c) => [columns[c], plain(columns[c], cell)]).filter(([k]) => k);
-    if (to < page.state.sowings.length) {
-      const changed = values.filter(([k, value]) => value !== (page.state.sowings[to].cells[k] ?? ''));
-      if (changed.length) {
-        edits.push({do: 'sowing', row: to, keys: Object.fromEntries(changed)});
-      }
-    } else {
-      edits.push({do: 'add-sowing', keys: Object.fromEntries(values)});
-    }
-  });
-  if (edits.length) {
-    page.edit(edits).then((done) => done && page.say(`Pasted ${lines.length} rows. Undo takes them back.`));
-  }
 }

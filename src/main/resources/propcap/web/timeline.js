@@ -1,5 +1,6 @@
 // The plan along a time axis: each sowing from its day to its bed, with a handle to move it.
 import {el} from '/fields.js';
+import {chance, outcome, shows} from '/outcome.js';
 
 const DAY = 86400000;
 const MONTHS = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'];
@@ -25,9 +26,37 @@ export function timeline(page, rows) {
   return el(
     'div',
     {class: 'axis'},
-    el('div', {class: 'line months', 'aria-hidden': 'true'}, el('span'), months(start, end, share)),
-    rows.map(({sowing, row}) => line(page, sowing, row, {start, end, share})),
+    legend(page, rows),
+    el('div', {class: 'line months', 'aria-hidden': 'true'}, el('span'), months(start, end, share), el('span', {}, 'Chance')),
+    rows.map(({sowing, row}) => line(page, sowing, row, {start, end, share, today: today(page)})),
   );
+}
+
+/** The day of the season that it is; not a number before the season. */
+const today = (page) => (page.state.soFar.line && !page.state.soFar.isWinter ? number(page.state.soFar.today) : NaN);
+
+function swatch(name, words, colour) {
+  const box = el('span', {class: `swatch ${name}`});
+  box.style.backgroundColor = colour;
+  return el('span', {}, box, words);
+}
+
+/** What the colours mean: the stages in the order of a tray's life, once there is a forecast. */
+function legend(page, rows) {
+  const place = el('p', {class: 'key came'});
+  place.repaint = () => {
+    const bars = rows.flatMap(({sowing}) => outcome.of(page, sowing.name)?.bars ?? []).filter((bar) => !bar.isUnsown);
+    const stages = [...new Map(bars.map((bar) => [bar.order, bar])).values()].sort((a, b) => a.order - b.order);
+    place.replaceChildren(
+      ...stages.map(({stage, colour}) => swatch('', stage, colour)),
+      swatch('waits', 'waiting for room', '#fff'),
+      swatch('tail', 'likely ready (8 springs of 10)', ''),
+      swatch('bed', 'the bed wants it', ''),
+      ...(Number.isNaN(today(page)) ? [] : [swatch('today', 'today', '')]),
+    );
+  };
+  place.repaint();
+  return place;
 }
 
 function months(start, end, share) {
@@ -35,7 +64,7 @@ function months(start, end, share) {
   const first = new Date(start * DAY);
   for (let m = 0; m < 14; m++) {
     const day = Date.UTC(first.getUTCFullYear(), first.getUTCMonth() + m, 1) / DAY;
-    if (day >= start && day < end) {
+    if (day >= start && day < end - 7) {
       const month = new Date(day * DAY).getUTCMonth();
       const isNamed = yearOf(start) !== yearOf(end) && (month === 0 || !track.hasChildNodes());
       const mark = el('span', {}, isNamed ? `${MONTHS[month]} ${yearOf(day)}` : MONTHS[month]);
@@ -58,20 +87,65 @@ function line(page, sowing, row, axis) {
   const from = number(sowing.cells['bed-from']);
   const by = number(sowing.cells['bed-by']);
   const track = el('div', {class: 'track'});
-  if (by > sow) {
-    track.append(between('bar', sow, by, axis.share));
+  // What comes of it moves along with its day until there is a forecast of the new one.
+  const layer = el('div', {class: 'layer'});
+  if (!Number.isNaN(sow)) {
+    track.append(el('div', {class: 'clip', 'aria-hidden': 'true'}, shows(page, sowing.name, layer, (of) => stays(of, sow, by, axis))));
   }
   if (by >= from) {
-    track.append(between('bed', from, by, axis.share));
+    // The last day counts to its end.
+    track.append(between('bed', from, by + 1, axis.share));
   }
   if (!Number.isNaN(sow)) {
-    track.append(thumb(page, sowing, row, sow, track, axis));
+    track.append(thumb(page, sowing, row, sow, track, layer, axis));
+  }
+  if (axis.today >= axis.start) {
+    track.append(between('today', axis.today, axis.today, axis.share));
   }
   const day = el('small', {class: 'day'}, Number.isNaN(sow) ? 'no date' : words(sow, axis.end));
-  return el('div', {class: 'line', 'data-row': row}, el('div', {class: 'name'}, sowing.name, ' ', day), track);
+  return el(
+    'div',
+    {class: 'line', 'data-row': row},
+    el('div', {class: 'name'}, sowing.name, ' ', day),
+    track,
+    shows(page, sowing.name, el('div', {class: 'chance'}), (of) => {
+      return [el('span', {title: of ? `Likely ready: ${of.ready}` : null}, chance(of))];
+    }),
+  );
 }
 
-function thumb(page, sowing, row, sow, track, {start, end, share}) {
+/** The stages one after the other, waiting hatched, and a lighter tail for the days on which it is likely ready. */
+function stays(of, sow, by, {start, end}) {
+  const bar = (name, from, to, title) => {
+    const box = el('div', {class: name, title});
+    box.style.left = `${(100 * (sow + from - start)) / (end - start)}%`;
+    box.style.width = `${(100 * (to - from)) / (end - start)}%`;
+    return box;
+  };
+  if (!of) {
+    return by > sow ? [bar('unknown', 0, by - sow)] : [];
+  }
+  const pieces = of.bars.map(({stage, colour, isUnsown, from, to}) => {
+    const box = bar(isUnsown ? 'stage waits' : 'stage', from, to, `${stage}, ${Math.round(to - from)} days`);
+    box.style.backgroundColor = colour;
+    return box;
+  });
+  const waits = of.bars
+    .filter((stay) => stay.waits >= 0.5)
+    .map(({to, waits}) => bar('waits over', to - waits, to, `waiting for room, ${Math.round(waits)} days`));
+  return [...tail(of, bar, end - sow), ...pieces, ...waits];
+}
+
+/** From its first likely day to the last, in the lightness of doubt; it fades where too few springs have a last. */
+function tail(of, bar, last) {
+  if (of.readyFrom === undefined) {
+    return [];
+  }
+  const box = bar(of.readyBy === undefined ? 'tail open' : 'tail', of.readyFrom, (of.readyBy ?? last) + 1, `likely ready: ${of.ready}`);
+  return [box];
+}
+
+function thumb(page, sowing, row, sow, track, layer, {start, end, share}) {
   let now = sow;
   // What the plan will say once all that was sent is answered.
   let sent = sow;
@@ -88,6 +162,8 @@ function thumb(page, sowing, row, sow, track, {start, end, share}) {
   const move = (to) => {
     now = Math.min(Math.max(Math.round(to), start), end);
     handle.style.left = share(now);
+    layer.style.left = `${(100 * (now - sow)) / (end - start)}%`;
+    layer.classList.toggle('moved', now !== sow);
     handle.setAttribute('aria-valuenow', now);
     handle.setAttribute('aria-valuetext', words(now, end));
     const shown = track.parentElement?.querySelector('.day');

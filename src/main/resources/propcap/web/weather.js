@@ -38,10 +38,29 @@ export function weather(page) {
     ),
     el('fieldset', {}, el('legend', {}, 'The rounds'), el('div', {class: 'grid2'},
       of('rounds.at', 'At'),
-      of('rounds.rest', `Rest days, such as ${DAYS[6]}`, {hint: 'none'}),
-    )),
+    ),
+      el('p', {id: 'rest-days', class: 'hint'}, 'Rest days: on these nobody sows, moves, pots on or plants out; the work waits for the next day.'),
+      el('div', {class: 'row', role: 'group', 'aria-labelledby': 'rest-days'}, DAYS.map((day) => restDay(page, day))),
+      page.state.faults.filter((f) => f.list === '' && f.key === 'rounds.rest').map((f) => el('span', {class: 'fault'}, f.words)),
+    ),
   ];
 }
+
+function restDay(page, day) {
+  const rest = restDays(page);
+  const box = el('input', {
+    type: 'checkbox',
+    'data-at': `rest ${day}`,
+    onchange: () => {
+      const days = DAYS.filter((each) => (each === day ? box.checked : rest.includes(each)));
+      page.edit([{do: 'head', key: 'rounds.rest', value: days.join(', ')}]);
+    },
+  });
+  box.checked = rest.includes(day);
+  return el('label', {class: 'check'}, box, day.charAt(0) + day.slice(1).toLowerCase());
+}
+
+const restDays = (page) => (page.state.head.cells['rounds.rest'] ?? '').split(',').map((d) => d.trim().toUpperCase());
 
 /** Takes a file from this machine as the weather record; it is saved beside the scenario. */
 async function take(page, file) {

@@ -136,6 +136,7 @@ public final class Forecasts {
             null,
             null,
             null,
+            null,
             Map.of(),
             Map.of(),
             null);

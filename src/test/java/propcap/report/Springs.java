@@ -53,6 +53,7 @@ public final class Springs {
         median.minusDays(2),
         median,
         median.plusDays(4),
+        median.minusDays(3),
         readyBy,
         milestones,
         Map.of(RoomWait.SOW, wait * sowing.trays(), RoomWait.HARDEN, 1.25),

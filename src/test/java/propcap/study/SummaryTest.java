@@ -67,6 +67,12 @@ class SummaryTest {
   }
 
   @Test
+  void theNeedIsReadyFromTheBestOfTenSprings() {
+    assertThat(onlySowing(3, 1, 9, 0, 2, 8, 7, 4, 6, 5).readyFrom()).isEqualTo(Farms.day(19));
+    assertThat(onlySowing(50, 50, 50, 50, 50, 50, 50, 50, 50, 50).readyFrom()).isNull();
+  }
+
+  @Test
   void aNeedNeverMetInOneSpringOfTenIsReadyByTheLastOfTheOthers() {
     assertThat(onlySowing(50, 1, 8, 0, 2, 3, 7, 4, 6, 5).readyBy()).isEqualTo(Farms.day(27));
   }

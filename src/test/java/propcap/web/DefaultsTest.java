@@ -61,7 +61,7 @@ class DefaultsTest {
       editor.setHead(key.getKey(), key.getValue());
     }
     Scenario read = ScenarioReader.read(scenario, editor.unsaved()).sound();
-    return List.of(read.crops(), read.places(), read.frostAtC(), read.rounds());
+    return List.of(read.crops(), read.places(), read.frostAtC(), read.rounds(), read.labour());
   }
 
   @Test

@@ -18,7 +18,7 @@ import org.openqa.selenium.interactions.Actions;
 /** The page by keyboard, on a phone and read aloud; skipped where there is no browser. */
 class ManyWaysInBrowserTest extends InBrowser {
   private static final List<String> TABS =
-      List.of("places", "sowings", "crops", "", "log", "questions");
+      List.of("places", "sowings", "crops", "money", "", "log", "questions");
 
   /** Goes on with the key for it until the element is reached. */
   static void tabTo(Chromium page, String css) {
@@ -82,6 +82,9 @@ class ManyWaysInBrowserTest extends InBrowser {
         found.addAll(serious(page, tab));
       }
       page.tab("sowings");
+      page.click("[data-at='choose 0']");
+      page.find(".many");
+      found.addAll(serious(page, "a row chosen"));
       page.type("[data-at='sowing 0 trays']", "many");
       page.find("[data-at='sowing 0 trays'] + .fault");
       found.addAll(serious(page, "a fault"));

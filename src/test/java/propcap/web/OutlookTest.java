@@ -54,6 +54,30 @@ class OutlookTest {
     assertThat(browser.get("/api/studies").body()).isEqualTo("[]");
   }
 
+  @Test
+  void eachSowingIsToldWithItsStages() throws Exception {
+    browser.post("/api/outlook", Map.of("file", ""));
+    news.await("forecast", told -> true);
+    JsonObject sowing = forecast().getAsJsonArray("sowings").get(0).getAsJsonObject();
+    assertThat(sowing.get("id").getAsString()).isEqualTo("cabbage-1");
+    assertThat(sowing.get("mark").getAsString()).isIn("●", "◐", "○");
+    assertThat(sowing.get("chance").getAsString()).endsWith("%");
+    List<JsonObject> bars =
+        sowing.getAsJsonArray("bars").asList().stream().map(b -> b.getAsJsonObject()).toList();
+    assertThat(bars)
+        .extracting(b -> b.get("stage").getAsString())
+        .containsSubsequence("in the heat", "on the table", "hardening off");
+    // One begins where the one before ends, and none waits longer than it lasts.
+    for (int i = 0; i < bars.size(); i++) {
+      double from = bars.get(i).get("from").getAsDouble();
+      double to = bars.get(i).get("to").getAsDouble();
+      assertThat(bars.get(i).get("waits").getAsDouble()).isBetween(0.0, to - from);
+      if (i > 0) {
+        assertThat(from).isEqualTo(bars.get(i - 1).get("to").getAsDouble());
+      }
+    }
+  }
+
   /** The number of the last study that there is once the forecast has been asked for. */
   private long study() {
     browser.post("/api/outlook", Map.of("file", ""));

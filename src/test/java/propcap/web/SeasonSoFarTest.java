@@ -304,6 +304,21 @@ class SeasonSoFarTest {
   }
 
   @Test
+  void aRowThatMayBeMissingIsAskedForBesideTheForecast() throws Exception {
+    try (News news = new News(browser)) {
+      keepLog();
+      write("cabbage-1", "sown", "2027-02-20", 6);
+      on("2027-02-24");
+      assertThat(news.forecast().get("doubts").getAsJsonArray()).isEmpty();
+      on("2027-03-24");
+      assertThat(news.forecast().get("doubts").getAsJsonArray())
+          .singleElement()
+          .asString()
+          .contains("cabbage-1: by the log 6 trays have been in the heat for 32 days");
+    }
+  }
+
+  @Test
   void aDateThatIsLeftEmptyIsFilledInWithNoDayThatHasBeen() throws Exception {
     String header = Farm.PLAN.lines().findFirst().orElseThrow();
     Files.writeString(

@@ -101,6 +101,11 @@ public record ForecastAnswer(Forecast forecast) implements Answer {
         + ")";
   }
 
+  /** What comes of each sowing, in the order of the plan. */
+  public List<SowingLine> sowings() {
+    return SowingLine.of(forecast);
+  }
+
   /** How many sowings are safe, as every answer counts them. */
   public String safe() {
     return SafetyWords.safe(forecast);

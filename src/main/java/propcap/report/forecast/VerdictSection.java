@@ -13,6 +13,7 @@ import propcap.report.kit.SafetyWords;
 import propcap.report.kit.Words;
 import propcap.study.Forecast;
 import propcap.study.Forecast.Occupancy;
+import propcap.study.MeanLimits;
 import propcap.study.Safety;
 import propcap.study.Stat;
 
@@ -100,6 +101,14 @@ public record VerdictSection(String mark, String sentence, List<Figure> figures)
     return new Figure(
         days < 1 ? "Less than a day" : Words.plural(Math.rint(days), "day"),
         "with " + place.name() + " full" + between(place, season),
-        days < 1 ? Words.usual(place.fullDays()) : error(place.fullDays()));
+        days < 1 ? Words.usual(place.fullDays()) : daysError(place.fullDays()));
+  }
+
+  /** The interval of a mean of days, which need no decimals. */
+  private static String daysError(Stat days) {
+    MeanLimits limits = days.limits();
+    return limits != null && Words.count(limits.low()).equals(Words.count(limits.high()))
+        ? "known to within a day"
+        : error(days);
   }
 }

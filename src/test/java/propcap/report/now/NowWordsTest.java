@@ -70,6 +70,7 @@ class NowWordsTest {
         null,
         null,
         null,
+        null,
         readyBy,
         Map.of(),
         Map.of(),

@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -143,6 +144,9 @@ class KeptLogInBrowserTest {
       page.awaitText("[data-answer='now']", "cabbage-1");
       page.click("[data-at='save now']");
       page.awaitText("[data-answer='now']", "results/small-now/now.html");
+      // On the same day nothing has changed, and nothing is told of it.
+      new Browser(server.newLink()).post("/api/day", Map.of("day", "2027-02-26"));
+      page.awaitText("#so-far", "From 26 February on");
       page.click("[data-at='ask now']");
       page.awaitText("[data-answer='now']", "Since it was asked for 21 February");
       assertThat(page.complaints()).isEmpty();
@@ -157,7 +161,12 @@ class KeptLogInBrowserTest {
       page.awaitText("#so-far", "From 6 March on");
       ManyWaysInBrowserTest.tabTo(page, "[data-tab='places']");
       ManyWaysInBrowserTest.press(
-          page, Keys.ARROW_RIGHT, Keys.ARROW_RIGHT, Keys.ARROW_RIGHT, Keys.ARROW_RIGHT);
+          page,
+          Keys.ARROW_RIGHT,
+          Keys.ARROW_RIGHT,
+          Keys.ARROW_RIGHT,
+          Keys.ARROW_RIGHT,
+          Keys.ARROW_RIGHT);
       page.find("[data-tab='log'][aria-selected='true']");
       ManyWaysInBrowserTest.tabTo(page, "[data-at='log " + IN_HEAT + " trays']");
       ManyWaysInBrowserTest.press(page, "9", Keys.ENTER);

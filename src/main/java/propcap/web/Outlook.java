@@ -189,6 +189,7 @@ final class Outlook {
     MeanLimits limits = forecast.onTime().limits();
     json.addProperty("low", limits == null ? forecast.onTime().mean() : limits.low());
     json.addProperty("high", limits == null ? forecast.onTime().mean() : limits.high());
+    json.addProperty("verdict", answer.verdict());
     json.addProperty("safe", answer.safe());
     json.add("sowings", new Gson().toJsonTree(answer.sowings()));
     JsonArray lines = new JsonArray();

@@ -14,7 +14,7 @@ let now = null;
 let since = {};
 let before = {};
 let scale = null;
-const open = new Set(['room']);
+const open = new Set(['house']);
 
 /** Sections as they were fetched last: they stay until the new ones are here. */
 const kept = new Map();
@@ -100,6 +100,7 @@ async function draw() {
   since[now.seasons] = now.mean;
   $('strip').textContent = `${now.onTime.replace(/ \(.*/, '')} · ${now.safe} sowings safe`;
   const pieces = [
+    el('p', {class: 'verdict', id: 'verdict'}, marked(now.verdict)),
     el('p', {class: 'big', id: 'on-time', 'data-mean': now.mean, 'data-seasons': now.seasons}, el('strong', {}, count(now.mean)), ' ', now.onTime.replace(/^[\d,]+ /, '')),
     change(),
     band(),

@@ -106,6 +106,12 @@ public record ForecastAnswer(Forecast forecast) implements Answer {
     return SowingLine.of(forecast);
   }
 
+  /** How the sowings stand, in a sentence after its mark. */
+  public String verdict() {
+    VerdictSection verdict = VerdictSection.of(forecast);
+    return verdict.mark() + " " + verdict.sentence();
+  }
+
   /** How many sowings are safe, as every answer counts them. */
   public String safe() {
     return SafetyWords.safe(forecast);

@@ -105,8 +105,15 @@ final class OpenCommand implements Callable<Integer> {
     return given;
   }
 
-  private static void share(Server server, PrintWriter out) throws IOException {
-    String link = server.share(Sharing.address());
+  /** Where there is no network to share in, the page is open all the same. */
+  private static void share(Server server, PrintWriter out) {
+    String link;
+    try {
+      link = server.share(Sharing.address());
+    } catch (IOException e) {
+      out.println("Nothing is shared: " + e.getMessage());
+      return;
+    }
     out.println("To read on a phone in the same network:");
     out.println("  " + link);
     out.print(Sharing.code(link));

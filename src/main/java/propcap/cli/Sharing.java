@@ -40,7 +40,9 @@ final class Sharing {
     } catch (SocketException e) {
       throw new IOException("this machine's networks cannot be looked at: " + e.getMessage(), e);
     }
-    throw new IOException("nothing to share in: this machine is in no home or farm network");
+    throw new IOException(
+        "this machine is in no network of a home or a farm (addresses of 10., 172.16. to 172.31. or"
+            + " 192.168.)");
   }
 
   /**

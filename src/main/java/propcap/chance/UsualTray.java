@@ -92,7 +92,7 @@ public final class UsualTray {
    *
    * @param pace thermal time on the table, as a multiple of what every other tray needs at most
    */
-  public double isReadyBy(double pace) {
+  public double canMoveOnBy(double pace) {
     if (pace <= 0) {
       return 0;
     }

@@ -2,9 +2,11 @@ package propcap.cli;
 
 import java.nio.file.Path;
 import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Model.CommandSpec;
 import propcap.farm.PlanNeeds;
 import propcap.farm.Scenario;
+import propcap.farm.SoFar;
 import propcap.files.Fault;
 import propcap.files.FaultsException;
 import propcap.files.ScenarioReader;
@@ -19,6 +21,7 @@ import propcap.study.CheckingLog;
 final class Scenarios {
   private final CommandSpec spec;
   private SoFarAsked asked;
+  private @Nullable SoFar doubted;
 
   Scenarios(CommandSpec spec, SoFarAsked asked) {
     this.spec = spec;
@@ -29,9 +32,7 @@ final class Scenarios {
   Scenario read(Path file) throws FaultsException {
     ScenarioReader.Reading reading = reading(file);
     asked = asked.beside(reading);
-    Scenario scenario = reading.sound();
-    PageWords.doubts(CheckingLog.unlikely(scenario)).forEach(this::doubt);
-    return scenario;
+    return reading.sound();
   }
 
   /** Reads a scenario of whose sowing plan dates and trays may be left to be found. */
@@ -43,11 +44,17 @@ final class Scenarios {
   ScenarioReader.Reading reading(Path file) {
     ScenarioReader.Reading reading = ScenarioReader.read(file, UnsavedTexts.none(), asked);
     reading.warnings().forEach(doubted(spec));
+    reading.scenario().ifPresent(this::doubtLog);
     return reading;
   }
 
-  private void doubt(String doubt) {
-    doubt(spec, doubt);
+  /** Scenarios that go on from one log are asked of it once. */
+  private void doubtLog(Scenario scenario) {
+    SoFar soFar = scenario.soFar();
+    if (soFar != null && !soFar.equals(doubted)) {
+      doubted = soFar;
+      PageWords.doubts(CheckingLog.unlikely(scenario)).forEach(doubt -> doubt(spec, doubt));
+    }
   }
 
   private static void doubt(CommandSpec spec, Object doubt) {

@@ -121,6 +121,11 @@ public record Scenario(
     return sowings.stream().mapToInt(Sowing::trays).sum();
   }
 
+  /** Plants that all sowings of the plan need together. */
+  public long plantsNeeded() {
+    return sowings.stream().mapToLong(Sowing::plantsNeeded).sum();
+  }
+
   /**
    * The day on which a crop may go out to harden: the first day of the season such that the share
    * of record years with a frost on or after it, within the season, is no more than the crop's

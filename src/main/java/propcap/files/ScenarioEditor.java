@@ -16,6 +16,9 @@ import propcap.files.YamlText.Step;
  * scenario's folder is copied beside the scenario first, for others may use it.
  */
 public final class ScenarioEditor {
+  /** The columns that every sowing plan has, in their order. */
+  public static final List<String> PLAN_COLUMNS = SowingPlan.COLUMNS;
+
   private final Path scenario;
   private final Path folder;
   private UnsavedTexts unsaved;

@@ -1,6 +1,8 @@
 package propcap.files;
 
+import java.util.ArrayList;
 import java.util.List;
+import propcap.files.YamlText.Step;
 
 /**
  * How many trays a first farm has room for: its heat is mats, without a chamber.
@@ -33,26 +35,20 @@ public record StarterSizes(int onHeat, int onTables, int hardening) {
   }
 
   private String scenario(String text) {
-    String sized = put(text, "  - \\{name: Chamber, [^\n]*\n", "");
-    sized =
-        put(
-            sized,
-            "The 8 % and 2 % here are planning defaults",
-            "The 2 % here is a planning default");
-    sized = spaces(sized, "Mats", onHeat);
-    sized = spaces(sized, "House", onTables);
-    return spaces(sized, "Yard", hardening);
+    String sized = YamlText.remove(text, place("Chamber"));
+    String notes =
+        sized.replace(
+            "The 8 % and 2 % here are planning defaults", "The 2 % here is a planning default");
+    return spaces(spaces(spaces(notes, "Mats", onHeat), "House", onTables), "Yard", hardening);
   }
 
-  private static String spaces(String text, String place, int spaces) {
-    return put(text, "(\\{name: " + place + ", kind: [a-z-]+, spaces: )\\d+", "$1" + spaces);
+  private static String spaces(String text, String name, int spaces) {
+    List<Step> path = new ArrayList<>(place(name));
+    path.add(Step.to("spaces"));
+    return YamlText.set(text, path, Integer.toString(spaces));
   }
 
-  private static String put(String text, String old, String now) {
-    String changed = text.replaceFirst(old, now);
-    if (changed.equals(text) && !now.startsWith("$")) {
-      throw new IllegalStateException("the starter's scenario lacks " + old);
-    }
-    return changed;
+  private static List<Step> place(String name) {
+    return List.of(Step.to("places"), Step.toItem("name", name));
   }
 }

@@ -76,10 +76,10 @@ public final class UnlikelyTrays {
         && isNever(usual.canLeaveBy(known.showing().by()))) {
       return Kind.EARLY_OFF_HEAT;
     }
-    if (isNever(1 - usual.isReadyBy(known.paceAfter()))) {
+    if (isNever(1 - usual.canMoveOnBy(known.paceAfter()))) {
       return movedOn(tray).isPresent() ? Kind.LATE_FROM_TABLE : Kind.STILL_ON_TABLE;
     }
-    return isNever(usual.isReadyBy(known.paceBy())) ? Kind.EARLY_FROM_TABLE : null;
+    return isNever(usual.canMoveOnBy(known.paceBy())) ? Kind.EARLY_FROM_TABLE : null;
   }
 
   private static boolean isNever(double chance) {

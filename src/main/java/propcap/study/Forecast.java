@@ -187,11 +187,6 @@ public record Forecast(
         .toList();
   }
 
-  /** Plants that all sowings need together. */
-  public long plantsNeeded() {
-    return scenario.sowings().stream().mapToLong(Sowing::plantsNeeded).sum();
-  }
-
   /** The scenario's places that are open, in its order. */
   public List<Place> openPlaces() {
     return scenario.places().stream().filter(Place::isOpen).toList();

@@ -1,6 +1,7 @@
 package propcap.study;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -22,6 +23,9 @@ final class Measures {
 
   private final List<Measure> measures = new ArrayList<>();
   private final List<List<ToDoubleFunction<SeasonOutcome>>> readings = new ArrayList<>();
+
+  /** Whole numbers of so many bits and more are exact. */
+  private static final int BITS = 50;
 
   private final Set<Comparison.Kind> kinds;
   private final List<Scenario> scenarios;
@@ -97,24 +101,31 @@ final class Measures {
         .orElse(-1);
   }
 
-  /** Every number of one season of a scenario, then whether each sowing was met. */
+  /** Every number of one season of a scenario, then of which sowings the plants were on time. */
   double[] of(int scenario, SeasonOutcome season) {
     return DoubleStream.concat(
             readings.get(scenario).stream().mapToDouble(r -> r.applyAsDouble(season)),
             kinds.contains(Comparison.Kind.SOWINGS_MET)
-                ? sowings(scenario, season)
+                ? met(scenario, season)
                 : DoubleStream.empty())
         .toArray();
   }
 
-  private DoubleStream sowings(int scenario, SeasonOutcome season) {
-    return IntStream.range(0, season.sowings())
-        .mapToDouble(s -> isMet(scenarios.get(scenario), season, s) ? 1 : 0);
+  /** A bit a sowing, fifty to a number, for they are kept a hundred thousand times. */
+  private DoubleStream met(int scenario, SeasonOutcome season) {
+    double[] bits = new double[(season.sowings() + BITS - 1) / BITS];
+    IntStream.range(0, season.sowings())
+        .filter(s -> isMet(scenarios.get(scenario), season, s))
+        .forEach(s -> bits[s / BITS] += 1L << s % BITS);
+    return Arrays.stream(bits);
   }
 
   /** Share of the seasons in which a sowing's plants were on time, where such numbers are kept. */
   double chance(List<double[]> seasons, int sowing) {
-    return Samples.mean(column(seasons, measures.size() + sowing));
+    return seasons.stream()
+            .mapToLong(s -> ((long) s[measures.size() + sowing / BITS] >> sowing % BITS) & 1)
+            .sum()
+        / (double) seasons.size();
   }
 
   /** One number over the seasons. */

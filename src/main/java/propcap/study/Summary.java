@@ -15,6 +15,7 @@ import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.apache.commons.math3.util.ResizableDoubleArray;
 import propcap.farm.Crop;
 import propcap.farm.Loss;
 import propcap.farm.Prices;
@@ -25,8 +26,8 @@ import propcap.season.SeasonOutcome;
 
 /** Turns many seasons into a forecast, counted as they come in, in the seasons' order. */
 final class Summary {
-  /** A number and what points to it. */
-  private static final int BYTES_OF_A_MARGIN = 24;
+  /** A number, and room for one more. */
+  private static final int BYTES_OF_A_MARGIN = 2 * Double.BYTES;
 
   private final Scenario scenario;
   private final RunSettings settings;
@@ -36,7 +37,7 @@ final class Summary {
   private final Column years = new Column();
 
   /** Season by season; none where no money is asked. */
-  private final List<Double> margins = new ArrayList<>();
+  private final ResizableDoubleArray margins = new ResizableDoubleArray();
 
   private int unhindered;
 
@@ -89,7 +90,7 @@ final class Summary {
     hands.add(season);
     Prices prices = scenario.prices();
     if (prices != null) {
-      margins.add(Accounts.margin(scenario, prices, season).doubleValue());
+      margins.addElement(Accounts.margin(scenario, prices, season).doubleValue());
     }
   }
 
@@ -116,7 +117,7 @@ final class Summary {
             .flatMap(columns -> columns)
             .mapToLong(Column::bytesASeason)
             .sum()
-        + (margins.isEmpty() ? 0 : BYTES_OF_A_MARGIN);
+        + (margins.getNumElements() == 0 ? 0 : BYTES_OF_A_MARGIN);
   }
 
   /** A sowing's plants on time, season by season. */
@@ -163,7 +164,7 @@ final class Summary {
         IntStream.range(0, seasons())
             .mapToDouble(n -> sowings.stream().mapToLong(s -> s.supplied(n)).sum())
             .toArray();
-    double[] margin = margins.stream().mapToDouble(m -> m).toArray();
+    double[] margin = margins.getElements();
     return new Forecast.Balance(
         Samples.of(supplied, strata).stat(),
         margin.length == 0 ? null : Samples.of(margin, strata).stat());

@@ -1,7 +1,6 @@
 package propcap.study;
 
 import propcap.farm.Scenario;
-import propcap.farm.Sowing;
 
 /** Whether a difference in plants on time is worth a grower's thought. */
 public enum WhatMatters {
@@ -17,7 +16,7 @@ public enum WhatMatters {
 
   /** By the plants that the first of two scenarios needs. */
   public static WhatMatters of(Difference plants, Scenario first) {
-    double least = SHARE * first.sowings().stream().mapToLong(Sowing::plantsNeeded).sum();
+    double least = SHARE * first.plantsNeeded();
     if (!plants.isTold()) {
       return NOT_TOLD;
     }

@@ -9,13 +9,14 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
+import propcap.files.ScenarioEditor;
 
 /**
  * What growers write above the columns of a sowing plan. The first words of each are the page's own
  * and the files' key, the others common practice.
  */
 final class PastedHeading {
-  /** By column, in the order of the page. */
+  /** By column. */
   private static final Map<String, List<String>> WORDS = new LinkedHashMap<>();
 
   static {
@@ -51,7 +52,7 @@ final class PastedHeading {
   }
 
   /** The columns that every plan has, in the order of the page. */
-  static final List<String> COLUMNS = WORDS.keySet().stream().limit(WORDS.size() - 4).toList();
+  static final List<String> COLUMNS = ScenarioEditor.PLAN_COLUMNS;
 
   private PastedHeading() {}
 

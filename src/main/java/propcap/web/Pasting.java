@@ -1,8 +1,6 @@
 package propcap.web;
 
 import com.google.gson.Gson;
-import com.google.gson.JsonArray;
-import com.google.gson.JsonElement;
 import com.google.gson.JsonObject;
 import java.io.IOException;
 import java.time.LocalDate;
@@ -237,40 +235,53 @@ final class Pasting {
         && targets.stream().allMatch(target -> target.faults().isEmpty());
   }
 
-  /** What the page shows of it. */
+  /**
+   * What the page shows of it.
+   *
+   * @param others faults that belong to no cell
+   * @param unclear a date by either order of day and month; null where it is clear
+   */
+  private record Shown(
+      List<String> heads,
+      List<String> columns,
+      List<String> leftOut,
+      List<String> known,
+      List<String> others,
+      @Nullable Map<String, String> unclear,
+      long added,
+      long changed,
+      long same,
+      int wrong,
+      List<Target> rows) {}
+
+  /** What the page shows of it, beside faults that belong to no cell. */
   JsonObject told(List<Told> others) {
-    JsonObject told = new JsonObject();
-    told.add("heads", json(pasted.heads()));
-    told.add("columns", json(pasted.columns()));
-    told.add("leftOut", json(pasted.leftOut()));
-    told.add("known", json(PastedHeading.COLUMNS));
-    told.add("others", json(others.stream().map(Told::words).distinct().toList()));
-    pasted
-        .unclear()
-        .ifPresent(
-            date -> {
-              JsonObject unclear = new JsonObject();
-              unclear.addProperty("text", date);
-              ORDERS.forEach(
-                  (word, order) ->
-                      unclear.addProperty(word, new PastedDates(order, season()).read(date)));
-              told.add("unclear", unclear);
-            });
-    told.addProperty("added", targets.stream().filter(Target::isNew).count());
-    told.addProperty("changed", targets.stream().filter(t -> !t.isNew() && t.isChange()).count());
-    told.addProperty("same", targets.stream().filter(t -> !t.isChange()).count());
-    told.addProperty("wrong", targets.stream().mapToInt(t -> t.faults().size()).sum());
-    JsonArray rows = new JsonArray();
-    Stream.concat(
-            targets.stream().filter(t -> !t.faults().isEmpty()),
-            targets.stream().filter(t -> t.faults().isEmpty() && t.isChange()))
-        .limit(MOST_SHOWN)
-        .forEach(target -> rows.add(new Gson().toJsonTree(target)));
-    told.add("rows", rows);
-    return told;
+    return new Gson()
+        .toJsonTree(
+            new Shown(
+                pasted.heads(),
+                pasted.columns(),
+                pasted.leftOut(),
+                PastedHeading.COLUMNS,
+                others.stream().map(Told::words).distinct().toList(),
+                pasted.unclear().map(this::eitherWay).orElse(null),
+                targets.stream().filter(Target::isNew).count(),
+                targets.stream().filter(t -> !t.isNew() && t.isChange()).count(),
+                targets.stream().filter(t -> !t.isChange()).count(),
+                targets.stream().mapToInt(t -> t.faults().size()).sum(),
+                Stream.concat(
+                        targets.stream().filter(t -> !t.faults().isEmpty()),
+                        targets.stream().filter(t -> t.faults().isEmpty() && t.isChange()))
+                    .limit(MOST_SHOWN)
+                    .toList()))
+        .getAsJsonObject();
   }
 
-  private static JsonElement json(List<String> texts) {
-    return new Gson().toJsonTree(texts);
+  /** A date as it stands, and what it is by each order. */
+  private Map<String, String> eitherWay(String date) {
+    Map<String, String> either = new LinkedHashMap<>();
+    either.put("text", date);
+    ORDERS.forEach((word, order) -> either.put(word, new PastedDates(order, season()).read(date)));
+    return either;
   }
 }

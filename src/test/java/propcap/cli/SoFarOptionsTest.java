@@ -6,6 +6,8 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -79,13 +81,33 @@ class SoFarOptionsTest {
 
   /** Cabbages are through the heat in a week: a row was forgotten, and is asked for. */
   @Test
-  void aRowThatSeemsToBeMissingIsAskedForByEveryCommand() throws IOException {
+  void aRowThatSeemsToBeMissingIsAskedFor() throws IOException {
     Run run =
         asked(Run.EVENING, "--on", "2027-03-20", "--log", log("cabbage-1,,sown,2027-02-22,,,"));
     assertThat(run.exitCode()).isZero();
     assertThat(run.err())
-        .contains("Worth another look: cabbage-1: by the log 12 trays have been in the heat for 26")
-        .contains("Is a row off-heat missing?");
+        .contains(
+            "Worth another look: cabbage-1: by the log 12 trays have been in the heat for 26",
+            "Is a row off-heat missing?");
+  }
+
+  /** Also where dates may be left to be found; and of scenarios with one log, once. */
+  @Test
+  void everyCommandAsksForARowOnce() throws IOException {
+    String log = log("cabbage-1,,sown,2027-02-22,,,");
+    Path other = folder.resolve("farm/other.yaml");
+    Files.writeString(other, "extends: scenario.yaml\nname: Other\n");
+    for (String command :
+        List.of(
+            "compare " + scenario + " " + other + " --seasons 12",
+            "latest " + scenario + " --match lettuce* --seasons 12")) {
+      List<String> args = new ArrayList<>(List.of(command.split(" ")));
+      args.addAll(
+          List.of("--on", "2027-03-20", "--log", log, "--out", out.resolve("x").toString()));
+      Run run = Run.at(Run.EVENING, args.toArray(String[]::new));
+      assertThat(run.exitCode()).as(run.err()).isNotEqualTo(Propcap.BAD_INPUT);
+      assertThat(run.err().split("cabbage-1: by the log", -1)).as(command).hasSize(2);
+    }
   }
 
   @Test

@@ -84,7 +84,7 @@ class SafetyTest {
       double supplied = forecast.balance().supplied().mean();
       assertThat(supplied)
           .isLessThanOrEqualTo(forecast.onTime().mean() + 1e-9)
-          .isLessThanOrEqualTo(forecast.plantsNeeded() + 1e-9);
+          .isLessThanOrEqualTo(forecast.scenario().plantsNeeded() + 1e-9);
     }
   }
 }

@@ -134,7 +134,7 @@ public record HouseSection(
           case TABLE -> Stage.TABLE;
           case HARDENING -> Stage.HARDENING;
         };
-    return String.format(Locale.ROOT, "#%06x", stage.colour().getRGB() & 0xffffff);
+    return stage.hex();
   }
 
   private static String fullDays(PlaceWeeks place) {

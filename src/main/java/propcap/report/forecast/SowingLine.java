@@ -2,7 +2,6 @@ package propcap.report.forecast;
 
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Locale;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import propcap.farm.RoomWait;
@@ -100,7 +99,7 @@ public record SowingLine(
     return new Bar(
         stay.stage().words(),
         stay.stage().ordinal(),
-        String.format(Locale.ROOT, "#%06x", stay.stage().colour().getRGB() & 0xffffff),
+        stay.stage().hex(),
         stay.stage() == Stage.UNSOWN,
         stay.from() - due,
         stay.to() - due,

@@ -3,6 +3,7 @@ package propcap.report.forecast;
 import java.awt.Color;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import propcap.farm.Season;
 import propcap.farm.TrayMove;
@@ -37,6 +38,11 @@ enum Stage {
   /** The same in every picture. */
   Color colour() {
     return colour;
+  }
+
+  /** The same as the pages write it, such as {@code #e69f00}. */
+  String hex() {
+    return String.format(Locale.ROOT, "#%06x", colour.getRGB() & 0xffffff);
   }
 
   /** A stay in one stage, mean over trays and seasons, in day numbers of the season. */

@@ -47,15 +47,18 @@ public record VerdictSection(String mark, String sentence, List<Figure> figures)
         new Figure(
             Words.count(forecast.balance().supplied().mean())
                 + " of "
-                + Words.count((double) forecast.plantsNeeded()),
+                + Words.count((double) forecast.scenario().plantsNeeded()),
             "plants needed on time in a mean spring",
-            error(forecast.balance().supplied())));
+            Words.interval(forecast.balance().supplied())));
     figures.add(full(forecast));
     Stat margin = forecast.balance().margin();
     Optional<Money> money = Money.of(forecast.scenario());
     if (margin != null && money.isPresent()) {
       figures.add(
-          new Figure(money.get().amount(margin.mean()), "margin in a mean spring", error(margin)));
+          new Figure(
+              money.get().amount(margin.mean()),
+              "margin in a mean spring",
+              Words.interval(margin)));
     }
     return new VerdictSection(
         SafetyWords.mark(worst(forecast)), SafetyWords.standing(forecast) + ".", figures);
@@ -66,10 +69,6 @@ public record VerdictSection(String mark, String sentence, List<Figure> figures)
         .map(Safety::of)
         .max(Comparator.naturalOrder())
         .orElse(Safety.SAFE);
-  }
-
-  private static String error(Stat stat) {
-    return Words.interval(stat);
   }
 
   /** The first and the last day on which a place is full in every second spring or more. */
@@ -109,6 +108,6 @@ public record VerdictSection(String mark, String sentence, List<Figure> figures)
     MeanLimits limits = days.limits();
     return limits != null && Words.count(limits.low()).equals(Words.count(limits.high()))
         ? "known to within a day"
-        : error(days);
+        : Words.interval(days);
   }
 }

@@ -73,15 +73,15 @@ final class NowWords {
         : Math.abs(more) + (more > 0 ? " more" : " fewer") + " than in winter";
   }
 
+  /** Of those needed: what one sowing has over makes up for no other. */
   private String plants() {
-    int needed = now.sowings().stream().mapToInt(s -> s.sowing().plantsNeeded()).sum();
-    return "On average "
-        + Words.count(now.now().onTime().mean())
-        + " plants will be on time, in winter "
-        + Words.count(now.winter().onTime().mean())
-        + "; "
-        + Words.count(needed)
-        + " are needed.";
+    return "Of the "
+        + Words.count((double) now.now().scenario().plantsNeeded())
+        + " plants needed "
+        + Words.count(now.now().balance().supplied().mean())
+        + " will be on time on average, in winter "
+        + Words.count(now.winter().balance().supplied().mean())
+        + ".";
   }
 
   /** What changed since it was asked before. */

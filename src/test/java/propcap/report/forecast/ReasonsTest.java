@@ -63,7 +63,9 @@ class ReasonsTest {
             .mapToDouble(s -> s == null ? Double.NaN : s.lacking())
             .sum();
     assertThat(lacking)
-        .isCloseTo(forecast.plantsNeeded() - forecast.balance().supplied().mean(), within(1e-6));
+        .isCloseTo(
+            forecast.scenario().plantsNeeded() - forecast.balance().supplied().mean(),
+            within(1e-6));
   }
 
   /** The truth by force: with the room that is promised, the chance is the one that is told. */

@@ -61,6 +61,17 @@ class BroughtCropsTest {
     assertThat(Files.readString(list)).contains("# 70-75 F, dark, 7-10 days [ISU23], 6-10 [MU]");
   }
 
+  /** A farm that closes its chamber has the table left. */
+  @Test
+  void oneGerminatesInNoPlaceThatIsClosed() throws Exception {
+    browser.spaces("Chamber", 0);
+    browser.edit(Map.of("do", "copy-crop", "name", "celosia"));
+    browser.post("/api/save", Map.of());
+    CropBook.Entry copy =
+        CropBook.read(folder.resolve("crops.yaml"), d -> {}).named("celosia").orElseThrow();
+    assertThat(copy.crop().germinateIn()).containsExactly("House");
+  }
+
   @Test
   void whatIsThereOrUnknownIsRefusedInWords() {
     browser.edit(Map.of("do", "copy-crop", "name", "celosia"));

@@ -170,6 +170,32 @@ class LogRowsTest {
     assertThat(rows()).isZero();
   }
 
+  /** More spaces of a what-if are none in which trays have stood. */
+  @Test
+  void aRowOfAWhatIfMustHaveHadRoomInThePlansHouse() throws Exception {
+    browser.post("/api/what-if", Map.of("title", "More"));
+    Map<String, String> larger =
+        Map.of("do", "place", "name", "Chamber", "key", "spaces", "value", "20");
+    for (Map<String, ?> edit :
+        List.of(larger, row("cabbage-1", "", "sown", "2027-03-01", "", "", "12"))) {
+      HttpResponse<String> reply =
+          browser.post(
+              "/api/edit",
+              Map.of(
+                  "file",
+                  "more.yaml",
+                  "version",
+                  browser.state().get("version").getAsLong(),
+                  "edits",
+                  List.of(edit)));
+      assertThat(reply.statusCode()).as(reply.body()).isEqualTo(200);
+      if (!edit.equals(larger)) {
+        assertThat(reply.body()).contains("Chamber has 12 trays on 2027-03-01 and 6 spaces");
+      }
+    }
+    assertThat(rows()).isZero();
+  }
+
   @Test
   void anOverfullPlaceIsWrittenOnceTheGrowerGoesOnAllTheSame() {
     assertThat(written("cabbage-1", "", "sown", "2027-03-01", "", "", "12"))

@@ -160,6 +160,25 @@ class PastingTest {
     assertThat(cells(3).get("id").getAsString()).isEqualTo("cabbage-3");
   }
 
+  @Test
+  void noRowGetsTheIdOfOneBelowIt() {
+    String row = "cabbage\t13/3/2027\t12\t900\t20/4/2027\t10/5/2027\n";
+    String table = HEADING + "\t" + row + "cabbage-2\t" + row;
+    assertThat(paste(table, Map.of("write", "right")).get("isWritten").getAsBoolean()).isTrue();
+    assertThat(cells(2).get("id").getAsString()).isEqualTo("cabbage-3");
+    assertThat(cells(3).get("id").getAsString()).isEqualTo("cabbage-2");
+  }
+
+  /** Neither of two rows for one sowing is lost without a word. */
+  @Test
+  void aSowingThatComesTwiceIsTold() {
+    JsonObject told =
+        paste("Sowing\tTrays\ncabbage-1\t14\ncabbage-1\t15\n", Map.of("write", "right"));
+    assertThat(told.get("isWritten").getAsBoolean()).isFalse();
+    assertThat(told.getAsJsonArray("rows"))
+        .anyMatch(r -> r.getAsJsonObject().getAsJsonObject("faults").has("id"));
+  }
+
   /** The rows that are shown may be others than those that follow in the file. */
   @Test
   void whatIsPastedInAFieldGoesDownTheRowsThatAreShown() {

@@ -133,7 +133,7 @@ final class Pasting {
     Set<Integer> done = new HashSet<>();
     int next = written.sowings().size();
     for (int i = 0; i < pasted.rows().size(); i++) {
-      Map<String, String> cells = pasted.rows().get(i);
+      Map<String, String> cells = withOwnCrop(pasted.rows().get(i));
       if (cells.values().stream().anyMatch(cell -> cell.length() > MOST_LETTERS)) {
         throw RefusedException.bad("a cell of more than " + MOST_LETTERS + " letters");
       }
@@ -144,6 +144,21 @@ final class Pasting {
       boolean isThere = row != null && row < written.sowings().size() && done.add(row);
       targets.add(isThere && row != null ? changed(row, cells) : added(next++, cells, ids));
     }
+  }
+
+  /** A crop written with other capitals is the one of that name. */
+  private Map<String, String> withOwnCrop(Map<String, String> cells) {
+    String crop = cells.getOrDefault("crop", "");
+    List<String> names = written.crops().stream().map(WrittenScenario.Entry::name).toList();
+    if (names.contains(crop)) {
+      return cells;
+    }
+    Map<String, String> all = new LinkedHashMap<>(cells);
+    names.stream()
+        .filter(name -> name.equalsIgnoreCase(crop))
+        .findFirst()
+        .ifPresent(name -> all.put("crop", name));
+    return all;
   }
 
   private Target changed(int row, Map<String, String> cells) {

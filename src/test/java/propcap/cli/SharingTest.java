@@ -13,10 +13,23 @@ import org.junit.jupiter.api.Test;
 class SharingTest {
   private static final int PIXELS = 4;
 
+  private static final String LINK =
+      "http://192.168.1.20:40123/AbCdEfGhIjKlMnOpQrStUvWxYz0123456789-_AbCdE/";
+
+  /** Four modules all around, two of them in a line (ISO/IEC 18004). */
+  @Test
+  void itIsLightAroundTheCode() {
+    List<String> lines = Sharing.code(LINK).lines().toList();
+    assertThat(lines)
+        .allSatisfy(line -> assertThat(line).startsWith("████").endsWith("████"));
+    for (int line : new int[] {0, 1, lines.size() - 2, lines.size() - 1}) {
+      assertThat(lines.get(line)).matches("█+");
+    }
+  }
+
   @Test
   void aPhoneReadsTheLinkFromTheCode() throws Exception {
-    String link = "http://192.168.1.20:40123/AbCdEfGhIjKlMnOpQrStUvWxYz0123456789-_AbCdE/";
-    List<String> lines = Sharing.code(link).lines().toList();
+    List<String> lines = Sharing.code(LINK).lines().toList();
     assertThat(lines).allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(80));
     int width = lines.get(0).length() * PIXELS;
     int height = 2 * lines.size() * PIXELS;
@@ -31,6 +44,6 @@ class SharingTest {
     }
     BinaryBitmap photo =
         new BinaryBitmap(new HybridBinarizer(new RGBLuminanceSource(width, height, pixels)));
-    assertThat(new QRCodeReader().decode(photo).getText()).isEqualTo(link);
+    assertThat(new QRCodeReader().decode(photo).getText()).isEqualTo(LINK);
   }
 }

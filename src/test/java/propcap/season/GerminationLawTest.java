@@ -15,7 +15,7 @@ import propcap.farm.Farms;
 import propcap.farm.Loss;
 import propcap.farm.Place;
 import propcap.farm.Scenario;
-import propcap.farm.Sowing;
+import propcap.farm.Sowings;
 import propcap.farm.TrayMove;
 
 /**
@@ -89,21 +89,7 @@ class GerminationLawTest {
     crop.emergence = new Crop.Emergence(5, 30, 40, 20, 6, 9);
     crop.pullAfterDays = 6;
     crop.failBelow = 0.45;
-    Sowing plain = Farms.sowing("sowing", 0, TRAYS);
-    farm.sowings.add(
-        new Sowing(
-            plain.id(),
-            plain.crop(),
-            plain.lot(),
-            plain.sow(),
-            TRAYS,
-            plain.plantsNeeded(),
-            plain.bedFrom(),
-            plain.bedBy(),
-            null,
-            Farms.day(6),
-            null,
-            Sowing.Leeway.NOT_SAID));
+    farm.sowings.add(Sowings.sownAgainUntil(Farms.sowing("sowing", 0, TRAYS), Farms.day(6)));
     List<SeasonOutcome> seasons = Runs.of(scenario(20), 22, 500);
     Mean sown = Mean.of(seasons, season -> season.trays(0, TrayMove.SOWN));
     Mean failed = Mean.of(seasons, season -> season.lost(0, Loss.FAILED_TRAY));

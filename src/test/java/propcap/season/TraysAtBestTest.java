@@ -16,7 +16,7 @@ import propcap.farm.Farms;
 import propcap.farm.Labour;
 import propcap.farm.RandomScenarios;
 import propcap.farm.Scenario;
-import propcap.farm.Sowing;
+import propcap.farm.Sowings;
 
 /** No tray has more plants in the bed than at its best. */
 class TraysAtBestTest {
@@ -96,20 +96,7 @@ class TraysAtBestTest {
     farm.crops = List.of(cosmos.make());
     farm.house = 100;
     farm.yard = 100;
-    farm.sowings.add(
-        new Sowing(
-            "a",
-            "cosmos",
-            "lot",
-            Farms.day(0),
-            6,
-            10,
-            Farms.day(0),
-            Farms.day(59),
-            null,
-            Farms.day(25),
-            null,
-            Sowing.Leeway.NOT_SAID));
+    farm.sowings.add(Sowings.sownAgainUntil(Farms.sowing("a", 0, 6), Farms.day(25)));
     Scenario scenario = farm.make();
     TraysAtBest best = new TraysAtBest(new SeasonPlan(scenario));
     Luck.Reader reader = new Luck(scenario, 5).reader();

@@ -5,18 +5,23 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import propcap.chance.Luck;
 import propcap.chance.UsualTray;
+import propcap.farm.Climate;
 import propcap.farm.Crop;
 import propcap.farm.Crops;
 import propcap.farm.Farms;
 import propcap.farm.LoggedEvent;
+import propcap.farm.Place;
+import propcap.farm.PlaceKind;
 import propcap.farm.Scenario;
 import propcap.farm.SoFar;
 import propcap.farm.UnlikelyTray;
 import propcap.farm.UnlikelyTray.Kind;
+import propcap.farm.WeatherYear;
 import propcap.files.ScenarioReader;
 import propcap.past.LogWalk;
 import propcap.past.Logged;
@@ -84,6 +89,63 @@ class UnlikelyTraysTest {
         .containsExactly(new UnlikelyTray("a", "1", Kind.LATE_FROM_TABLE, 14, 10));
     assertThat(on(20, growing().on(LoggedEvent.MOVED_OUT, 10)))
         .containsExactly(new UnlikelyTray("a", "1", Kind.EARLY_FROM_TABLE, 5, 10));
+  }
+
+  /** Of seed this slow next to no tray has enough in a week: then it is pulled all the same. */
+  private void pullSlowSeedAfterAWeek() {
+    cosmos.emergence = new Crop.Emergence(0, 30, 40, 20, 40, 40 * (1 + 1e-12));
+    cosmos.pullAfterDays = 7;
+    cosmos.failBelow = 0;
+  }
+
+  @Test
+  void aTrayThatWasPulledIsNoneThatShowedTooSoon() {
+    pullSlowSeedAfterAWeek();
+    assertThat(on(9, Logged.sown("a", 1, 0).on(LoggedEvent.OFF_HEAT, 7))).isEmpty();
+    assertThat(on(9, Logged.sown("a", 1, 0).on(LoggedEvent.OFF_HEAT, 6)))
+        .containsExactly(new UnlikelyTray("a", "1", Kind.EARLY_OFF_HEAT, 6, 7));
+  }
+
+  @Test
+  void aTrayThatShouldHaveBeenPulledMayLackARow() {
+    pullSlowSeedAfterAWeek();
+    assertThat(on(7, Logged.sown("a", 1, 0), Logged.sown("a", 2, 4))).isEmpty();
+    assertThat(on(12, Logged.sown("a", 1, 0), Logged.sown("a", 2, 6)))
+        .containsExactly(new UnlikelyTray("a", "1", Kind.STILL_IN_HEAT, 12, 7));
+  }
+
+  /** Outside it grows for 20 days where it is 10 C and for 10 where it is 20 C. */
+  @Test
+  void whatIsLikelyInOneYearsWeatherIsNotAskedFor() {
+    farm.morePlaces.add(new Place("Frame", PlaceKind.TABLE, 10, new Climate.Outdoor(), 0, null));
+    assertThat(movedOutOnDay15(20, 10)).isEmpty();
+    assertThat(movedOutOnDay15(10, 20)).isEmpty();
+    assertThat(movedOutOnDay15(10, 9))
+        .extracting(UnlikelyTray::kind)
+        .containsExactly(Kind.EARLY_FROM_TABLE);
+  }
+
+  /** What was, of which no temperature is known, in a farm of two years. */
+  private List<UnlikelyTray> movedOutOnDay15(double... years) {
+    farm.crops = List.of(cosmos.make());
+    farm.sowings = List.of(Farms.sowing("a", 0, 2));
+    List<WeatherYear> weather = new ArrayList<>();
+    for (double year : years) {
+      double[] all = new double[60];
+      Arrays.fill(all, year);
+      weather.add(new WeatherYear(2001 + weather.size(), all, all));
+    }
+    Scenario scenario = FarmsWithAPast.withWeather(farm.make(), weather);
+    Logged tray =
+        Logged.sown("a", 1, 0)
+            .on(LoggedEvent.OFF_HEAT, 5, "Frame")
+            .on(LoggedEvent.MOVED_OUT, 15);
+    return UnlikelyTrays.of(
+        scenario.withSoFar(
+            new SoFar(
+                Farms.day(17),
+                LogWalk.walk(scenario, Farms.day(17), Logged.log(tray)).trays(),
+                List.of())));
   }
 
   private static Logged growing() {

@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 import propcap.farm.LoggedEvent;
 import propcap.farm.Scenario;
 import propcap.farm.SoFar;
-import propcap.farm.Sowing;
+import propcap.farm.Sowings;
 import propcap.farm.TrayPast;
 import propcap.files.FaultsException;
 import propcap.files.ScenarioReader;
@@ -93,7 +93,7 @@ class AskingNowTest {
             .withSowings(
                 example().sowings().stream()
                     .filter(s -> s.crop().equals("lettuce"))
-                    .map(AskingNowTest::neverSownAgain)
+                    .map(s -> Sowings.sownAgainUntil(s, null))
                     .toList());
     Scenario scenario = inSeason(lettuce, TODAY);
     SoFar soFar = known(scenario);
@@ -131,22 +131,6 @@ class AskingNowTest {
     assertThat(known(inSeason(example(), 120)).trays())
         .anyMatch(t -> t.at(LoggedEvent.PLANTED_OUT).isPresent())
         .allMatch(t -> t.isGone() == t.standsIn().isEmpty());
-  }
-
-  private static Sowing neverSownAgain(Sowing s) {
-    return new Sowing(
-        s.id(),
-        s.crop(),
-        s.lot(),
-        s.sow(),
-        s.trays(),
-        s.plantsNeeded(),
-        s.bedFrom(),
-        s.bedBy(),
-        s.bedUntil(),
-        null,
-        s.germinateIn(),
-        s.leeway());
   }
 
   private static SowingNow find(SeasonNow now, String id) {

@@ -24,6 +24,7 @@ import propcap.farm.Rounds;
 import propcap.farm.Scenario;
 import propcap.farm.SoFar;
 import propcap.farm.Sowing;
+import propcap.farm.Sowings;
 import propcap.farm.TrayPast;
 import propcap.study.Latest.Course;
 import propcap.study.Latest.Day;
@@ -281,40 +282,14 @@ class LatestSowingTest {
     crop.spread = 0.2;
     Sowing plain = Farms.sowing("a", 2, 1, 0, 45);
     Sowing own =
-        new Sowing(
-            "b",
-            plain.crop(),
-            plain.lot(),
-            plain.sow(),
-            1,
-            10,
-            plain.bedFrom(),
-            plain.bedBy(),
-            null,
-            null,
-            null,
-            new Sowing.Leeway(null, null, 0.6));
+        Sowings.with(Farms.sowing("b", 2, 1, 0, 45), new Sowing.Leeway(null, null, 0.6));
     Latest latest = latest(sown(plain, own), 0.95, SETTINGS, "*");
     assertThat(latest.sowings()).extracting(ForSowing::goal).containsExactly(0.95, 0.6);
   }
 
   @Test
   void whatNeedsNoPlantsIsNeverTooLate() throws Exception {
-    Sowing needless = Farms.sowing("b", 2, 1, 0, 45);
-    Sowing none =
-        new Sowing(
-            "b",
-            needless.crop(),
-            "lot",
-            needless.sow(),
-            1,
-            0,
-            needless.bedFrom(),
-            needless.bedBy(),
-            null,
-            null,
-            null,
-            Sowing.Leeway.NOT_SAID);
+    Sowing none = Sowings.needing(Farms.sowing("b", 2, 1, 0, 45), 0);
     Scenario scenario = sown(Farms.sowing("a", 2, 1, 0, 45), none);
     assertThat(latest(scenario, 0.9, SETTINGS, "*").withoutNeed()).containsExactly("b");
     assertThatExceptionOfType(BadQuestionException.class)

@@ -55,6 +55,15 @@ class NamesInQuestionsTest {
     assertThat(NamesInQuestions.sowings(FARM, crop)).hasSameSizeAs(FARM.sowings());
   }
 
+  /** An id comes before a crop, and a crop before ids without their number. */
+  @Test
+  void whatNamesSeveralThingsIsTheNearest() throws BadQuestionException {
+    assertThat(NamesInQuestions.sowings(withSowings("a", "cosmos", "cosmos-1"), "cosmos"))
+        .containsExactly(1);
+    assertThat(NamesInQuestions.sowings(withSowings("a", "cosmos-1", "cosmos-2"), "cosmos"))
+        .containsExactly(0, 1, 2);
+  }
+
   @ParameterizedTest
   @ValueSource(strings = {"", "tom", "Tomato*", "tomato-?", "tom.*", "[t]*", "tomato-1 "})
   void aMatchThatNamesNothingIsRefusedWithWhatAMatchIs(String match) {

@@ -3,7 +3,6 @@ package propcap.study;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -15,6 +14,7 @@ import propcap.farm.RandomScenarios;
 import propcap.farm.Scenario;
 import propcap.farm.SoFar;
 import propcap.farm.Sowing;
+import propcap.farm.Sowings;
 import propcap.farm.TinyFarm;
 import propcap.farm.TrayPast;
 import propcap.season.SeasonOutcome;
@@ -164,24 +164,9 @@ class PlanningTest {
   @Test
   void datesStayWithinTheDaysThatASowingMayHave() throws Exception {
     Scenario tiny = TinyFarm.make();
-    List<Sowing> narrow = new ArrayList<>();
-    for (Sowing s : tiny.sowings()) {
-      narrow.add(
-          new Sowing(
-              s.id(),
-              s.crop(),
-              s.lot(),
-              s.sow(),
-              s.trays(),
-              s.plantsNeeded(),
-              s.bedFrom(),
-              s.bedBy(),
-              s.bedUntil(),
-              s.resowUntil(),
-              null,
-              new Sowing.Leeway(Farms.day(5), Farms.day(6), null)));
-    }
-    Planned planned = plan(tiny.withSowings(narrow), QUESTION, 100);
+    Sowing.Leeway narrow = new Sowing.Leeway(Farms.day(5), Farms.day(6), null);
+    Planned planned =
+        plan(Sowings.each(tiny, s -> Sowings.with(s, narrow)), QUESTION, 100);
     assertThat(planned.found().scenario().sowings())
         .allMatch(s -> s.sow().equals(Farms.day(5)) || s.sow().equals(Farms.day(6)));
   }

@@ -19,7 +19,7 @@ import propcap.farm.Farms;
 import propcap.farm.Place;
 import propcap.farm.PlaceKind;
 import propcap.farm.Scenario;
-import propcap.farm.Sowing;
+import propcap.farm.Sowings;
 import propcap.study.Sizing.Candidate;
 import propcap.study.Sizing.Found;
 import propcap.study.SizingQuestion.Range;
@@ -329,25 +329,9 @@ class SizingRunTest {
     farm.crops = List.of(crop.make());
     farm.sowings = List.of(Farms.sowing("a", 0, 4, 0, 60), Farms.sowing("late", 0, 2, 0, 3));
     Scenario doubled =
-        farm.make().withSowings(farm.sowings.stream().map(s -> needing(s, 20)).toList());
+        Sowings.each(farm.make(), s -> Sowings.needing(s, 20));
     Sizing sizing = size(doubled, table(10, 10, 1, "on-time>=90%"));
     assertThat(candidate(sizing, 10).mean()).isEqualTo(.5);
-  }
-
-  private static Sowing needing(Sowing s, int plants) {
-    return new Sowing(
-        s.id(),
-        s.crop(),
-        s.lot(),
-        s.sow(),
-        s.trays(),
-        plants,
-        s.bedFrom(),
-        s.bedBy(),
-        s.bedUntil(),
-        s.resowUntil(),
-        null,
-        Sowing.Leeway.NOT_SAID);
   }
 
   @Test

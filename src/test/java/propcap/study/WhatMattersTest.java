@@ -7,27 +7,12 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import propcap.farm.RandomScenarios;
 import propcap.farm.Scenario;
-import propcap.farm.Sowing;
+import propcap.farm.Sowings;
 
 class WhatMattersTest {
   private static Scenario needing(int plants) {
     Scenario any = RandomScenarios.from(1);
-    Sowing s = any.sowings().get(0);
-    return any.withSowings(
-        List.of(
-            new Sowing(
-                s.id(),
-                s.crop(),
-                s.lot(),
-                s.sow(),
-                s.trays(),
-                plants,
-                s.bedFrom(),
-                s.bedBy(),
-                s.bedUntil(),
-                s.resowUntil(),
-                s.germinateIn(),
-                s.leeway())));
+    return any.withSowings(List.of(Sowings.needing(any.sowings().get(0), plants)));
   }
 
   /** Half a per cent of 10,000 plants is 50. */
@@ -40,6 +25,7 @@ class WhatMattersTest {
     "10, 20, 100, NONE",
     "0, 49, 100, NONE",
     "10, 45, 100, NOT_TOLD",
+    "-10, 45, 100, NOT_TOLD",
     "200, 210, 100, NOT_TOLD",
     "200, 10, 19, NOT_TOLD",
     "0, 0, 0, NONE"

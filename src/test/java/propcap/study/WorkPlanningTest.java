@@ -20,6 +20,7 @@ import propcap.farm.RandomScenarios;
 import propcap.farm.Rounds;
 import propcap.farm.Scenario;
 import propcap.farm.Sowing;
+import propcap.farm.Sowings;
 import propcap.farm.TrayTask;
 import propcap.study.WorkCalendar.Planned;
 import propcap.study.WorkCalendar.Stint;
@@ -210,21 +211,7 @@ class WorkPlanningTest {
   @Test
   void whatIsSownAgainIsToldApart() throws InterruptedException {
     cosmos.pullAfterDays = 2;
-    Sowing a = Farms.sowing("a", 2, 2);
-    farm.sowings.add(
-        new Sowing(
-            "a",
-            "cosmos",
-            "lot",
-            a.sow(),
-            2,
-            10,
-            a.bedFrom(),
-            a.bedBy(),
-            null,
-            Farms.day(5),
-            null,
-            Sowing.Leeway.NOT_SAID));
+    farm.sowings.add(Sowings.sownAgainUntil(Farms.sowing("a", 2, 2), Farms.day(5)));
     WorkCalendar calendar = calendar();
     assertDone(calendar, TrayTask.SOW, 2, null, "Mats", 2, 20, 2 * SOW);
     assertDone(calendar, TrayTask.SOW_AGAIN, 4, null, "Mats", 2, 20, 2 * SOW);

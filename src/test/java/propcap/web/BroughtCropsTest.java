@@ -8,32 +8,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.Objects;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import propcap.files.CropBook;
 import propcap.files.ScenarioReader;
 
 /** A crop of the list that the program brings, taken into a farm's own by the page. */
-class BroughtCropsTest {
-  @TempDir Path folder;
-  private Path scenario;
-  private Server server;
-  private Browser browser;
-
-  @BeforeEach
-  void aPage() throws Exception {
-    scenario = Farm.in(folder);
-    server = Server.start(scenario, 0, "test");
-    browser = new Browser(server.newLink());
-  }
-
-  @AfterEach
-  void close() {
-    server.close();
-  }
-
+class BroughtCropsTest extends Served {
   @Test
   void theListIsTheProgramsOwnWithItsSources() {
     JsonArray all = JsonParser.parseString(browser.get("/api/crops").body()).getAsJsonArray();
@@ -59,6 +39,17 @@ class BroughtCropsTest {
     assertThat(copy.sources())
         .isEqualTo(CropBook.ofPropcap().named("celosia").orElseThrow().sources());
     assertThat(Files.readString(list)).contains("# 70-75 F, dark, 7-10 days [ISU23], 6-10 [MU]");
+  }
+
+  /** A farm that closes its chamber has the table left. */
+  @Test
+  void oneGerminatesInNoPlaceThatIsClosed() throws Exception {
+    browser.spaces("Chamber", 0);
+    browser.edit(Map.of("do", "copy-crop", "name", "celosia"));
+    browser.post("/api/save", Map.of());
+    CropBook.Entry copy =
+        CropBook.read(folder.resolve("crops.yaml"), d -> {}).named("celosia").orElseThrow();
+    assertThat(copy.crop().germinateIn()).containsExactly("House");
   }
 
   @Test

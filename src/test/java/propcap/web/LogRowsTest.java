@@ -6,7 +6,6 @@ import com.google.gson.JsonArray;
 import com.google.gson.JsonElement;
 import com.google.gson.JsonObject;
 import com.google.gson.JsonParser;
-import java.io.IOException;
 import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -15,36 +14,18 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** A row is looked at before it is written in the log, and a wrong one is not written. */
-class LogRowsTest {
+class LogRowsTest extends Served {
   private static final String HEADER = "sowing,tray,event,date,plants,place,trays\n";
 
-  @TempDir Path folder;
-  private Path scenario;
-  private Server server;
-  private Browser browser;
 
   @BeforeEach
-  void aLogOnAMorningInMarch() throws IOException {
-    scenario = Farm.in(folder);
-    open();
+  void aLogOnAMorningInMarch() {
     browser.edit(Map.of("do", "keep-log"));
     browser.post("/api/day", Map.of("day", "2027-03-10"));
-  }
-
-  private void open() throws IOException {
-    server = Server.start(scenario, 0, "test");
-    browser = new Browser(server.newLink());
-  }
-
-  @AfterEach
-  void close() {
-    server.close();
   }
 
   private static Map<String, Object> row(String... cells) {
@@ -139,9 +120,8 @@ class LogRowsTest {
   @Test
   void aRightRowIsWrittenBesideAWrongOneOfTheSpreadsheet() throws Exception {
     browser.post("/api/save", Map.of());
-    server.close();
     Files.writeString(folder.resolve("log.csv"), HEADER + "cabbage-1,,swon,2027-02-20,,,6\n");
-    open();
+    serveAnew();
     browser.post("/api/day", Map.of("day", "2027-03-10"));
     assertThat(browser.state().getAsJsonArray("faults")).hasSize(1);
     assertThat(written("lettuce-1", "", "sown", "2027-03-01", "", "", "2")).isEmpty();
@@ -167,6 +147,32 @@ class LogRowsTest {
                 "edits",
                 List.of(row("cabbage-1", "", "off-heat", "2027-03-01", "", "", "6"))));
     assertThat(reply.body()).contains("off-heat of 6 trays of cabbage-1, but the log has none");
+    assertThat(rows()).isZero();
+  }
+
+  /** More spaces of a what-if are none in which trays have stood. */
+  @Test
+  void aRowOfAWhatIfMustHaveHadRoomInThePlansHouse() throws Exception {
+    browser.post("/api/what-if", Map.of("title", "More"));
+    Map<String, String> larger =
+        Map.of("do", "place", "name", "Chamber", "key", "spaces", "value", "20");
+    for (Map<String, ?> edit :
+        List.of(larger, row("cabbage-1", "", "sown", "2027-03-01", "", "", "12"))) {
+      HttpResponse<String> reply =
+          browser.post(
+              "/api/edit",
+              Map.of(
+                  "file",
+                  "more.yaml",
+                  "version",
+                  browser.state().get("version").getAsLong(),
+                  "edits",
+                  List.of(edit)));
+      assertThat(reply.statusCode()).as(reply.body()).isEqualTo(200);
+      if (!edit.equals(larger)) {
+        assertThat(reply.body()).contains("Chamber has 12 trays on 2027-03-01 and 6 spaces");
+      }
+    }
     assertThat(rows()).isZero();
   }
 
@@ -212,12 +218,10 @@ class LogRowsTest {
 
   @Test
   void aLogElsewhereIsReadAndTheTabSaysWhatToDo() throws Exception {
-    server.close();
-    Path farm = Files.createDirectory(folder.resolve("farm"));
-    scenario = Farm.in(farm);
-    Files.writeString(scenario, Farm.SCENARIO + "so-far: ../mine.csv\n");
+    Path other = Farm.in(Files.createDirectory(folder.resolve("farm")));
+    Files.writeString(other, Farm.SCENARIO + "so-far: ../mine.csv\n");
     Files.writeString(folder.resolve("mine.csv"), HEADER + "cabbage-1,,sown,2027-02-20,,,6\n");
-    open();
+    serveAnew(other);
     browser.post("/api/day", Map.of("day", "2027-03-10"));
     assertThat(soFar().get("readOnly").getAsString())
         .isEqualTo(

@@ -5,31 +5,23 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.google.gson.JsonObject;
 import com.google.gson.JsonParser;
 import java.io.IOException;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** The forecast follows a change by itself, and is made once. */
-class OutlookTest {
-  @TempDir Path folder;
-  private Server server;
-  private Browser browser;
+class OutlookTest extends Served {
   private News news;
 
   @BeforeEach
   void aPage() throws Exception {
-    server = Server.start(Farm.in(folder), 0, "test");
-    browser = new Browser(server.newLink());
     news = new News(browser);
   }
 
   @AfterEach
   void close() throws IOException {
-    server.close();
     news.close();
   }
 

@@ -18,26 +18,19 @@ import java.util.Map;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import propcap.disk.FileSet;
 
 /** What the page gets from the server: the state, forecasts, answers, and news of them. */
-class PageTest {
-  @TempDir Path folder;
-  private Server server;
-  private Browser browser;
+class PageTest extends Served {
   private News news;
 
   @BeforeEach
   void aPage() throws Exception {
-    server = Server.start(Farm.in(folder), 0, "test");
-    browser = new Browser(server.newLink());
     news = new News(browser);
   }
 
   @AfterEach
   void close() throws IOException {
-    server.close();
     news.close();
   }
 

@@ -35,7 +35,7 @@ class PasteInBrowserTest extends InBrowser {
   }
 
   private int rows() {
-    return new Browser(server.newLink()).state().getAsJsonArray("sowings").size();
+    return browser.state().getAsJsonArray("sowings").size();
   }
 
   @Test

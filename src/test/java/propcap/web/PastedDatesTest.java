@@ -87,6 +87,8 @@ class PastedDatesTest {
     assertThat(new PastedDates(Order.DAY_FIRST, SPRING).read("5 Jan")).isEqualTo("2027-01-05");
     assertThat(new PastedDates(Order.DAY_FIRST, SPRING).read("1 Aug")).isEqualTo("2027-08-01");
     assertThat(new PastedDates(Order.DAY_FIRST, null).read("1 Mar")).isEqualTo("1 Mar");
+    Season leap = new Season(LocalDate.of(2027, 10, 1), LocalDate.of(2028, 6, 30));
+    assertThat(new PastedDates(Order.DAY_FIRST, leap).read("29 Feb")).isEqualTo("2028-02-29");
   }
 
   @Test
@@ -94,6 +96,7 @@ class PastedDatesTest {
     assertThat(PastedDates.orderOf(List.of("1/3/2027", "15/3/2027"))).contains(Order.DAY_FIRST);
     assertThat(PastedDates.orderOf(List.of("3/1/2027", "", "3/15/27"))).contains(Order.MONTH_FIRST);
     assertThat(PastedDates.orderOf(List.of("1/3/2027", "4/5/2027"))).isEmpty();
+    assertThat(PastedDates.orderOf(List.of("12/3/2027", "3/12/2027"))).isEmpty();
     assertThat(PastedDates.orderOf(List.of("13/3/2027", "3/13/2027"))).isEmpty();
   }
 

@@ -47,6 +47,7 @@ class PastedNumbersTest {
     "plants-needed, '1,250 plants', 1250",
     "goal, '92,5 %', 92.5 %",
     "goal, 90%, 90 %",
+    "goal, 92.125 %, 92.125 %",
     "goal, 0.9, 0.9",
   })
   void aUnitIsReadWhereItIsTheColumns(String column, String cell, String number) {

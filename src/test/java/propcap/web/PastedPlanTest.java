@@ -124,9 +124,14 @@ class PastedPlanTest {
 
   @Test
   void ofTwoColumnsThatMeanTheSameTheOneInThePagesWordsIsTaken() {
-    PastedPlan plan = read("Variety\tCrop\tTrays\nFilderkraut\tcabbage\t3\n");
-    assertThat(plan.rows()).containsExactly(Map.of("crop", "cabbage", "trays", "3"));
-    assertThat(plan.leftOut()).containsExactly("column “Variety”");
+    for (String table :
+        List.of(
+            "Variety\tCrop\tTrays\nFilderkraut\tcabbage\t3\n",
+            "Crop\tVariety\tTrays\ncabbage\tFilderkraut\t3\n")) {
+      PastedPlan plan = read(table);
+      assertThat(plan.rows()).containsExactly(Map.of("crop", "cabbage", "trays", "3"));
+      assertThat(plan.leftOut()).containsExactly("column “Variety”");
+    }
   }
 
   @Test
@@ -147,6 +152,7 @@ class PastedPlanTest {
   @Test
   void aRowOfTheTradesWordsIsNoHeading() {
     assertThat(read("batch\tcabbage\t\t2027-03-01\t3").isHeaded()).isFalse();
+    assertThat(read("kale-1\tkale\t\t1.3.\t3\nbatch\tcabbage").isHeaded()).isFalse();
     assertThat(read("Trays\n12\n13").rows()).hasSize(2);
   }
 

@@ -7,42 +7,24 @@ import com.google.gson.JsonObject;
 import com.google.gson.JsonParser;
 import java.net.http.HttpResponse;
 import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** A pasted table, looked at and written. */
-class PastingTest {
+class PastingTest extends Served {
   private static final String HEADING =
       "Sowing\tCrop\tSow on\tTrays\tPlants needed\tBed from\tBed by\n";
   private static final String NEW = "c-2\tcabbage\t13/3/2027\t12\t900\t20/4/2027\t10/5/2027\n";
 
-  @TempDir Path folder;
-  private Server server;
-  private Browser page;
-
-  @BeforeEach
-  void aServer() throws Exception {
-    server = Server.start(Farm.in(folder), 0, "test");
-    page = new Browser(server.newLink());
-  }
-
-  @AfterEach
-  void close() {
-    server.close();
-  }
 
   private HttpResponse<String> send(String text, Map<String, String> more) {
     Map<String, Object> body = new HashMap<>(more);
     body.put("text", text);
-    body.put("version", page.state().get("version").getAsLong());
-    return page.post("/api/paste", body);
+    body.put("version", browser.state().get("version").getAsLong());
+    return browser.post("/api/paste", body);
   }
 
   private JsonObject paste(String text, Map<String, String> more) {
@@ -52,7 +34,7 @@ class PastingTest {
   }
 
   private JsonObject cells(int row) {
-    return page.state()
+    return browser.state()
         .getAsJsonArray("sowings")
         .get(row)
         .getAsJsonObject()
@@ -60,7 +42,7 @@ class PastingTest {
   }
 
   private int rows() {
-    return page.state().getAsJsonArray("sowings").size();
+    return browser.state().getAsJsonArray("sowings").size();
   }
 
   private static JsonObject row(JsonObject told, int row) {
@@ -79,7 +61,7 @@ class PastingTest {
     assertThat(told.get("added").getAsInt()).isEqualTo(1);
     assertThat(told.get("wrong").getAsInt()).as("%s", told).isZero();
     assertThat(rows()).isEqualTo(2);
-    assertThat(page.state().get("canUndo").getAsBoolean()).isFalse();
+    assertThat(browser.state().get("canUndo").getAsBoolean()).isFalse();
   }
 
   @Test
@@ -91,11 +73,11 @@ class PastingTest {
     assertThat(told.get("added").getAsInt()).isEqualTo(1);
     assertThat(cells(0).get("trays").getAsString()).isEqualTo("14");
     assertThat(cells(2).get("sow").getAsString()).isEqualTo("2027-03-13");
-    assertThat(page.state().getAsJsonArray("faults")).isEmpty();
-    page.post("/api/undo", Map.of());
+    assertThat(browser.state().getAsJsonArray("faults")).isEmpty();
+    browser.post("/api/undo", Map.of());
     assertThat(rows()).isEqualTo(2);
     assertThat(cells(0).get("trays").getAsString()).isEqualTo("12");
-    assertThat(page.state().get("canUndo").getAsBoolean()).isFalse();
+    assertThat(browser.state().get("canUndo").getAsBoolean()).isFalse();
   }
 
   @Test
@@ -160,6 +142,36 @@ class PastingTest {
     assertThat(cells(3).get("id").getAsString()).isEqualTo("cabbage-3");
   }
 
+  @Test
+  void aCropWithACapitalLetterIsTheOneOfThatName() {
+    String table =
+        """
+        Crop\tSow on\tTrays\tPlants needed\tBed from\tBed by
+        Cabbage\t1 Mar\t2\t90\t20 Apr\t10 May
+        """;
+    assertThat(paste(table, Map.of("write", "right")).get("isWritten").getAsBoolean()).isTrue();
+    assertThat(cells(2).get("crop").getAsString()).isEqualTo("cabbage");
+  }
+
+  @Test
+  void noRowGetsTheIdOfOneBelowIt() {
+    String row = "cabbage\t13/3/2027\t12\t900\t20/4/2027\t10/5/2027\n";
+    String table = HEADING + "\t" + row + "cabbage-2\t" + row;
+    assertThat(paste(table, Map.of("write", "right")).get("isWritten").getAsBoolean()).isTrue();
+    assertThat(cells(2).get("id").getAsString()).isEqualTo("cabbage-3");
+    assertThat(cells(3).get("id").getAsString()).isEqualTo("cabbage-2");
+  }
+
+  /** Neither of two rows for one sowing is lost without a word. */
+  @Test
+  void aSowingThatComesTwiceIsTold() {
+    JsonObject told =
+        paste("Sowing\tTrays\ncabbage-1\t14\ncabbage-1\t15\n", Map.of("write", "right"));
+    assertThat(told.get("isWritten").getAsBoolean()).isFalse();
+    assertThat(told.getAsJsonArray("rows"))
+        .anyMatch(r -> r.getAsJsonObject().getAsJsonObject("faults").has("id"));
+  }
+
   /** The rows that are shown may be others than those that follow in the file. */
   @Test
   void whatIsPastedInAFieldGoesDownTheRowsThatAreShown() {
@@ -173,12 +185,12 @@ class PastingTest {
 
   @Test
   void aWhatIfHoldsTheLinesAlone() throws Exception {
-    page.post("/api/what-if", Map.of("title", "More"));
+    browser.post("/api/what-if", Map.of("title", "More"));
     String table = HEADING + "cabbage-1\tcabbage\t20/2/2027\t14\t960\t15/4/2027\t10/5/2027\n" + NEW;
     JsonObject told = paste(table, Map.of("write", "right", "file", "more.yaml"));
     assertThat(told.get("isWritten").getAsBoolean()).as("%s", told).isTrue();
     assertThat(rows()).isEqualTo(2);
-    page.post("/api/save", Map.of("over", "false"));
+    browser.post("/api/save", Map.of("over", "false"));
     assertThat(Files.readString(folder.resolve("more.yaml")))
         .contains("match: cabbage-1", "add: c-2")
         .doesNotContain("lettuce");
@@ -187,7 +199,7 @@ class PastingTest {
 
   @Test
   void aWrongWordOfAWhatIfIsToldAtItsCellToo() {
-    page.post("/api/what-if", Map.of("title", "More"));
+    browser.post("/api/what-if", Map.of("title", "More"));
     String table = HEADING + NEW.replace("12\t900", "many\t900");
     JsonObject told = paste(table, Map.of("write", "right", "file", "more.yaml"));
     assertThat(fault(told, 0, "trays")).contains("many");
@@ -195,14 +207,12 @@ class PastingTest {
 
   @Test
   void anEmptyPlanTakesATable() throws Exception {
-    server.close();
     Files.writeString(
         folder.resolve("sowings.csv"), Farm.PLAN.lines().findFirst().orElse("") + "\n");
-    server = Server.start(folder.resolve("small.yaml"), 0, "test");
-    page = new Browser(server.newLink());
+    serveAnew();
     JsonObject told = paste(HEADING + NEW, Map.of("write", "right"));
     assertThat(told.get("isWritten").getAsBoolean()).as("%s", told).isTrue();
-    assertThat(page.state().getAsJsonArray("faults")).isEmpty();
+    assertThat(browser.state().getAsJsonArray("faults")).isEmpty();
   }
 
   @Test
@@ -214,7 +224,7 @@ class PastingTest {
                 .collect(Collectors.joining());
     assertThat(paste(table, Map.of("write", "right")).get("added").getAsInt()).isEqualTo(2_000);
     assertThat(rows()).isEqualTo(2_002);
-    page.post("/api/undo", Map.of());
+    browser.post("/api/undo", Map.of());
     assertThat(rows()).isEqualTo(2);
     HttpResponse<String> refused = send(HEADING + NEW.repeat(5_001), Map.of());
     assertThat(refused.statusCode()).isEqualTo(400);

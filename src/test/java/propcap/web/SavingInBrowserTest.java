@@ -97,7 +97,7 @@ class SavingInBrowserTest extends InBrowser {
   }
 
   private String spaces() {
-    return new Browser(server.newLink())
+    return browser
         .state()
         .getAsJsonArray("places")
         .get(1)

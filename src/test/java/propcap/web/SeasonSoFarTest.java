@@ -6,10 +6,8 @@ import com.google.gson.JsonArray;
 import com.google.gson.JsonElement;
 import com.google.gson.JsonObject;
 import com.google.gson.JsonParser;
-import java.io.IOException;
 import java.net.http.HttpResponse;
 import java.nio.file.Files;
-import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -18,10 +16,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.StreamSupport;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import propcap.farm.Scenario;
 import propcap.files.ScenarioReader;
 import propcap.files.SoFarAsked;
@@ -29,25 +25,13 @@ import propcap.files.UnsavedTexts;
 import propcap.study.Forecasting;
 
 /** The log of the season kept on the page, and the forecast that goes on from it. */
-class SeasonSoFarTest {
+class SeasonSoFarTest extends Served {
   private static final String HEADER = "sowing,tray,event,date,plants,place,trays\n";
 
-  @TempDir Path folder;
-  private Path scenario;
-  private Server server;
-  private Browser browser;
 
   @BeforeEach
-  void aPageOfOneMorningInMarch() throws IOException {
-    scenario = Farm.in(folder);
-    server = Server.start(scenario, 0, "test");
-    browser = new Browser(server.newLink());
+  void aPageOfOneMorningInMarch() {
     on("2027-03-10");
-  }
-
-  @AfterEach
-  void close() {
-    server.close();
   }
 
   private void on(String day) {
@@ -135,9 +119,7 @@ class SeasonSoFarTest {
         folder.resolve("mine.csv"),
         "# kept by Ida\r\nevent,date,sowing,tray,plants\r\nsown,2027-02-20,cabbage-1,1-6,\r\n");
     Files.writeString(scenario, Farm.SCENARIO + "so-far: mine.csv\n");
-    server.close();
-    server = Server.start(scenario, 0, "test");
-    browser = new Browser(server.newLink());
+    serveAnew();
     on("2027-03-10");
     String before = Files.readString(folder.resolve("mine.csv"));
     row(
@@ -170,9 +152,7 @@ class SeasonSoFarTest {
     Files.writeString(
         folder.resolve("log.csv"),
         HEADER + "cabbage-1,,sown,2027-02-20,,,6\ncabbage-1,,moved-out,2027-03-01,,,6\n");
-    server.close();
-    server = Server.start(scenario, 0, "test");
-    browser = new Browser(server.newLink());
+    serveAnew();
     on("2027-03-10");
     JsonArray faults = browser.state().getAsJsonArray("faults");
     assertThat(faults).isNotEmpty();

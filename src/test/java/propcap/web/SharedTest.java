@@ -8,29 +8,18 @@ import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
-import java.nio.file.Path;
 import java.util.Map;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** What a phone in the same network may read, and that it can do nothing else. */
-class SharedTest {
-  @TempDir Path folder;
+class SharedTest extends Served {
   private final HttpClient phone = HttpClient.newHttpClient();
-  private Server server;
   private String link;
 
   @BeforeEach
   void aPageThatIsShared() throws IOException {
-    server = Server.start(Farm.in(folder), 0, "test");
     link = server.share(InetAddress.getLoopbackAddress());
-  }
-
-  @AfterEach
-  void close() {
-    server.close();
   }
 
   private HttpResponse<String> get(String at) throws Exception {
@@ -45,7 +34,6 @@ class SharedTest {
   @Test
   void theForecastAndTheAnswersAreThereToRead() throws Exception {
     assertThat(get(link).body()).contains("There is no forecast yet");
-    Browser browser = new Browser(server.newLink());
     try (News news = new News(browser)) {
       news.forecast();
       long id =

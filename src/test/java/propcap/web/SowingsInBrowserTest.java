@@ -59,7 +59,7 @@ class SowingsInBrowserTest extends InBrowser {
     page.wholeForecast();
     page.tab("sowings");
     JsonObject first =
-        JsonParser.parseString(new Browser(server.newLink()).get("/api/forecast").body())
+        JsonParser.parseString(browser.get("/api/forecast").body())
             .getAsJsonObject()
             .getAsJsonArray("sowings")
             .get(0)
@@ -91,6 +91,11 @@ class SowingsInBrowserTest extends InBrowser {
     page.driver().executeScript("document.querySelector('.sheetbox').scrollLeft = 200");
     assertThat(page.find("[data-at='sowing 0 id']").getRect().getX()).isEqualTo(before);
     assertThat(page.find("[data-at='sowing 0 crop']").getRect().getX()).isLessThan(before + 200);
+    // What is scrolled under the heading cannot be pressed through it.
+    String through =
+        "return [...document.querySelectorAll('.sheetbox thead tr > *')].filter(head =>"
+            + " getComputedStyle(head).position !== 'sticky').length";
+    assertThat(page.driver().executeScript(through)).isEqualTo(0L);
   }
 
   @Test
@@ -112,10 +117,15 @@ class SowingsInBrowserTest extends InBrowser {
     page.type("[data-at='filter']", Keys.BACK_SPACE.toString());
     page.type("[data-at='sowing 0 trays']", "2");
     page.find("[data-came='chance 0']:not(.old) .dot.lost");
+    page.type("[data-at='sowing 1 plants-needed']", "1");
+    page.find("[data-came='chance 1']:not(.old) .dot.safe");
     page.click("[data-at='only unsafe']");
-    assertThat(shown(page, NAMES)).startsWith("cabbage-1");
+    assertThat(shown(page, NAMES)).isEqualTo("cabbage-1");
+    page.click("[data-at='only unsafe']");
     page.click("[data-at='sort chance']");
-    assertThat(shown(page, NAMES)).startsWith("cabbage-1");
+    assertThat(shown(page, NAMES)).isEqualTo("cabbage-1 lettuce-1");
+    page.click("[data-at='sort chance']");
+    assertThat(shown(page, NAMES)).isEqualTo("lettuce-1 cabbage-1");
   }
 
   @Test

@@ -96,7 +96,7 @@ public record ForecastAnswer(Forecast forecast) implements Answer {
   /** All plants on time, with their error, as the report says it. */
   public String onTime() {
     return Words.count(forecast.onTime().mean())
-        + " plants on time ("
+        + " plants on time in all ("
         + Words.interval(forecast.onTime())
         + ")";
   }

@@ -79,23 +79,20 @@ public final class Words {
    * that what is below a goal of 90 % is never told as 90 %.
    */
   public static String chance(double chance) {
-    long percent = cutPercent(finite(chance));
+    return percent(chance) + " %";
+  }
+
+  private static String percent(double chance) {
+    long percent = (long) Math.floor(100 * finite(chance) + NEARLY);
     if (chance > 0 && percent == 0) {
-      return "<1 %";
+      return "<1";
     }
-    if (chance < 1 && chance >= 0.995) {
-      return ">99 %";
-    }
-    return percent + " %";
+    return chance < 1 && chance >= 0.995 ? ">99" : Long.toString(percent);
   }
 
   /** An interval of chances, such as {@code 91–96 %}, cut as each of them is. */
   public static String chances(double low, double high) {
-    return cutPercent(low) + "–" + cutPercent(high) + " %";
-  }
-
-  private static long cutPercent(double share) {
-    return (long) Math.floor(100 * share + NEARLY);
+    return percent(low) + "–" + percent(high) + " %";
   }
 
   /**

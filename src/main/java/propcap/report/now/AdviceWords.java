@@ -210,8 +210,8 @@ final class AdviceWords {
             names ->
                 "Not sown yet, and short as planned: "
                     + names
-                    + ". How to sow them otherwise is for ./propcap plan, and until when for"
-                    + " ./propcap latest.");
+                    + ". How to sow them otherwise is the question “plan”, and until when the"
+                    + " question “latest”.");
   }
 
   private Optional<String> tooLate() {

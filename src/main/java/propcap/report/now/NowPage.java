@@ -83,7 +83,7 @@ final class NowPage {
                             "Whole trays on their likely days, by the log's own words: whoever has"
                                 + " done it writes the row.",
                             NowTables.Job.of(answer.work(), scenario.today()))))),
-        List.of(AnswerPage.SPRING, AnswerPage.PLUS_MINUS));
+        List.of(AnswerPage.SPRING));
   }
 
   private static String tried(SeasonNow now) {

@@ -202,12 +202,17 @@ final class NowTables {
     return job.logged().map(LoggedEvent::word).orElse(job.word());
   }
 
+  private static String route(WorkCalendar.Stint stint) {
+    String from = stint.from();
+    String to = stint.to() == null ? "the bed" : stint.to();
+    return from == null ? "into " + to : from.equals(to) ? "on " + to : from + " → " + to;
+  }
+
   static Table<Job> work(Season season) {
     return new Table<Job>("Day", j -> Dates.dayOfWeek(j.date(), season))
         .words("What", j -> event(j.task().job()))
-        .words("Sowing", j -> j.task().sowing().id())
-        .number("Trays", "", j -> Integer.toString(j.stint().trays()))
-        .words("To", j -> j.stint().to() == null ? "the bed" : j.stint().to());
+        .cell(Column.words("Sowing"), j -> Cell.of(j.task().sowing().id(), route(j.stint())))
+        .number("Trays", "", j -> Integer.toString(j.stint().trays()));
   }
 
   /** What can still be done. */

@@ -79,7 +79,9 @@ final class NowWords {
         + Words.count((double) now.now().scenario().plantsNeeded())
         + " plants needed "
         + Words.count(now.now().balance().supplied().mean())
-        + " will be on time on average, in winter "
+        + " will be on time on average ("
+        + Words.interval(now.now().balance().supplied())
+        + "), in winter "
         + Words.count(now.winter().balance().supplied().mean())
         + ".";
   }

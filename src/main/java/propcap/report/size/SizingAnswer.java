@@ -42,7 +42,8 @@ public record SizingAnswer(Sizing sizing, FurnishingList order) implements Paged
                     + Words.plural((double) sizing.seasonsRun(), "spring")
                     + " of all sizes together, seed "
                     + sizing.settings().seed()));
-    all.addAll(orders(order));
+    // What was run stands last, as in every answer.
+    all.addAll(all.size() - 1, orders(order));
     return List.copyOf(all);
   }
 

@@ -2,7 +2,9 @@ package propcap.report.forecast;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.Color;
 import java.util.List;
+import java.util.Locale;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import propcap.report.Forecasts;
@@ -84,6 +86,39 @@ class HouseSectionTest {
                   Math.abs(Double.parseDouble(b.y()) + Double.parseDouble(b.height()) - row.foot())
                       < 0.11);
     }
+  }
+
+  @Test
+  void theWeeksInWhichAPlaceIsFullAreMarkedOnItsLine() {
+    HouseSection house = HouseSection.of(SPRING);
+    for (HouseSection.Row row : house.rows()) {
+      PlaceWeeks place = place(row.name());
+      assertThat(row.fullWeeks())
+          .as(row.name())
+          .hasSize((int) place.weeks().stream().filter(w -> w.used() >= place.spaces()).count());
+    }
+    assertThat(house.rows())
+        .anyMatch(row -> row.fullWeeks().isEmpty())
+        .anyMatch(row -> !row.fullWeeks().isEmpty());
+  }
+
+  /** As in the picture of the moves: what stands there is in the heat, growing on, hardening. */
+  @Test
+  void aPlaceHasTheColourOfWhatStandsInIt() {
+    assertThat(HouseSection.of(SPRING).rows())
+        .extracting(HouseSection.Row::colour)
+        .containsExactly(
+            hex(Stage.HEAT),
+            hex(Stage.HEAT),
+            hex(Stage.TABLE),
+            hex(Stage.TABLE),
+            hex(Stage.TABLE),
+            hex(Stage.HARDENING));
+  }
+
+  private static String hex(Stage stage) {
+    Color c = stage.colour();
+    return String.format(Locale.ROOT, "#%02x%02x%02x", c.getRed(), c.getGreen(), c.getBlue());
   }
 
   @Test

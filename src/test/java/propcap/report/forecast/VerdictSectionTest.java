@@ -2,10 +2,21 @@ package propcap.report.forecast;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
+import propcap.farm.TinyFarm;
 import propcap.report.Forecasts;
 import propcap.report.forecast.VerdictSection.Figure;
 import propcap.study.Forecast;
+import propcap.study.Forecast.Occupancy;
+import propcap.study.Forecasting;
+import propcap.study.RunSettings;
 
 class VerdictSectionTest {
 
@@ -33,6 +44,44 @@ class VerdictSectionTest {
     assertThat(verdict.mark()).isEqualTo("○");
     assertThat(verdict.sentence()).isEqualTo("The only sowing is lost.");
     assertThat(verdict.figures()).contains(new Figure("No place", "is ever full", ""));
+  }
+
+  /** The first and the last day on which every second spring has no space left. */
+  @Test
+  void thePlaceThatIsFullTheLongestIsToldWithItsDays() {
+    Forecast spring = Forecasts.spring();
+    Occupancy fullest =
+        Collections.max(
+            spring.places().stream().filter(p -> p.spaces() > 0).toList(),
+            Comparator.comparingDouble(p -> p.fullDays().mean()));
+    List<LocalDate> full = new ArrayList<>();
+    for (int day = 0; day < fullest.days().size(); day++) {
+      if (fullest.days().get(day).chanceFull() >= 0.5) {
+        full.add(spring.scenario().season().date(day));
+      }
+    }
+    DateTimeFormatter words = DateTimeFormatter.ofPattern("d MMMM", Locale.ENGLISH);
+    assertThat(full).hasSizeGreaterThan(2);
+    assertThat(VerdictSection.of(spring).figures().get(2).what())
+        .isEqualTo(
+            "with "
+                + fullest.name()
+                + " full, between "
+                + full.get(0).format(words)
+                + " and "
+                + full.get(full.size() - 1).format(words));
+  }
+
+  /** Twenty plants on time at 1 EUR, twenty late ones at 0.30, and four trays at 2 EUR. */
+  @Test
+  void whereThereArePricesTheMarginIsTheFourthFigure() throws Exception {
+    Forecast tiny =
+        Forecasting.forecast(TinyFarm.make(), new RunSettings(1, 20, null, 1), done -> {});
+    assertThat(VerdictSection.of(tiny).figures())
+        .element(3)
+        .extracting(Figure::value, Figure::what)
+        .containsExactly("18 EUR", "margin in a mean spring");
+    assertThat(VerdictSection.of(Forecasts.spring()).figures()).hasSize(3);
   }
 
   /** 89.7 % rounds to 90 %, and is below it. */

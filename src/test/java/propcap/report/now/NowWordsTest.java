@@ -237,6 +237,34 @@ class NowWordsTest {
   }
 
   @Test
+  void ofManyThatChangedTheFirstAreToldMostFirst() throws Exception {
+    for (double now : new double[] {0.6, 0.9, 0.5, 0.8, 0.3}) {
+      add(BEGUN, now, 0.9, null);
+    }
+    Map<String, Double> before = Map.of("a", 0.7, "b", 0.1, "c", 0.7, "d", 0.74, "e", 0.9);
+    assertThat(told(new LastTime(Farms.day(3), before)))
+        .contains(
+            "b from 10 % to 90 %, e from 90 % to 30 %, c from 70 % to 50 % and 2 more sowings.");
+  }
+
+  @Test
+  void traysThatShouldHaveBeenSownAreToldAsAForgottenRow() throws Exception {
+    add(BEGUN, 1, 1, null);
+    assertThat(told()).doesNotContain("not in the log");
+    add(new Trays(2, 1, 0, 0, 0, 0, 0, 0), 0.6, 0.9, null);
+    assertThat(told())
+        .contains(
+            "1 tray should have been sown by now and is not in the log (b): taken as due today. Is a"
+                + " row missing?");
+    for (int i = 0; i < 3; i++) {
+      add(new Trays(2, 2, 0, 0, 0, 0, 0, 0), 0.6, 0.9, null);
+    }
+    assertThat(told()).contains("7 trays should have been sown by now").contains("(b, c, d and e)");
+    add(new Trays(2, 2, 0, 0, 0, 0, 0, 0), 0.6, 0.9, null);
+    assertThat(told()).contains("(b, c, d and 2 more)");
+  }
+
+  @Test
   void thePageSaysItsDayAndWholePlants() throws Exception {
     add(BEGUN, 1, 0.9, null);
     String page = page();

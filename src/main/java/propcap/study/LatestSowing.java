@@ -52,7 +52,7 @@ public final class LatestSowing {
     asked.removeAll(begun);
     if (asked.isEmpty()) {
       throw new BadQuestionException(
-          "what is asked about is sown already; whether to sow it again is the question “now”");
+          "what is asked about is sown already; the question “now” tells whether to sow it again");
     }
     List<Integer> needing = asked.stream().filter(s -> sowings.get(s).plantsNeeded() > 0).toList();
     if (needing.isEmpty()) {

@@ -79,10 +79,10 @@ public final class Words {
    * that what is below a goal of 90 % is never told as 90 %.
    */
   public static String chance(double chance) {
-    return percent(chance) + " %";
+    return cut(chance) + " %";
   }
 
-  private static String percent(double chance) {
+  private static String cut(double chance) {
     long percent = (long) Math.floor(100 * finite(chance) + NEARLY);
     if (chance > 0 && percent == 0) {
       return "<1";
@@ -92,7 +92,7 @@ public final class Words {
 
   /** An interval of chances, such as {@code 91–96 %}, cut as each of them is. */
   public static String chances(double low, double high) {
-    return percent(low) + "–" + percent(high) + " %";
+    return cut(low) + "–" + cut(high) + " %";
   }
 
   /**

@@ -251,7 +251,7 @@ final class LatestWords {
                 + (begun == 1 ? "it is" : "they are")
                 + " sown already: "
                 + (begun == 1 ? latest.begun().get(0) : Words.plural(begun, "sowing"))
-                + ". Whether to sow again is the question “now”.");
+                + ". The question “now” tells whether to sow again.");
   }
 
   private static List<LatestRow> standing(List<LatestRow> rows, Standing standing) {

@@ -210,8 +210,8 @@ final class AdviceWords {
             names ->
                 "Not sown yet, and short as planned: "
                     + names
-                    + ". How to sow them otherwise is the question “plan”, and until when the"
-                    + " question “latest”.");
+                    + ". The question “plan” tells how to sow them otherwise, “latest” until"
+                    + " when.");
   }
 
   private Optional<String> tooLate() {

@@ -61,6 +61,15 @@ class WordsTest {
     assertThat(Words.chances(chance, 1)).isEqualTo(words.replace(" %", "–100 %"));
   }
 
+  /** A chance lies within its limits as they are written, too. */
+  @Test
+  void limitsAreWrittenAsTheChanceIs() {
+    assertThat(Words.chance(0.996)).isEqualTo(">99 %");
+    assertThat(Words.chances(0.989, 0.998)).isEqualTo("98–>99 %");
+    assertThat(Words.chances(0.001, 0.02)).isEqualTo("<1–2 %");
+    assertThat(Words.chances(0, 1)).isEqualTo("0–100 %");
+  }
+
   @Test
   void aShareIsNeverRoundedToNothingOrAll() {
     assertThat(Words.percent(0.0002)).isEqualTo("<0.1 %");

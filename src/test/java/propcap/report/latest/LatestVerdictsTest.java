@@ -209,7 +209,7 @@ class LatestVerdictsTest {
   void whatIsSownAlreadyIsLeftOutAndCounted() {
     LatestAnswer answer = new LatestAnswer(latest(List.of("x", "y"), USUAL), List.of());
     String left =
-        "Left out, as they are sown already: 2 sowings. Whether to sow again is for ./propcap now.";
+        "Left out, as they are sown already: 2 sowings. The question “now” tells whether to sow again.";
     assertThat(String.join(" ", answer.headlines()).replaceAll("\\s+", " ")).contains(left);
     assertThat(answer.html()).contains(left);
   }

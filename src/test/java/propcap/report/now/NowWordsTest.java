@@ -221,8 +221,8 @@ class NowWordsTest {
     add(NOT_BEGUN, 0.6, 0.6, null);
     assertThat(told())
         .contains(
-            "Not sown yet, and short as planned: a. How to sow them otherwise is for ./propcap plan,"
-                + " and until when for ./propcap latest.")
+            "Not sown yet, and short as planned: a. The question “plan” tells how to sow them"
+                + " otherwise, “latest” until when.")
         .doesNotContain("Nothing that was tried");
   }
 

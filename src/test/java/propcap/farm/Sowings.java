@@ -14,6 +14,20 @@ public final class Sowings {
   }
 
   public static Sowing needing(Sowing s, int plants) {
+    return changed(s, plants, s.resowUntil(), s.leeway());
+  }
+
+  public static Sowing with(Sowing s, Sowing.Leeway leeway) {
+    return changed(s, s.plantsNeeded(), s.resowUntil(), leeway);
+  }
+
+  /** Where there is no day, a tray of it that fails is not sown again. */
+  public static Sowing sownAgainUntil(Sowing s, @Nullable LocalDate day) {
+    return changed(s, s.plantsNeeded(), day, s.leeway());
+  }
+
+  private static Sowing changed(
+      Sowing s, int plants, @Nullable LocalDate again, Sowing.Leeway leeway) {
     return new Sowing(
         s.id(),
         s.crop(),
@@ -24,41 +38,8 @@ public final class Sowings {
         s.bedFrom(),
         s.bedBy(),
         s.bedUntil(),
-        s.resowUntil(),
-        s.germinateIn(),
-        s.leeway());
-  }
-
-  public static Sowing with(Sowing s, Sowing.Leeway leeway) {
-    return new Sowing(
-        s.id(),
-        s.crop(),
-        s.lot(),
-        s.sow(),
-        s.trays(),
-        s.plantsNeeded(),
-        s.bedFrom(),
-        s.bedBy(),
-        s.bedUntil(),
-        s.resowUntil(),
+        again,
         s.germinateIn(),
         leeway);
-  }
-
-  /** Where there is no day, a tray of it that fails is not sown again. */
-  public static Sowing sownAgainUntil(Sowing s, @Nullable LocalDate day) {
-    return new Sowing(
-        s.id(),
-        s.crop(),
-        s.lot(),
-        s.sow(),
-        s.trays(),
-        s.plantsNeeded(),
-        s.bedFrom(),
-        s.bedBy(),
-        s.bedUntil(),
-        day,
-        s.germinateIn(),
-        s.leeway());
   }
 }

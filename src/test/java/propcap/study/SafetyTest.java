@@ -4,13 +4,17 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import propcap.farm.RandomScenarios;
 import propcap.farm.Scenario;
+import propcap.farm.SoFar;
 import propcap.farm.Sowing;
 import propcap.farm.Sowings;
+import propcap.farm.Variants;
 
 class SafetyTest {
   private static final RunSettings RUN = new RunSettings(3, 40, null, 1);
@@ -47,16 +51,32 @@ class SafetyTest {
     assertThat(safe(withGoals(usual, 0.9))).isEqualTo(safe(usual));
   }
 
+  private static int swept(Scenario scenario) throws Exception {
+    List<Variants.Variant> twice =
+        Stream.of("one", "the same")
+            .map(name -> new Variants.Variant(name, scenario, List.of()))
+            .toList();
+    return new Sweeping(new Variants(List.of(), twice), RUN, "1", key -> Optional.empty())
+        .sweep((key, text) -> {}, done -> {})
+        .first()
+        .safe();
+  }
+
   /** A goal that is a sowing's own counts in every answer, and all of them count alike. */
   @ParameterizedTest
   @ValueSource(longs = {27, 28, 43, 82, 84, 97})
-  void forecastAndComparisonCountTheSame(long seed) throws Exception {
+  void forecastComparisonSweepAndNowCountTheSame(long seed) throws Exception {
     Scenario usual = EvenChances.from(seed);
     for (Scenario scenario : List.of(usual, withGoals(usual, 0.3), withGoals(usual, 0.99))) {
       Forecast forecast = Forecasting.forecast(scenario, RUN, done -> {});
       Comparison comparison = Comparing.compare(List.of(scenario, scenario), RUN, done -> {});
       int safe = Safety.SAFE.among(forecast.sowings());
       assertThat(comparison.safe()).containsExactly(safe, safe);
+      assertThat(swept(scenario)).isEqualTo(safe);
+      SoFar before = new SoFar(scenario.season().start(), List.of(), List.of());
+      SeasonNow now = AskingNow.ask(scenario.withSoFar(before), RUN, 0.9, false, done -> {});
+      assertThat(now.safeInWinter()).isEqualTo(safe);
+      assertThat(now.safe()).isEqualTo(Safety.SAFE.among(now.now().sowings()));
       long byHand =
           forecast.sowings().stream()
               .filter(

@@ -54,6 +54,14 @@ abstract class InBrowser extends Served {
     return open(width);
   }
 
+  /** One that changes nothing yet, under the name that it is given. */
+  static void putWhatIfBeside(Chromium page) {
+    page.click("#what-if");
+    page.awaitValue("#d-title", "What if 1");
+    page.click("#dialog button[type='submit']");
+    page.find("[data-file='what-if-1.yaml'][aria-pressed='true']");
+  }
+
   /** What the plan says in a column of a row, whatever the page shows. */
   String cell(int row, String column) {
     return browser

@@ -34,10 +34,7 @@ class SavingInBrowserTest extends InBrowser {
   @Test
   void aFaultyWhatIfHasNoForecastAndIsSavedOnlyWhenAsked() {
     Chromium page = open(WIDE);
-    page.click("#what-if");
-    page.awaitValue("#d-title", "What if 1");
-    page.click("#dialog button[type='submit']");
-    page.find("[data-file='what-if-1.yaml'][aria-pressed='true']");
+    putWhatIfBeside(page);
     page.click("[data-at='like Chamber']");
     page.click("#dialog button[type='submit']");
     page.find("[data-place='Chamber 2']");

@@ -26,10 +26,7 @@ class SowingsInBrowserTest extends InBrowser {
   @Test
   void aSowingMoreInAWhatIfLeavesThePlanItsOwn() {
     Chromium page = open(WIDE);
-    page.click("#what-if");
-    page.awaitValue("#d-title", "What if 1");
-    page.click("#dialog button[type='submit']");
-    page.find("[data-file='what-if-1.yaml'][aria-pressed='true']");
+    putWhatIfBeside(page);
     page.tab("sowings");
     page.click("[data-at='add sowing']");
     page.awaitValue("[data-at='sowing 2 id']", "lettuce-2");
@@ -177,10 +174,7 @@ class SowingsInBrowserTest extends InBrowser {
   @Test
   void manyRowsOfAWhatIfAreChangedInIt() {
     Chromium page = open(WIDE);
-    page.click("#what-if");
-    page.awaitValue("#d-title", "What if 1");
-    page.click("#dialog button[type='submit']");
-    page.find("[data-file='what-if-1.yaml'][aria-pressed='true']");
+    putWhatIfBeside(page);
     page.tab("sowings");
     page.click("[data-at='choose all']");
     page.click("[data-at='many shift']");

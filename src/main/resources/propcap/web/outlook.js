@@ -175,8 +175,8 @@ function sideBySide() {
     'div',
     {class: 'pairs', id: 'pairs'},
     el('h3', {}, 'Side by side, on the same springs'),
-    table,
     now.verdicts.map((verdict) => el('p', {}, verdict)),
+    table,
     details,
   );
 }

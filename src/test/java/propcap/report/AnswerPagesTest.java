@@ -58,17 +58,17 @@ class AnswerPagesTest {
   }
 
   @Test
-  void aComparisonSaysItsVerdictsThenItsMoneyThenItsParts() {
+  void aComparisonSaysWhetherItPaysThenItsVerdictsThenItsParts() {
     assertInOrder(
         COMPARISON,
         "Base spring</h1>",
+        "Does it pay?",
+        "Do not buy Chamber 2",
+        "buys nothing",
         "Does it bring more plants?",
         "A second chamber adds nothing that 400 springs could tell (-40 ± 210 plants on time a"
             + " spring): the tables are full, and trays stretch waiting to leave the heat",
         "<svg",
-        "Does it pay?",
-        "Do not buy Chamber 2",
-        "buys nothing",
         "Which crops gain or lose",
         "What waits",
         "Where plants are lost",

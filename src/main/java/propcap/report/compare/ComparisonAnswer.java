@@ -3,6 +3,7 @@ package propcap.report.compare;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import propcap.report.kit.AnswerPage;
 import propcap.report.kit.Fact;
 import propcap.report.kit.Lines;
@@ -33,12 +34,11 @@ public record ComparisonAnswer(Comparison comparison) implements PagedAnswer {
     Lines lines = new Lines();
     List<ComparisonWords> alternatives = ComparisonWords.of(comparison);
     boolean isShort = alternatives.size() > 1;
+    // Where money is asked, whether it pays is the question.
+    InvestmentWords.of(comparison)
+        .forEach(i -> lines.add(isShort ? i.shortVerdict() : i.verdict()));
     alternatives.forEach(w -> lines.add(isShort ? w.shortVerdict() : w.verdict()));
     lines.add(ComparisonWords.safe(comparison));
-    for (ComparisonWords words : alternatives) {
-      InvestmentWords.of(comparison, words.alternative())
-          .ifPresent(i -> lines.add(isShort ? i.shortVerdict() : i.verdict()));
-    }
     return lines.endingWith(
         comparison.scenarios().get(0).name()
             + " against "
@@ -69,8 +69,11 @@ public record ComparisonAnswer(Comparison comparison) implements PagedAnswer {
     return Templates.withoutLooseErrors(Templates.fill("sheet.jte", sheet));
   }
 
-  /** What changed in each outcome, in a sentence for each alternative. */
+  /** Whether each alternative pays, where money is asked, and what changed in its outcome. */
   public List<String> verdicts() {
-    return ComparisonWords.of(comparison).stream().map(ComparisonWords::verdict).toList();
+    return Stream.concat(
+            InvestmentWords.of(comparison).stream().map(InvestmentWords::shortVerdict),
+            ComparisonWords.of(comparison).stream().map(ComparisonWords::verdict))
+        .toList();
   }
 }

@@ -43,10 +43,10 @@ final class ComparisonPage {
                 comparison.settings()));
     facts.add(new Fact("Alternatives", Integer.toString(alternatives.size())));
     List<Part> parts = new ArrayList<>();
-    parts.add(plants());
     if (!investments.isEmpty() || comparison.find(Kind.MARGIN, "").isPresent()) {
       parts.add(money());
     }
+    parts.add(plants());
     parts.add(part("crops", "Which crops gain or lose", Kind.ON_TIME_OF_CROP, "plants on time"));
     parts.add(part("waiting", "What waits", Kind.WAITING, "tray-days of waiting"));
     parts.add(part("losses", "Where plants are lost", Kind.LOST, "cells or plants lost"));

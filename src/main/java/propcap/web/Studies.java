@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 
 /** The studies of the page: one runs, the others wait in line, forecasts before questions. */
 final class Studies implements AutoCloseable {
@@ -76,9 +77,8 @@ final class Studies implements AutoCloseable {
 
   /** The study that runs, and those that wait. */
   synchronized List<Study> all() {
-    List<Study> all = new ArrayList<>(running.stream().toList());
-    line.stream().filter(s -> !s.isOver()).forEach(all::add);
-    return all;
+    // One that has been told to be over may not have left yet.
+    return Stream.concat(running.stream(), line.stream()).filter(s -> !s.isOver()).toList();
   }
 
   void stop(long id) {

@@ -20,8 +20,7 @@ class SharingTest {
   @Test
   void itIsLightAroundTheCode() {
     List<String> lines = Sharing.code(LINK).lines().toList();
-    assertThat(lines)
-        .allSatisfy(line -> assertThat(line).startsWith("████").endsWith("████"));
+    assertThat(lines).allSatisfy(line -> assertThat(line).startsWith("████").endsWith("████"));
     for (int line : new int[] {0, 1, lines.size() - 2, lines.size() - 1}) {
       assertThat(lines.get(line)).matches("█+");
     }

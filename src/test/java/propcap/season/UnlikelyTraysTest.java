@@ -137,9 +137,7 @@ class UnlikelyTraysTest {
     }
     Scenario scenario = FarmsWithAPast.withWeather(farm.make(), weather);
     Logged tray =
-        Logged.sown("a", 1, 0)
-            .on(LoggedEvent.OFF_HEAT, 5, "Frame")
-            .on(LoggedEvent.MOVED_OUT, 15);
+        Logged.sown("a", 1, 0).on(LoggedEvent.OFF_HEAT, 5, "Frame").on(LoggedEvent.MOVED_OUT, 15);
     return UnlikelyTrays.of(
         scenario.withSoFar(
             new SoFar(

@@ -281,8 +281,7 @@ class LatestSowingTest {
   void aSowingsOwnGoalComesBeforeTheQuestions() throws Exception {
     crop.spread = 0.2;
     Sowing plain = Farms.sowing("a", 2, 1, 0, 45);
-    Sowing own =
-        Sowings.with(Farms.sowing("b", 2, 1, 0, 45), new Sowing.Leeway(null, null, 0.6));
+    Sowing own = Sowings.with(Farms.sowing("b", 2, 1, 0, 45), new Sowing.Leeway(null, null, 0.6));
     Latest latest = latest(sown(plain, own), 0.95, SETTINGS, "*");
     assertThat(latest.sowings()).extracting(ForSowing::goal).containsExactly(0.95, 0.6);
   }

@@ -67,8 +67,7 @@ class LogFiguresTest {
         .hasSize(others.get(0).length)
         .allSatisfy(
             f -> {
-              double rounding =
-                  1 / Math.sqrt(12.0 * f.trays()) / (f.figure().isDays() ? 1 : cells);
+              double rounding = 1 / Math.sqrt(12.0 * f.trays()) / (f.figure().isDays() ? 1 : cells);
               double apart = Math.hypot(deviation(others, f.assumed()), rounding);
               assertThat(f.off()).isCloseTo((f.seen() - f.assumed()) / apart, within(1e-9));
             });

@@ -165,8 +165,7 @@ class PlanningTest {
   void datesStayWithinTheDaysThatASowingMayHave() throws Exception {
     Scenario tiny = TinyFarm.make();
     Sowing.Leeway narrow = new Sowing.Leeway(Farms.day(5), Farms.day(6), null);
-    Planned planned =
-        plan(Sowings.each(tiny, s -> Sowings.with(s, narrow)), QUESTION, 100);
+    Planned planned = plan(Sowings.each(tiny, s -> Sowings.with(s, narrow)), QUESTION, 100);
     assertThat(planned.found().scenario().sowings())
         .allMatch(s -> s.sow().equals(Farms.day(5)) || s.sow().equals(Farms.day(6)));
   }

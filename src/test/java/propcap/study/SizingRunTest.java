@@ -328,8 +328,7 @@ class SizingRunTest {
       throws BadQuestionException, InterruptedException {
     farm.crops = List.of(crop.make());
     farm.sowings = List.of(Farms.sowing("a", 0, 4, 0, 60), Farms.sowing("late", 0, 2, 0, 3));
-    Scenario doubled =
-        Sowings.each(farm.make(), s -> Sowings.needing(s, 20));
+    Scenario doubled = Sowings.each(farm.make(), s -> Sowings.needing(s, 20));
     Sizing sizing = size(doubled, table(10, 10, 1, "on-time>=90%"));
     assertThat(candidate(sizing, 10).mean()).isEqualTo(.5);
   }

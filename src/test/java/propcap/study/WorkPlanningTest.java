@@ -19,7 +19,6 @@ import propcap.farm.PlaceKind;
 import propcap.farm.RandomScenarios;
 import propcap.farm.Rounds;
 import propcap.farm.Scenario;
-import propcap.farm.Sowing;
 import propcap.farm.Sowings;
 import propcap.farm.TrayTask;
 import propcap.study.WorkCalendar.Planned;

@@ -23,7 +23,6 @@ class KeptLogInBrowserTest extends InBrowser {
   /** More rows than the page shows at once. */
   private static final int MANY = 34;
 
-
   /** A log of these rows, kept before the page is opened. */
   private void keepLog(String rows) throws IOException {
     Files.writeString(folder.resolve("log.csv"), HEADER + rows);

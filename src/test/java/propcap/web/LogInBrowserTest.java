@@ -14,7 +14,6 @@ class LogInBrowserTest extends InBrowser {
 
   private static final String IN_HEAT = "cabbage-1 in the heat Chamber";
 
-
   /** The tab on a morning in March, with an empty log. */
   private Chromium begin(int width) {
     Chromium page = open(width);

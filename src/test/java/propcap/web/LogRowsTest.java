@@ -21,7 +21,6 @@ import org.junit.jupiter.api.Test;
 class LogRowsTest extends Served {
   private static final String HEADER = "sowing,tray,event,date,plants,place,trays\n";
 
-
   @BeforeEach
   void aLogOnAMorningInMarch() {
     browser.edit(Map.of("do", "keep-log"));

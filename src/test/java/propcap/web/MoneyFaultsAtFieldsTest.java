@@ -13,8 +13,7 @@ class MoneyFaultsAtFieldsTest extends Served {
   @Test
   void eachFaultNamesTheFieldThatItIsAbout() {
     head("money.currency", "EUR");
-    assertThat(keys())
-        .containsExactlyInAnyOrder("money.tray", "money.pot-tray", "money.plants");
+    assertThat(keys()).containsExactlyInAnyOrder("money.tray", "money.pot-tray", "money.plants");
     browser.edit(Map.of("do", "price", "name", "cabbage", "key", "worth", "value", "dear"));
     assertThat(keys())
         .containsExactlyInAnyOrder(

@@ -19,7 +19,6 @@ class PastingTest extends Served {
       "Sowing\tCrop\tSow on\tTrays\tPlants needed\tBed from\tBed by\n";
   private static final String NEW = "c-2\tcabbage\t13/3/2027\t12\t900\t20/4/2027\t10/5/2027\n";
 
-
   private HttpResponse<String> send(String text, Map<String, String> more) {
     Map<String, Object> body = new HashMap<>(more);
     body.put("text", text);
@@ -34,7 +33,8 @@ class PastingTest extends Served {
   }
 
   private JsonObject cells(int row) {
-    return browser.state()
+    return browser
+        .state()
         .getAsJsonArray("sowings")
         .get(row)
         .getAsJsonObject()

@@ -28,7 +28,6 @@ import propcap.study.Forecasting;
 class SeasonSoFarTest extends Served {
   private static final String HEADER = "sowing,tray,event,date,plants,place,trays\n";
 
-
   @BeforeEach
   void aPageOfOneMorningInMarch() {
     on("2027-03-10");

@@ -99,7 +99,8 @@ class ReasonsTest {
     assertThat(Reasons.of(spring).rows())
         .hasSize((int) spring.sowings().stream().filter(s -> Safety.of(s) != Safety.SAFE).count());
     Scenario asked = EvenChances.from(82);
-    Scenario anyChance = Sowings.each(asked, s -> Sowings.with(s, new Sowing.Leeway(null, null, 0.0)));
+    Scenario anyChance =
+        Sowings.each(asked, s -> Sowings.with(s, new Sowing.Leeway(null, null, 0.0)));
     assertThat(Reasons.of(forecast(asked)).rows()).isNotEmpty();
     assertThat(Reasons.of(forecast(anyChance)).rows()).isEmpty();
   }

@@ -20,8 +20,7 @@ class SowingLineTest {
     farm.house = 1;
     farm.sowings.add(Farms.sowing("a", 3, 2));
     SowingLine line =
-        SowingLine.of(
-                Forecasting.forecast(farm.make(), new RunSettings(1, 4, null, 1), done -> {}))
+        SowingLine.of(Forecasting.forecast(farm.make(), new RunSettings(1, 4, null, 1), done -> {}))
             .get(0);
     Bar heat = line.bars().get(0);
     assertThat(heat.stage()).isEqualTo("in the heat");

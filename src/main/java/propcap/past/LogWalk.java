@@ -60,6 +60,7 @@ public final class LogWalk {
             .thenComparingInt(WalkedTray::number));
     List<Overfull> overfull = new ArrayList<>();
     for (int day = 0; day < today; day++) {
+      spaces.beginDay();
       boolean isRound = scenario.rounds().isWorkingDay(scenario.season().date(day));
       for (LoggedEvent step : LoggedEvent.ROUND) {
         for (WalkedTray tray : byTurn) {

@@ -1,5 +1,6 @@
 package propcap.past;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -15,6 +16,12 @@ final class Spaces {
 
   private final List<Place> places;
   private final int[] used;
+
+  /** Spaces that pots may fill beyond those used, and of a day those of what was thrown out. */
+  private final int[] perhaps;
+
+  private final int[] thrownOut;
+
   private final boolean[] toldOverfull;
   private final int[] tables;
   private final int[] hardeningAreas;
@@ -22,6 +29,8 @@ final class Spaces {
   Spaces(Scenario scenario) {
     places = scenario.places();
     used = new int[places.size()];
+    perhaps = new int[places.size()];
+    thrownOut = new int[places.size()];
     toldOverfull = new boolean[places.size()];
     tables = open(PlaceKind.TABLE);
     hardeningAreas = open(PlaceKind.HARDENING);
@@ -75,12 +84,33 @@ final class Spaces {
     return IntStream.of(of).filter(p -> free(p) >= spaces).findFirst().orElse(NOWHERE);
   }
 
-  void take(int place, int spaces) {
-    used[place] += spaces;
+  /** Whether one of some places had so many spaces free, whatever the log leaves open. */
+  boolean surelyHasRoom(int[] of, int spaces) {
+    return IntStream.of(of).anyMatch(p -> surelyFree(p) >= spaces);
   }
 
-  void leave(int place, int spaces) {
+  int surelyFree(int place) {
+    return free(place) - perhaps[place] - thrownOut[place];
+  }
+
+  /** A tray is thrown out of a place at its own turn, which the log does not tell. */
+  void throwOut(int place, int spaces, int atMost) {
+    leave(place, spaces, atMost);
+    thrownOut[place] += atMost;
+  }
+
+  void beginDay() {
+    Arrays.fill(thrownOut, 0);
+  }
+
+  void take(int place, int spaces, int atMost) {
+    used[place] += spaces;
+    perhaps[place] += atMost - spaces;
+  }
+
+  void leave(int place, int spaces, int atMost) {
     used[place] -= spaces;
+    perhaps[place] -= atMost - spaces;
   }
 
   /** Places with more in them than they have spaces, each told once. */

@@ -40,7 +40,15 @@ final class WalkedTray {
   private int next;
   private int place = Spaces.NOWHERE;
   private int fills;
+
+  /** As the plants that took are counted, and not those that were potted, it may fill more. */
+  private int fillsAtMost;
+
   private double plants;
+
+  /** More plants than these it cannot have. */
+  private int mostPlants;
+
   private int lineOfLastMove;
   private int lastRound = -1;
   private int notDueInHeat = -1;
@@ -133,7 +141,8 @@ final class WalkedTray {
       case SOWN -> {
         stage = Stage.GERMINATING;
         plants = crop.cells() * expectedStand();
-        stand(where(entry, germinateIn, 1), 1);
+        mostPlants = crop.cells();
+        stand(where(entry, germinateIn, 1), 1, 1);
       }
       case OFF_HEAT -> {
         int table =
@@ -141,7 +150,7 @@ final class WalkedTray {
                 ? place
                 : whereAfter(entry, spaces.tables(), 1);
         stage = Stage.GROWING_ON;
-        stand(table, 1);
+        stand(table, 1, 1);
       }
       case READY -> {
         readyAfter = lastRound;
@@ -152,19 +161,24 @@ final class WalkedTray {
         wasReadyBy(crop.pottingOn().when() == When.IF_HELD ? day - holds() : day);
         int table = ownTableFirst(entry, pots);
         stage = Stage.POTTED;
-        stand(table, pots);
+        stand(table, pots, Math.max(pots, potTrays(mostPlants)));
       }
       case MOVED_OUT -> {
         if (stage == Stage.GROWING_ON) {
           wasReadyBy(day);
         }
         int needs = fills;
+        int atMost = fillsAtMost;
         int area = whereAfter(entry, spaces.hardeningAreas(), needs);
         stage = Stage.HARDENING;
-        stand(area, needs);
+        stand(area, needs, atMost);
       }
-      case PLANTED_OUT, THROWN_OUT -> {
+      case PLANTED_OUT -> {
         leave();
+        stage = Stage.GONE;
+      }
+      case THROWN_OUT -> {
+        throwOut(entry.date());
         stage = Stage.GONE;
       }
       case COUNTED, OUTBREAK -> {}
@@ -179,6 +193,7 @@ final class WalkedTray {
     Integer counted = entry.event() == LoggedEvent.COUNTED ? null : entry.plants();
     if (counted != null) {
       plants = counted;
+      mostPlants = counted;
     }
     if (entry.event() == LoggedEvent.OFF_HEAT) {
       // What growing on costs on the mean, up to the day of potting on.
@@ -201,14 +216,6 @@ final class WalkedTray {
   private int potTrays(@Nullable Integer took) {
     int pots = Math.max(1, crop.pottingOn().potsPerTray());
     return Math.max(1, (int) Math.ceil((took == null ? plants : took) / pots));
-  }
-
-  private @Nullable Integer willHaveTaken() {
-    return written.entries().stream()
-        .filter(e -> e.event() == LoggedEvent.POTTED_ON)
-        .findFirst()
-        .map(Entry::plants)
-        .orElse(null);
   }
 
   // Where it goes.
@@ -241,19 +248,37 @@ final class WalkedTray {
     return whereAfter(entry, spaces.tables(), needs);
   }
 
-  private void stand(int in, int needs) {
+  private void stand(int in, int needs, int atMost) {
     leave();
     place = in;
     fills = needs;
-    spaces.take(in, needs);
+    fillsAtMost = atMost;
+    spaces.take(in, needs, atMost);
   }
 
   private void leave() {
     if (place != Spaces.NOWHERE) {
-      spaces.leave(place, fills);
+      spaces.leave(place, fills, fillsAtMost);
     }
+    standsNowhere();
+  }
+
+  private void standsNowhere() {
     place = Spaces.NOWHERE;
     fills = 0;
+    fillsAtMost = 0;
+  }
+
+  /** What has no bed any more goes before all others have their turn. */
+  private void throwOut(LocalDate date) {
+    LocalDate until = plan.bedUntil();
+    boolean isFirst = until != null && date.isAfter(until);
+    if (place != Spaces.NOWHERE && !isFirst) {
+      spaces.throwOut(place, fills, fillsAtMost);
+      standsNowhere();
+    } else {
+      leave();
+    }
   }
 
   // What follows from it.
@@ -270,14 +295,13 @@ final class WalkedTray {
   void stays(LoggedEvent step, int day) {
     When potting = crop.pottingOn().when();
     if (step == LoggedEvent.OFF_HEAT && stage == Stage.GERMINATING) {
-      boolean room =
-          spaces.isTable(place) || spaces.firstWithRoom(spaces.tables(), 1) != Spaces.NOWHERE;
+      boolean room = spaces.isTable(place) || spaces.surelyHasRoom(spaces.tables(), 1);
       notDueInHeat = room ? day : notDueInHeat;
     } else if (stage == Stage.GROWING_ON
         && step == LoggedEvent.MOVED_OUT
         && potting != When.ALWAYS
         && day >= releaseDay
-        && spaces.firstWithRoom(spaces.hardeningAreas(), 1) != Spaces.NOWHERE) {
+        && spaces.surelyHasRoom(spaces.hardeningAreas(), 1)) {
       wasNotReady(day);
     } else if (stage == Stage.GROWING_ON
         && step == LoggedEvent.POTTED_ON
@@ -287,10 +311,10 @@ final class WalkedTray {
     }
   }
 
+  /** However many of its plants were left by then. */
   private boolean hasRoomInPots() {
-    int needs = potTrays(willHaveTaken());
-    return spaces.free(place) + 1 >= needs
-        || spaces.firstWithRoom(spaces.tables(), needs) != Spaces.NOWHERE;
+    int needs = potTrays(mostPlants);
+    return spaces.surelyFree(place) + 1 >= needs || spaces.surelyHasRoom(spaces.tables(), needs);
   }
 
   TrayPast past() {

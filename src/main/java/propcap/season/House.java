@@ -156,6 +156,11 @@ public final class House {
 
   void throwOut(Tray tray, Loss cause) {
     tray.loseAll(cause, today, now);
+    throwOut(tray);
+  }
+
+  /** A tray in which nothing is left. */
+  private void throwOut(Tray tray) {
     notes.thrownOut(tray, today);
     leave(tray);
   }
@@ -177,8 +182,10 @@ public final class House {
       if (tray.plants() > 0) {
         hands.spend(WorkKind.PLANT_OUT, tray.plants());
         notes.plantedOut(tray, today);
+        leave(tray);
+      } else {
+        throwOut(tray);
       }
-      leave(tray);
     }
   }
 
@@ -198,7 +205,7 @@ public final class House {
       tray.countGrownOn();
       tray.countOverheld(now);
       if (tray.plants() == 0) {
-        leave(tray);
+        throwOut(tray);
         continue;
       }
       rooms.of(tray.place()).leave(tray.spaces());

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import propcap.farm.Climate;
+import propcap.farm.Crop;
 import propcap.farm.Crops;
 import propcap.farm.Farms;
 import propcap.farm.LoggedEvent;
@@ -62,6 +63,16 @@ class LogWalkTest {
     assertThat(trays.get(2).notDueInHeat()).isEqualTo(4);
   }
 
+  /** It may have gone only after the others had their turn: by the log nobody knows. */
+  @Test
+  void onTheDayOnWhichATrayIsThrownOutItsSpaceIsNoSureRoom() {
+    farm.house = 1;
+    Logged waits = Logged.sown("a", 2, 0);
+    Logged dies = Logged.sown("a", 1, 0).on(LoggedEvent.OFF_HEAT, 5).on(LoggedEvent.THROWN_OUT, 8);
+    assertThat(walk(9, dies, waits).trays().get(1).notDueInHeat()).isEqualTo(4);
+    assertThat(walk(10, dies, waits).trays().get(1).notDueInHeat()).isEqualTo(9);
+  }
+
   @Test
   void aTrayWhoseTurnCameBeforeTheLastSpaceWasTakenWasNotDue() {
     farm.house = 1;
@@ -112,6 +123,19 @@ class LogWalkTest {
     assertThat(trays.get(1).readyBy()).isEqualTo(16);
     assertThat(trays.get(2).readyAfter()).isEqualTo(11);
     assertThat(trays.get(2).readyBy()).isInfinite();
+  }
+
+  /** Of 10 plants 8 took: they stood in 5 pairs of pots, or in 4, and a second tray needs 5. */
+  @Test
+  void potsMayHaveFilledMoreSpacesThanThePlantsThatTookTell() {
+    cosmos.pottingOn = new Crop.PottingOn(Crop.PottingOn.When.ALWAYS, 2, 10, 7, 0.1);
+    Logged first =
+        Logged.sown("a", 1, 0).on(LoggedEvent.OFF_HEAT, 5).on(LoggedEvent.POTTED_ON, 15, 8);
+    Logged second = Logged.sown("a", 2, 0).on(LoggedEvent.OFF_HEAT, 5);
+    farm.house = 9;
+    assertThat(walk(20, first, second).trays().get(1).readyAfter()).isEqualTo(14);
+    farm.house = 10;
+    assertThat(walk(20, first, second).trays().get(1).readyAfter()).isEqualTo(19);
   }
 
   @Test

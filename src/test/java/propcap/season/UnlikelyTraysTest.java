@@ -150,6 +150,21 @@ class UnlikelyTraysTest {
     return Logged.sown("a", 1, 0).on(LoggedEvent.OFF_HEAT, 5);
   }
 
+  /** In whose tray nothing is left has no plants to move, and throws it out. */
+  @Test
+  void aTrayThatDiedIsThrownOutAndNotAskedFor() {
+    cosmos.loss = 1;
+    farm.crops = List.of(cosmos.make());
+    farm.sowings.clear();
+    farm.sowings.add(Farms.sowing("a", 0, 1));
+    FromADayOn dying = new FromADayOn(farm.make(), 30, PretendedLog.Counting.NOTHING);
+    List<WrittenTray> log = dying.log(dying.plan().luck(1).reader().season(0));
+    assertThat(log.get(0).entries())
+        .extracting(WrittenTray.Entry::event)
+        .containsExactly(LoggedEvent.SOWN, LoggedEvent.OFF_HEAT, LoggedEvent.THROWN_OUT);
+    assertThat(UnlikelyTrays.of(dying.from(log))).isEmpty();
+  }
+
   /** One of a hundred thousand trays is as early or as late: in these seasons next to none. */
   @Test
   void ofSeasonsByTheRulesNextToNoTrayIsUnlikely() throws Exception {

@@ -85,6 +85,7 @@ public final class Bottlenecking {
         CONFIDENCE,
         intervals,
         first.onTime(),
+        first.safe(0),
         first.worths(),
         List.copyOf(stair),
         stair.size() < steps);

@@ -14,6 +14,7 @@ import propcap.farm.Scenario;
  *     gained by a space first
  * @param steps the best next step after each that was taken; empty where nothing clearly helps
  * @param onTime plants on time as things are
+ * @param safe sowings that are safe as things are (see {@link Safety})
  * @param isExhausted whether the stair ends because nothing clearly helps any more, or nothing that
  *     does pays, and not because it has as many steps as were asked for
  */
@@ -24,6 +25,7 @@ public record Bottlenecks(
     double confidence,
     int intervals,
     Stat onTime,
+    int safe,
     List<Worth> worths,
     List<Step> steps,
     boolean isExhausted) {
@@ -36,13 +38,15 @@ public record Bottlenecks(
    * @param margin of the season; null where no money is asked
    * @param worth of more spaces over their life; null where no money is asked or no cost is known
    * @param pays whether it pays to take them; fewer spaces cost nothing
+   * @param safe sowings that are safe with the change
    */
   public record Trial(
       int spaces,
       Difference onTime,
       @Nullable Difference margin,
       Comparison.@Nullable Worth worth,
-      Comparison.Pays pays) {
+      Comparison.Pays pays,
+      int safe) {
     /** What the change comes to when it is shared out over its spaces. */
     public double plantsForEach() {
       return onTime.mean() / spaces;

@@ -44,19 +44,9 @@ public final class Comparing {
           IntStream.range(0, measures.all().size())
               .mapToObj(m -> outcome(measures.all().get(m), m, numbers, own, strata))
               .toList(),
-          all.stream().map(i -> safe(scenarios.get(i), numbers.get(i), measures)).toList(),
+          all.stream().map(i -> measures.safe(scenarios.get(i), numbers.get(i))).toList(),
           investments(scenarios, measures, numbers, strata, settings.seed()));
     }
-  }
-
-  private static int safe(Scenario scenario, List<double[]> seasons, Measures measures) {
-    return (int)
-        IntStream.range(0, scenario.sowings().size())
-            .filter(
-                s ->
-                    Safety.of(measures.chance(seasons, s), Safety.goal(scenario.sowings().get(s)))
-                        == Safety.SAFE)
-            .count();
   }
 
   private static Comparison.Outcome outcome(

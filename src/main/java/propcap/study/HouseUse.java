@@ -1,6 +1,8 @@
 package propcap.study;
 
+import java.util.BitSet;
 import java.util.List;
+import propcap.farm.Scenario;
 import propcap.farm.TrayTask;
 import propcap.season.Diary;
 import propcap.season.SeasonOutcome;
@@ -12,15 +14,17 @@ import propcap.season.SeasonOutcome;
 final class HouseUse {
   private final int[] again;
   private final int[] potTrays;
+  private final BitSet met = new BitSet();
 
   /**
    * Reads it from a season with a diary.
    *
+   * @param ordered the plan with the trays that are ordered
    * @param sown the plan's numbers of the sowings that the season had; of the others, nothing is
    *     used
    * @param sowings how many the plan has
    */
-  HouseUse(SeasonOutcome outcome, List<Integer> sown, int sowings) {
+  HouseUse(Scenario ordered, SeasonOutcome outcome, List<Integer> sown, int sowings) {
     again = new int[sowings];
     potTrays = new int[sowings];
     Diary diary = outcome.diary();
@@ -29,12 +33,18 @@ final class HouseUse {
     }
     for (int s = 0; s < outcome.sowings(); s++) {
       potTrays[sown.get(s)] = outcome.potTrays(s);
+      met.set(sown.get(s), Measures.isMet(ordered, outcome, s));
     }
   }
 
   /** Trays sown again after failing, as often as they were. */
   int again(int sowing) {
     return again[sowing];
+  }
+
+  /** Whether a sowing that was sown had its plants on time. */
+  boolean isMet(int sowing) {
+    return met.get(sowing);
   }
 
   /** Trays of pots that its trays became. */

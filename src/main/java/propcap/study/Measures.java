@@ -121,11 +121,22 @@ final class Measures {
   }
 
   /** Share of the seasons in which a sowing's plants were on time, where such numbers are kept. */
-  double chance(List<double[]> seasons, int sowing) {
+  private double chance(List<double[]> seasons, int sowing) {
     return seasons.stream()
             .mapToLong(s -> ((long) s[measures.size() + sowing / BITS] >> sowing % BITS) & 1)
             .sum()
         / (double) seasons.size();
+  }
+
+  /** How many sowings of a scenario are safe in such seasons of it. */
+  int safe(Scenario scenario, List<double[]> seasons) {
+    return (int)
+        IntStream.range(0, scenario.sowings().size())
+            .filter(
+                s ->
+                    Safety.of(chance(seasons, s), Safety.goal(scenario.sowings().get(s)))
+                        == Safety.SAFE)
+            .count();
   }
 
   /** One number over the seasons. */

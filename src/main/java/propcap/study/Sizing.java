@@ -2,6 +2,7 @@ package propcap.study;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -18,10 +19,12 @@ import propcap.farm.Worded;
  * @param reached how near the goal the answer is with the confidence: no farther than the
  *     indifference where the springs decided
  * @param confidence with which the answer is right or within the indifference
- * @param candidates every size, or pair of sizes, that was tried: sizes in rising order, pairs from
- *     the cheapest on
+ * @param candidates every size, or pair of sizes, that was tried: sizes in rising order, that of
+ *     today among them, pairs from the cheapest on
  * @param answer the smallest (or cheapest, or best) that holds; null: none does
  * @param nearest what the season is like with the candidate that comes nearest, where none holds
+ * @param change what the answer, or else what comes nearest, changes against the scenario as it is,
+ *     on the same seasons; null where it is as it is
  * @param seasonsRun of all candidates together
  * @param most seasons that one candidate may take
  */
@@ -37,6 +40,7 @@ public record Sizing(
     List<Candidate> candidates,
     @Nullable Candidate answer,
     @Nullable Forecast nearest,
+    @Nullable Comparison change,
     long seasonsRun,
     int most) {
 
@@ -71,6 +75,23 @@ public record Sizing(
 
   public Optional<Candidate> found() {
     return Optional.ofNullable(answer);
+  }
+
+  /** What has the highest mean of all that was tried. */
+  public Candidate nearestToGoal() {
+    return candidates.stream().max(Comparator.comparingDouble(Candidate::mean)).orElseThrow();
+  }
+
+  /** The sizes that there are today, where they were tried. */
+  public Optional<Candidate> asItIs() {
+    return candidates.stream()
+        .filter(c -> sized(scenario, places, c.spaces()).equals(scenario))
+        .findFirst();
+  }
+
+  /** What the answer, or else what comes nearest, changes against the scenario as it is. */
+  public Optional<Comparison> changes() {
+    return Optional.ofNullable(change);
   }
 
   /**

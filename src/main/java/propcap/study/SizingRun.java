@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.function.DoubleConsumer;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import propcap.farm.Scenario;
 import propcap.season.SeasonOutcome;
@@ -80,10 +81,10 @@ public final class SizingRun {
   }
 
   private List<Rung> rungs() throws BadQuestionException {
-    List<List<Integer>> sizes = question.sizes();
+    List<List<Integer>> asked = question.sizes();
     List<Rung> possible = new ArrayList<>();
     String refusal = "";
-    for (List<Integer> spaces : sizes) {
+    for (List<Integer> spaces : withToday(asked)) {
       try {
         Scenario sized = Sizing.sized(scenario, question.places(), spaces);
         possible.add(new Rung(possible.size(), spaces, sized, costs.of(spaces)));
@@ -91,11 +92,26 @@ public final class SizingRun {
         refusal = String.valueOf(e.getMessage());
       }
     }
-    if (possible.isEmpty()) {
+    if (possible.stream().noneMatch(r -> asked.contains(r.spaces))) {
       throw new BadQuestionException(
           "no size of " + String.join(" and ", question.places()) + " will do: " + refusal);
     }
     return possible;
+  }
+
+  /** Today's size of one place is among those tried: what is asked may be there already. */
+  private List<List<Integer>> withToday(List<List<Integer>> sizes) throws BadQuestionException {
+    if (question.places().size() > 1) {
+      return sizes;
+    }
+    double size = Capacity.named(scenario, question.places().get(0)).size();
+    if (size != Math.rint(size) || size > Integer.MAX_VALUE) {
+      return sizes;
+    }
+    return Stream.concat(sizes.stream(), Stream.of(List.of((int) size)))
+        .distinct()
+        .sorted(Comparator.comparingInt(s -> s.get(0)))
+        .toList();
   }
 
   // One place, a goal to reach: every size is told by itself, whatever the others do.
@@ -258,6 +274,14 @@ public final class SizingRun {
   private Sizing sizing(
       List<Candidate> candidates, @Nullable Candidate answer, double indifference, double reached)
       throws InterruptedException {
+    List<Integer> told =
+        answer != null
+            ? answer.spaces()
+            : candidates.stream()
+                .max(Comparator.comparingDouble(Candidate::mean))
+                .orElseThrow()
+                .spaces();
+    Scenario sized = Sizing.sized(scenario, question.places(), told);
     return new Sizing(
         scenario,
         settings,
@@ -269,20 +293,24 @@ public final class SizingRun {
         CONFIDENCE,
         candidates,
         answer,
-        answer == null ? nearest(candidates) : null,
+        // What holds it back is to be read there.
+        answer == null ? Forecasting.forecast(sized, told(), share -> {}) : null,
+        sized.equals(scenario) ? null : change(sized),
         candidates.stream().mapToLong(Candidate::seasons).sum(),
         settings.seasons());
   }
 
-  /** The season with what comes nearest the goal: what holds it back is to be read there. */
-  private Forecast nearest(List<Candidate> candidates) throws InterruptedException {
-    List<Integer> best =
-        candidates.stream().max(Comparator.comparingDouble(Candidate::mean)).orElseThrow().spaces();
-    Scenario sized = Sizing.sized(scenario, question.places(), best);
+  private Comparison change(Scenario sized) throws InterruptedException {
+    try {
+      return Comparing.compare(List.of(scenario, sized), told(), share -> {});
+    } catch (BadQuestionException e) {
+      throw new IllegalStateException("two of one scenario can be compared", e);
+    }
+  }
+
+  /** What is told of one size has as many seasons as a forecast. */
+  private RunSettings told() {
     int seasons = Math.min(settings.seasons(), RunSettings.DEFAULT_SEASONS);
-    return Forecasting.forecast(
-        sized,
-        new RunSettings(settings.seed(), seasons, null, settings.threads(), settings.engine()),
-        share -> {});
+    return new RunSettings(settings.seed(), seasons, null, settings.threads(), settings.engine());
   }
 }

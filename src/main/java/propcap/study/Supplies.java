@@ -1,6 +1,7 @@
 package propcap.study;
 
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 import propcap.farm.Crop;
 import propcap.farm.Scenario;
@@ -13,6 +14,8 @@ import propcap.farm.Worded;
  *
  * @param chance with which each sowing should have its plants on time, 0 to 1
  * @param sowings in the plan's order
+ * @param safeAsOrdered sowings that are safe with the trays ordered, in the places as they are (see
+ *     {@link Safety})
  * @param lots in the order in which they are first sown
  * @param items what to order
  */
@@ -22,12 +25,39 @@ public record Supplies(
     int seasons,
     double chance,
     List<ForSowing> sowings,
+    int safeAsOrdered,
     List<ForLot> lots,
     List<Item> items) {
   public Supplies {
     sowings = List.copyOf(sowings);
     lots = List.copyOf(lots);
     items = List.copyOf(items);
+  }
+
+  /** Sowings that are safe as planned, in the places as they are. */
+  public int safe() {
+    return safe(ForSowing::chanceInHouse);
+  }
+
+  /** Sowings that would be safe as planned if every tray found room when it is due. */
+  public int safeWithRoom() {
+    return safe(ForSowing::chanceAsPlanned);
+  }
+
+  /** Sowings that are not safe as planned, and would be if every tray found room. */
+  public int lackingRoom() {
+    return (int)
+        sowings.stream()
+            .filter(s -> !isSafe(s, s.chanceInHouse()) && isSafe(s, s.chanceAsPlanned()))
+            .count();
+  }
+
+  private int safe(ToDoubleFunction<ForSowing> chance) {
+    return (int) sowings.stream().filter(s -> isSafe(s, chance.applyAsDouble(s))).count();
+  }
+
+  private static boolean isSafe(ForSowing sowing, double chance) {
+    return Safety.of(chance, Safety.goal(sowing.sowing())) == Safety.SAFE;
   }
 
   /**

@@ -75,9 +75,29 @@ public final class Supplying {
     }
     double[] inHouse = inHouse(scenario, settings, progress);
     List<ForSowing> sowings = new Supplying(scenario, chance, yields, inHouse).sowings();
-    SupplyList list =
-        new SupplyList(chance, sowings, yields, uses(scenario, sowings, settings, progress));
-    return new Supplies(scenario, settings, n, chance, sowings, list.lots(), list.items());
+    List<HouseUse> uses = uses(scenario, sowings, settings, progress);
+    SupplyList list = new SupplyList(chance, sowings, yields, uses);
+    return new Supplies(
+        scenario, settings, n, chance, sowings, safe(sowings, uses), list.lots(), list.items());
+  }
+
+  /** Sowings that are safe with the trays that are ordered, in the house as it is. */
+  private static int safe(List<ForSowing> sowings, List<HouseUse> uses) {
+    return (int)
+        IntStream.range(0, sowings.size())
+            .filter(
+                s ->
+                    Safety.of(
+                            inHouse(sowings.get(s), s, uses), Safety.goal(sowings.get(s).sowing()))
+                        == Safety.SAFE)
+            .count();
+  }
+
+  private static double inHouse(ForSowing sowing, int s, List<HouseUse> uses) {
+    if (sowing.ordered() == 0 || uses.isEmpty()) {
+      return sowing.sowing().plantsNeeded() == 0 ? 1 : 0;
+    }
+    return uses.stream().filter(u -> u.isMet(s)).count() / (double) uses.size();
   }
 
   private static Scenario generous(Scenario scenario) {
@@ -134,7 +154,7 @@ public final class Supplying {
               List.of(0),
               0,
               n,
-              (i, outcome) -> new HouseUse(outcome, sown, all.size()),
+              (i, outcome) -> new HouseUse(ordered, outcome, sown, all.size()),
               done -> progress.accept(UP_TO_PLANNED + (1 - UP_TO_PLANNED) * done / n))
           .get(0);
     }

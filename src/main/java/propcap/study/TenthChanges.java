@@ -20,7 +20,11 @@ import propcap.study.Comparison.Pays;
  */
 final class TenthChanges {
   private static final Set<Comparison.Kind> TOLD =
-      EnumSet.of(Comparison.Kind.ON_TIME, Comparison.Kind.WAITING, Comparison.Kind.MARGIN);
+      EnumSet.of(
+          Comparison.Kind.ON_TIME,
+          Comparison.Kind.SOWINGS_MET,
+          Comparison.Kind.WAITING,
+          Comparison.Kind.MARGIN);
 
   private final Scenario start;
   private final Scenario current;
@@ -63,6 +67,11 @@ final class TenthChanges {
 
   Scenario with(Capacity place, int more) {
     return place.sized(current, place.size() + more);
+  }
+
+  /** Sowings that are safe in a scenario of those tried; 0 is as it is. */
+  int safe(int tried) {
+    return measures.safe(scenarios.get(tried), numbers.get(tried));
   }
 
   Stat onTime() {
@@ -115,7 +124,8 @@ final class TenthChanges {
         difference(0, 1 + i, Comparison.Kind.ON_TIME, ""),
         margin,
         worth,
-        pays(place, margin, worth));
+        pays(place, margin, worth),
+        safe(1 + i));
   }
 
   /** Priced by the spaces that the place is written with, whatever was added since. */
@@ -162,7 +172,8 @@ final class TenthChanges {
         difference(0, fewer, Comparison.Kind.ON_TIME, ""),
         margin,
         null,
-        margin == null ? Pays.NOT_KNOWN : Pays.of(margin));
+        margin == null ? Pays.NOT_KNOWN : Pays.of(margin),
+        safe(fewer));
   }
 
   private @Nullable Difference margin(int from, int to) {

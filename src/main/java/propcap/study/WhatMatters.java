@@ -1,5 +1,6 @@
 package propcap.study;
 
+import propcap.farm.Prices;
 import propcap.farm.Scenario;
 
 /** Whether a difference in plants on time is worth a grower's thought. */
@@ -24,5 +25,18 @@ public enum WhatMatters {
       return Math.abs(plants.mean()) >= least ? MATTERS : NONE;
     }
     return Math.max(-plants.low(), plants.high()) < least ? NONE : NOT_TOLD;
+  }
+
+  /** Whether a margin rises by that share of what the plants needed are worth, beyond its error. */
+  public static boolean isGain(Difference margin, Scenario first) {
+    Prices prices = first.prices();
+    if (prices == null || !margin.isMore()) {
+      return false;
+    }
+    double needed =
+        first.sowings().stream()
+            .mapToDouble(s -> s.plantsNeeded() * prices.of(s.crop()).worth().doubleValue())
+            .sum();
+    return margin.mean() >= SHARE * needed;
   }
 }

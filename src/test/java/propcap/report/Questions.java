@@ -214,13 +214,15 @@ public final class Questions {
             more,
             money ? d(0.31 * more.mean(), 0.35 * more.halfWidth()) : null,
             money ? value(pays) : null,
-            pays),
+            pays,
+            11),
         new Trial(
             spaces,
             less,
             money ? d(0.34 * less.mean(), 0.36 * less.halfWidth()) : null,
             null,
-            Pays.NOT_TOLD),
+            Pays.NOT_TOLD,
+            9),
         waiting);
   }
 
@@ -246,12 +248,13 @@ public final class Questions {
         0.95,
         100,
         stat(26_400),
+        10,
         List.of(
             worth(house1, 33, d(1240, 90), d(-1410, 96), Pays.YES, -44, -96, -31, 3),
             worth(house2, 12, d(440, 70), d(-460, 66), Pays.NO, -12, -37, -8, 2),
             worth(chamber, 6, d(-12, 60), d(210, 58), Pays.NO, -71, 66, 2, 1),
             worth(place(s, "Yard"), 16, d(0, 0), d(-8, 14), Pays.NO, 0, 0, 0, -4),
-            worth(place(s, "Mats"), 4, d(-61, 30), d(22, 31), Pays.NO, -33, 41, 0, 0)),
+            worth(place(s, "Mats"), 4, d(-161, 30), d(22, 31), Pays.NO, -33, 41, 0, 0)),
         List.of(
             step(house1, 33, 33, d(1240, 90), d(1240, 90), Pays.YES),
             step(house1, 36, 69, d(790, 84), d(2030, 120), Pays.YES),
@@ -264,7 +267,7 @@ public final class Questions {
       Place place, int spaces, int added, Difference gain, Difference soFar, Pays pays) {
     Difference margin = d(pays == Pays.YES ? 380 : 34, 28);
     return new Bottlenecks.Step(
-        Capacity.of(place), new Trial(spaces, gain, margin, value(pays), pays), added, soFar);
+        Capacity.of(place), new Trial(spaces, gain, margin, value(pays), pays, 11), added, soFar);
   }
 
   /** No place helps, no money is asked, and the mats have but one space. */
@@ -277,6 +280,7 @@ public final class Questions {
         0.95,
         30,
         stat(26_400),
+        10,
         s.places().stream()
             .filter(Place::isOpen)
             .map(p -> worth(p, 5, d(12, 31), d(0, 0), Pays.NOT_KNOWN, 0, 0, 0, 0))
@@ -294,7 +298,7 @@ public final class Questions {
   public static Bottlenecks oneSpace(boolean money) {
     Scenario s = money ? withMoney(scenario("Base spring")) : scenario("Base spring");
     Place house = place(s, "House 1");
-    Trial trial = new Trial(1, d(30, 2), money ? d(9, 3) : null, null, Pays.NOT_KNOWN);
+    Trial trial = new Trial(1, d(30, 2), money ? d(9, 3) : null, null, Pays.NOT_KNOWN, 11);
     return new Bottlenecks(
         s,
         SETTINGS,
@@ -302,6 +306,7 @@ public final class Questions {
         0.95,
         30,
         stat(26_400),
+        10,
         List.of(new Worth(Capacity.of(house), trial, null, List.of())),
         List.of(new Bottlenecks.Step(Capacity.of(house), trial, 1, trial.onTime())),
         false);
@@ -337,6 +342,7 @@ public final class Questions {
         candidates,
         candidates.get(6),
         null,
+        null,
         candidates.stream().mapToLong(Candidate::seasons).sum(),
         2000);
   }
@@ -360,6 +366,7 @@ public final class Questions {
         0.95,
         candidates,
         answer,
+        null,
         null,
         candidates.stream().mapToLong(Candidate::seasons).sum(),
         2000);

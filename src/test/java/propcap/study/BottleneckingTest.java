@@ -66,6 +66,9 @@ class BottleneckingTest {
     assertThat(table.more().spaces()).isEqualTo(1);
     assertThat(table.more().onTime().mean()).isEqualTo(20);
     assertThat(fewer(table).onTime().mean()).isEqualTo(-20);
+    assertThat(answer.safe()).isEqualTo(20);
+    assertThat(table.more().safe()).isEqualTo(22);
+    assertThat(fewer(table).safe()).isEqualTo(18);
     assertThat(table.more().plantsForEach()).isEqualTo(20);
     assertThat(fewer(table).plantsForEach()).isEqualTo(-20);
   }

@@ -48,6 +48,7 @@ class FurnishingTest {
         List.of(),
         answer,
         null,
+        null,
         100,
         100);
   }

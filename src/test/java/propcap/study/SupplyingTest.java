@@ -74,6 +74,10 @@ class SupplyingTest {
     assertThat(a.cellsBySeed()).isEqualTo(25);
     assertThat(a.chanceAsPlanned()).isZero();
     assertThat(a.chanceInHouse()).isZero();
+    assertThat(supplies.safe()).isZero();
+    assertThat(supplies.safeWithRoom()).isZero();
+    assertThat(supplies.lackingRoom()).isZero();
+    assertThat(supplies.safeAsOrdered()).isEqualTo(1);
     assertThat(a.most()).isEqualTo(1);
     assertThat(a.money()).isNull();
     assertThat(item(supplies, Kind.SEED).amount()).isEqualTo(30);
@@ -103,10 +107,15 @@ class SupplyingTest {
   void theOrderTakesRoomForGranted() throws BadQuestionException, InterruptedException {
     farm.house = 1;
     farm.sowings.add(sowing(3, 30, 21));
-    ForSowing a = supplies(scenario(), 0.9, 5).sowings().get(0);
+    Supplies supplies = supplies(scenario(), 0.9, 5);
+    ForSowing a = supplies.sowings().get(0);
     assertThat(a.trays()).isEqualTo(3);
     assertThat(a.chanceAsPlanned()).isEqualTo(1);
     assertThat(a.chanceInHouse()).isZero();
+    assertThat(supplies.safe()).isZero();
+    assertThat(supplies.safeWithRoom()).isEqualTo(1);
+    assertThat(supplies.lackingRoom()).isEqualTo(1);
+    assertThat(supplies.safeAsOrdered()).isZero();
   }
 
   /** Pots for 4: a tray of 10 plants becomes 3 trays of pots. */

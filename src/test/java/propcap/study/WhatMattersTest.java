@@ -36,4 +36,16 @@ class WhatMattersTest {
         new Difference(mean, halfWidth, halfWidth / 2, 0.5, halfWidth == 0 ? null : 1.0, differing);
     assertThat(WhatMatters.of(difference, needing(10_000))).isEqualTo(expected);
   }
+
+  /** Ten plants at 1 each: half a per cent of it is 0.05. */
+  @ParameterizedTest
+  @CsvSource({"0.05, 0.01, true", "0.049, 0.01, false", "0.06, 0.07, false", "-1, 0.1, false"})
+  void aMarginRisesByWhatMattersOfTheWorthOfThePlantsNeeded(
+      double mean, double halfWidth, boolean expected) {
+    Difference margin = new Difference(mean, halfWidth, halfWidth / 2, 0.5, 1.0, 100);
+    Money money = new Money();
+    money.worth = Money.amount("1");
+    assertThat(WhatMatters.isGain(margin, money.in(needing(10)))).isEqualTo(expected);
+    assertThat(WhatMatters.isGain(margin, needing(10).withoutMoney())).isFalse();
+  }
 }

@@ -28,7 +28,12 @@ public record BottlenecksAnswer(Bottlenecks bottlenecks) implements PagedAnswer 
   @Override
   public List<String> headlines() {
     BottlenecksWords words = new BottlenecksWords(bottlenecks);
-    Lines lines = new Lines().add(words.verdict()).add(new StairWords(bottlenecks).plan());
+    StairWords stair = new StairWords(bottlenecks);
+    // Where money is asked, whether it pays is the question.
+    Lines lines =
+        stair.isOfMoney()
+            ? new Lines().add(stair.plan()).add(words.verdict())
+            : new Lines().add(words.verdict()).add(stair.plan());
     words.findings().forEach(lines::add);
     return lines.endingWith(
         bottlenecks.scenario().name()

@@ -34,6 +34,7 @@ record BottlenecksTables(Bottlenecks answer) {
           .csv(
               "net-present-value-half-width",
               t -> t.worth() == null ? null : t.worth().netPresentValueHalfWidth())
+          .file("safe", Trial::safe)
           .json("worth", t -> WorthTable.WORTH.object(t.worth()));
 
   String json(String version) {
@@ -46,6 +47,7 @@ record BottlenecksTables(Bottlenecks answer) {
             .json("plan", w -> new StairWords(answer).plan())
             .json("findings", BottlenecksWords::findings)
             .json("onTime", w -> answer.onTime())
+            .json("safe", w -> answer.safe())
             .json("worths", w -> worths().objects(answer.worths()))
             .json("steps", w -> steps().objects(answer.steps()));
     return Json.text(

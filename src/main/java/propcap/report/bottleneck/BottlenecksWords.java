@@ -14,6 +14,7 @@ import propcap.study.Bottlenecks.Worth;
 import propcap.study.Capacity;
 import propcap.study.Comparison.Pays;
 import propcap.study.Difference;
+import propcap.study.WhatMatters;
 
 /**
  * What a tenth more and a tenth less of each place brings, in words. It says what was tried: of one
@@ -33,9 +34,24 @@ record BottlenecksWords(Bottlenecks answer) {
         + more(most.place(), most.more().spaces())
         + (most.more().spaces() == 1 ? " brings " : " bring ")
         + plants(most.more())
-        + holdsUp(most).map(h -> "; that relieves what waits " + h).orElse("")
+        + (WhatMatters.of(most.more().onTime(), answer.scenario()) == WhatMatters.NONE
+            ? ", by itself no difference that matters"
+            : "")
+        + "; "
+        + safe(most.more())
         + "."
+        + holdsUp(most).map(h -> " That relieves what waits " + h + ".").orElse("")
         + notToldApart(most);
+  }
+
+  private String safe(Trial with) {
+    return with.safe()
+        + " of "
+        + Words.plural(answer.scenario().sowings().size(), "sowing")
+        + " safe with "
+        + (with.spaces() == 1 ? "it" : "them")
+        + ", as it is "
+        + answer.safe();
   }
 
   /** Such as {@code +305 ± 60 plants on time a spring, 15 for each of them}. */
@@ -87,6 +103,7 @@ record BottlenecksWords(Bottlenecks answer) {
   /** What is found beside where more helps most: what not to buy, where less helps, more harms. */
   List<String> findings() {
     List<String> findings = new ArrayList<>();
+    new BottleneckOrders(answer).others().ifPresent(findings::add);
     answer.worths().forEach(w -> doesNotPay(w).ifPresent(findings::add));
     answer.worths().forEach(w -> lessHelps(w).ifPresent(findings::add));
     answer.worths().forEach(w -> moreHarms(w).ifPresent(findings::add));
@@ -119,8 +136,11 @@ record BottlenecksWords(Bottlenecks answer) {
       return Optional.empty();
     }
     Difference margin = fewer.margin();
-    boolean isDearer = margin != null && margin.isMore();
-    if (!fewer.onTime().isMore() && !(isDearer && !fewer.onTime().isLess())) {
+    boolean isGain = margin != null && WhatMatters.isGain(margin, answer.scenario());
+    boolean isMore =
+        fewer.onTime().isMore()
+            && WhatMatters.of(fewer.onTime(), answer.scenario()) == WhatMatters.MATTERS;
+    if (!isMore && !(isGain && !fewer.onTime().isLess())) {
       return Optional.empty();
     }
     return Optional.of(
@@ -135,9 +155,10 @@ record BottlenecksWords(Bottlenecks answer) {
             + ".");
   }
 
-  private static Optional<String> moreHarms(Worth worth) {
+  private Optional<String> moreHarms(Worth worth) {
     Trial more = worth.more();
     return more.onTime().isLess()
+            && WhatMatters.of(more.onTime(), answer.scenario()) == WhatMatters.MATTERS
         ? Optional.of(
             "More of "
                 + worth.place().name()

@@ -42,11 +42,19 @@ record StairWords(Bottlenecks answer) {
     return String.join(" ", sentences);
   }
 
+  /** Whether it says what to buy, or that what helps is too dear: what was asked, with money. */
+  boolean isOfMoney() {
+    List<Step> steps = answer.steps();
+    return steps.isEmpty() ? isDear() : steps.get(0).trial().pays() == Pays.YES;
+  }
+
+  private boolean isDear() {
+    return answer.worths().stream()
+        .anyMatch(w -> w.more().onTime().isMore() && w.more().pays() == Pays.NO);
+  }
+
   private String nothing() {
-    boolean isDear =
-        answer.worths().stream()
-            .anyMatch(w -> w.more().onTime().isMore() && w.more().pays() == Pays.NO);
-    return isDear
+    return isDear()
         ? "There is nothing to buy: what clearly helps costs more than it brings."
         : "There is nothing to buy: no tenth of any place clearly helps.";
   }

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.stream.Stream;
 import propcap.report.kit.AnswerPage;
 import propcap.report.kit.Fact;
+import propcap.report.kit.InvestmentWords;
 import propcap.report.kit.Lines;
 import propcap.report.kit.PagedAnswer;
 import propcap.report.kit.Sheet;

@@ -6,6 +6,7 @@ import org.jspecify.annotations.Nullable;
 import propcap.report.chart.DifferencesChart;
 import propcap.report.kit.AnswerPage;
 import propcap.report.kit.Fact;
+import propcap.report.kit.InvestmentWords;
 import propcap.report.kit.Money;
 import propcap.report.kit.Part;
 import propcap.report.kit.Part.Figure;

@@ -10,6 +10,7 @@ import propcap.farm.Place;
 import propcap.farm.PlaceKind;
 import propcap.farm.Prices;
 import propcap.farm.Scenario;
+import propcap.report.kit.InvestmentWords;
 import propcap.report.kit.Json;
 import propcap.report.kit.Sheet.Cell;
 import propcap.report.kit.Table;

@@ -30,7 +30,8 @@ final class OrderPage {
         new ArrayList<>(
             Fact.of(supplies.scenario(), Words.count(supplies.seasons()), supplies.settings()));
     facts.add(new Fact("Chance asked for", Words.given(supplies.chance())));
-    List<String> verdicts = new ArrayList<>(List.of(OrderWords.verdict(supplies)));
+    List<String> verdicts =
+        new ArrayList<>(List.of(OrderWords.verdict(supplies), OrderWords.safe(supplies)));
     OrderWords.beyond(supplies).ifPresent(verdicts::add);
     Part list =
         new Part(

@@ -54,13 +54,20 @@ record OrderTables(Supplies supplies) {
 
   private record Asked(double chance, Optional<String> currency) {}
 
-  private record Told(List<?> sowings, List<?> lots, List<?> items) {}
+  private record Safe(int asPlanned, int asOrdered, int withRoom, int lackingRoom) {}
+
+  private record Told(Safe safe, List<?> sowings, List<?> lots, List<?> items) {}
 
   String json(String version) {
     return Json.text(
         Head.of(supplies.scenario(), version, supplies.seasons(), supplies.settings()),
         new Asked(supplies.chance(), Money.currency(supplies.scenario())),
         new Told(
+            new Safe(
+                supplies.safe(),
+                supplies.safeAsOrdered(),
+                supplies.safeWithRoom(),
+                supplies.lackingRoom()),
             sowings().objects(supplies.sowings()),
             LOT.objects(supplies.lots()),
             ITEM.objects(items())));

@@ -32,6 +32,24 @@ final class OrderWords {
         + ".";
   }
 
+  /** How many sowings are safe: as planned, with the trays ordered, and as planned with room. */
+  static String safe(Supplies supplies) {
+    return "Sowings safe in the house as it is: "
+        + supplies.safe()
+        + " of "
+        + supplies.sowings().size()
+        + " as planned, "
+        + supplies.safeAsOrdered()
+        + " with the trays ordered. With room for all it would be "
+        + supplies.safeWithRoom()
+        + " as planned"
+        + (supplies.lackingRoom() > 0
+            ? ": "
+                + (supplies.lackingRoom() == 1 ? "one lacks" : supplies.lackingRoom() + " lack")
+                + " room now, not trays."
+            : ".");
+  }
+
   /** Sowings that no number of trays helps, the least likely first. */
   static Optional<String> beyond(Supplies supplies) {
     List<ForSowing> beyond =

@@ -25,6 +25,7 @@ public record SuppliesAnswer(Supplies supplies) implements PagedAnswer {
   @Override
   public List<String> headlines() {
     Lines lines = new Lines().add(OrderWords.verdict(supplies));
+    lines.add(OrderWords.safe(supplies));
     OrderWords.beyond(supplies).ifPresent(lines::add);
     lines.add(OrderWords.changes(supplies));
     lines.add(

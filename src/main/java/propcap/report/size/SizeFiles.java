@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.stream.IntStream;
 import propcap.report.kit.Json;
 import propcap.report.kit.Table;
+import propcap.report.kit.WorthTable;
+import propcap.study.Comparison;
 import propcap.study.FurnishingList;
 import propcap.study.Goal;
 import propcap.study.Sizing;
@@ -19,6 +21,18 @@ final class SizeFiles {
           .file("amount", FurnishingList.Line::amount)
           .file("unit", FurnishingList.Line::unit)
           .number("Amount", "", FurnishingList.Line::shown);
+
+  private static final Table<Comparison> CHANGE =
+      new Table<Comparison>()
+          .json("onTime", c -> c.total(Comparison.Kind.ON_TIME).differences().get(0))
+          .json("safe", c -> c.safe().get(1))
+          .json("safeAsItIs", c -> c.safe().get(0))
+          .json(
+              "worth",
+              c ->
+                  c.investments().isEmpty()
+                      ? null
+                      : WorthTable.WORTH.object(c.investments().get(0).worth()));
 
   private SizeFiles() {}
 
@@ -45,6 +59,7 @@ final class SizeFiles {
             .json("verdict", SizeVerdict::of)
             .json("guarantee", s -> SizeNotes.of(s).guarantee())
             .json("answer", s -> candidates.object(s.answer()))
+            .json("change", s -> s.changes().map(CHANGE::object))
             .json("holdsBack", s -> new SizeNotes(words).holdsBack().orElse(""))
             .json("candidates", s -> candidates.objects(s.candidates()))
             .json("order", s -> ORDER.objects(order.lines()))

@@ -35,9 +35,13 @@ record SizeNotes(SizeWords words) {
 
   /** All that there is to say, in the order in which it is said. */
   List<String> all() {
-    return Stream.of(Optional.of(guarantee()), atTheEdge(), moreDoesHarm(), holdsBack())
-        .flatMap(Optional::stream)
-        .toList();
+    List<String> all = new ArrayList<>();
+    holdsBack().ifPresent(all::add);
+    all.addAll(SizeChange.of(sizing()));
+    all.add(guarantee());
+    atTheEdge().ifPresent(all::add);
+    moreDoesHarm().ifPresent(all::add);
+    return all;
   }
 
   /** What may be relied on: what was asked, or what was reached when the springs ran out. */

@@ -88,7 +88,8 @@ final class SizePage {
             words.axis(),
             c -> Cell.of(words.bareEstimate(c), words.limits(c, "–")).strongIf(is(c)))
         .number("Springs run", "", c -> Words.count(c.seasons()))
-        .number("Cost", words.costUnit(), words::bareCost)
+        .when(
+            isPair || words.costIsMoney(), t -> t.number("Cost", words.costUnit(), words::bareCost))
         .sheet(
             isPair ? "The cheapest that hold." : "Sizes tried.",
             "The answer is bold. Below an estimate its 95 % limits.",

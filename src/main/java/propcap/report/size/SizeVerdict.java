@@ -1,6 +1,5 @@
 package propcap.report.size;
 
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -55,6 +54,48 @@ record SizeVerdict(SizeWords words) {
     if (isMargin()) {
       return best(answer, " is best with ", " are best") + largestMargin("", answer);
     }
+    return sizing()
+        .asItIs()
+        .filter(now -> !isPair() && now.found() == Found.HOLDS)
+        .map(now -> enough(now, answer))
+        .orElseGet(() -> needed(answer) + asItIs(answer));
+  }
+
+  /** It holds as it is: whether less would do stands after that. */
+  private String enough(Candidate now, Candidate answer) {
+    String name = sizing().places().get(0);
+    String isEnough =
+        (words.withHands() ? name + " are enough as they are" : name + " is large enough as it is")
+            + ": with "
+            + words.amount(0, now.spaces().get(0))
+            + " "
+            + words.goal()
+            + " ("
+            + words.estimate(now)
+            + ").";
+    return answer.equals(now)
+        ? isEnough
+        : isEnough
+            + " "
+            + Words.capital(words.amount(0, answer.spaces().get(0)))
+            + words.ofNow(answer)
+            + ", would do: the smallest of "
+            + sizesTried()
+            + " ("
+            + words.estimate(answer)
+            + ").";
+  }
+
+  /** What comes of today's sizes, where they are not what was said. */
+  private String asItIs(Candidate said) {
+    return sizing()
+        .asItIs()
+        .filter(now -> !now.equals(said))
+        .map(now -> " As it is, with " + bare(now) + ", it is " + words.estimate(now) + ".")
+        .orElse("");
+  }
+
+  private String needed(Candidate answer) {
     String which =
         tried() == 1
             ? ": the only " + (isPair() ? "pair" : "size") + " tried, and with it "
@@ -87,7 +128,7 @@ record SizeVerdict(SizeWords words) {
   }
 
   private String noneHolds() {
-    Candidate best = mostOfAll();
+    Candidate best = sizing().nearestToGoal();
     double lacking = sizing().goal().least() - best.mean();
     return capital(none("is"))
         + words.estimate(best)
@@ -96,7 +137,8 @@ record SizeVerdict(SizeWords words) {
             : ", which is not told from the goal of ")
         + words.shown(sizing().goal().least())
         + "."
-        + (isLargest(best) ? " Larger sizes were not tried." : "");
+        + (isLargest(best) ? " Larger sizes were not tried." : "")
+        + asItIs(best);
   }
 
   private String capital(String none) {
@@ -108,14 +150,8 @@ record SizeVerdict(SizeWords words) {
     return (tried() == 1
             ? "the only size tried " + is + " not enough: "
             : "none of the " + sizesTried() + " " + is + " enough: the best of them, ")
-        + words.size(mostOfAll())
+        + words.size(sizing().nearestToGoal())
         + (tried() == 1 ? " come to " : ", comes to ");
-  }
-
-  private Candidate mostOfAll() {
-    return sizing().candidates().stream()
-        .max(Comparator.comparingDouble(Candidate::mean))
-        .orElseThrow();
   }
 
   private boolean isLargest(Candidate candidate) {
@@ -159,7 +195,7 @@ record SizeVerdict(SizeWords words) {
 
   private String noneSeems() {
     return none("seems")
-        + words.estimate(mostOfAll())
+        + words.estimate(sizing().nearestToGoal())
         + ", and the goal is "
         + words.shown(sizing().goal().least())
         + ".";

@@ -4,8 +4,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import propcap.farm.Place;
+import propcap.farm.Scenario;
 import propcap.report.Questions;
 import propcap.study.Bottlenecks;
+import propcap.study.Bottlenecks.Trial;
+import propcap.study.Bottlenecks.Worth;
+import propcap.study.Capacity;
+import propcap.study.Comparison.Pays;
+import propcap.study.Difference;
 
 /** What is said of bottlenecks in a sentence, and what must not be said. */
 class BottlenecksVerdictsTest {
@@ -24,12 +31,14 @@ class BottlenecksVerdictsTest {
     assertThat(new BottlenecksWords(Questions.bottlenecks()).verdict())
         .isEqualTo(
             "House 1 helps most: 33 more spaces bring +1,240 ± 90 plants on time a spring, 38 for"
-                + " each of them; that relieves what waits to be sown (-44.0 ± 9.0 tray-days), to"
+                + " each of them; 11 of 12 sowings safe with them, as it is 10. That relieves what"
+                + " waits to be sown (-44.0 ± 9.0 tray-days), to"
                 + " leave the heat (-96.0 ± 9.0 tray-days) and to be potted on (-31.0 ± 9.0"
                 + " tray-days). By the space House 2 is not told apart from it.");
     assertThat(new BottlenecksWords(Questions.oneSpace(false)).verdict())
         .isEqualTo(
-            "House 1 helps most: one more space brings +30.0 ± 2.0 plants on time a spring.");
+            "House 1 helps most: one more space brings +30.0 ± 2.0 plants on time a spring, by itself"
+                + " no difference that matters; 11 of 12 sowings safe with it, as it is 10.");
   }
 
   @Test
@@ -60,6 +69,7 @@ class BottlenecksVerdictsTest {
             b.confidence(),
             b.intervals(),
             b.onTime(),
+            b.safe(),
             b.worths(),
             List.of(b.steps().get(2), b.steps().get(0), b.steps().get(3)),
             false);
@@ -87,8 +97,66 @@ class BottlenecksVerdictsTest {
         .containsSubsequence(
             "Less of Chamber helps: 6 fewer spaces bring +210 ± 58 plants on time a spring and +71 ±"
                 + " 21 EUR of margin a season.",
-            "More of Mats loses plants: 4 more spaces bring -61 ± 30 a spring.")
+            "More of Mats loses plants: 4 more spaces bring -161 ± 30 a spring.")
         .hasSize(3);
+  }
+
+  private static Worth worth(String place, int spaces, Difference plants, Difference margin) {
+    Scenario scenario = Questions.bottlenecks().scenario();
+    Place of =
+        scenario.places().stream().filter(p -> p.name().equals(place)).findFirst().orElseThrow();
+    Trial more = new Trial(spaces, plants, margin, null, Pays.NOT_KNOWN, 10);
+    return new Worth(Capacity.of(of), more, more, List.of());
+  }
+
+  private static Difference told(double mean, double halfWidth) {
+    return new Difference(mean, halfWidth, halfWidth / 2, 0.5, 1.0, 400);
+  }
+
+  private static Bottlenecks with(Worth... worths) {
+    Bottlenecks b = Questions.bottlenecks();
+    return new Bottlenecks(
+        b.scenario(),
+        b.settings(),
+        400,
+        0.95,
+        30,
+        b.onTime(),
+        10,
+        List.of(worths),
+        List.of(),
+        true);
+  }
+
+  /** By the space the house, by all its plants the yard, by money the mats. */
+  @Test
+  void whereAnotherOrderPutsAnotherPlaceFirstItIsSaid() {
+    Worth house = worth("House 1", 10, told(300, 20), told(30, 9));
+    Worth yard = worth("Yard", 40, told(400, 20), told(35, 9));
+    Worth mats = worth("Mats", 40, told(100, 20), told(90, 9));
+    assertThat(new BottleneckOrders(with(house, yard, mats)).others().orElseThrow())
+        .startsWith(
+            "That order is by the space. By the plants of a whole tenth Yard comes first (40 more"
+                + " spaces: +400 ± 20 a season) and by the margin of a whole tenth Mats comes first"
+                + " (40 more spaces: +90.0 ± 9.0 EUR a season).");
+    // Not told apart, nothing is said.
+    Worth alike = worth("Yard", 40, told(330, 20), told(35, 9));
+    assertThat(new BottleneckOrders(with(house, alike)).others()).isEmpty();
+    assertThat(new BottleneckOrders(with(house)).others()).isEmpty();
+  }
+
+  /** Half a per cent of the plants needed, or of what they are worth, is not worth a change. */
+  @Test
+  void whatDoesNotMatterIsNoFinding() {
+    Worth little = worth("House 1", 4, told(9, 2), told(6, 3));
+    assertThat(new BottlenecksWords(with(little)).findings()).isEmpty();
+    Worth harms = worth("House 1", 4, told(-9, 2), told(-6, 3));
+    assertThat(new BottlenecksWords(with(harms)).findings()).isEmpty();
+    Worth saves = worth("House 1", 4, told(0, 0), told(60_000, 3));
+    assertThat(new BottlenecksWords(with(saves)).findings())
+        .singleElement()
+        .asString()
+        .startsWith("Less of House 1 helps: 4 fewer spaces bring");
   }
 
   @Test

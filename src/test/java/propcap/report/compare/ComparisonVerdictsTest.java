@@ -11,6 +11,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import propcap.farm.Place;
 import propcap.report.Questions;
+import propcap.report.kit.InvestmentWords;
 import propcap.report.kit.Money;
 import propcap.report.kit.Words;
 import propcap.study.Comparison;

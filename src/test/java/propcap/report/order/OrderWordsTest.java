@@ -56,6 +56,23 @@ class OrderWordsTest {
                 + " more.");
   }
 
+  /** The first lacks a tray; of the second two trays wait until one has left the house of one. */
+  @Test
+  void howManyAreSafeIsCountedInTheHouseAsItIs() throws BadQuestionException, InterruptedException {
+    sow("lacks", 1, 20, 59);
+    assertThat(OrderWords.safe(supplies()))
+        .isEqualTo(
+            "Sowings safe in the house as it is: 0 of 1 as planned, 1 with the trays ordered. With"
+                + " room for all it would be 0 as planned.");
+    farm.sowings.clear();
+    farm.house = 1;
+    sow("waits", 3, 30, 22);
+    assertThat(OrderWords.safe(supplies()))
+        .isEqualTo(
+            "Sowings safe in the house as it is: 0 of 1 as planned, 0 with the trays ordered. With"
+                + " room for all it would be 1 as planned: one lacks room now, not trays.");
+  }
+
   @Test
   void whatNoTraysHelpIsNamedToo() throws BadQuestionException, InterruptedException {
     sow("late", 1, 10, 20);

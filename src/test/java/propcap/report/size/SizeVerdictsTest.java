@@ -43,12 +43,32 @@ class SizeVerdictsTest {
     Sizing sizing = tried(new Goal(Measure.MET, 0.9), enough, less, enough);
     assertThat(SizeVerdict.of(sizing))
         .isEqualTo(
-            "House 2 needs 120 spaces, as many as now: the smallest of 2 sizes tried for which"
-                + " every sowing has its plants on time in at least 90 % of springs (90.7 %,"
-                + " between 88.7 and 92.7 %).");
+            "House 2 is large enough as it is: with 120 spaces every sowing has its plants on time"
+                + " in at least 90 % of springs (90.7 %, between 88.7 and 92.7 %).");
     assertThat(SizeNotes.of(sizing).guarantee())
         .isEqualTo(
             "With 95 % confidence this is right, or within 2 percentage points of the goal.");
+  }
+
+  /** There are 120: a goal that they reach is never told as a purchase. */
+  @Test
+  void whatComesOfTodaysSizeIsSaid() {
+    Candidate now = candidate(0.99, 0.001, Found.HOLDS, 120);
+    Candidate fewer = candidate(0.96, 0.001, Found.HOLDS, 40);
+    Goal goal = new Goal(Measure.ON_TIME_SHARE, 0.95);
+    assertThat(verdict(goal, fewer, fewer, now))
+        .isEqualTo(
+            "House 2 is large enough as it is: with 120 spaces at least 95 % of the plants needed"
+                + " are on time (99.00 %, between 98.80 and 99.20 %). 40 spaces, 80 fewer than now,"
+                + " would do: the smallest of 2 sizes tried (96.00 %, between 95.80 and 96.20 %).");
+    Candidate fails = candidate(0.9, 0.001, Found.FAILS, 120);
+    Candidate more = candidate(0.96, 0.001, Found.HOLDS, 150);
+    assertThat(verdict(goal, more, fails, more))
+        .startsWith("House 2 needs 150 spaces, 30 more than now: the smallest of 2 sizes tried")
+        .endsWith(" As it is, with 120, it is 90.00 %, between 89.80 and 90.20 %.");
+    Candidate best = candidate(0.94, 0.001, Found.FAILS, 150);
+    assertThat(verdict(goal, null, fails, best))
+        .endsWith(" As it is, with 120, it is 90.00 %, between 89.80 and 90.20 %.");
   }
 
   @Test
@@ -217,6 +237,7 @@ class SizeVerdictsTest {
         List.of(tried),
         nearest == null ? tried : null,
         nearest,
+        null,
         100,
         2000);
   }

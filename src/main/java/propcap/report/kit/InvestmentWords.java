@@ -1,4 +1,4 @@
-package propcap.report.compare;
+package propcap.report.kit;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -7,9 +7,6 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.IntStream;
 import propcap.farm.Prices;
-import propcap.report.kit.ChangeWords;
-import propcap.report.kit.Money;
-import propcap.report.kit.Words;
 import propcap.study.Comparison;
 import propcap.study.Comparison.Change;
 import propcap.study.Comparison.Investment;
@@ -23,7 +20,7 @@ import propcap.study.Comparison.Worth;
  * @param first the scenario's that it is set against
  * @param isOneOfMany whether there are others that a verdict could be taken for
  */
-record InvestmentWords(
+public record InvestmentWords(
     String name,
     String first,
     boolean isOneOfMany,
@@ -33,7 +30,7 @@ record InvestmentWords(
   private static final String NONE = "–";
 
   /** An alternative's; empty where no money is asked. */
-  static Optional<InvestmentWords> of(Comparison comparison, int alternative) {
+  public static Optional<InvestmentWords> of(Comparison comparison, int alternative) {
     Prices prices = comparison.scenarios().get(0).prices();
     if (prices == null || comparison.investments().size() <= alternative) {
       return Optional.empty();
@@ -49,11 +46,16 @@ record InvestmentWords(
   }
 
   /** Those of all alternatives; none where no money is asked. */
-  static List<InvestmentWords> of(Comparison comparison) {
+  public static List<InvestmentWords> of(Comparison comparison) {
     return IntStream.range(0, comparison.scenarios().size() - 1)
         .mapToObj(a -> of(comparison, a))
         .flatMap(Optional::stream)
         .toList();
+  }
+
+  /** With another name of the alternative. */
+  public InvestmentWords named(String newName) {
+    return new InvestmentWords(newName, first, isOneOfMany, investment, money, discount);
   }
 
   private Optional<Worth> worth() {
@@ -61,7 +63,7 @@ record InvestmentWords(
   }
 
   /** What the alternative does, to stand below its name. */
-  String does() {
+  public String does() {
     List<String> does = new ArrayList<>();
     if (!investment.bought().isEmpty()) {
       does.add("buys " + ChangeWords.bought(investment.bought()));
@@ -75,18 +77,18 @@ record InvestmentWords(
 
   // Cells of a table: a dash where there is nothing to say.
 
-  String amount(Function<Worth, BigDecimal> of) {
+  public String amount(Function<Worth, BigDecimal> of) {
     return worth().map(w -> Money.level(of.apply(w).doubleValue(), 0)).orElse(NONE);
   }
 
-  String value() {
+  public String value() {
     return worth()
         .filter(Worth::isTold)
         .map(w -> Money.bare(w.netPresentValue(), w.netPresentValueHalfWidth()))
         .orElse(NONE);
   }
 
-  String payback() {
+  public String payback() {
     return worth().filter(w -> w.buy().signum() > 0).map(InvestmentWords::payback).orElse(NONE);
   }
 
@@ -94,12 +96,12 @@ record InvestmentWords(
     return worth.paybackYears() == null ? "never" : Words.amount(worth.paybackYears());
   }
 
-  String chance() {
+  public String chance() {
     return worth().map(w -> Words.chance(w.chancePays())).orElse(NONE);
   }
 
   /** Whether to do it, in one sentence or two. */
-  String verdict() {
+  public String verdict() {
     if (worth().isPresent()) {
       return verdict(worth().get());
     }
@@ -197,7 +199,7 @@ record InvestmentWords(
   }
 
   /** The verdict where there is little room. */
-  String shortVerdict() {
+  public String shortVerdict() {
     return worth()
         .map(w -> start(w) + ": net present value " + value(w) + ".")
         .orElseGet(this::verdict);
@@ -243,7 +245,7 @@ record InvestmentWords(
   }
 
   /** What the verdict rests on; empty where there is none. */
-  String reasons() {
+  public String reasons() {
     return worth().map(this::reasons).orElse("");
   }
 

@@ -1,6 +1,7 @@
 package propcap.study;
 
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import propcap.farm.Scenario;
 
@@ -29,6 +30,13 @@ public record Bottlenecks(
     List<Worth> worths,
     List<Step> steps,
     boolean isExhausted) {
+
+  /** The scenario with the first step of the stair; empty where nothing clearly helps. */
+  public Optional<Scenario> proposed() {
+    return steps.stream()
+        .findFirst()
+        .map(step -> step.place().sized(scenario, step.place().size() + step.trial().spaces()));
+  }
 
   /**
    * So many spaces more, or so many fewer, of one place. Differences are of the whole change.

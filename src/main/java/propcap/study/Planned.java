@@ -1,6 +1,7 @@
 package propcap.study;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import propcap.farm.Scenario;
@@ -113,6 +114,11 @@ public record Planned(
    * @param chances of each sowing to have its plants, in all the trays that it may have
    */
   public record Bound(Difference toBest, double of, List<Double> chances) {}
+
+  /** The plan that was found; empty where the one as it was is kept. */
+  public Optional<Scenario> proposed() {
+    return Optional.of(found.scenario()).filter(s -> isConfirmed);
+  }
 
   /** The plan to sow by: the found one where it is confirmed, or else the one as it was. */
   public Forecast kept() {

@@ -1,8 +1,11 @@
 package propcap.study;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import propcap.farm.Scenario;
+import propcap.farm.Sowing;
 
 /**
  * What comes of sowing earlier or later.
@@ -24,7 +27,15 @@ public record Shifts(
    * @param points one for each shift, in rising order
    */
   public record Group(
-      String match, List<String> sowings, int best, List<Integer> asGood, List<Point> points) {}
+      String match, List<String> sowings, int best, List<Integer> asGood, List<Point> points) {
+    /** The best, where it is clearly better than sowing on the days of the plan. */
+    public Optional<Point> clearlyBest() {
+      return points.stream()
+          .filter(p -> p.days() == best && best != 0 && !asGood.contains(0))
+          .filter(p -> p.decisive().isClear())
+          .findFirst();
+    }
+  }
 
   /**
    * One shift.
@@ -48,5 +59,25 @@ public record Shifts(
       @Nullable Stat margin,
       Difference toUnshifted,
       Difference allToUnshifted,
-      @Nullable Difference marginToUnshifted) {}
+      @Nullable Difference marginToUnshifted) {
+    /** What the best is chosen by: the margin where money is asked. */
+    Difference decisive() {
+      return marginToUnshifted == null ? allToUnshifted : marginToUnshifted;
+    }
+  }
+
+  /** The plan with each group moved that is clearly better so; empty where none is. */
+  public Optional<Scenario> proposed() {
+    List<Sowing> sowings = new ArrayList<>(scenario.sowings());
+    for (Group group : groups) {
+      group
+          .clearlyBest()
+          .ifPresent(
+              best ->
+                  sowings.replaceAll(
+                      s -> group.sowings().contains(s.id()) ? s.shifted(best.days()) : s));
+    }
+    return Optional.of(scenario.withSowings(sowings))
+        .filter(s -> !s.sowings().equals(scenario.sowings()));
+  }
 }

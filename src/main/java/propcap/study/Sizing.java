@@ -89,6 +89,13 @@ public record Sizing(
         .findFirst();
   }
 
+  /** The scenario with the sizes of the answer; empty where none holds, or it is as it is. */
+  public Optional<Scenario> proposed() {
+    return found()
+        .map(found -> sized(scenario, places, found.spaces()))
+        .filter(sized -> !sized.equals(scenario));
+  }
+
   /** What the answer, or else what comes nearest, changes against the scenario as it is. */
   public Optional<Comparison> changes() {
     return Optional.ofNullable(change);

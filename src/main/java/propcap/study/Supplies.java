@@ -1,6 +1,7 @@
 package propcap.study;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 import propcap.farm.Crop;
@@ -32,6 +33,19 @@ public record Supplies(
     sowings = List.copyOf(sowings);
     lots = List.copyOf(lots);
     items = List.copyOf(items);
+  }
+
+  /**
+   * The plan with the trays ordered, of what needs none those planned; empty where they are the
+   * plan's.
+   */
+  public Optional<Scenario> proposed() {
+    return Optional.of(scenario.withSowings(sowings.stream().map(Supplies::asOrdered).toList()))
+        .filter(ordered -> !ordered.sowings().equals(scenario.sowings()));
+  }
+
+  private static Sowing asOrdered(ForSowing sowing) {
+    return sowing.ordered() == 0 ? sowing.sowing() : sowing.sowing().withTrays(sowing.ordered());
   }
 
   /** Sowings that are safe as planned, in the places as they are. */

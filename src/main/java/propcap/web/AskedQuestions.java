@@ -24,7 +24,7 @@ final class AskedQuestions {
   private final Studies studies;
   private final Map<Long, Kept> answers = new LinkedHashMap<>();
 
-  private record Kept(String question, Path scenario, Answer answer) {}
+  private record Kept(String question, Path scenario, Answer answer, Optional<Proposal> proposal) {}
 
   AskedQuestions(Desk desk, Studies studies) {
     this.desk = desk;
@@ -48,7 +48,7 @@ final class AskedQuestions {
                   RefusedException.bad(
                       "mend the faults in " + desk.folder().name(file) + " first")));
     }
-    Questions.QuestionRun asking = Questions.of(question, plans, asked);
+    QuestionRuns.QuestionRun asking = Questions.of(question, plans, asked);
     // The id is known only after the study is in the line, where it may run at once.
     long[] id = new long[1];
     synchronized (this) {
@@ -58,8 +58,10 @@ final class AskedQuestions {
                   question,
                   false,
                   progress -> {
-                    Answer answer = asking.answer(progress);
-                    keep(id, new Kept(question, files.get(0), sinceSaved(answer, files.get(0))));
+                    QuestionRuns.Answered answered = asking.answer(progress);
+                    Path of = files.get(0);
+                    Answer answer = sinceSaved(answered.answer(), of);
+                    keep(id, new Kept(question, of, answer, answered.proposal()));
                   })
               .id();
     }
@@ -103,7 +105,8 @@ final class AskedQuestions {
   }
 
   JsonObject answer(long id) throws RefusedException {
-    Answer answer = kept(id).answer();
+    Kept kept = kept(id);
+    Answer answer = kept.answer();
     JsonObject json = new JsonObject();
     json.addProperty("id", id);
     JsonArray lines = new JsonArray();
@@ -113,7 +116,21 @@ final class AskedQuestions {
     JsonArray files = new JsonArray();
     answer.kind().files().forEach(files::add);
     json.add("files", files);
+    kept.proposal().ifPresent(p -> json.addProperty("proposal", p.title()));
     return json;
+  }
+
+  /**
+   * Puts what an answer proposes beside the plan.
+   *
+   * @return the new scenario's file
+   */
+  String putBeside(long id) throws IOException, RefusedException {
+    Kept kept = kept(id);
+    Proposal proposal =
+        kept.proposal()
+            .orElseThrow(() -> RefusedException.bad("this answer proposes no other plan"));
+    return desk.addWhatIf(proposal.title(), kept.scenario(), proposal::write);
   }
 
   /** A file of an answer, as it would be written. */

@@ -304,6 +304,16 @@ final class Desk {
 
   /** Puts a scenario beside the one that was opened: a new one that changes it. */
   synchronized String addWhatIf(String title) throws IOException, RefusedException {
+    return addWhatIf(title, scenario, (editor, written) -> {});
+  }
+
+  /**
+   * Puts a scenario beside the one that was opened, changed from the first, in one step.
+   *
+   * @param of which it changes
+   */
+  synchronized String addWhatIf(String title, Path of, Change change)
+      throws IOException, RefusedException {
     requireRoom();
     if (title.isBlank() || title.length() > 60) {
       throw RefusedException.bad("a name of one line, at most 60 letters");
@@ -311,10 +321,12 @@ final class Desk {
     String stem =
         title.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", "-").replaceAll("^-|-$", "");
     Path file = texts(draft).free(folder.root(), stem.isEmpty() ? "what-if" : stem, ".yaml");
-    String text =
-        YamlText.set("extends: base\n", List.of(Step.to("extends")), folder.name(scenario));
+    String text = YamlText.set("extends: base\n", List.of(Step.to("extends")), folder.name(of));
     text = YamlText.set(text, List.of(Step.to("name")), title);
-    step(draft.with(texts(draft).with(folder.inside(file), text)).withWhatIf(file));
+    Draft begun = draft.with(texts(draft).with(folder.inside(file), text)).withWhatIf(file);
+    ScenarioEditor editor = new ScenarioEditor(file, texts(begun));
+    change.with(editor, readings.onTrial().of(file, scenario, texts(begun)).written());
+    step(begun.with(editor.unsaved()));
     return folder.name(file);
   }
 

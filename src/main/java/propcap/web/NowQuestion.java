@@ -14,7 +14,7 @@ import propcap.study.PlanningQuestion;
 import propcap.study.RunSettings;
 import propcap.study.SeasonNow;
 import propcap.web.QuestionForm.Field;
-import propcap.web.Questions.QuestionRun;
+import propcap.web.QuestionRuns.QuestionRun;
 
 /** What now, and what can still be done? It is asked of a season of which a log is kept. */
 final class NowQuestion {
@@ -48,8 +48,9 @@ final class NowQuestion {
     return progress -> {
       RunSettings run = Outlook.settings(scenario, RunSettings.DEFAULT_SEASONS);
       SeasonNow now = AskingNow.ask(scenario, run, goal, isAdvised, progress);
-      return new NowAnswer(
-          now, AskingNow.fortnight(scenario, run), new ForecastAnswer(now.now()), null);
+      return new QuestionRuns.Answered(
+          new NowAnswer(
+              now, AskingNow.fortnight(scenario, run), new ForecastAnswer(now.now()), null));
     };
   }
 

@@ -253,6 +253,9 @@ function shownAnswer(page, {name, title}) {
       'div',
       {class: 'row'},
       button('Save the answer', () => save(page, name), {class: 'main', 'data-at': `save ${name}`}),
+      answer.proposal
+        ? button(`Put “${answer.proposal}” beside the plan`, () => putBeside(page, name), {'data-at': `beside ${name}`})
+        : null,
       el('span', {class: 'written', role: 'status'}, answer.written),
     ),
     el(
@@ -266,6 +269,16 @@ function shownAnswer(page, {name, title}) {
     el('p', {class: 'hint'}, `Asked of: ${answer.of}. ${answer.headlines.at(-1)}`),
     parts,
   );
+}
+
+/** What the answer proposes becomes a what-if; the plan stays as it is. */
+async function putBeside(page, name) {
+  const answer = answers.get(name);
+  const done = await page.run(() => post('/api/answer/beside', {id: answer.id}));
+  if (done) {
+    answer.written = `“${answer.proposal}” stands beside the plan, as ${done.file}. What differs is told with the forecast.`;
+    page.redraw();
+  }
 }
 
 async function save(page, name) {

@@ -26,6 +26,21 @@ class QuestionsInBrowserTest extends InBrowser {
     assertThat(page.complaints()).isEmpty();
   }
 
+  /** What must be ordered is more trays than are planned: one click sets them beside the plan. */
+  @Test
+  void whatAnAnswerProposesIsPutBesideByOneClick() {
+    Chromium page = open(WIDE);
+    page.tab("questions");
+    page.click("[data-at='ask order']");
+    page.click("[data-at='beside order']");
+    page.awaitText("[data-answer='order']", "stands beside the plan, as trays-as-ordered.yaml");
+    page.awaitText("#pairs", "Trays as ordered");
+    assertThat(page.text("#asked-of")).isEqualTo("Asked of: As planned");
+    page.click("[data-file='trays-as-ordered.yaml']");
+    page.awaitText("#asked-of", "Asked of: Trays as ordered");
+    assertThat(page.complaints()).isEmpty();
+  }
+
   @Test
   void eachQuestionKeepsItsAnswerAndItsFault() {
     Chromium page = open(WIDE);

@@ -28,13 +28,7 @@ record ShiftWords(Group group, Optional<Money> money) {
 
   /** Whether the best differs clearly from sowing on the day of the plan. */
   boolean isClear() {
-    return group.best() != 0 && !group.asGood().contains(0) && decisive(best()).isClear();
-  }
-
-  /** What the best was chosen by: the margin where money is asked. */
-  private static Difference decisive(Point point) {
-    Difference margin = point.marginToUnshifted();
-    return margin == null ? point.allToUnshifted() : margin;
+    return group.clearlyBest().isPresent();
   }
 
   private List<Integer> others() {
@@ -66,7 +60,18 @@ record ShiftWords(Group group, Optional<Money> money) {
         + ": "
         + differences(best())
         + "."
-        + notTold();
+        + notTold()
+        + atTheEdge();
+  }
+
+  /** That the best is an end of what was tried, beyond which there may be a better one. */
+  private String atTheEdge() {
+    int last = group.points().size() - 1;
+    return group.best() == group.points().get(0).days()
+        ? " No earlier day was tried: it may be better still."
+        : group.best() == group.points().get(last).days()
+            ? " No later day was tried: it may be better still."
+            : "";
   }
 
   private String notTold() {

@@ -94,6 +94,49 @@ class SafetyTest {
     }
   }
 
+  /** Where a question sets another house or other trays against the plan, each counts as a run. */
+  @ParameterizedTest
+  @ValueSource(longs = {27, 43, 97})
+  void bottleneckSizeAndOrderCountAsTheForecastDoes(long seed) throws Exception {
+    Scenario usual = EvenChances.from(seed);
+    for (Scenario scenario : List.of(usual, withGoals(usual, 0.3))) {
+      int safe = safe(scenario);
+      Bottlenecks bottlenecks = Bottlenecking.bottlenecks(scenario, RUN, 0, done -> {});
+      assertThat(bottlenecks.safe()).isEqualTo(safe);
+      for (Bottlenecks.Worth worth : bottlenecks.worths()) {
+        Capacity place = worth.place();
+        int spaces = worth.more().spaces();
+        assertThat(worth.more().safe())
+            .isEqualTo(safe(place.sized(scenario, place.size() + spaces)));
+        Bottlenecks.Trial fewer = worth.fewer();
+        if (fewer != null) {
+          assertThat(fewer.safe())
+              .isEqualTo(safe(place.sized(scenario, place.size() - fewer.spaces())));
+        }
+      }
+      String place = scenario.places().get(0).name();
+      SizingQuestion question =
+          new SizingQuestion(
+              List.of(new SizingQuestion.Range(place, 1, 200, 40)),
+              Goal.parse("met>=1%"),
+              "*",
+              null);
+      Sizing sizing = SizingRun.size(scenario, question, RUN, done -> {});
+      if (sizing.changes().isPresent()) {
+        int spaces = sizing.found().orElseGet(sizing::nearestToGoal).spaces().get(0);
+        Scenario sized = Sizing.sized(scenario, List.of(place), List.of(spaces));
+        assertThat(sizing.changes().get().safe()).containsExactly(safe, safe(sized));
+        assertThat(sizing.found().isEmpty() || sizing.proposed().orElseThrow().equals(sized))
+            .isTrue();
+      }
+      Supplies supplies = Supplying.supplies(scenario, 0.9, RUN, done -> {});
+      assertThat(supplies.safe()).isEqualTo(safe);
+      assertThat(supplies.safeAsOrdered()).isEqualTo(safe(supplies.proposed().orElse(scenario)));
+      Scenario roomy = scenario.withEndlessRoom().withEndlessHands();
+      assertThat(supplies.safeWithRoom()).isEqualTo(safe(roomy));
+    }
+  }
+
   /** Of two sowings one has twice what it needs and the other half of it. */
   @ParameterizedTest
   @ValueSource(longs = {27, 28, 43, 82, 84, 97})

@@ -32,7 +32,7 @@ final class AdviceSprings {
     int block = scenario.weather().size();
     tries = Math.min(settings.seasons(), RunSettings.whole(TRIED_ON, block));
     springs = Math.min(settings.seasons(), RunSettings.whole(TOLD_FROM, block));
-    before = run(List.of(scenario), 0, tries + springs).get(0);
+    before = run(scenario, 0, tries + springs);
   }
 
   /** How many springs advice is told from. */
@@ -50,23 +50,22 @@ final class AdviceSprings {
     return Arrays.copyOfRange(before, tries, tries + springs);
   }
 
-  /** The springs that are tried on, for each of some changes. */
-  List<int[][]> trying(List<Scenario> changed) throws InterruptedException {
+  /** The springs that are tried on, with a change. */
+  int[][] trying(Scenario changed) throws InterruptedException {
     return run(changed, 0, tries);
   }
 
-  /** The springs that are told from, for each of some changes. */
-  List<int[][]> telling(List<Scenario> changed) throws InterruptedException {
+  /** The springs that are told from, with a change. */
+  int[][] telling(Scenario changed) throws InterruptedException {
     return run(changed, tries, tries + springs);
   }
 
-  private List<int[][]> run(List<Scenario> scenarios, int from, int to)
-      throws InterruptedException {
-    List<Integer> which = IntStream.range(0, scenarios.size()).boxed().toList();
-    try (Seasons seasons = new Seasons(scenarios, settings)) {
-      return seasons.run(which, from, to, (s, outcome) -> outcome.onTime(), done -> {}).stream()
-          .map(of -> of.toArray(int[][]::new))
-          .toList();
+  private int[][] run(Scenario changed, int from, int to) throws InterruptedException {
+    try (Seasons seasons = new Seasons(List.of(changed), settings)) {
+      return seasons
+          .run(List.of(0), from, to, (s, outcome) -> outcome.onTime(), done -> {})
+          .get(0)
+          .toArray(int[][]::new);
     }
   }
 

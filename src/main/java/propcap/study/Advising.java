@@ -130,7 +130,7 @@ final class Advising {
     }
     List<Advice> advice = new ArrayList<>();
     for (Change change : changes) {
-      int[][] after = springs.telling(List.of(change.scenario())).get(0);
+      int[][] after = springs.telling(change.scenario());
       Difference gain = springs.met(after, -1, changes.size());
       if (gain.isMore()) {
         advice.add(

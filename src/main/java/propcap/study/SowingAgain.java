@@ -23,8 +23,6 @@ final class SowingAgain {
   /** Fewer plants on time than this share of the cells of a tray: it is too late. */
   private static final double TOO_FEW = 0.02;
 
-  private static final int DAYS_TOGETHER = 4;
-
   private final Scenario scenario;
   private final AdviceSprings springs;
   private final SowingNow of;
@@ -52,7 +50,7 @@ final class SowingAgain {
     if (trays == 0) {
       return Optional.empty();
     }
-    int[][] after = springs.telling(List.of(on(scenario.today(), trays))).get(0);
+    int[][] after = springs.telling(on(scenario.today(), trays));
     double[] met = AdviceSprings.of(after, this::met);
     Difference gain =
         springs.difference(
@@ -111,7 +109,7 @@ final class SowingAgain {
   private int trays() throws InterruptedException {
     LocalDate today = scenario.today();
     int probe = Math.max(1, of.sowing().trays() / 2);
-    int[][] probed = springs.trying(List.of(on(today, probe))).get(0);
+    int[][] probed = springs.trying(on(today, probe));
     double perTray = AdviceSprings.mean(AdviceSprings.of(probed, o -> o[again])) / probe;
     if (perTray < TOO_FEW * scenario.cropOf(of.sowing()).cells()) {
       return 0;
@@ -120,10 +118,9 @@ final class SowingAgain {
     int most = MOST_TIMES * of.sowing().trays();
     List<Integer> numbers =
         MORE.stream().map(m -> (int) Math.min(most, Math.ceil(m * least))).distinct().toList();
-    List<int[][]> tried = springs.trying(numbers.stream().map(n -> on(today, n)).toList());
-    for (int i = 0; i < numbers.size(); i++) {
-      if (reaches(tried.get(i))) {
-        return numbers.get(i);
+    for (int number : numbers) {
+      if (reaches(springs.trying(on(today, number)))) {
+        return number;
       }
     }
     return numbers.get(numbers.size() - 1);
@@ -139,9 +136,9 @@ final class SowingAgain {
   }
 
   /**
-   * The last working day on which so many trays still reach the goal, as far as days were tried: a
-   * few between today and the bed's, then each between the last that does and the next that
-   * doesn't; and then back to one that does in the springs that are told from as well.
+   * The last working day on which so many trays still reach the goal, as far as days were tried:
+   * those between the last that does and the next that doesn't are halved until none is left; and
+   * then back to one that does in the springs that are told from as well.
    */
   private int lastDay(int trays) throws InterruptedException {
     List<Integer> days =
@@ -150,7 +147,7 @@ final class SowingAgain {
             .boxed()
             .toList();
     int last = lastTried(days, trays);
-    while (last >= 0 && !reaches(springs.telling(List.of(on(days.get(last), trays))).get(0))) {
+    while (last >= 0 && !reaches(springs.telling(on(days.get(last), trays)))) {
       last--;
     }
     return last < 0 ? scenario.firstDay() : days.get(last);
@@ -161,18 +158,11 @@ final class SowingAgain {
     int last = -1;
     int fails = days.size();
     while (fails - last > 1) {
-      int step = Math.max(1, (fails - last) / (DAYS_TOGETHER + 1));
-      List<Integer> which =
-          IntStream.iterate(last + step, d -> d + step)
-              .limit(Math.min(DAYS_TOGETHER, (fails - 1 - last) / step))
-              .boxed()
-              .toList();
-      List<int[][]> tried =
-          springs.trying(which.stream().map(d -> on(days.get(d), trays)).toList());
-      for (int i = 0; i < which.size() && which.get(i) < fails; i++) {
-        boolean reaches = reaches(tried.get(i));
-        last = reaches ? which.get(i) : last;
-        fails = reaches ? fails : which.get(i);
+      int middle = (last + fails) / 2;
+      if (reaches(springs.trying(on(days.get(middle), trays)))) {
+        last = middle;
+      } else {
+        fails = middle;
       }
     }
     return last;

@@ -11,8 +11,8 @@ public final class Lines {
   public static final int MOST = 10;
   private static final String SET_IN = "  ";
 
-  /** A ± stays with the numbers on both sides of it. */
-  private static final String BETWEEN_WORDS = "(?<!±) (?!±)";
+  /** A ± stays with the numbers on both sides of it, a % with its own. */
+  private static final String BETWEEN_WORDS = "(?<!±) (?![±%])";
 
   private final List<String> lines = new ArrayList<>();
 

@@ -4,9 +4,12 @@ import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
 import java.util.Map;
+import java.util.regex.Pattern;
 
 /** The pages' templates, compiled with the program. */
 public final class Templates {
+  private static final Pattern LOOSE_PERCENT = Pattern.compile("(?<=\\d) %");
+
   private static final TemplateEngine ENGINE =
       TemplateEngine.createPrecompiled(
           null, ContentType.Html, Templates.class.getClassLoader(), "propcap.report.pages");
@@ -27,8 +30,8 @@ public final class Templates {
     return out.toString();
   }
 
-  /** A ± at a line's end would part a number from its error. */
+  /** A line's end would part a number from its error, or from its %. */
   public static String withoutLooseErrors(String html) {
-    return html.replace(" ± ", "\u00a0±\u00a0");
+    return LOOSE_PERCENT.matcher(html.replace(" ± ", "\u00a0±\u00a0")).replaceAll("\u00a0%");
   }
 }

@@ -200,7 +200,7 @@ class LatestVerdictsTest {
         .isLessThan(page.indexOf("<table"));
     assertThat(page)
         .containsOnlyOnce("a: sow by 3 March")
-        .contains("goal, 90 %")
+        .contains("goal, 90\u00a0%")
         .contains("Where the line is low on the left it is too early to sow.");
     assertThat(new LatestAnswer(latest(USUAL), List.of()).html()).doesNotContain("too early");
   }

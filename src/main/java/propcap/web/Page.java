@@ -47,6 +47,8 @@ final class Page implements AutoCloseable {
           Map.entry("/money.js", "money.js"),
           Map.entry("/weather.js", "weather.js"),
           Map.entry("/sofar.js", "sofar.js"),
+          Map.entry("/tabs.js", "tabs.js"),
+          Map.entry("/beside.js", "beside.js"),
           Map.entry("/outlook.js", "outlook.js"),
           Map.entry("/saving.js", "saving.js"),
           Map.entry("/questions.js", "questions.js"));

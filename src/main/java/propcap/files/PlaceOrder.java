@@ -72,15 +72,22 @@ final class PlaceOrder {
         return changed;
       }
     }
-    throw new IllegalArgumentException(
-        YamlText.has(text, List.of(Step.to("extends")))
-            ? "the order of "
-                + first
-                + " and "
-                + second
-                + " is written in the plan that this scenario changes; move it there"
-            : second
-                + " is written as a place like another (like: ...), which must stand above it");
+    throw new IllegalArgumentException(why());
+  }
+
+  private String why() {
+    if (!YamlText.has(text, List.of(Step.to("extends")))) {
+      return second + " is written as a place like another (like: ...), which must stand above it";
+    }
+    return order.indexOf(first) == 0 && YamlText.has(text, place(second))
+        ? "a scenario that changes another puts "
+            + second
+            + " behind a place of that, and not first"
+        : "the order of "
+            + first
+            + " and "
+            + second
+            + " is written in the plan that this scenario changes; move it there";
   }
 
   private boolean isAsWanted(String changed, int faults) {

@@ -70,6 +70,10 @@ final class PlaceRename {
   static UnsavedTexts of(
       Path scenario, Collection<Path> others, UnsavedTexts unsaved, String from, String to)
       throws IOException {
+    if (to.contains(",")) {
+      throw new IllegalArgumentException(
+          "a name without a comma, for that parts the places of a crop");
+    }
     PlaceRename rename = new PlaceRename(OwnFolder.of(scenario), unsaved, from, to);
     return rename.made(scenario, others);
   }

@@ -291,8 +291,9 @@ final class Page implements AutoCloseable {
   }
 
   /** A day of the season, the page's own where none is said, the clock's or the winter before. */
-  private static Readings.Day day(RequestFields asked) throws RefusedException {
-    LocalDate chosen = asked.text("day").isBlank() ? null : asked.date("day");
+  private Readings.Day day(RequestFields asked) throws IOException, RefusedException {
+    TypedCells typed = new TypedCells(Pasting.season(desk.view("").reading().written()));
+    LocalDate chosen = asked.text("day").isBlank() ? null : asked.date("day", typed);
     return new Readings.Day(
         chosen, asked.isTrue("clock"), asked.isTrue("winter"), asked.isTrue("overfull"));
   }

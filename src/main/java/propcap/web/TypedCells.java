@@ -56,8 +56,10 @@ record TypedCells(@Nullable Season season) {
           "like",
           "after");
 
+  /** A number, with thousands apart by spaces or apostrophes or not, and what stands behind it. */
   private static final Pattern AMOUNT =
-      Pattern.compile("(-?)(\\d+(?:[ .,'’]\\d+)*)((?: ?[^\\d.,'’ ].*)?)");
+      Pattern.compile(
+          "(-?)(\\d{1,3}(?:[ '’]\\d{3})+(?:[.,]\\d+)?|\\d(?:[\\d.,]*\\d)?)((?: ?[^\\d.,'’ ].*)?)");
 
   private static final DateTimeFormatter IN_WORDS =
       DateTimeFormatter.ofPattern("d MMMM yyyy", Locale.ENGLISH);

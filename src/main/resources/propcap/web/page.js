@@ -9,6 +9,9 @@ import {discard, save, saveAs} from '/saving.js';
 
 const GONE = 'Propcap is not running any more; what you change now is not kept';
 
+/** After so long it is looked again whether a program that was gone runs again. */
+const LOOK_MS = 2000;
+
 const $ = (id) => document.getElementById(id);
 
 let state = null;
@@ -238,9 +241,22 @@ function be(there) {
     held = false;
     const notice = say(`${GONE}.${isLost ? ` “${typed.value}” was not taken.` : ''} Start Propcap again: what was changed before comes back.`, true);
     notice.id = 'gone';
+    seek();
   }
   if (state) {
     draw();
+  }
+  if (there) {
+    forecastVersion = '';
+    run(async () => {}).then(() => isThere && say('Propcap runs again.'));
+  }
+}
+
+/** Looks for the program until it answers: a request that failed may have been the only one. */
+async function seek() {
+  while (!isThere) {
+    await new Promise((over) => setTimeout(over, LOOK_MS));
+    await get('/api/studies').then(() => be(true)).catch(() => null);
   }
 }
 
@@ -257,10 +273,6 @@ listen(
     }
   },
   (there) => {
-    if (there && !isThere) {
-      forecastVersion = '';
-      run(async () => {}).then(() => say('Propcap runs again.'));
-    }
     be(there);
   },
 );

@@ -115,6 +115,11 @@ class PlaceOrderTest {
         .contains("climate: {heat-to: 8 C}, after: House 1}   # borrowed");
     assertThatThrownBy(() -> moved("what-if.yaml", "Mats", true))
         .hasMessageContaining("the order of Chamber and Mats is written in the plan");
+    files.write(
+        "what-if.yaml", files.text("what-if.yaml").replace("}   #", ", after: Chamber}   #"));
+    assertThatThrownBy(() -> moved("what-if.yaml", "Tunnel", true))
+        .hasMessage(
+            "a scenario that changes another puts Tunnel behind a place of that, and not first");
     assertThatThrownBy(() -> moved("scenario.yaml", "Yard", false))
         .hasMessageContaining("no place below Yard");
   }

@@ -7,9 +7,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Objects;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import propcap.farm.Place;
 import propcap.farm.Scenario;
 
@@ -119,6 +122,45 @@ class PlaceRenameTest {
     return scenario.toString().replaceAll("@[0-9a-f]+", "");
   }
 
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "#1",
+        "a: b",
+        "- x",
+        "'q'",
+        "\"dq\" \\",
+        "null",
+        "12",
+        "1e5",
+        "é ß 暖",
+        "{x}",
+        "[x]",
+        "*a",
+        "&b",
+        "!c",
+        "%d",
+        "@e",
+        "`f",
+        "=1+1",
+        "+1",
+        "Chamber x",
+        "x #y",
+        "chamber",
+        "🌱"
+      })
+  void anyNameIsReadBackAsItWasGiven(String to) throws Exception {
+    ScenarioEditor editor = renamed("scenario.yaml", "Chamber", to);
+    for (String each : List.of("scenario.yaml", "what-if.yaml", "second.yaml")) {
+      Scenario after = ScenarioReader.read(files.path(each), editor.unsaved()).sound();
+      assertThat(after.places().get(0).name()).isEqualTo(to);
+      assertThat(Objects.requireNonNull(after.crops().get("onion")).germinateIn()).startsWith(to);
+    }
+    assertThat(WrittenScenario.of(files.path("scenario.yaml"), editor.unsaved()).log().get(0))
+        .extracting(row -> row.text("place"))
+        .isEqualTo(to);
+  }
+
   @Test
   void theColumnOfTheSowingPlanFollows() throws Exception {
     files.write(
@@ -146,6 +188,8 @@ class PlaceRenameTest {
         .hasMessage("there is a place House 1 already, in scenario.yaml");
     assertThatThrownBy(() -> renamed("scenario.yaml", "Chamber", "Chamber 2"))
         .hasMessage("there is a place Chamber 2 already, in what-if.yaml");
+    assertThatThrownBy(() -> renamed("scenario.yaml", "Chamber", "Warm, dark"))
+        .hasMessageStartingWith("a name without a comma");
   }
 
   @Test

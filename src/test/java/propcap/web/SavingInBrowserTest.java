@@ -147,6 +147,21 @@ class SavingInBrowserTest extends InBrowser {
     assertThat(page.driver().findElements(By.cssSelector(".notice"))).hasSize(1);
   }
 
+  @Test
+  void aChangeThatDoesNotReachTheProgramIsNotShownAndThePageGoesOnOnceItDoes() {
+    Chromium page = open(WIDE);
+    page.offline(true);
+    page.type("[data-at='place House spaces']", "8");
+    page.awaitText("#unsaved", "Propcap is not running any more");
+    page.awaitValue("[data-at='place House spaces']", "80");
+    page.offline(false);
+    page.awaitText("#unsaved", "All is saved");
+    page.type("[data-at='place House spaces']", "8");
+    page.awaitText("#unsaved", "Unsaved: small.yaml");
+    assertThat(page.driver().findElements(By.id("gone"))).isEmpty();
+    assertThat(spaces()).isEqualTo("8");
+  }
+
   private String spaces() {
     return browser
         .state()

@@ -30,10 +30,15 @@ const page = {
   faults(list, row, key) {
     return state.faults.filter((f) => f.list === list && f.row === row && f.key === key);
   },
+  /** Changes the plan; edits that hang on what stands there are made once all before them is answered. */
   edit(edits, refused = (words) => say(words, true)) {
+    let made = edits;
     return run(
-      () => post('/api/edit', {file: shown, version: state.version, edits}),
-      (words, {readings}) => (readings.length ? askWhich(words, readings, edits) : refused(words)),
+      () => {
+        made = typeof edits === 'function' ? edits() : edits;
+        return post('/api/edit', {file: shown, version: state.version, edits: made});
+      },
+      (words, {readings}) => (readings.length ? askWhich(words, readings, made) : refused(words)),
     );
   },
   run,

@@ -133,7 +133,7 @@ async function rename(page, name, to) {
     page.redraw();
   } else {
     await page.edit([{do: 'rename-place', name, to}], (words) => {
-      refused = {name, to, words: `${words}; it is still ${name}`};
+      refused = {name, to, words: `${words.replace(/^this change cannot be made: /, '')}; it is still ${name}`};
     });
   }
 }

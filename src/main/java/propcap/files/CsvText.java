@@ -6,6 +6,7 @@ import de.siegmar.fastcsv.reader.CsvRecord;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -82,6 +83,23 @@ public final class CsvText {
               + changed.substring(row.to());
     }
     return changed;
+  }
+
+  /** The text with another word wherever a column holds one; as it is without such a column. */
+  static String renamed(String text, String column, String from, String to) {
+    CsvText csv = new CsvText(text);
+    int at = csv.columns().indexOf(column);
+    Map<Integer, Map<String, String>> changes = new LinkedHashMap<>();
+    for (Row row : csv.rows) {
+      boolean isNamed =
+          at >= 0
+              && at < row.fields().size()
+              && TableCell.meant(row.fields().get(at).strip()).equals(from);
+      if (isNamed && row.line() != csv.header.line() && !row.isNote()) {
+        changes.put(row.line(), Map.of(column, to));
+      }
+    }
+    return set(text, changes);
   }
 
   /** The text with one row more at its end. */

@@ -1,12 +1,14 @@
 package propcap.files;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import propcap.files.YamlText.Step;
 
@@ -20,14 +22,14 @@ public final class ScenarioEditor {
   public static final List<String> PLAN_COLUMNS = SowingPlan.COLUMNS;
 
   private final Path scenario;
-  private final Path folder;
+  private final OwnFolder folder;
   private UnsavedTexts unsaved;
   private @Nullable Path plan;
   private @Nullable WrittenScenario written;
 
   public ScenarioEditor(Path scenario, UnsavedTexts unsaved) {
     this.scenario = scenario.toAbsolutePath().normalize();
-    this.folder = this.scenario.resolveSibling("");
+    this.folder = OwnFolder.of(this.scenario);
     this.unsaved = unsaved;
   }
 
@@ -50,6 +52,21 @@ public final class ScenarioEditor {
    */
   public void setPrice(String crop, String key, String text) throws IOException {
     put(scenario, List.of(Step.to("money"), Step.to("plants"), Step.to(crop), Step.to(key)), text);
+  }
+
+  /** Puts keys of a week with extra people, by its number; an empty text takes one out. */
+  public void setExtraHands(int row, Map<String, String> keys) throws IOException {
+    write(scenario, ExtraHands.set(unsaved.text(scenario), written(), row, keys));
+  }
+
+  /** Adds a week with extra people. */
+  public void addExtraHands(Map<String, String> keys) throws IOException {
+    write(scenario, ExtraHands.add(unsaved.text(scenario), written(), keys));
+  }
+
+  /** Takes a week with extra people out, by its number. */
+  public void removeExtraHands(int row) throws IOException {
+    write(scenario, ExtraHands.remove(unsaved.text(scenario), written(), row));
   }
 
   /** Takes another weather record: a file of this text, in the scenario's folder. */
@@ -118,6 +135,23 @@ public final class ScenarioEditor {
   /** Takes a place out that the scenario itself has written. */
   public void removePlace(String name) throws IOException {
     put(scenario, List.of(Step.to("places"), Step.toItem("name", name)), "");
+  }
+
+  /**
+   * Gives a place another name, in all that names it.
+   *
+   * @param others the folder's scenarios, which may read the same files
+   */
+  public void renamePlace(String name, String to, Collection<Path> others) throws IOException {
+    Set<Path> all = new LinkedHashSet<>(others);
+    unsaved.texts().keySet().stream().filter(f -> f.toString().endsWith("ml")).forEach(all::add);
+    unsaved = PlaceRename.of(scenario, all, unsaved, name, to);
+    written = null;
+  }
+
+  /** Moves a place one up or down in the order. */
+  public void movePlace(String name, boolean isUp) throws IOException {
+    write(scenario, PlaceOrder.moved(scenario, unsaved, unsaved.text(scenario), name, isUp));
   }
 
   /** Puts a key of a crop, such as {@code emergence.at}; an empty text takes it out. */
@@ -236,7 +270,7 @@ public final class ScenarioEditor {
       sowing.cells().forEach((column, cell) -> row.put(column, cell.text()));
       rows.add(row);
     }
-    Path copy = newFile("sowings", ".csv");
+    Path copy = folder.free(unsaved, scenario, "sowings", ".csv");
     write(copy, CsvText.of(SowingPlan.COLUMNS, rows));
     put(scenario, List.of(Step.to("sowings")), copy.getFileName().toString());
     return copy;
@@ -249,25 +283,13 @@ public final class ScenarioEditor {
       throw new IOException(key + " names no file");
     }
     Path file = named.file().resolveSibling(named.text());
-    if (isInFolder(file)) {
+    if (folder.holds(file)) {
       return file;
     }
-    Path copy = newFile(key, ending);
+    Path copy = folder.free(unsaved, scenario, key, ending);
     write(copy, unsaved.text(file));
     put(scenario, List.of(Step.to(key)), copy.getFileName().toString());
     return copy;
-  }
-
-  /** Whether a file lies in the scenario's folder, wherever links lead. */
-  private boolean isInFolder(Path file) throws IOException {
-    return Files.exists(file)
-        ? file.toRealPath().startsWith(folder.toRealPath())
-        : file.toAbsolutePath().normalize().startsWith(folder);
-  }
-
-  private Path newFile(String key, String ending) {
-    String stem = scenario.getFileName().toString().replaceFirst("\\.ya?ml$", "") + "-" + key;
-    return unsaved.free(folder, stem, ending);
   }
 
   private boolean isExtending() {
@@ -313,7 +335,7 @@ public final class ScenarioEditor {
     if (written().logFile().isPresent()) {
       throw new IllegalArgumentException("it names a log already");
     }
-    Path file = unsaved.free(folder, "log", ".csv");
+    Path file = unsaved.free(folder.path(), "log", ".csv");
     write(file, CsvText.of(LogRow.WRITTEN, List.of()));
     put(scenario, List.of(Step.to("so-far")), String.valueOf(file.getFileName()));
   }

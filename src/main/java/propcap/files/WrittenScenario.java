@@ -12,7 +12,8 @@ import java.util.stream.Stream;
 
 /**
  * A scenario as it is written, right or wrong, with the changes of a scenario that extends another:
- * text by key, each where it stands. A key within a key is written as {@code climate.constant}.
+ * text by key, each where it stands. A key within a key is written as {@code climate.constant}, one
+ * of a map in a list as {@code labour.extra.0.from}.
  *
  * @param head the scenario's own keys, such as {@code season.start}
  * @param sowings in the plan's order
@@ -32,14 +33,17 @@ public record WrittenScenario(
    *
    * @param file where it stands, at line and column
    * @param key where the key itself is written
+   * @param words where each word of a list of words is written; none for anything else
    */
-  public record Cell(String text, Path file, int line, int column, Key key) {
+  public record Cell(String text, Path file, int line, int column, Key key, List<Key> words) {
     private boolean holds(Fault fault) {
-      return isAt(fault, file, line, column) || isAt(fault, key.file(), key.line(), key.column());
+      return isAt(fault, file, line, column)
+          || Stream.concat(Stream.of(key), words.stream())
+              .anyMatch(at -> isAt(fault, at.file(), at.line(), at.column()));
     }
   }
 
-  /** Where a key is written. */
+  /** Where a key, or a word of a list, is written. */
   public record Key(Path file, int line, int column) {}
 
   /**
@@ -159,18 +163,45 @@ public record WrittenScenario(
         .forEach(
             (key, entry) -> {
               FilePosition spot = entry.value().spot();
-              Key named = new Key(entry.spot().file(), entry.spot().line(), entry.spot().column());
+              Key named = key(entry.spot());
               if (entry.value() instanceof Node.Keyed inner) {
                 addCells(prefix + key + ".", inner, cells);
+              } else if (isOfMaps(entry.value())) {
+                List<Node> items = ((Node.Items) entry.value()).items();
+                for (int row = 0; row < items.size(); row++) {
+                  addCells(prefix + key + "." + row + ".", (Node.Keyed) items.get(row), cells);
+                }
               } else {
                 text(entry.value())
                     .ifPresent(
                         text ->
                             cells.put(
                                 prefix + key,
-                                new Cell(text, spot.file(), spot.line(), spot.column(), named)));
+                                new Cell(
+                                    text,
+                                    spot.file(),
+                                    spot.line(),
+                                    spot.column(),
+                                    named,
+                                    words(entry.value()))));
               }
             });
+  }
+
+  private static Key key(FilePosition spot) {
+    return new Key(spot.file(), spot.line(), spot.column());
+  }
+
+  private static List<Key> words(Node value) {
+    return value instanceof Node.Items list
+        ? list.items().stream().map(word -> key(word.spot())).toList()
+        : List.of();
+  }
+
+  /** Such a list has the fields of each of its maps, numbered from 0. */
+  private static boolean isOfMaps(Node value) {
+    return value instanceof Node.Items list
+        && list.items().stream().allMatch(item -> item instanceof Node.Keyed);
   }
 
   /** Words, and lists of words; a list of anything else is no field. */

@@ -77,11 +77,11 @@ final class YamlSpans {
     return text.substring(lineStart(at), at).isBlank();
   }
 
-  private int lineStart(int at) {
+  int lineStart(int at) {
     return Math.max(start, text.lastIndexOf('\n', at - 1) + 1);
   }
 
-  private int lineEnd(int at) {
+  int lineEnd(int at) {
     int end = text.indexOf('\n', at);
     end = end < 0 ? text.length() : end;
     return end > at && text.charAt(end - 1) == '\r' ? end - 1 : end;

@@ -8,7 +8,6 @@ import org.jspecify.annotations.Nullable;
 import org.snakeyaml.engine.v2.api.LoadSettings;
 import org.snakeyaml.engine.v2.api.lowlevel.Compose;
 import org.snakeyaml.engine.v2.common.FlowStyle;
-import org.snakeyaml.engine.v2.common.ScalarStyle;
 import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
 import org.snakeyaml.engine.v2.nodes.CollectionNode;
 import org.snakeyaml.engine.v2.nodes.MappingNode;
@@ -24,14 +23,25 @@ import org.snakeyaml.engine.v2.nodes.SequenceNode;
  * <p>Values are text, or maps and lists of values.
  */
 public final class YamlText {
-  /** A way into a file: by a key, or to the item of a list that has a key of some value. */
-  public record Step(String key, Optional<String> named) {
+  /**
+   * A way into a file: by a key, or to the item of a list that has a key of some value, or that has
+   * a number in it, from 0; less than 0 where it has none.
+   */
+  public record Step(String key, Optional<String> named, int row) {
     public static Step to(String key) {
-      return new Step(key, Optional.empty());
+      return new Step(key, Optional.empty(), -1);
     }
 
     public static Step toItem(String key, String named) {
-      return new Step(key, Optional.of(named));
+      return new Step(key, Optional.of(named), -1);
+    }
+
+    static Step toRow(int row) {
+      return new Step("", Optional.empty(), row);
+    }
+
+    private boolean isToItem() {
+      return named.isPresent() || row >= 0;
     }
   }
 
@@ -45,7 +55,12 @@ public final class YamlText {
     this.root = root(text.substring(spans.start()));
   }
 
-  private static MappingNode root(String text) {
+  /**
+   * The map that a text without a byte-order mark holds.
+   *
+   * @throws IllegalArgumentException where the text is no YAML map
+   */
+  static MappingNode root(String text) {
     try {
       Node node =
           new Compose(LoadSettings.builder().setCodePointLimit(Integer.MAX_VALUE).build())
@@ -127,8 +142,11 @@ public final class YamlText {
   }
 
   private static Optional<Node> child(Node parent, Step step) {
-    if (parent instanceof MappingNode map && step.named().isEmpty()) {
+    if (parent instanceof MappingNode map && !step.isToItem()) {
       return tuple(map, step.key()).map(NodeTuple::getValueNode);
+    }
+    if (parent instanceof SequenceNode list && step.row() >= 0) {
+      return list.getValue().stream().skip(step.row()).findFirst();
     }
     if (parent instanceof SequenceNode list && step.named().isPresent()) {
       return list.getValue().stream()
@@ -144,11 +162,12 @@ public final class YamlText {
         .orElse(false);
   }
 
-  private static Optional<NodeTuple> tuple(MappingNode map, String key) {
+  static Optional<NodeTuple> tuple(MappingNode map, String key) {
     return map.getValue().stream().filter(t -> word(t.getKeyNode()).equals(key)).findFirst();
   }
 
-  private static String word(Node node) {
+  /** What a piece of text says; empty for what is none. */
+  static String word(Node node) {
     return node instanceof ScalarNode scalar ? scalar.getValue().strip() : "";
   }
 
@@ -158,14 +177,14 @@ public final class YamlText {
     for (int i = 0; i < path.size(); i++) {
       Step step = path.get(i);
       List<Step> rest = path.subList(i + 1, path.size());
-      if (node instanceof MappingNode map && step.named().isEmpty()) {
+      if (node instanceof MappingNode map && !step.isToItem()) {
         Optional<NodeTuple> tuple = tuple(map, step.key());
         if (tuple.isEmpty()) {
           return inserted(map, step.key(), nested(rest, value));
         }
         key = Optional.of(tuple.get().getKeyNode());
         node = tuple.get().getValueNode();
-      } else if (node instanceof SequenceNode list && step.named().isPresent()) {
+      } else if (node instanceof SequenceNode list && step.isToItem()) {
         Optional<Node> item = child(list, step);
         if (item.isEmpty()) {
           return inserted(list, nestedItem(step, rest, value));
@@ -185,14 +204,14 @@ public final class YamlText {
     }
     Step step = path.get(0);
     List<Step> rest = path.subList(1, path.size());
-    return step.named().isPresent()
+    return step.isToItem()
         ? List.of(nestedItem(step, rest, value))
         : Map.of(step.key(), nested(rest, value));
   }
 
   private static Map<String, Object> nestedItem(Step step, List<Step> rest, Object value) {
     Map<String, Object> item = new LinkedHashMap<>();
-    item.put(step.key(), step.named().orElse(""));
+    step.named().ifPresent(name -> item.put(step.key(), name));
     if (nested(rest, value) instanceof Map<?, ?> more) {
       more.forEach((k, v) -> item.put(k.toString(), v));
     }
@@ -201,14 +220,12 @@ public final class YamlText {
 
   private String replaced(Node node, Optional<Node> key, Object value) {
     if (node instanceof ScalarNode scalar && value instanceof String word) {
-      boolean isQuoted =
-          scalar.getScalarStyle() == ScalarStyle.DOUBLE_QUOTED
-              || scalar.getScalarStyle() == ScalarStyle.SINGLE_QUOTED;
-      if (word.equals(scalar.getValue())) {
-        return text;
-      }
-      String written = isQuoted ? YamlWords.quoted(word) : YamlWords.scalar(word);
-      return spans.put(spans.start(node), spans.end(node), spacedAt(spans.start(node), written));
+      return word.equals(scalar.getValue())
+          ? text
+          : spans.put(
+              spans.start(node),
+              spans.end(node),
+              spacedAt(spans.start(node), YamlWords.like(scalar, word)));
     }
     boolean isBlock = node instanceof CollectionNode<?> c && c.getFlowStyle() == FlowStyle.BLOCK;
     int from = isBlock && key.isPresent() ? spans.afterColon(key.get(), node) : spans.start(node);

@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import org.snakeyaml.engine.v2.common.ScalarStyle;
+import org.snakeyaml.engine.v2.nodes.ScalarNode;
 
 /** Values as YAML writes them: plain where that is safe anywhere, else in double quotes. */
 final class YamlWords {
@@ -16,6 +18,14 @@ final class YamlWords {
 
   static String scalar(String word) {
     return PLAIN.matcher(word).matches() ? word : quoted(word);
+  }
+
+  /** A word as it is written in another's place: in quotes where that stood in some. */
+  static String like(ScalarNode old, String word) {
+    boolean isQuoted =
+        old.getScalarStyle() == ScalarStyle.DOUBLE_QUOTED
+            || old.getScalarStyle() == ScalarStyle.SINGLE_QUOTED;
+    return isQuoted ? quoted(word) : scalar(word);
   }
 
   static String quoted(String word) {

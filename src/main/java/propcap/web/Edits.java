@@ -1,6 +1,7 @@
 package propcap.web;
 
 import java.io.IOException;
+import java.nio.file.Path;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
@@ -39,14 +40,15 @@ record Edits(Folder folder, List<RequestFields> edits) {
     if (edits.size() > MOST) {
       throw RefusedException.bad("more than " + MOST + " changes at once");
     }
+    TypedCells typed = new TypedCells(Pasting.season(written));
     Map<Integer, Map<String, String>> sowings = new LinkedHashMap<>();
     for (RequestFields edit : edits) {
       switch (edit.text("do")) {
-        case "sowing" -> of(row(edit), sowings).putAll(keyed(edit));
+        case "sowing" -> of(row(edit), sowings).putAll(keyed(edit, typed));
         case "shift" -> of(row(edit), sowings).putAll(shifted(edit, written));
         default -> {
           flush(sowings, editor);
-          write(edit, editor, written);
+          write(edit, editor, written, typed);
         }
       }
     }
@@ -66,25 +68,31 @@ record Edits(Folder folder, List<RequestFields> edits) {
     }
   }
 
-  private void write(RequestFields edit, ScenarioEditor editor, WrittenScenario written)
+  private void write(
+      RequestFields edit, ScenarioEditor editor, WrittenScenario written, TypedCells typed)
       throws IOException, RefusedException {
     String what = edit.text("do");
     switch (what) {
-      case "head" -> head(edit, editor);
-      case "price" -> editor.setPrice(name(edit), key(edit), edit.text("value"));
+      case "head" -> head(edit, editor, typed);
+      case "price" -> editor.setPrice(name(edit), key(edit), value(edit, typed));
       case "record" ->
           editor.setWeather(folder.file(edit.text("name"), ".csv"), edit.longText("text"));
-      case "place" -> editor.setPlace(name(edit), key(edit), edit.text("value"));
-      case "climate" -> editor.setClimate(name(edit), keyed(edit));
-      case "add-place" -> editor.addPlace(keyed(edit));
+      case "place" -> editor.setPlace(name(edit), key(edit), value(edit, typed));
+      case "climate" -> editor.setClimate(name(edit), keyed(edit, typed));
+      case "add-place" -> editor.addPlace(keyed(edit, typed));
       case "remove-place" -> editor.removePlace(name(edit));
-      case "crop" -> editor.setCrop(name(edit), key(edit), edit.text("value"));
+      case "rename-place" -> editor.renamePlace(name(edit), name(edit, "to"), scenarios());
+      case "move-place" -> editor.movePlace(name(edit), edit.isTrue("up"));
+      case "crop" -> editor.setCrop(name(edit), key(edit), value(edit, typed));
       case "add-crop" -> addCrop(edit, editor, written);
       case "copy-crop" -> BroughtCrops.copy(name(edit), editor, written);
-      case "add-sowing" -> editor.addSowing(keyed(edit));
+      case "add-sowing" -> editor.addSowing(keyed(edit, typed));
+      case "extra" -> editor.setExtraHands(row(edit), keyed(edit, typed));
+      case "add-extra" -> editor.addExtraHands(keyed(edit, typed));
+      case "remove-extra" -> editor.removeExtraHands(row(edit));
       case "remove-sowing" -> editor.removeSowing(row(edit));
       case "keep-log" -> editor.keepLog();
-      case "log" -> editor.addLogRow(keyed(edit));
+      case "log" -> editor.addLogRow(keyed(edit, typed));
       case "take-back" -> editor.removeLogRow(row(edit));
       default -> throw RefusedException.bad("'" + what + "' is nothing that can be done");
     }
@@ -94,7 +102,7 @@ record Edits(Folder folder, List<RequestFields> edits) {
    * A weather record or a log is one of the folder's; which files else are named is not changed
    * here.
    */
-  private void head(RequestFields edit, ScenarioEditor editor)
+  private void head(RequestFields edit, ScenarioEditor editor, TypedCells typed)
       throws IOException, RefusedException {
     String key = key(edit);
     if (List.of("crops", "sowings", "extends", "places").contains(key)) {
@@ -104,7 +112,7 @@ record Edits(Folder folder, List<RequestFields> edits) {
       throw RefusedException.bad(
           "'" + edit.text("value") + "' is no table in the scenario's folder");
     }
-    editor.setHead(key, edit.text("value"));
+    editor.setHead(key, typed.read(key, edit.text("value")));
   }
 
   private static void addCrop(RequestFields edit, ScenarioEditor editor, WrittenScenario written)
@@ -148,8 +156,16 @@ record Edits(Folder folder, List<RequestFields> edits) {
     return edit.number("row", 0, Integer.MAX_VALUE);
   }
 
+  private List<Path> scenarios() throws IOException {
+    return folder.scenarios().stream().map(folder.root()::resolve).toList();
+  }
+
   private static String name(RequestFields edit) throws RefusedException {
-    String name = edit.text("name");
+    return name(edit, "name");
+  }
+
+  private static String name(RequestFields edit, String key) throws RefusedException {
+    String name = edit.text(key);
     if (!NAME.matcher(name).matches()) {
       throw RefusedException.bad("a name of one line, at most 60 letters");
     }
@@ -167,11 +183,16 @@ record Edits(Folder folder, List<RequestFields> edits) {
     return key;
   }
 
-  private static Map<String, String> keyed(RequestFields edit) throws RefusedException {
+  private static String value(RequestFields edit, TypedCells typed) throws RefusedException {
+    return typed.read(key(edit), edit.text("value"));
+  }
+
+  private static Map<String, String> keyed(RequestFields edit, TypedCells typed)
+      throws RefusedException {
     Map<String, String> keys = edit.texts("keys");
     for (String key : keys.keySet()) {
       var unused = known(key);
     }
-    return keys;
+    return typed.read(keys);
   }
 }

@@ -47,6 +47,8 @@ final class Page implements AutoCloseable {
           Map.entry("/money.js", "money.js"),
           Map.entry("/weather.js", "weather.js"),
           Map.entry("/sofar.js", "sofar.js"),
+          Map.entry("/tabs.js", "tabs.js"),
+          Map.entry("/beside.js", "beside.js"),
           Map.entry("/outlook.js", "outlook.js"),
           Map.entry("/saving.js", "saving.js"),
           Map.entry("/questions.js", "questions.js"));
@@ -290,8 +292,9 @@ final class Page implements AutoCloseable {
   }
 
   /** A day of the season, the page's own where none is said, the clock's or the winter before. */
-  private static Readings.Day day(RequestFields asked) throws RefusedException {
-    LocalDate chosen = asked.text("day").isBlank() ? null : asked.date("day");
+  private Readings.Day day(RequestFields asked) throws IOException, RefusedException {
+    TypedCells typed = new TypedCells(Pasting.season(desk.view("").reading().written()));
+    LocalDate chosen = asked.text("day").isBlank() ? null : asked.date("day", typed);
     return new Readings.Day(
         chosen, asked.isTrue("clock"), asked.isTrue("winter"), asked.isTrue("overfull"));
   }

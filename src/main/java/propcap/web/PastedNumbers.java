@@ -50,18 +50,23 @@ final class PastedNumbers {
     for (String cell : cells) {
       Matcher written = WRITTEN.matcher(cell);
       if (written.matches()) {
-        decimalOf(ungrouped(written)).ifPresent(told::add);
+        decimalOf(ungrouped(digits(written))).ifPresent(told::add);
       }
     }
     return new PastedNumbers(column, told.stream().distinct().count() == 1 ? told.get(0) : null);
   }
 
-  /** The digits, points and commas of a number; what else parts thousands is left out. */
-  private static String ungrouped(Matcher written) {
-    return Objects.requireNonNull(written.group(1)).replaceAll("['’ ]", "");
+  private static String digits(Matcher written) {
+    return Objects.requireNonNull(written.group(1));
   }
 
-  private static Optional<Character> decimalOf(String digits) {
+  /** The digits, points and commas of a number; what else parts thousands is left out. */
+  static String ungrouped(String number) {
+    return number.replaceAll("['’ ]", "");
+  }
+
+  /** The sign before the decimals; empty where there is none, or the number does not tell. */
+  static Optional<Character> decimalOf(String digits) {
     int point = digits.lastIndexOf('.');
     int comma = digits.lastIndexOf(',');
     if (point >= 0 && comma >= 0) {
@@ -90,21 +95,33 @@ final class PastedNumbers {
     if (unit != null && !units.contains(unit.toLowerCase(Locale.ROOT))) {
       return cell;
     }
-    String digits = ungrouped(written);
+    String digits = ungrouped(digits(written));
     // Trays and plants are whole, so one sign before three digits parts thousands of them.
     char otherwise = !isShare && digits.indexOf(',') < 0 ? ',' : '.';
     char sign = decimal == null ? otherwise : decimal;
-    int at = digits.indexOf(sign);
+    Optional<String> read = plain(digits, sign);
+    if (read.isEmpty()) {
+      return cell;
+    }
+    BigDecimal number = new BigDecimal(read.get());
+    String plain = number.signum() == 0 ? "0" : number.stripTrailingZeros().toPlainString();
+    return isShare && unit != null ? plain + " %" : plain;
+  }
+
+  /**
+   * A number with a point before its decimals, as many of them as are written.
+   *
+   * @param decimal the sign before its decimals; another parts thousands
+   * @return empty where it is no number by that
+   */
+  static Optional<String> plain(String digits, char decimal) {
+    int at = digits.indexOf(decimal);
     String whole = at < 0 ? digits : digits.substring(0, at);
     String parts = at < 0 ? "" : digits.substring(at + 1);
     boolean isSound =
         parts.matches("\\d*") && (whole.matches("\\d+") || GROUPED.matcher(whole).matches());
-    if (!isSound) {
-      return cell;
-    }
-    BigDecimal number =
-        new BigDecimal(whole.replaceAll("\\D", "") + (parts.isEmpty() ? "" : "." + parts));
-    String plain = number.signum() == 0 ? "0" : number.stripTrailingZeros().toPlainString();
-    return isShare && unit != null ? plain + " %" : plain;
+    return isSound
+        ? Optional.of(whole.replaceAll("\\D", "") + (parts.isEmpty() ? "" : "." + parts))
+        : Optional.empty();
   }
 }

@@ -30,7 +30,8 @@ record PastedPlan(
     List<String> leftOut,
     Optional<String> unclear) {
 
-  private static final Set<String> DATES =
+  /** Columns of days. */
+  static final Set<String> DATES =
       Set.of("sow", "bed-from", "bed-by", "bed-until", "resow-until", "sow-from", "sow-to");
 
   /** So many lines may stand above the heading, as a title. */

@@ -77,7 +77,7 @@ final class Pasting {
                 columns(),
                 columns.isEmpty() ? List.of() : chosen(columns),
                 Optional.ofNullable(order),
-                season()));
+                season(written)));
     if (pasted.rows().size() > MOST_ROWS) {
       throw RefusedException.bad("more than " + MOST_ROWS + " rows at once");
     }
@@ -101,7 +101,8 @@ final class Pasting {
     return columns;
   }
 
-  private @Nullable Season season() {
+  /** The season; null where it cannot be read. */
+  static @Nullable Season season(WrittenScenario written) {
     Optional<LocalDate> start = Readings.seasonDay(written, "start");
     Optional<LocalDate> end = Readings.seasonDay(written, "end");
     return start.isPresent() && end.isPresent() && !end.get().isBefore(start.get())
@@ -296,7 +297,8 @@ final class Pasting {
   private Map<String, String> eitherWay(String date) {
     Map<String, String> either = new LinkedHashMap<>();
     either.put("text", date);
-    ORDERS.forEach((word, order) -> either.put(word, new PastedDates(order, season()).read(date)));
+    ORDERS.forEach(
+        (word, order) -> either.put(word, new PastedDates(order, season(written)).read(date)));
     return either;
   }
 }

@@ -1,5 +1,6 @@
 package propcap.web;
 
+import java.util.List;
 import propcap.disk.CannotWriteException;
 
 /** A request that is not carried out; nothing was changed. The message says why. */
@@ -7,6 +8,7 @@ final class RefusedException extends Exception {
   private static final long serialVersionUID = 1;
 
   private final int status;
+  private final List<String> readings;
 
   /**
    * Refuses.
@@ -14,8 +16,18 @@ final class RefusedException extends Exception {
    * @param status as HTTP counts them, such as 400
    */
   RefusedException(int status, String message) {
+    this(status, message, List.of());
+  }
+
+  private RefusedException(int status, String message, List<String> readings) {
     super(message);
     this.status = status;
+    this.readings = readings;
+  }
+
+  /** What may mean one thing or another, each as it would be clear. */
+  static RefusedException unclear(String message, List<String> readings) {
+    return new RefusedException(400, message, List.copyOf(readings));
   }
 
   static RefusedException bad(String message) {
@@ -26,6 +38,11 @@ final class RefusedException extends Exception {
   static RefusedException of(CannotWriteException e) {
     return new RefusedException(
         500, "this could not be written: " + e.file() + ": " + e.found() + "; " + e.right());
+  }
+
+  /** What may be meant, where that is not clear. */
+  List<String> readings() {
+    return readings;
   }
 
   int status() {

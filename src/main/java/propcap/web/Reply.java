@@ -1,7 +1,9 @@
 package propcap.web;
 
+import com.google.gson.JsonArray;
 import com.google.gson.JsonElement;
 import com.google.gson.JsonObject;
+import java.util.List;
 import java.util.Map;
 
 /** What is sent back. */
@@ -44,8 +46,16 @@ record Reply(int status, String type, String body, Map<String, String> headers) 
 
   /** A refusal of the page's own requests, with a word that the page can show. */
   static Reply refusal(int status, String message) {
+    return refusal(status, message, List.of());
+  }
+
+  /** The same, with what may be meant where that is not clear. */
+  static Reply refusal(int status, String message, List<String> readings) {
     JsonObject json = new JsonObject();
     json.addProperty("refused", message);
+    JsonArray all = new JsonArray();
+    readings.forEach(all::add);
+    json.add("readings", all);
     return of(status, "application/json; charset=utf-8", json.toString());
   }
 

@@ -78,7 +78,15 @@ record RequestFields(JsonObject json) {
 
   /** A day, such as 2027-07-01. */
   LocalDate date(String key) throws RefusedException {
-    String text = text(key);
+    return date(key, text(key));
+  }
+
+  /** A day as it may be typed. */
+  LocalDate date(String key, TypedCells typed) throws RefusedException {
+    return date(key, typed.read("date", text(key).strip()));
+  }
+
+  private static LocalDate date(String key, String text) throws RefusedException {
     try {
       LocalDate day = LocalDate.parse(text.strip());
       if (ScenarioReader.canBeMeant(day)) {

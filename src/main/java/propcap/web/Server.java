@@ -148,7 +148,7 @@ public final class Server implements AutoCloseable {
   }
 
   private static Reply refusal(RefusedException e) {
-    return Reply.refusal(e.status(), String.valueOf(e.getMessage()));
+    return Reply.refusal(e.status(), String.valueOf(e.getMessage()), e.readings());
   }
 
   /** A request's text, of which not a byte too many is read. */

@@ -1,5 +1,7 @@
 package propcap.web;
 
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import propcap.files.Fault;
 import propcap.files.WrittenScenario;
 
@@ -10,15 +12,26 @@ import propcap.files.WrittenScenario;
  * @param row which of the list; -1: none of them
  * @param key empty where it is about the whole row
  * @param where its file and line
+ * @param wrong the word that a known one is like; empty where none is
+ * @param meant that known word
  */
-record Told(String list, int row, String key, String words, String where) {
+record Told(
+    String list, int row, String key, String words, String where, String wrong, String meant) {
+  private static final Pattern MEANT = Pattern.compile("(?:.*: )?did you mean (.+)\\?");
+  private static final Pattern QUOTED = Pattern.compile("[^']*'([^']+)'[^']*");
+
   static Told of(Fault fault, WrittenScenario written) {
     WrittenScenario.Field field = written.fieldOf(fault);
+    Matcher meant = MEANT.matcher(fault.right());
+    Matcher wrong = QUOTED.matcher(fault.found());
+    boolean isMeant = meant.matches() && wrong.matches();
     return new Told(
         field.list(),
         field.row(),
         field.key(),
         fault.found() + "; " + fault.right(),
-        fault.file().getFileName() + (fault.line() > 0 ? ", line " + fault.line() : ""));
+        fault.file().getFileName() + (fault.line() > 0 ? ", line " + fault.line() : ""),
+        isMeant ? wrong.group(1) : "",
+        isMeant ? meant.group(1) : "");
   }
 }

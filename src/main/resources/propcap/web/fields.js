@@ -20,6 +20,21 @@ export function button(text, onclick, attributes = {}) {
   return el('button', {type: 'button', onclick, ...attributes}, text);
 }
 
+/** A date as it is read aloud; what is none as it is. */
+export function inWords(date) {
+  return /^\d{4}-\d{2}-\d{2}$/.test(date)
+    ? new Date(`${date}T12:00:00`).toLocaleDateString('en-GB', {day: 'numeric', month: 'long', year: 'numeric'})
+    : date;
+}
+
+/** A value in whose place, or among whose words, a known word is put for one that is like it. */
+function mended(value, {wrong, meant}) {
+  return value
+    .split(',')
+    .map((word) => (word.trim() === wrong ? word.replace(wrong, meant) : word))
+    .join(',');
+}
+
 let last = 0;
 
 /** An input or a choice, with its fault where it has one; tells of a changed value. */
@@ -55,9 +70,17 @@ export function control({at, value, choices, label, faults = [], hint, size, cha
   // What was typed before the page was redrawn is no change to the browser.
   input.addEventListener('blur', commit);
   const fault = told
-    ? el('span', {class: 'fault', id: told}, faults.map((f) => f.words).join(' · '))
+    ? el('span', {class: 'fault', id: told}, faults.map((f) => f.words).join(' · '), faults.map((f) => mend(f, input, at, changed)))
     : null;
   return {input, fault, id};
+}
+
+/** What is like a known word is mended by a press. */
+function mend(fault, input, at, changed) {
+  const better = fault.meant ? mended(input.value, fault) : input.value;
+  return better === input.value
+    ? null
+    : button(`Put ${fault.meant}`, () => changed(better), {class: 'mend', 'data-at': `mend ${at} ${fault.meant}`});
 }
 
 /** The same with a label above it. */

@@ -26,6 +26,12 @@ const HANDS = [
   ['minutes.plant-out', 'To plant out', 'A plant. What stands here in grey is a planning default, not measured.'],
 ];
 
+const EXTRA = [
+  ['from', 'From', 'The first day that they come, such as 2027-04-05.', 'such as 2027-04-05'],
+  ['until', 'Until', 'The last day; it counts too.', 'such as 2027-04-17'],
+  ['hours', 'Hours a working day', 'Of all who come besides, together, such as 8/day. They are added to the usual hours.', 'such as 8/day'],
+];
+
 const SURPLUS = [['', 'not sold'], ['false', 'not sold'], ['true', 'sold too']];
 
 export const isOfMoney = (fault) => fault.list === '' && /^(money|labour)(\.|$)/.test(fault.key);
@@ -41,8 +47,53 @@ export function money(page) {
       el('legend', {}, 'Hands'),
       el('p', {class: 'hint'}, 'Minutes are those of one pair of hands, such as 4/tray or 0.3/plant. Time a morning of your own: these differ between farms more than anything else here. Left empty, they are as shown in grey.'),
       HANDS.map(([key, label, help, hint]) => one(page, `labour.${key}`, label, help, {hint: hint ?? page.state.defaults.head[`labour.${key}`]})),
+      el('h3', {}, 'Weeks with extra people'),
+      el('p', {class: 'hint'}, 'When more hands come than usual, such as helpers in April. They count only where the hours of a usual working day are given above; where two lines meet, their hours add up.'),
+      extraRows(page).map((row) => extra(page, row)),
+      faultsOfHands(page).map((f) => el('span', {class: 'fault'}, `${f.where}: ${f.words}`)),
+      el('div', {class: 'row'}, button('Add extra people…', () => addExtra(page), {'data-at': 'add extra'})),
     ),
   ];
+}
+
+/** The numbers of the weeks that are written. */
+function extraRows(page) {
+  const keys = Object.keys(page.state.head.cells).filter((key) => key.startsWith('labour.extra.'));
+  return [...new Set(keys.map((key) => Number(key.split('.')[2])))];
+}
+
+function extra(page, row) {
+  const title = `Line ${row + 1}`;
+  return el(
+    'div',
+    {role: 'group', 'aria-label': `Extra people, ${title.toLowerCase()}`, 'data-extra': row},
+    el('h4', {}, title),
+    EXTRA.map(([key, label, help, hint]) =>
+      one(page, `labour.extra.${row}.${key}`, label, help, {
+        hint,
+        changed: (value) => page.edit([{do: 'extra', row, keys: {[key]: value}}]),
+      }),
+    ),
+    el('div', {class: 'row'}, button('Remove', () => page.edit([{do: 'remove-extra', row}]), {'aria-label': `Remove extra people, ${row + 1}`, 'data-at': `remove extra ${row}`})),
+  );
+}
+
+async function addExtra(page) {
+  const asked = await ask(
+    'Extra people',
+    'They come besides the usual hands; both days are included.',
+    EXTRA.map(([key, label, , hint]) => ({key, label, hint, isNeeded: true})),
+    'Add them',
+  );
+  if (asked) {
+    await page.edit([{do: 'add-extra', keys: asked}]);
+  }
+}
+
+/** Faults of hands that have no field here. */
+function faultsOfHands(page) {
+  const shown = new Set([...HANDS.map(([key]) => `labour.${key}`), ...extraRows(page).flatMap((row) => EXTRA.map(([key]) => `labour.extra.${row}.${key}`))]);
+  return page.state.faults.filter((f) => f.list === '' && /^labour(\.|$)/.test(f.key) && !shown.has(f.key));
 }
 
 function none(page) {
@@ -90,11 +141,11 @@ function one(page, key, label, help, more = {}) {
 function prices(page) {
   const {cells} = page.state.head;
   const priced = pricedCrops(page);
-  const shown = new Set([...MONEY.map(([key]) => `money.${key}`), ...priced.flatMap((name) => [...PLANT.map(([key]) => key), 'tray'].map((key) => `money.plants.${name}.${key}`)), ...HANDS.map(([key]) => `labour.${key}`)]);
+  const shown = new Set([...MONEY.map(([key]) => `money.${key}`), ...priced.flatMap((name) => [...PLANT.map(([key]) => key), 'tray'].map((key) => `money.plants.${name}.${key}`))]);
   const others = page.state.crops.map((c) => c.name).filter((name) => !priced.includes(name));
   return [
     el('p', {class: 'hint'}, 'Amounts are plain numbers with a dot, such as 0.30.'),
-    page.state.faults.filter((f) => isOfMoney(f) && !shown.has(f.key)).map((f) => el('span', {class: 'fault'}, `${f.where}: ${f.words}`)),
+    page.state.faults.filter((f) => isOfMoney(f) && f.key.startsWith('money') && !shown.has(f.key)).map((f) => el('span', {class: 'fault'}, `${f.where}: ${f.words}`)),
     MONEY.map(([key, label, help, hint]) =>
       one(page, `money.${key}`, label, help, {
         hint,

@@ -40,9 +40,9 @@ export const outlook = {
       if (now?.file !== next.shown) {
         forget();
       }
-      const shown = now ? 'this is the forecast before' : 'no forecast yet';
-      $('outlook-status').textContent = `${page.toMend(next.faults.length)}; ${shown}.`;
+      $('outlook-status').textContent = `${page.toMend(next.faults.length)}${now ? '' : '; no forecast yet'}.`;
     }
+    tellOfBefore(next.faults);
   },
 
   async news(news) {
@@ -63,6 +63,20 @@ export const outlook = {
     showRunning();
   },
 };
+
+/** While something is to mend, what is shown is of the plan before, which is said where it is read. */
+function tellOfBefore(faults) {
+  $('outlook-before')?.remove();
+  if (!now || !faults.length) {
+    return;
+  }
+  const files = [...new Set(faults.map((f) => f.where.replace(/, line \d+$/, '')))];
+  const where = faults.length === 1 ? `the fault in ${faults[0].where}` : `the ${faults.length} faults in ${files.join(' and ')}`;
+  $('outlook-body').prepend(el('p', {id: 'outlook-before', class: 'before'}, `Of the plan before ${where}. A forecast of the plan as it stands comes once ${faults.length === 1 ? 'it is' : 'they are'} mended.`));
+  $('strip').textContent = `Before ${where}: ${strip()}`;
+}
+
+const strip = () => `${now.onTime.replace(/ \(.*/, '')} · ${now.safe} sowings safe`;
 
 /** Another scenario's forecast must not be taken for that of one that has none. */
 function forget() {
@@ -98,7 +112,7 @@ async function draw() {
   now = next;
   outcome.take(now);
   since[now.seasons] = now.mean;
-  $('strip').textContent = `${now.onTime.replace(/ \(.*/, '')} · ${now.safe} sowings safe`;
+  $('strip').textContent = strip();
   const pieces = [
     el('p', {class: 'verdict', id: 'verdict'}, marked(now.verdict)),
     el('p', {class: 'big', id: 'on-time', 'data-mean': now.mean, 'data-seasons': now.seasons}, el('strong', {}, count(now.mean)), ' ', now.onTime.replace(/^[\d,]+ /, '')),

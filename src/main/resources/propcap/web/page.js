@@ -1,38 +1,25 @@
 // The page as a whole: what is open, what is unsaved, which part is shown.
-import {get, listen, post, Refused} from '/server.js';
-import {ask, button, el, fill} from '/fields.js';
-import {places} from '/places.js';
-import {sowings} from '/sowings.js';
-import {crops} from '/crops.js';
-import {isOfMoney, money} from '/money.js';
-import {weather} from '/weather.js';
-import {sofar} from '/sofar.js';
+import {get, Gone, listen, post, Refused} from '/server.js';
+import {button, el, inWords} from '/fields.js';
 import {questions} from '/questions.js';
 import {outlook} from '/outlook.js';
+import {drawBeside} from '/beside.js';
+import {drawTabs} from '/tabs.js';
 import {discard, save, saveAs} from '/saving.js';
 
-/** More faults than these at once are shown when asked for. */
-const MOST_LOOSE = 5;
+const GONE = 'Propcap is not running any more; what you change now is not kept';
+
+/** After so long it is looked again whether a program that was gone runs again. */
+const LOOK_MS = 2000;
 
 const $ = (id) => document.getElementById(id);
 
-const TABS = [
-  ['places', 'Places', places],
-  ['sowings', 'Sowings', sowings],
-  ['crops', 'Crops', crops],
-  ['money', 'Money and hands', money],
-  ['', 'Season and weather', weather],
-  ['log', 'Season so far', sofar],
-  ['questions', 'Questions', questions],
-];
-
 let state = null;
 let shown = '';
-let tab = 'places';
 let forecastVersion = '';
-let isAllLoose = false;
 let queue = Promise.resolve();
 let held = false;
+let isThere = true;
 
 /** What the parts of the page may use. */
 const page = {
@@ -43,8 +30,16 @@ const page = {
   faults(list, row, key) {
     return state.faults.filter((f) => f.list === list && f.row === row && f.key === key);
   },
-  edit(edits) {
-    return run(() => post('/api/edit', {file: shown, version: state.version, edits}));
+  /** Changes the plan; edits that hang on what stands there are made once all before them is answered. */
+  edit(edits, refused = (words) => say(words, true)) {
+    let made = edits;
+    return run(
+      () => {
+        made = typeof edits === 'function' ? edits() : edits;
+        return post('/api/edit', {file: shown, version: state.version, edits: made});
+      },
+      (words, {readings}) => (readings.length ? askWhich(words, readings, made) : refused(words)),
+    );
   },
   run,
   say,
@@ -78,17 +73,31 @@ function run(action, refused = (words) => say(words, true)) {
       await look();
       return result;
     } catch (refusal) {
-      if (!(refusal instanceof Refused)) {
-        say('The server does not answer. What was changed before is kept and comes back.', true);
+      if (refusal instanceof Gone) {
+        be(false);
         return null;
       }
-      refused(refusal.message);
+      if (!(refusal instanceof Refused)) {
+        throw refusal;
+      }
+      refused(refusal.message, refusal);
       await look();
       return null;
     }
   });
-  queue = done;
+  queue = done.catch(() => null);
   return done;
+}
+
+/** What was typed may be one thing or another: it is asked which, and what is answered is taken. */
+function askWhich(words, readings, edits) {
+  const typed = words.slice(0, words.indexOf(' may be '));
+  const clear = (reading) => JSON.parse(JSON.stringify(edits), (key, value) => (value === typed ? reading : value));
+  const notice = say(words, true, ...readings.map((reading) => button(inWords(reading), () => {
+    notice.remove();
+    page.edit(clear(reading));
+  }, {'data-reading': reading})));
+  notice.querySelector('button').focus();
 }
 
 /** A notice that stays until it is read. */
@@ -129,7 +138,12 @@ async function look() {
     forecastVersion = wanted;
     outlook.begin(state);
     if (!state.faults.length) {
-      await post('/api/outlook', {file: shown}).catch((refusal) => say(refusal.message, true));
+      await post('/api/outlook', {file: shown}).catch((refusal) => {
+        if (!(refusal instanceof Refused)) {
+          throw refusal;
+        }
+        say(refusal.message, true);
+      });
     }
   }
 }
@@ -148,16 +162,20 @@ function draw() {
   const season = `${state.head.cells['season.start'] ?? '?'} to ${state.head.cells['season.end'] ?? '?'}`;
   $('about').textContent = `${shown}, ${season}`;
   $('so-far').textContent = state.soFar.line;
-  $('unsaved').textContent = state.changed.length
-    ? `Unsaved: ${state.changed.join(', ')}`
-    : `All is saved${state.mends ? `; ${toMend(state.mends).toLowerCase()}` : ''}`;
-  $('undo').disabled = !state.canUndo;
-  $('redo').disabled = !state.canRedo;
-  $('save').disabled = !state.changed.length;
+  const unsaved = state.changed.length ? `Unsaved: ${state.changed.join(', ')}` : 'All is saved';
+  $('unsaved').textContent = !isThere
+    ? GONE
+    : state.changed.length || !state.mends
+      ? unsaved
+      : `${unsaved}; ${toMend(state.mends).toLowerCase()}`;
+  $('undo').disabled = !isThere || !state.canUndo;
+  $('redo').disabled = !isThere || !state.canRedo;
+  $('save').disabled = !isThere || !state.changed.length;
+  $('save-as').disabled = $('discard').disabled = !isThere;
   $('discard').hidden = !state.changed.length;
   drawConflicts();
-  drawBeside();
-  drawTabs();
+  drawBeside(page);
+  drawTabs(page);
 }
 
 function drawConflicts() {
@@ -177,138 +195,6 @@ function drawConflicts() {
   }
 }
 
-function drawBeside() {
-  const open = state.scenarios.map((file) => {
-    const press = button(title(file), () => show(file), {
-      'aria-pressed': String(file === shown),
-      'data-at': `show ${file}`,
-      'data-file': file,
-    });
-    return file === state.base
-      ? press
-      : el(
-          'span',
-          {class: 'pair'},
-          press,
-          button('×', () => run(() => post('/api/close-beside', {name: file})), {
-            'aria-label': `Close ${title(file)}`,
-            'data-at': `close ${file}`,
-          }),
-        );
-  });
-  fill($('beside'), open, button('+ What if…', addWhatIf, {id: 'what-if', 'data-at': 'what-if'}));
-}
-
-function show(file) {
-  shown = file;
-  run(async () => {});
-}
-
-async function addWhatIf() {
-  const others = state.files.filter((f) => !state.scenarios.includes(f));
-  let n = 1;
-  while (state.titles.includes(`What if ${n}`) || others.includes(`what-if-${n}.yaml`)) {
-    n++;
-  }
-  const asked = await ask(
-    'What if…',
-    'A what-if starts as a copy of the plan as it stands. Change it, and see beside the plan what differs, on the same springs.',
-    [
-      {key: 'title', label: 'Its name', value: `What if ${n}`, isWide: true},
-      ...(others.length
-        ? [
-            {
-              key: 'name',
-              label: 'Or one that lies in the folder',
-              choices: [['', 'a new one'], ...others.map((f) => [f, f])],
-              isWide: true,
-            },
-          ]
-        : []),
-    ],
-    'Put it beside',
-  );
-  if (asked) {
-    await run(async () => {
-      const done = asked.name
-        ? await post('/api/open-beside', {name: asked.name})
-        : await post('/api/what-if', {title: asked.title});
-      shown = done.file;
-    });
-  }
-}
-
-function drawTabs() {
-  const count = (list) =>
-    list === 'money'
-      ? state.faults.filter(isOfMoney).length
-      : state.faults.filter((f) => f.list === list && !isOfMoney(f) && (list !== '' || f.key !== '')).length;
-  fill(
-    $('tabs'),
-    TABS.map(([id, words]) => {
-      const wrong = id === 'questions' ? 0 : count(id);
-      return button(words, () => choose(id), {
-        role: 'tab',
-        'aria-selected': String(id === tab),
-        'aria-controls': 'panel',
-        tabindex: id === tab ? '0' : '-1',
-        'data-at': `tab ${id}`,
-        'data-tab': id,
-        onkeydown: (event) => step(event, id),
-      });
-    }).map((tabButton, i) => {
-      const wrong = TABS[i][0] === 'questions' ? 0 : count(TABS[i][0]);
-      if (wrong) {
-        tabButton.append(el('span', {class: 'count'}, ` ${wrong} to mend`));
-      }
-      return tabButton;
-    }),
-  );
-  const chosen = TABS.find(([id]) => id === tab);
-  $('panel').setAttribute('aria-label', chosen[1]);
-  fill($('panel'), loose(tab), doubts(), chosen[2](page));
-}
-
-/** Faults of no field that is shown: of a file as a whole, or of a row. */
-function loose(list) {
-  const faults = state.faults.filter((f) => f.list === '' && f.key === '' || (f.list === list && f.row < 0 && list !== ''));
-  const shown = isAllLoose ? faults : faults.slice(0, MOST_LOOSE);
-  return faults.length
-    ? el(
-        'div',
-        {},
-        el('ul', {class: 'faults'}, shown.map((f) => el('li', {class: 'fault'}, `${f.where}: ${f.words}`))),
-        shown.length < faults.length
-          ? button(`Show all ${faults.length}`, () => { isAllLoose = true; draw(); }, {'data-at': 'all faults'})
-          : null,
-      )
-    : null;
-}
-
-/** What is unlikely and stops nothing. */
-function doubts() {
-  return state.warnings.length
-    ? el('details', {class: 'doubts', 'data-open': 'doubts', open: state.warnings.length < 4},
-        el('summary', {}, state.warnings.length === 1 ? 'One thing is worth another look' : `${state.warnings.length} things are worth another look`),
-        el('ul', {}, state.warnings.map((w) => el('li', {}, `${w.where}: ${w.words}`))))
-    : null;
-}
-
-function choose(id) {
-  tab = id;
-  drawTabs();
-}
-
-function step(event, id) {
-  const at = TABS.findIndex(([each]) => each === id);
-  const to = {ArrowRight: at + 1, ArrowLeft: at - 1, Home: 0, End: TABS.length - 1}[event.key];
-  if (to !== undefined) {
-    event.preventDefault();
-    choose(TABS[(to + TABS.length) % TABS.length][0]);
-    $('tabs').querySelector('[aria-selected="true"]').focus();
-  }
-}
-
 $('undo').onclick = () => run(() => post('/api/undo'));
 $('redo').onclick = () => run(() => post('/api/redo'));
 $('discard').onclick = () => discard(page);
@@ -318,13 +204,67 @@ document.addEventListener('keydown', (event) => {
   if ((event.ctrlKey || event.metaKey) && event.key === 's') {
     event.preventDefault();
     document.activeElement.blur?.();
-    if (state.changed.length || document.activeElement) {
+    if (isThere) {
       save(page);
+    }
+  }
+  const step = stepOf(event);
+  if (step) {
+    event.preventDefault();
+    if (!$(step).disabled) {
+      run(() => post(`/api/${step}`));
     }
   }
 });
 
-let isThere = true;
+/** A step back or forth by the keys for it; within a field they are the field's own. */
+function stepOf(event) {
+  const isField = event.target.matches?.('input:not([type="checkbox"]), textarea, [contenteditable]');
+  if (!(event.ctrlKey || event.metaKey) || event.altKey || isField || $('dialog').open) {
+    return null;
+  }
+  const key = event.key.toLowerCase();
+  return key === 'z' ? (event.shiftKey ? 'redo' : 'undo') : key === 'y' ? 'redo' : null;
+}
+
+/** Whether the program runs. While it does not, nothing can be changed, for it would be lost. */
+function be(there) {
+  if (there === isThere) {
+    return;
+  }
+  isThere = there;
+  const typed = document.activeElement;
+  const isLost = !there && 'was' in (typed?.dataset ?? {}) && typed.value !== typed.dataset.was;
+  if (isLost) {
+    typed.dataset.was = typed.value;
+    typed.blur();
+  }
+  $('work').inert = $('beside').inert = $('dialog').inert = !there;
+  document.body.classList.toggle('gone', !there);
+  $('gone')?.remove();
+  if (!there) {
+    held = false;
+    const notice = say(`${GONE}.${isLost ? ` “${typed.value}” was not taken.` : ''} Start Propcap again: what was changed before comes back.`, true);
+    notice.id = 'gone';
+    seek();
+  }
+  if (state) {
+    draw();
+  }
+  if (there) {
+    forecastVersion = '';
+    run(async () => {}).then(() => isThere && say('Propcap runs again.'));
+  }
+}
+
+/** Looks for the program until it answers: a request that failed may have been the only one. */
+async function seek() {
+  while (!isThere) {
+    await new Promise((over) => setTimeout(over, LOOK_MS));
+    await get('/api/studies').then(() => be(true)).catch(() => null);
+  }
+}
+
 listen(
   (what, news) => {
     if (what === 'state' && state && news.version !== state.version) {
@@ -338,13 +278,7 @@ listen(
     }
   },
   (there) => {
-    if (there && !isThere) {
-      forecastVersion = '';
-      run(async () => {});
-    } else if (!there && isThere) {
-      say('Propcap has stopped on this machine. Start it again; what was changed comes back.', true);
-    }
-    isThere = there;
+    be(there);
   },
 );
 

@@ -1,5 +1,5 @@
 // Pasting from a spreadsheet: what it would do to the plan is looked at before it is done.
-import {button, el} from '/fields.js';
+import {button, el, inWords} from '/fields.js';
 import {post, Refused} from '/server.js';
 
 const $ = (id) => document.getElementById(id);
@@ -198,5 +198,3 @@ export function openPaste(page, headings, text = '', more = {}, told = null) {
     }
   }
 }
-
-const inWords = (date) => new Date(`${date}T12:00:00`).toLocaleDateString('en-GB', {day: 'numeric', month: 'long', year: 'numeric'});

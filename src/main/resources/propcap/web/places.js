@@ -40,6 +40,7 @@ export function places(page) {
   const all = page.state.places.map((place, row) => placeOf(page, place, row));
   return [
     el('p', {class: 'hint'}, 'A space holds one tray. Amounts are written with their unit, such as 21 C or 8 %/day.'),
+    el('p', {class: 'hint'}, 'Trays go to the first table in this order that has room, and out to the first hardening area that has room. Where a crop germinates, its own list says. Move a place up to fill it sooner.'),
     ...all,
     el('div', {class: 'row'}, button('Add a place…', () => add(page), {'data-at': 'add place'})),
   ];
@@ -72,6 +73,13 @@ function placeOf(page, place, row) {
     el(
       'div',
       {class: 'grid2'},
+      field({
+        at: `place-name ${row}`,
+        value: refused?.name === name ? refused.to : name,
+        label: 'Name',
+        faults: refused?.name === name ? [refused] : [],
+        changed: (to) => rename(page, name, to),
+      }),
       of('spaces', 'Spaces for trays'),
       of('kind', 'Kind', {choices: kinds}),
       field({
@@ -97,6 +105,8 @@ function placeOf(page, place, row) {
     el(
       'div',
       {class: 'row'},
+      mover(page, row, name, true),
+      mover(page, row, name, false),
       button('Add another like it…', () => addLike(page, place), {'data-at': `like ${name}`}),
       isClosed
         ? null
@@ -108,6 +118,34 @@ function placeOf(page, place, row) {
         : null,
     ),
   );
+}
+
+/** A new name that was refused, and why; it stays in its field until there is another. */
+let refused = null;
+
+/** All that names it follows. */
+async function rename(page, name, to) {
+  refused = null;
+  if (to === name) {
+    page.redraw();
+  } else if (to === '') {
+    refused = {name, to, words: `a place needs a name; it is still ${name}`};
+    page.redraw();
+  } else {
+    await page.edit([{do: 'rename-place', name, to}], (words) => {
+      refused = {name, to, words: `${words.replace(/^this change cannot be made: /, '')}; it is still ${name}`};
+    });
+  }
+}
+
+/** One up or down; the button goes along with its place, so that it can be pressed again. */
+function mover(page, row, name, isUp) {
+  const isLast = isUp ? row === 0 : row === page.state.places.length - 1;
+  return button(isUp ? '↑ Move up' : '↓ Move down', () => isLast || page.edit([{do: 'move-place', name, up: String(isUp)}]), {
+    'aria-label': `Move ${name} ${isUp ? 'up' : 'down'}`,
+    'data-at': `move ${isUp ? 'up' : 'down'} ${name}`,
+    'aria-disabled': isLast ? 'true' : null,
+  });
 }
 
 function nextName(page, name) {

@@ -2,29 +2,37 @@
 
 /** A refusal in the server's words. */
 export class Refused extends Error {
-  constructor(status, words) {
+  constructor(status, words, readings = []) {
     super(words);
     this.status = status;
+    /** What may be meant, where that is not clear. */
+    this.readings = readings;
   }
 }
 
-async function answer(response) {
+/** There is no server: the program was stopped. */
+export class Gone extends Error {}
+
+async function answer(asked) {
+  const response = await asked.catch(() => {
+    throw new Gone();
+  });
   const isJson = (response.headers.get('Content-Type') || '').includes('json');
   const body = isJson ? await response.json() : await response.text();
   if (!response.ok) {
-    throw new Refused(response.status, isJson ? body.refused : body);
+    throw new Refused(response.status, isJson ? body.refused : body, isJson ? body.readings : []);
   }
   return body;
 }
 
 export async function get(path, values = {}) {
   const query = new URLSearchParams(values).toString();
-  return answer(await fetch(query ? `${path}?${query}` : path));
+  return answer(fetch(query ? `${path}?${query}` : path));
 }
 
 export async function post(path, values = {}) {
   return answer(
-    await fetch(path, {
+    fetch(path, {
       method: 'POST',
       headers: {'Content-Type': 'application/json'},
       body: JSON.stringify(values),

@@ -47,16 +47,18 @@ export function weather(page) {
 }
 
 function restDay(page, day) {
-  const rest = restDays(page);
   const box = el('input', {
     type: 'checkbox',
     'data-at': `rest ${day}`,
     onchange: () => {
-      const days = DAYS.filter((each) => (each === day ? box.checked : rest.includes(each)));
-      page.edit([{do: 'head', key: 'rounds.rest', value: days.join(', ')}]);
+      const isRest = box.checked;
+      page.edit(() => {
+        const days = DAYS.filter((each) => (each === day ? isRest : restDays(page).includes(each)));
+        return [{do: 'head', key: 'rounds.rest', value: days.join(', ')}];
+      });
     },
   });
-  box.checked = rest.includes(day);
+  box.checked = restDays(page).includes(day);
   return el('label', {class: 'check'}, box, day.charAt(0) + day.slice(1).toLowerCase());
 }
 

@@ -171,6 +171,19 @@ final class Chromium implements AutoCloseable {
         });
   }
 
+  /** Requests do not come through any more, or do so again. */
+  void offline(boolean isOffline) {
+    var unused = driver.executeCdpCommand("Network.enable", Map.of());
+    unused =
+        driver.executeCdpCommand(
+            "Network.emulateNetworkConditions",
+            Map.of(
+                "offline", isOffline,
+                "latency", 0,
+                "downloadThroughput", -1,
+                "uploadThroughput", -1));
+  }
+
   /** Closes every tab but this one. */
   void closeOthers() {
     String here = driver.getWindowHandle();

@@ -31,6 +31,7 @@ abstract class InBrowser extends Served {
   @AfterEach
   void leavePage() {
     if (window != null) {
+      window.offline(false);
       // A page that is left open goes on to look for its server.
       window.driver().get("about:blank");
     }

@@ -6,8 +6,11 @@ import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.DayOfWeek;
+import java.time.LocalDate;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
+import org.openqa.selenium.By;
+import propcap.farm.Labour;
 import propcap.farm.Prices;
 import propcap.farm.Scenario;
 import propcap.files.ScenarioReader;
@@ -54,6 +57,35 @@ class MoneyInBrowserTest extends InBrowser {
     assertThat(read.rounds().rest())
         .containsExactlyInAnyOrder(DayOfWeek.SATURDAY, DayOfWeek.SUNDAY);
     assertThat(Files.readString(scenario)).contains("# Too small by far.");
+    assertThat(page.complaints()).isEmpty();
+  }
+
+  @Test
+  void weeksWithExtraPeopleAreGivenBesideTheUsualHours() throws Exception {
+    Chromium page = open(WIDE);
+    page.tab("money");
+    page.type("[data-at='head labour.hours']", "12/day");
+    page.click("[data-at='add extra']");
+    page.type("#d-from", "5.4.2027");
+    page.type("#d-until", "17 April");
+    page.type("#d-hours", "7,5/day");
+    page.click("#dialog button[type='submit']");
+    page.awaitValue("[data-at='head labour.extra.0.from']", "2027-04-05");
+    page.awaitValue("[data-at='head labour.extra.0.until']", "2027-04-17");
+    page.type("[data-at='head labour.extra.0.until']", "2027-04-01");
+    page.awaitText("[data-at='head labour.extra.0.until'] + .fault", "before");
+    page.awaitText("[data-tab='money']", "1 to mend");
+    page.type("[data-at='head labour.extra.0.until']", "2027-04-18");
+    page.click("#save");
+    page.awaitText("#unsaved", "All is saved");
+    assertThat(ScenarioReader.read(scenario).labour().extra())
+        .containsExactly(
+            new Labour.Extra(LocalDate.of(2027, 4, 5), LocalDate.of(2027, 4, 18), 7.5));
+    page.click("[data-at='remove extra 0']");
+    page.await(d -> d.findElements(By.cssSelector("[data-extra]")).isEmpty());
+    page.click("#undo");
+    page.awaitValue("[data-at='head labour.extra.0.hours']", "7.5/day");
+    assertThat(ManyWaysInBrowserTest.serious(page, "money")).isEmpty();
     assertThat(page.complaints()).isEmpty();
   }
 

@@ -1,9 +1,12 @@
 package propcap.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static propcap.web.ManyWaysInBrowserTest.press;
 
 import java.nio.file.Files;
 import org.junit.jupiter.api.Test;
+import org.openqa.selenium.By;
+import org.openqa.selenium.Keys;
 import org.openqa.selenium.WindowType;
 
 /** Changes, steps back and saving in a real browser; skipped where there is none. */
@@ -91,6 +94,72 @@ class SavingInBrowserTest extends InBrowser {
     assertThat(spaces()).isEqualTo("80");
     page.click("#undo");
     page.awaitValue("[data-at='place House spaces']", "8");
+  }
+
+  @Test
+  void theKeysForItStepBackOutsideOfAField() {
+    Chromium page = open(WIDE);
+    page.type("[data-at='place House spaces']", "8");
+    page.awaitText("#unsaved", "Unsaved: small.yaml");
+    press(page, Keys.chord(Keys.CONTROL, "z"));
+    assertThat(spaces()).as("within a field the keys are the field's").isEqualTo("8");
+    page.find("#panel").sendKeys(Keys.chord(Keys.CONTROL, "z"));
+    page.awaitValue("[data-at='place House spaces']", "80");
+    page.awaitText("#unsaved", "All is saved");
+    page.find("#panel").sendKeys(Keys.chord(Keys.CONTROL, Keys.SHIFT, "z"));
+    page.awaitValue("[data-at='place House spaces']", "8");
+  }
+
+  @Test
+  void theForecastOfAFaultyPlanSaysThatItIsOfThePlanBefore() {
+    Chromium page = open(WIDE);
+    page.wholeForecast();
+    page.tab("sowings");
+    page.type("[data-at='sowing 0 trays']", "many");
+    page.awaitText("#outlook-before", "Of the plan before the fault in sowings.csv, line 2.");
+    assertThat(page.find("#strip").getDomProperty("textContent"))
+        .startsWith("Before the fault in sowings.csv, line 2: ");
+    page.type("[data-at='sowing 1 trays']", "few");
+    page.awaitText("#outlook-before", "Of the plan before the 2 faults in sowings.csv.");
+    page.type("[data-at='sowing 0 trays']", "9");
+    page.type("[data-at='sowing 1 trays']", "9");
+    page.wholeForecast();
+    page.await(d -> d.findElements(By.id("outlook-before")).isEmpty());
+    assertThat(page.find("#strip").getDomProperty("textContent")).doesNotContain("Before");
+  }
+
+  @Test
+  void onceTheProgramIsStoppedNothingSeemsSavedAndNothingIsChanged() {
+    Chromium page = open(WIDE);
+    page.wholeForecast();
+    page.tab("sowings");
+    page.find("[data-at='sowing 0 trays']").sendKeys("7");
+    server.close();
+    page.awaitText("#unsaved", "Propcap is not running any more; what you change now is not kept");
+    page.awaitText("#gone", "“127” was not taken");
+    assertThat(page.text(".tools")).doesNotContain("All is saved");
+    assertThat(page.find("#save").isEnabled()).isFalse();
+    assertThat(page.find("#undo").isEnabled()).isFalse();
+    page.awaitValue("[data-at='sowing 0 trays']", "12");
+    assertThat(page.find("#work").getDomAttribute("inert")).isNotNull();
+    press(page, Keys.chord(Keys.CONTROL, "s"));
+    press(page, Keys.chord(Keys.CONTROL, "z"));
+    assertThat(page.driver().findElements(By.cssSelector(".notice"))).hasSize(1);
+  }
+
+  @Test
+  void aChangeThatDoesNotReachTheProgramIsNotShownAndThePageGoesOnOnceItDoes() {
+    Chromium page = open(WIDE);
+    page.offline(true);
+    page.type("[data-at='place House spaces']", "8");
+    page.awaitText("#unsaved", "Propcap is not running any more");
+    page.awaitValue("[data-at='place House spaces']", "80");
+    page.offline(false);
+    page.awaitText("#unsaved", "All is saved");
+    page.type("[data-at='place House spaces']", "8");
+    page.awaitText("#unsaved", "Unsaved: small.yaml");
+    assertThat(page.driver().findElements(By.id("gone"))).isEmpty();
+    assertThat(spaces()).isEqualTo("8");
   }
 
   private String spaces() {

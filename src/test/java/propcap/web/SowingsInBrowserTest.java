@@ -1,11 +1,13 @@
 package propcap.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static propcap.web.ManyWaysInBrowserTest.press;
 
 import com.google.gson.JsonObject;
 import com.google.gson.JsonParser;
 import java.nio.file.Files;
 import org.junit.jupiter.api.Test;
+import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 
@@ -70,6 +72,40 @@ class SowingsInBrowserTest extends InBrowser {
     page.type("[data-at='sowing 0 trays']", "2");
     page.find("[data-came='chance 0']:not(.old) .dot.lost");
     assertThat(page.text("[data-came='chance 0']")).isEqualTo("0 %");
+  }
+
+  @Test
+  void whatIsTypedIsReadAsWhatIsPastedAndWhatMayBeTwoThingsIsAsked() {
+    Chromium page = open(WIDE);
+    page.tab("sowings");
+    page.type("[data-at='sowing 0 bed-by']", "12.5.2027");
+    page.awaitValue("[data-at='sowing 0 bed-by']", "2027-05-12");
+    page.type("[data-at='sowing 0 sow']", "3 March");
+    page.awaitValue("[data-at='sowing 0 sow']", "2027-03-03");
+    page.type("[data-at='sowing 1 bed-by']", "6/5/2027");
+    page.awaitText("#notices", "6/5/2027 may be 6 May 2027 or 5 June 2027");
+    page.awaitValue("[data-at='sowing 1 bed-by']", "2027-05-05");
+    assertThat(cell(1, "bed-by")).isEqualTo("2027-05-05");
+    press(page, Keys.ENTER);
+    page.awaitValue("[data-at='sowing 1 bed-by']", "2027-05-06");
+    page.awaitText("#notices", "");
+    assertThat(cell(1, "bed-by")).isEqualTo("2027-05-06");
+    page.tab("places");
+    page.click("[data-open='cost House'] summary");
+    page.type("[data-at='place House cost.run']", "3,60/day");
+    page.awaitValue("[data-at='place House cost.run']", "3.60/day");
+  }
+
+  @Test
+  void aWordThatIsLikeAKnownOneIsMendedByAPress() {
+    Chromium page = open(WIDE);
+    page.tab("crops");
+    String field = "[data-at$=' germinate-in']";
+    page.type(field, "House, Chambre");
+    page.awaitText(field + " + .fault", "did you mean Chamber?");
+    page.click(".mend[data-at$='Chamber']");
+    page.awaitValue(field, "House, Chamber");
+    page.await(d -> d.findElements(By.cssSelector(".fault")).isEmpty());
   }
 
   @Test

@@ -24,6 +24,9 @@ import propcap.study.Shortfall;
 public record Reasons(List<Row> rows, String note) {
   private static final String WANT_OF_ROOM = "want of room";
 
+  /** So many accounts are folded on a phone. */
+  private static final int MANY = 6;
+
   /** A part smaller than this, plants of a mean spring, goes to the others. */
   private static final double WORTH_A_WORD = 0.5;
 
@@ -43,6 +46,11 @@ public record Reasons(List<Row> rows, String note) {
 
   /** What takes so many plants; below 0 where it spares them. */
   public record Part(String name, long plants) {}
+
+  /** Whether it is folded on a phone, where an account takes five lines and more. */
+  public boolean isLong() {
+    return rows.size() > MANY;
+  }
 
   static Reasons of(Forecast forecast) {
     List<Row> rows =

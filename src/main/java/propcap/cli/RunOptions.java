@@ -36,7 +36,9 @@ final class RunOptions {
       names = "--seed",
       paramLabel = "S",
       defaultValue = "" + RunSettings.DEFAULT_SEED,
-      description = "Seed of all luck: the same seed, the same answer. Default: ${DEFAULT-VALUE}.")
+      description =
+          "Number that the random springs start from: the same number, the same answer. Default:"
+              + " ${DEFAULT-VALUE}.")
   private long seed;
 
   @Option(

@@ -20,7 +20,7 @@ public record AnswerPage(
           "A spring",
           "is one season tried with its own weather and luck. All that is compared on this page was"
               + " tried on the same springs, so that what differs is the change and not the luck."
-              + " The same files and seed always give the same page.");
+              + " The same files and the same random start always give the same page.");
 
   public static final Term PLUS_MINUS =
       new Term(

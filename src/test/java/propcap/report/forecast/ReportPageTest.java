@@ -37,7 +37,7 @@ class ReportPageTest {
   void theSixQuestionsAreAnsweredInOrder() {
     assertInOrder(
         "Base spring</h1>",
-        "Seed of all luck",
+        "Random start",
         "Propcap 0.1.0",
         "1. Will we have the plants?",
         "2. What is full, and when",

@@ -17,7 +17,7 @@ import propcap.farm.Scenario;
 import propcap.files.NewFile;
 import propcap.files.ScenarioReader;
 import propcap.files.UnsavedTexts;
-import propcap.report.kit.Dates;
+import propcap.report.PageWords;
 import propcap.season.PretendedLog.Counting;
 import propcap.study.Pretending;
 import propcap.study.RunSettings;
@@ -119,7 +119,7 @@ final class PretendCommand implements Callable<Integer> {
         spec,
         List.of(
             "A spring to practise on, up to "
-                + Dates.dayAndYear(today)
+                + PageWords.day(today, scenario.season())
                 + ": spring "
                 + spring.season()
                 + " of seed "

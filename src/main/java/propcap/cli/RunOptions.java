@@ -28,7 +28,7 @@ final class RunOptions {
   @Option(
       names = "--exactly",
       description =
-          "Simulate exactly so many springs. Otherwise they are rounded up until each weather year"
+          "Simulate exactly that many springs. Otherwise they are rounded up until each weather year"
               + " comes equally often.")
   private boolean exactly;
 
@@ -44,7 +44,8 @@ final class RunOptions {
   @Option(
       names = "--threads",
       paramLabel = "T",
-      description = "Threads that share the work; changes no digit. Default: one a processor.")
+      description =
+          "Threads that share the work; the answer stays the same. Default: one a processor.")
   private @Nullable Integer threads;
 
   @Mixin private SoFarOptions soFar;

@@ -25,7 +25,7 @@ public record AnswerPage(
   public static final Term PLUS_MINUS =
       new Term(
           "± after a difference",
-          "is half its interval: the error that comes from trying so many springs and no more. An"
+          "is half its interval: the error that comes from trying only so many springs. An"
               + " interval that spans 0 tells neither a gain nor a loss, and no such word is said of"
               + " it here. It says nothing of whether the crop list, the plan and the weather record"
               + " are right.");

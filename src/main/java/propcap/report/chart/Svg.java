@@ -66,7 +66,7 @@ public final class Svg {
     pen.setSVGCanvasSize(new Dimension(width, height));
     chart.draw(pen, new Rectangle2D.Double(0, 0, width, height));
     Element root = pen.getRoot();
-    keepWidths(root, pen, ChartStyle.TEXT.getSize2D());
+    keepWidths(root, pen, ChartStyle.TEXT.getSize2D(), width);
     tidy(root);
     describe(root, width, height, words);
     if (!look.isEmpty()) {
@@ -105,19 +105,29 @@ public final class Svg {
     return new RectangleConstraint(new Range(0, width), new Range(0, Short.MAX_VALUE));
   }
 
-  /** Fixes each text's width, since a reader's sans font may be wider than the one here. */
-  private static void keepWidths(Element element, SVGGraphics2D pen, float inheritedSize) {
+  /**
+   * Fixes each text's width, since a reader's sans font may be wider than the one here; one that
+   * would be cut at the right, as a name beside a last mark of a slim chart, begins earlier.
+   *
+   * @param right where the chart ends; nothing is known of it within what is turned
+   */
+  private static void keepWidths(
+      Element element, SVGGraphics2D pen, float inheritedSize, double right) {
     String size = element.getAttribute("font-size");
     float points = size.isEmpty() ? inheritedSize : Float.parseFloat(size.replace("px", ""));
+    double end = element.hasAttribute("transform") ? Double.POSITIVE_INFINITY : right;
     if (element.getTagName().equals(SVGSyntax.SVG_TEXT_TAG)) {
       Font font = ChartStyle.TEXT.deriveFont(points);
       int width = pen.getFontMetrics(font).stringWidth(element.getTextContent());
       element.setAttribute("textLength", Integer.toString(width));
       element.setAttribute("lengthAdjust", "spacingAndGlyphs");
+      if (Double.parseDouble(element.getAttribute("x")) + width > end) {
+        element.setAttribute("x", Integer.toString((int) Math.max(0, end - width)));
+      }
     }
     for (Node node = element.getFirstChild(); node != null; node = node.getNextSibling()) {
       if (node instanceof Element child) {
-        keepWidths(child, pen, points);
+        keepWidths(child, pen, points, end);
       }
     }
   }

@@ -4,6 +4,7 @@ import java.awt.Dimension;
 import java.awt.Font;
 import java.awt.geom.Rectangle2D;
 import java.io.StringWriter;
+import java.util.regex.Pattern;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
 import javax.xml.transform.OutputKeys;
@@ -25,6 +26,7 @@ import org.w3c.dom.DOMException;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.Node;
+import org.w3c.dom.NodeList;
 
 /**
  * A chart as SVG that stands in a page with others: its ids are its own, and it says in words what
@@ -39,6 +41,9 @@ public final class Svg {
   public static final int SLIM_WIDTH = 360;
 
   private static final String NAMESPACE = SVGSyntax.SVG_NAMESPACE_URI;
+
+  /** Of a path of straight lines. */
+  private static final Pattern CORNER = Pattern.compile("[ML]\\s*(-?[\\d.]+)");
 
   private Svg() {}
 
@@ -121,8 +126,9 @@ public final class Svg {
       int width = pen.getFontMetrics(font).stringWidth(element.getTextContent());
       element.setAttribute("textLength", Integer.toString(width));
       element.setAttribute("lengthAdjust", "spacingAndGlyphs");
-      if (Double.parseDouble(element.getAttribute("x")) + width > end) {
-        element.setAttribute("x", Integer.toString((int) Math.max(0, end - width)));
+      double free = Math.min(end, clippedAt(element));
+      if (Double.parseDouble(element.getAttribute("x")) + width > free) {
+        element.setAttribute("x", Integer.toString((int) Math.max(0, free - width)));
       }
     }
     for (Node node = element.getFirstChild(); node != null; node = node.getNextSibling()) {
@@ -130,6 +136,28 @@ public final class Svg {
         keepWidths(child, pen, points, end);
       }
     }
+  }
+
+  /** Where an element is cut off at the right, as what stands in a plot is at the plot's edge. */
+  private static double clippedAt(Element element) {
+    String clip = element.getAttribute("clip-path");
+    Element root = element;
+    while (root.getParentNode() instanceof Element parent) {
+      root = parent;
+    }
+    NodeList clips = root.getElementsByTagName("clipPath");
+    for (int c = 0; c < clips.getLength(); c++) {
+      Element path = (Element) clips.item(c);
+      if (clip.equals("url(#" + path.getAttribute("id") + ")")) {
+        return CORNER
+            .matcher(((Element) path.getFirstChild()).getAttribute("d"))
+            .results()
+            .mapToDouble(corner -> Double.parseDouble(corner.group(1)))
+            .max()
+            .orElse(Double.POSITIVE_INFINITY);
+      }
+    }
+    return Double.POSITIVE_INFINITY;
   }
 
   /** Takes out what clashes with another chart's, or says nothing. */

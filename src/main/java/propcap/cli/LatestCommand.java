@@ -24,7 +24,8 @@ import propcap.study.PlanningQuestion;
       "Finds for each sowing the last day to sow, alone and in the house as full as it is.",
       "With --crop, of a sowing that is not in the plan: is it too late to start it?"
     },
-    footer = "%nExit code 3: a sowing is in time as often as asked for on no day that is left.")
+    footer =
+        "%nExit code 3: there is a sowing that is not in time often enough on any day that is left.")
 final class LatestCommand extends NeedsCommand<LatestAnswer> {
   @Option(
       names = "--match",

@@ -81,7 +81,7 @@ final class PlanCommand extends NeedsCommand<PlannedAnswer> {
   @Option(
       names = "--tries",
       paramLabel = "N",
-      description = "Search by so many plans, not by the clock: the same answer on any machine.")
+      description = "Stop after trying N plans, not by the clock: the same answer on any machine.")
   private @Nullable Integer tries;
 
   PlanCommand() {

@@ -17,6 +17,7 @@ import propcap.farm.Scenario;
 import propcap.files.NewFile;
 import propcap.files.ScenarioReader;
 import propcap.files.UnsavedTexts;
+import propcap.report.PageWords;
 import propcap.season.PretendedLog.Counting;
 import propcap.study.Pretending;
 import propcap.study.RunSettings;
@@ -62,7 +63,9 @@ final class PretendCommand implements Callable<Integer> {
       names = "--seed",
       paramLabel = "S",
       defaultValue = "" + RunSettings.DEFAULT_SEED,
-      description = "Seed of all luck: the same seed, the same spring. Default: ${DEFAULT-VALUE}.")
+      description =
+          "Number that the random springs start from: the same number, the same spring. Default:"
+              + " ${DEFAULT-VALUE}.")
   private long seed;
 
   @Option(
@@ -116,7 +119,7 @@ final class PretendCommand implements Callable<Integer> {
         spec,
         List.of(
             "A spring to practise on, up to "
-                + today
+                + PageWords.day(today, scenario.season())
                 + ": spring "
                 + spring.season()
                 + " of seed "

@@ -13,8 +13,8 @@ import propcap.study.Reviewing;
 @Command(
     name = "review",
     description =
-        "Looks back on a season, at its end or on any day: holds the forecasts of winter and of each"
-            + " first of a month against what came by the log, and says which numbers were most"
+        "Looks back on a season, at its end or on any day: compares the forecasts of winter and of"
+            + " each first of a month with what came by the log, and says which numbers were most"
             + " wrong.")
 final class ReviewCommand extends NeedsCommand<ReviewAnswer> {
   private Path file = Path.of("SCENARIO");

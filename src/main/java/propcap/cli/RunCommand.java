@@ -22,7 +22,7 @@ final class RunCommand extends ScenarioCommand<ForecastAnswer> {
       paramLabel = "P",
       converter = RunOptions.Share.class,
       description =
-          "Stop when the 95 %% half-width of all on-time plants is below this share of their mean,"
+          "Stop when half the 95 %% interval of all plants on time is below this share of their mean,"
               + " such as 0.2%%.")
   private @Nullable Double precision;
 

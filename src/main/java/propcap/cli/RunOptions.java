@@ -28,7 +28,7 @@ final class RunOptions {
   @Option(
       names = "--exactly",
       description =
-          "Simulate exactly so many springs. Otherwise they are rounded up until each weather year"
+          "Simulate exactly that many springs. Otherwise they are rounded up until each weather year"
               + " comes equally often.")
   private boolean exactly;
 
@@ -36,13 +36,16 @@ final class RunOptions {
       names = "--seed",
       paramLabel = "S",
       defaultValue = "" + RunSettings.DEFAULT_SEED,
-      description = "Seed of all luck: the same seed, the same answer. Default: ${DEFAULT-VALUE}.")
+      description =
+          "Number that the random springs start from: the same number, the same answer. Default:"
+              + " ${DEFAULT-VALUE}.")
   private long seed;
 
   @Option(
       names = "--threads",
       paramLabel = "T",
-      description = "Threads that share the work; changes no digit. Default: one a processor.")
+      description =
+          "Threads that share the work; the answer stays the same. Default: one a processor.")
   private @Nullable Integer threads;
 
   @Mixin private SoFarOptions soFar;

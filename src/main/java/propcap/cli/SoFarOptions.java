@@ -40,8 +40,8 @@ final class SoFarOptions {
       description = {
         "DATE: the day from which to go on, such as 2027-04-10, before its round. Default: today, or"
             + " the nearest day of the season.",
-        "ADDRESS: simulate on a Spark cluster, such as spark://10.0.0.5:7077; changes no digit."
-            + " Default: on this machine. Both may be given."
+        "ADDRESS: simulate on a Spark cluster, such as spark://10.0.0.5:7077; the"
+            + " answer stays the same. Default: on this machine. Both may be given."
       })
   private List<String> on = List.of();
 

@@ -86,7 +86,9 @@ final class WeatherCommand implements Callable<Integer> {
       names = "--seed",
       paramLabel = "S",
       defaultValue = "" + RunSettings.DEFAULT_SEED,
-      description = "Seed of made days: the same seed, the same days. Default: ${DEFAULT-VALUE}.")
+      description =
+          "Number that made days start from: the same number, the same days. Default:"
+              + " ${DEFAULT-VALUE}.")
   private long seed;
 
   @Option(

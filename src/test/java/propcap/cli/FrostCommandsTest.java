@@ -166,7 +166,8 @@ class FrostCommandsTest {
     Run run = Run.of("weather", station.toString(), "--to", record.toString());
     assertThat(run.err()).isEmpty();
     assertThat(run.out())
-        .contains("Station XX000000001: 1,095 days, 2001-01-01 to 2003-12-31; whole years: 3")
+        .contains(
+            "Station XX000000001: 1,095 days, 1 January 2001 to 31 December 2003; whole years: 3")
         .contains("1 value left out that the service itself flags (X 1)")
         .contains("1 gap filled by straight lines:")
         .contains("2002-04-05: tmax")

@@ -45,7 +45,9 @@ class PretendCommandTest {
     Run run = pretend("--on", "2027-04-10");
     assertThat(run.err()).isEmpty();
     assertThat(run.exitCode()).isZero();
-    assertThat(run.out()).contains("none of it ever was", "wrote " + log, "wrote " + weather);
+    assertThat(run.out())
+        .contains(
+            "up to 10 April: spring", "none of it ever was", "wrote " + log, "wrote " + weather);
     assertThat(Files.readString(log))
         .startsWith("sowing,tray,event,date,plants,place,trays\n# Inv");
     assertThat(Files.readAllLines(weather))

@@ -156,8 +156,12 @@ class AnswerPagesTest {
   void thereIsAChartForEachQuestionAndItSaysWhatItShows() {
     Map<String, Integer> charts = Map.of(COMPARISON, 5, BOTTLENECK, 2, SIZE, 1, SHIFT, 3);
     charts.forEach(
-        (html, number) ->
-            assertThat(all(Pattern.compile("<svg[^>]*><title>"), 0, html)).hasSize(number));
+        (html, number) -> {
+          List<String> drawn = all(Pattern.compile("<svg[^>]*><title>"), 0, html);
+          // Each is drawn for a phone as well.
+          assertThat(drawn).hasSize(2 * number);
+          assertThat(drawn.stream().filter(svg -> svg.contains("class=\"slim\""))).hasSize(number);
+        });
   }
 
   @Test

@@ -27,7 +27,7 @@ import org.openqa.selenium.logging.LoggingPreferences;
 import org.openqa.selenium.support.ui.WebDriverWait;
 
 /** The system's own Chromium without a window, and what a grower does in it. */
-final class Chromium implements AutoCloseable {
+public final class Chromium implements AutoCloseable {
   private static final Duration PATIENCE = Duration.ofSeconds(60);
 
   private final ChromeDriver driver;
@@ -37,7 +37,7 @@ final class Chromium implements AutoCloseable {
   }
 
   /** Starts it, or skips the test with a word. */
-  static Chromium start(int width, int height) {
+  public static Chromium start(int width, int height) {
     Optional<File> browser = program("chromium");
     Optional<File> driver = program("chromedriver");
     assumeTrue(
@@ -65,7 +65,7 @@ final class Chromium implements AutoCloseable {
   }
 
   /** A window without a head can be no narrower than 500 pixels; a phone that is emulated can. */
-  void resize(int width, int height) {
+  public void resize(int width, int height) {
     boolean isPhone = width < 500;
     var unused =
         driver.executeCdpCommand(
@@ -80,7 +80,7 @@ final class Chromium implements AutoCloseable {
         .findFirst();
   }
 
-  ChromeDriver driver() {
+  public ChromeDriver driver() {
     return driver;
   }
 

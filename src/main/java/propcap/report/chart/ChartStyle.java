@@ -99,7 +99,8 @@ public final class ChartStyle {
   public static JFreeChart chart(Plot plot) {
     JFreeChart chart = new JFreeChart(null, TEXT, plot, true);
     chart.setBackgroundPaint(null);
-    chart.setPadding(new RectangleInsets(2, 2, 2, 10));
+    // Half of a number such as 160,000 may stand right of an axis's end.
+    chart.setPadding(new RectangleInsets(2, 2, 2, 24));
     plot.setBackgroundPaint(null);
     plot.setOutlineVisible(false);
     plot.setInsets(new RectangleInsets(4, 0, 0, 0));

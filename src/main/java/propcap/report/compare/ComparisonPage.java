@@ -75,7 +75,7 @@ final class ComparisonPage {
             figure(
                 "Plants on time, against " + comparison.scenarios().get(0).name() + ".",
                 List.of(comparison.total(Kind.ON_TIME)),
-                "plants on time a spring, more or less than the first",
+                "plants on time a spring, against the first",
                 "plants")),
         List.of());
   }
@@ -95,7 +95,7 @@ final class ComparisonPage {
             figure(
                 "Difference to " + comparison.scenarios().get(0).name() + ".",
                 outcomes,
-                unit + " a spring, more or less than the first",
+                unit + " a spring, against the first",
                 id)),
         List.of());
   }
@@ -116,7 +116,7 @@ final class ComparisonPage {
             figure(
                 "Margin of a season, against " + comparison.scenarios().get(0).name() + ".",
                 comparison.find(Kind.MARGIN, "").stream().toList(),
-                currency + " a season, more or less than the first",
+                currency + " a season, against the first",
                 "margin")),
         List.of(
             ComparisonTables.investments(currency)

@@ -22,9 +22,9 @@ import propcap.report.chart.Svg;
  * cause, its dark end what the cause took.
  */
 final class LossChart {
-  private static final int ROW_HEIGHT = 24;
+  private static final int ROW_HEIGHT = 30;
   private static final int MARGINS = 78;
-  private static final double ROOM_FOR_LABELS = 1.3;
+  private static final double ROOM_FOR_LABELS = 1.65;
 
   private static final String LEFT = "still there";
   private static final String LOST = "lost here";
@@ -58,7 +58,8 @@ final class LossChart {
         new ItemLabelPosition(ItemLabelAnchor.OUTSIDE3, TextAnchor.CENTER_LEFT));
     renderer.setItemLabelInsets(new RectangleInsets(0, 5, 0, 5));
     CategoryAxis causes = ChartStyle.axis(new CategoryAxis());
-    causes.setMaximumCategoryLabelWidthRatio(0.5f);
+    causes.setMaximumCategoryLabelWidthRatio(0.36f);
+    causes.setMaximumCategoryLabelLines(2);
     causes.setCategoryMargin(0.25);
     causes.setLowerMargin(0.01);
     causes.setUpperMargin(0.01);

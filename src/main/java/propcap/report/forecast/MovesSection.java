@@ -17,6 +17,9 @@ public record MovesSection(List<String> charts, List<Row> rows, String released)
   /** As many bars as a printed page holds. */
   private static final int SOWINGS_A_CHART = 44;
 
+  /** What the moves of a row are called, in their order. */
+  public static final List<String> MOVES = List.of("sown", "off heat", "potted on", "moved out");
+
   /** A sowing's dates, in text. */
   public record Row(
       String id,

@@ -3,6 +3,7 @@ package propcap.report.forecast;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 import propcap.farm.Season;
 import propcap.report.kit.Dates;
 import propcap.report.kit.SafetyWords;
@@ -14,7 +15,7 @@ import propcap.study.Safety;
 
 /** Will we have the plants? */
 public record PlantsSection(
-    String verdict, List<String> reasons, List<Row> rows, Reasons accounts) {
+    String verdict, List<String> reasons, List<Row> notSafe, List<Row> safe, Reasons accounts) {
   private static final int WORST_NAMED = 5;
 
   /** One sowing, in text. */
@@ -37,8 +38,21 @@ public record PlantsSection(
     return new PlantsSection(
         verdict(forecast),
         reasons(forecast, worstFirst),
-        worstFirst.stream().map(s -> row(s, forecast.scenario().season())).toList(),
+        rows(worstFirst.stream().filter(s -> !isSafe(s)), forecast.scenario().season()),
+        rows(worstFirst.stream().filter(PlantsSection::isSafe), forecast.scenario().season()),
         Reasons.of(forecast));
+  }
+
+  private static List<Row> rows(Stream<SowingForecast> sowings, Season season) {
+    return sowings.map(s -> row(s, season)).toList();
+  }
+
+  public String notSafeTitle() {
+    return "Not safe: " + Words.plural(notSafe.size(), "sowing") + ".";
+  }
+
+  public String safeTitle() {
+    return "Safe: " + Words.plural(safe.size(), "sowing") + ".";
   }
 
   /** The sowings, the worst chance first; equal ones in the order of the plan. */

@@ -21,8 +21,11 @@ import propcap.study.Shortfall;
  * Why each sowing that is not safe lacks plants: an account in plants that adds up to what it
  * lacks, the largest part first.
  */
-public record Reasons(List<Row> rows, String note) {
-  private static final String WANT_OF_ROOM = "want of room";
+public record Reasons(List<Row> rows, String springs, String note) {
+  private static final String LACK_OF_ROOM = "lack of room";
+
+  /** So many accounts are folded on a phone. */
+  private static final int MANY = 6;
 
   /** A part smaller than this, plants of a mean spring, goes to the others. */
   private static final double WORTH_A_WORD = 0.5;
@@ -44,26 +47,46 @@ public record Reasons(List<Row> rows, String note) {
   /** What takes so many plants; below 0 where it spares them. */
   public record Part(String name, long plants) {}
 
+  /** Whether it is folded on a phone, where an account takes five lines and more. */
+  public boolean isLong() {
+    return rows.size() > MANY;
+  }
+
   static Reasons of(Forecast forecast) {
     List<Row> rows =
         PlantsSection.worstFirst(forecast).stream()
             .filter(s -> Safety.of(s) != Safety.SAFE)
             .flatMap(s -> row(forecast.scenario(), s).stream())
             .toList();
-    return new Reasons(
-        rows,
-        rows.isEmpty()
-            ? ""
-            : "Plants lacking of those needed, mean of the springs that were run with endless room"
-                + " too, at most the first "
-                + forecast.sowings().stream()
-                    .flatMap(s -> Stream.ofNullable(s.shortfall()))
-                    .mapToInt(Shortfall::springs)
-                    .max()
-                    .orElse(0)
-                + ". What room takes is measured on the same springs; what is lacking even with"
-                + " room is shared among all that took plants in that spring, by how many each"
-                + " took.");
+    return rows.isEmpty()
+        ? new Reasons(rows, "", "")
+        : new Reasons(
+            rows,
+            springs(withRoom(forecast), forecast.seasons()),
+            "What room takes is measured: the plants lacking less those lacking on the same springs"
+                + " with endless room. What is lacking even so is shared among all that took plants"
+                + " in that spring, by how many each took.");
+  }
+
+  /** On how many springs endless room was tried. */
+  private static int withRoom(Forecast forecast) {
+    return forecast.sowings().stream()
+        .flatMap(s -> Stream.ofNullable(s.shortfall()))
+        .mapToInt(Shortfall::springs)
+        .max()
+        .orElse(0);
+  }
+
+  /** Beside the accounts, as their chances differ from the table's; empty where it has no more. */
+  static String springs(int withRoom, int seasons) {
+    return withRoom >= seasons
+        ? ""
+        : "Its numbers are of the first "
+            + Words.plural(withRoom, "spring")
+            + ", which were tried with endless room too, so that a chance may be some points off"
+            + " the table's, of all "
+            + Words.plural(seasons, "spring")
+            + ".";
   }
 
   private static Optional<Row> row(Scenario scenario, SowingForecast sowing) {
@@ -85,7 +108,7 @@ public record Reasons(List<Row> rows, String note) {
   private static List<Part> parts(Shortfall shortfall) {
     record Share(String name, double plants) {}
     List<Share> shares = new ArrayList<>();
-    shares.add(new Share(WANT_OF_ROOM, shortfall.room().mean()));
+    shares.add(new Share(LACK_OF_ROOM, shortfall.room().mean()));
     shares.add(new Share("too few cells sown", shortfall.tooFewCells()));
     shares.add(new Share("late for the bed", shortfall.late()));
     for (Map.Entry<Loss, Double> lost : shortfall.lost().entrySet()) {
@@ -114,22 +137,22 @@ public record Reasons(List<Row> rows, String note) {
         + String.join(", ", told)
         + ". With room for all its chance would be "
         + Words.chance(shortfall.chanceWithRoom())
-        + ", on the same springs "
+        + "; on the same springs it is "
         + Words.chance(shortfall.chance())
-        + " as it is.";
+        + ".";
   }
 
   private static String part(
       Scenario scenario, SowingForecast sowing, Shortfall shortfall, Part part) {
     String plants = Words.count((double) part.plants());
-    if (!part.name().equals(WANT_OF_ROOM)) {
+    if (!part.name().equals(LACK_OF_ROOM)) {
       return plants + " " + part.name();
     }
     return plants
         + " ± "
         + Words.count(shortfall.room().halfWidth())
         + " for "
-        + WANT_OF_ROOM
+        + LACK_OF_ROOM
         + longestWait(scenario, sowing).map(w -> " (" + w + ")").orElse("");
   }
 

@@ -33,7 +33,7 @@ final class WaitingChart {
         dataset.addValue(
             trayDays > 0 ? Double.valueOf(trayDays) : null,
             queues.get(q).name(),
-            Dates.month(months.get(m), season));
+            Dates.shortMonth(months.get(m), season));
       }
       bars.setSeriesPaint(q, ChartStyle.STACK.get(q % ChartStyle.STACK.size()));
     }
@@ -41,12 +41,12 @@ final class WaitingChart {
       int month = m;
       most = Math.max(most, queues.stream().mapToDouble(q -> q.byMonth().get(month)).sum());
     }
+    CategoryAxis across = ChartStyle.axis(new CategoryAxis());
+    // A month of the year before has it below its name.
+    across.setMaximumCategoryLabelLines(2);
     CategoryPlot plot =
         new CategoryPlot(
-            dataset,
-            ChartStyle.axis(new CategoryAxis()),
-            ChartStyle.countAxis("tray-days waiting, mean of a spring", most),
-            bars);
+            dataset, across, ChartStyle.countAxis("tray-days waiting, mean", most), bars);
     plot.setRangeGridlinePaint(ChartStyle.RULE);
     plot.setRangeGridlineStroke(ChartStyle.HAIRLINE);
     return Svg.of(

@@ -17,11 +17,18 @@ public record WaitingSection(
     String verdict, List<String> sentences, List<String> months, List<Row> rows, String svg) {
   private static final int SHADES = 5;
 
+  private static final String NONE = "–";
+
   /** A queue in text; how often it was seen only where that is seldom. */
   public record Row(String name, List<Cell> cells, String total, String seen) {}
 
   /** Tray-days in a month, and how dark they are shaded, 0 to 5. */
-  public record Cell(String text, int shade) {}
+  public record Cell(String text, int shade) {
+    /** Whether nothing waits then. */
+    public boolean isNone() {
+      return text.equals(NONE);
+    }
+  }
 
   static WaitingSection of(Forecast forecast) {
     WaitingCauses bottleneck = WaitingCauses.of(forecast);
@@ -58,7 +65,7 @@ public record WaitingSection(
 
   private static Cell cell(double trayDays, double most) {
     return trayDays == 0
-        ? new Cell("–", 0)
+        ? new Cell(NONE, 0)
         : new Cell(Words.amount(trayDays), (int) Math.ceil(SHADES * trayDays / most));
   }
 

@@ -10,6 +10,7 @@ import propcap.farm.Normals;
 import propcap.farm.Season;
 import propcap.farm.WeatherRecord;
 import propcap.farm.WeatherRecord.Day;
+import propcap.report.kit.Dates;
 import propcap.report.kit.Words;
 
 /** What a terminal shows of a station's record that was read, or of one that was made. */
@@ -77,9 +78,9 @@ public final class StationLines {
     return Words.count(days.size())
         + (days.size() == 1 ? " day" : " days")
         + ", "
-        + first
+        + Dates.dayAndYear(first)
         + " to "
-        + last
+        + Dates.dayAndYear(last)
         + "; whole years: "
         + covered(days, LocalDate.of(2027, 12, 31))
         + ", whole from January to July: "

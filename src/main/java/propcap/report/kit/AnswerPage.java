@@ -20,12 +20,12 @@ public record AnswerPage(
           "A spring",
           "is one season tried with its own weather and luck. All that is compared on this page was"
               + " tried on the same springs, so that what differs is the change and not the luck."
-              + " The same files and seed always give the same page.");
+              + " The same files and the same random start always give the same page.");
 
   public static final Term PLUS_MINUS =
       new Term(
           "± after a difference",
-          "is half its interval: the error that comes from trying so many springs and no more. An"
+          "is half its interval: the error that comes from trying only so many springs. An"
               + " interval that spans 0 tells neither a gain nor a loss, and no such word is said of"
               + " it here. It says nothing of whether the crop list, the plan and the weather record"
               + " are right.");

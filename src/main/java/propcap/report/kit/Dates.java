@@ -26,6 +26,8 @@ public final class Dates {
       DateTimeFormatter.ofPattern("EEE d MMM uuuu", Locale.ENGLISH);
   private static final DateTimeFormatter DAY_AND_YEAR =
       DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ENGLISH);
+  private static final DateTimeFormatter SHORT_MONTH =
+      DateTimeFormatter.ofPattern("MMM", Locale.ENGLISH);
   private static final DateTimeFormatter MONTH =
       DateTimeFormatter.ofPattern("MMMM", Locale.ENGLISH);
 
@@ -108,8 +110,16 @@ public final class Dates {
 
   /** Such as {@code April}. */
   public static String month(YearMonth month, Season season) {
-    return MONTH.format(month)
-        + (month.getYear() == season.end().getYear() ? "" : " " + month.getYear());
+    return MONTH.format(month) + yearOf(month, season);
+  }
+
+  private static String yearOf(YearMonth month, Season season) {
+    return month.getYear() == season.end().getYear() ? "" : " " + month.getYear();
+  }
+
+  /** Such as {@code Apr}. */
+  public static String shortMonth(YearMonth month, Season season) {
+    return SHORT_MONTH.format(month) + yearOf(month, season);
   }
 
   /** Such as {@code April 2027}. */

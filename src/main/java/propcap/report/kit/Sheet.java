@@ -1,15 +1,23 @@
 package propcap.report.kit;
 
 import java.util.List;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import propcap.study.Difference;
 import propcap.study.Stat;
 
 /** A table of a page, in text. */
 public record Sheet(String title, String caption, List<Column> columns, List<Row> rows) {
+  private static final int CARD_COLUMNS = 4;
   private static final int FEW_COLUMNS = 4;
   private static final int MANY_COLUMNS = 6;
   private static final int LONG = 28;
+
+  /** Rows of a table that is folded on a phone, where each takes a finger's breadth or more. */
+  private static final int MANY_ROWS = 20;
+
+  /** The same of one that stands below a chart of what is in it. */
+  private static final int ROWS_BELOW_CHART = 4;
 
   public Sheet {
     columns = List.copyOf(columns);
@@ -24,6 +32,11 @@ public record Sheet(String title, String caption, List<Column> columns, List<Row
 
     public static Column number(String head, String unit) {
       return new Column(head, unit, true);
+    }
+
+    /** The same in a line, beside each number where a row is shown as a card. */
+    public String label() {
+      return unit.isEmpty() ? head : head + ", " + unit;
     }
   }
 
@@ -91,16 +104,35 @@ public record Sheet(String title, String caption, List<Column> columns, List<Row
     }
   }
 
-  /** How the table looks as a whole: type is smaller where there are many columns. */
+  /** Whether it is folded where there is little room. */
+  public boolean isLong(boolean isBelowChart) {
+    return rows.size() > (isBelowChart ? ROWS_BELOW_CHART : MANY_ROWS);
+  }
+
+  /** What stands for it while it is folded. */
+  public String summary() {
+    return title + " " + Words.plural(rows.size(), "row");
+  }
+
+  /**
+   * How the table looks as a whole: type is smaller where there are many columns, and where there
+   * is little room each row of several is a card.
+   */
   public String look() {
     boolean isShaded = rows.stream().flatMap(r -> r.cells().stream()).anyMatch(c -> c.shade() > 0);
     return "sheet"
+        + (columns.size() >= CARD_COLUMNS || hasLongWords() ? " cards" : "")
         + (columns.size() <= FEW_COLUMNS ? " fit" : columns.size() > MANY_COLUMNS ? " small" : "")
         + (isShaded ? " grid" : "");
   }
 
   private boolean isLong(int cell) {
     return rows.stream().anyMatch(r -> r.cells().get(cell).text().length() > LONG);
+  }
+
+  private boolean hasLongWords() {
+    return IntStream.range(0, columns.size() - 1)
+        .anyMatch(c -> !columns.get(c + 1).isNumber() && isLong(c));
   }
 
   /** How a cell looks. */

@@ -9,9 +9,9 @@ import propcap.study.Forecast.Occupancy;
 import propcap.study.HandsForecast;
 
 /**
- * Which places hold up the others. A tray-day of waiting is laid at the door of the places that
- * were short of room, and passed on to the next ones downstream for as much of it as stood behind
- * trays that could not leave.
+ * Which places hold up the others. A tray-day of waiting is put down to the places that were short
+ * of room, and passed on to the next ones downstream for as much of it as stood behind trays that
+ * could not leave.
  *
  * @param toBeSown tray-days, mean of a spring, waiting for the heat; likewise below
  * @param forTables waiting to leave the heat or to be potted on

@@ -213,7 +213,7 @@ final class LatestWords {
         LatestWords::id);
     add(
         sentences,
-        "On no day that is left in time as often as asked for: ",
+        "Not in time often enough on any day that is left: ",
         standing(rows, Standing.NEVER),
         LatestWords::atBest);
     inTime.stream()
@@ -221,9 +221,8 @@ final class LatestWords {
         .ifPresent(
             r ->
                 sentences.add(
-                    "The least to spare has "
-                        + id(r)
-                        + ": "
+                    id(r)
+                        + " has the least to spare: "
                         + Words.plural(spare(r), "day")
                         + ", to "
                         + sowBy(r)

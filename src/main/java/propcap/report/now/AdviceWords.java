@@ -10,6 +10,7 @@ import propcap.farm.Season;
 import propcap.farm.Sowing;
 import propcap.report.kit.Dates;
 import propcap.report.kit.Words;
+import propcap.study.Difference;
 import propcap.study.SeasonNow;
 import propcap.study.SeasonNow.Advice;
 import propcap.study.SeasonNow.Chance;
@@ -128,6 +129,15 @@ final class AdviceWords {
     return Words.amount(Math.abs(more)) + (more > 0 ? " more" : " fewer");
   }
 
+  /** The same with its error. */
+  static String othersAndError(Advice advice) {
+    String told = others(advice);
+    Difference more = advice.sowing() == null ? advice.gain() : advice.others();
+    return told.equals("none") || !more.isTold()
+        ? told
+        : Words.size(more) + (more.mean() > 0 ? " more" : " fewer");
+  }
+
   private String sentence(Advice advice) {
     List<String> told = new ArrayList<>();
     Chance then = advice.chance();
@@ -157,7 +167,7 @@ final class AdviceWords {
           "On average "
               + others(advice)
               + " of the other sowings have their plants on time"
-              + (advice.others().isLess() ? ", for want of room." : "."));
+              + (advice.others().isLess() ? ", for lack of room." : "."));
     }
     return String.join(" ", told);
   }

@@ -49,7 +49,7 @@ final class ChancesChart {
         Layer.BACKGROUND);
     plot.setDataset(dataset);
     plot.setRenderer(marks.renderer());
-    return Svg.slim(
+    return Svg.of(
         ChartStyle.chart(plot),
         id,
         MARGINS + ROW_HEIGHT * (sowings.size() + 1),

@@ -73,11 +73,11 @@ public record NowAnswer(SeasonNow now, WorkCalendar work, Answer forecast, @Null
                     .flatMap(List::stream)
                     .toList(),
                 NowTables.SOWINGS.objects(now.sowings()),
-                NowTables.places(season).objects(NowTables.PlaceNow.of(now)),
+                PlaceNow.table(season).objects(PlaceNow.of(now)),
                 NowTables.advice(now).objects(now.advice()),
                 now.tried())));
     files.put("now.csv", NowTables.SOWINGS.csv(now.sowings()));
-    files.put("now-places.csv", NowTables.places(season).csv(NowTables.PlaceNow.of(now)));
+    files.put("now-places.csv", PlaceNow.table(season).csv(PlaceNow.of(now)));
     files.putAll(forecast.files(version));
     return files;
   }

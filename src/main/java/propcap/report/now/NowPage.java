@@ -60,18 +60,20 @@ final class NowPage {
                     NowTables.SOWINGS.sheet(
                         "How each stands.",
                         "Safe: its plants are on time in as many springs as its goal. Bold: short of"
-                            + " it. Below the plants on time what 8 springs of 10 have.",
+                            + " it. Below a chance its 95 % interval, below the plants on time what 8"
+                            + " springs of 10 have.",
                         now.sowings()))),
             new Part(
                 "places",
                 "The places from today on",
                 List.of(),
                 List.of(
-                    NowTables.places(season)
+                    PlaceNow.table(season)
                         .sheet(
                             "What is taken, and when it is full.",
-                            "A tray that was potted on takes a space for each tray of pots that it fills.",
-                            NowTables.PlaceNow.of(now)))),
+                            "Below a mean what 8 springs of 10 have. A tray that was potted on takes a space for each"
+                                + " tray of pots that it fills.",
+                            PlaceNow.of(now)))),
             new Part(
                 "work",
                 "The coming fortnight",

@@ -5,10 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
 import propcap.farm.LoggedEvent;
-import propcap.farm.Place;
 import propcap.farm.Season;
-import propcap.farm.SoFar;
-import propcap.farm.TrayPast;
 import propcap.farm.TrayTask;
 import propcap.report.kit.Dates;
 import propcap.report.kit.SafetyWords;
@@ -16,7 +13,7 @@ import propcap.report.kit.Sheet.Cell;
 import propcap.report.kit.Sheet.Column;
 import propcap.report.kit.Table;
 import propcap.report.kit.Words;
-import propcap.study.Forecast.Occupancy;
+import propcap.study.MeanLimits;
 import propcap.study.Period;
 import propcap.study.Safety;
 import propcap.study.SeasonNow;
@@ -96,7 +93,14 @@ final class NowTables {
               s ->
                   chance(s.now().chanceMet(), s.now().chanceMetLow(), s.now().chanceMetHigh())
                       .strongIf(s.isShort()))
-          .number("Chance", "in winter", s -> Words.chance(s.winter().chanceMet()))
+          .cell(
+              "Chance",
+              "in winter",
+              s ->
+                  chance(
+                      s.winter().chanceMet(),
+                      s.winter().chanceMetLow(),
+                      s.winter().chanceMetHigh()))
           .cell("Plants on time", "now", s -> plants(s.now().onTime()))
           .cell("Plants on time", "in winter", s -> plants(s.winter().onTime()))
           .number("Needed", "plants", s -> Words.count(s.sowing().plantsNeeded()));
@@ -114,72 +118,16 @@ final class NowTables {
         chance(then.chance(), then.low(), then.high()).below());
   }
 
-  /** Whole plants, and below them what 8 springs of 10 have, where they differ. */
+  /** Plants with their error, and below them what 8 springs of 10 have, where springs differ. */
   private static Cell plants(Stat stat) {
+    MeanLimits limits = stat.limits();
+    if (limits == null) {
+      return stat.unlike() == 0 ? Cell.of(Words.count(stat.mean())) : Cell.level(stat);
+    }
+    // Of a lopsided interval the longer side: whole plants are told, no finer than they come.
+    double error = Math.max(limits.high() - stat.mean(), stat.mean() - limits.low());
     return Cell.of(
-        Words.count(stat.mean()),
-        Math.round(stat.p10()) == Math.round(stat.p90()) ? "" : Words.range(stat));
-  }
-
-  /**
-   * A place from today on.
-   *
-   * @param stands spaces that are taken on the morning of today
-   * @param fullDays days from today on, mean of a season, on which it is full
-   * @param fullest the day of its highest mean use
-   */
-  record PlaceNow(Place place, int stands, double fullDays, LocalDate fullest, double most) {
-    static List<PlaceNow> of(SeasonNow now) {
-      SoFar soFar = now.now().scenario().soFar();
-      int today = now.now().scenario().firstDay();
-      Season season = now.now().scenario().season();
-      return now.now().places().stream()
-          .map(
-              o -> {
-                int stands =
-                    soFar == null
-                        ? 0
-                        : soFar.trays().stream()
-                            .filter(t -> t.standsIn().filter(o.name()::equals).isPresent())
-                            .mapToInt(TrayPast::spaces)
-                            .sum();
-                int from = Math.min(today, o.days().size() - 1);
-                int fullest = from;
-                double full = 0;
-                for (int d = from; d < o.days().size(); d++) {
-                  full += o.days().get(d).chanceFull();
-                  fullest = o.days().get(d).mean() > o.days().get(fullest).mean() ? d : fullest;
-                }
-                return new PlaceNow(
-                    place(now, o),
-                    stands,
-                    full,
-                    season.date(fullest),
-                    o.days().get(fullest).mean());
-              })
-          .toList();
-    }
-
-    private static Place place(SeasonNow now, Occupancy occupancy) {
-      return now.now().scenario().places().stream()
-          .filter(p -> p.name().equals(occupancy.name()))
-          .findFirst()
-          .orElseThrow();
-    }
-  }
-
-  static Table<PlaceNow> places(Season season) {
-    return new Table<PlaceNow>("Place", p -> p.place().name())
-        .file("place", p -> p.place().name())
-        .file("spaces", p -> p.place().spaces())
-        .file("stands-now", PlaceNow::stands)
-        .file("full-days", PlaceNow::fullDays)
-        .file("fullest-day", PlaceNow::fullest)
-        .file("spaces-taken-then", PlaceNow::most)
-        .number("Taken now", "spaces", p -> p.stands() + " of " + p.place().spaces())
-        .number("Full from today on", "days, mean", p -> Words.count(p.fullDays()))
-        .number("Fullest", "on", p -> Dates.day(p.fullest(), season))
-        .number("Taken then", "spaces, mean", p -> Words.count(p.most()));
+        Words.count(stat.mean()) + " ± " + Words.count(Math.ceil(error)), Words.range(stat));
   }
 
   /** A piece of the coming fortnight's work. */
@@ -236,6 +184,6 @@ final class NowTables {
             "now → then",
             a ->
                 a.chance() == null ? Cell.NONE : chances(words.of(a).now().chanceMet(), a.chance()))
-        .number("The others", "sowings on time, mean", AdviceWords::others);
+        .number("The others", "sowings on time, mean", AdviceWords::othersAndError);
   }
 }

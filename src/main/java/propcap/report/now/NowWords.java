@@ -83,7 +83,9 @@ final class NowWords {
         + Words.interval(now.now().balance().supplied())
         + "), in winter "
         + Words.count(now.winter().balance().supplied().mean())
-        + ".";
+        + " ("
+        + Words.interval(now.winter().balance().supplied()).replace("95 % interval ", "")
+        + ").";
   }
 
   /** What changed since it was asked before. */
@@ -128,8 +130,8 @@ final class NowWords {
 
   /** Which place is full for longest from today on. */
   private Optional<String> room() {
-    return NowTables.PlaceNow.of(now).stream()
-        .max(Comparator.comparingDouble(NowTables.PlaceNow::fullDays))
+    return PlaceNow.of(now).stream()
+        .max(Comparator.comparingDouble(PlaceNow::fullDays))
         .filter(p -> p.fullDays() >= 1)
         .map(
             p ->

@@ -34,7 +34,7 @@ final class ReviewWords {
       return List.of(
           "No sowing is over by "
               + Dates.day(review.scenario().today(), season)
-              + ", so no forecast can be held against what came yet.");
+              + ", so there is nothing yet to compare a forecast with.");
     }
     told.add(verdict(looks.get(0)));
     looks.forEach(look -> told.add(held(look)));

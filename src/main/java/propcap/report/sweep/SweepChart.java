@@ -165,7 +165,7 @@ record SweepChart(Sweep sweep) {
         DifferencesChart.of(
             rows.stream().map(s -> s.variant().name()).toList(),
             List.of(new DifferencesChart.Strand(what, differences)),
-            unit + " a spring, more or less than the first",
+            unit + " a spring, against the first",
             "sweep-rows",
             what + " of each scenario against the first."));
   }

@@ -116,7 +116,7 @@ public record CalendarAnswer(
     return " (planned: "
         + trays
         + (not == 0 ? "" : "; " + Words.count(not) + " not on their day")
-        + (not == 0 || lacking.isEmpty() ? "" : ", for want of " + lacking)
+        + (not == 0 || lacking.isEmpty() ? "" : ", for lack of " + lacking)
         + ")";
   }
 }

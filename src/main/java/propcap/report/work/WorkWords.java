@@ -112,7 +112,7 @@ final class WorkWords {
     }
     if (planned.never() > 0) {
       not.add(
-          planned.never() + " never sown" + (lacking.isEmpty() ? "" : ", for want of " + lacking));
+          planned.never() + " never sown" + (lacking.isEmpty() ? "" : ", for lack of " + lacking));
     }
     return not.isEmpty() ? "as planned" : String.join("; ", not);
   }

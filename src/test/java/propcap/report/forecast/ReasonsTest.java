@@ -30,9 +30,24 @@ class ReasonsTest {
     Reasons reasons = Reasons.of(Forecasts.spring());
     assertThat(reasons.rows()).hasSize(10);
     assertThat(reasons.rows().get(0).sentence())
-        .startsWith("lacks 240 of 2,400: 144 ± 14 for want of room (")
+        .startsWith("lacks 240 of 2,400: 144 ± 14 for lack of room (")
         .contains(", 48 frost", ", 24 late for the bed", ", 24 no seedling")
-        .endsWith("With room for all its chance would be 97 %, on the same springs 34 % as it is.");
+        .endsWith("With room for all its chance would be 97 %; on the same springs it is 34 %.");
+  }
+
+  /** Else a chance in an account looks like a slip beside that of the table above it. */
+  @Test
+  void anAccountOfFewerSpringsThanTheTableSaysSoBesideIt() {
+    assertThat(Reasons.springs(100, 1000))
+        .isEqualTo(
+            "Its numbers are of the first 100 springs, which were tried with endless room too, so"
+                + " that a chance may be some points off the table's, of all 1,000 springs.");
+  }
+
+  @Test
+  void anAccountOfAllSpringsSaysNothingOfIt() throws Exception {
+    assertThat(Reasons.of(forecast(EvenChances.from(27))).springs()).isEmpty();
+    assertThat(Reasons.springs(100, 100)).isEmpty();
   }
 
   /** Seasons with and without room, farms of all kinds: no plant is told twice or not at all. */

@@ -37,7 +37,7 @@ class ReportPageTest {
   void theSixQuestionsAreAnsweredInOrder() {
     assertInOrder(
         "Base spring</h1>",
-        "Seed of all luck",
+        "Random start",
         "Propcap 0.1.0",
         "1. Will we have the plants?",
         "2. What is full, and when",
@@ -84,15 +84,17 @@ class ReportPageTest {
   void everyChartScalesAndSaysWhatItShows() {
     List<String> charts = all(Pattern.compile("<svg[^>]*viewBox[^>]*>"), 0, PAGE);
     // Five open places and their tables together, waiting, losses, moves, hands.
-    assertThat(charts).hasSize(10);
+    // Each is drawn for a phone as well.
+    assertThat(charts).hasSize(20);
     assertThat(charts)
         .allSatisfy(
             chart ->
                 assertThat(chart)
-                    .contains("viewBox=\"0 0 680 ", "role=\"img\"", "aria-label=\"")
+                    .containsPattern("viewBox=\"0 0 (680|360) ")
+                    .contains("role=\"img\"", "aria-label=\"")
                     .doesNotContain(" width=", " height="));
     // With the house at a glance, which scales by itself.
-    assertThat(all(Pattern.compile("<svg[^>]*><title>"), 0, PAGE)).hasSize(11);
+    assertThat(all(Pattern.compile("<svg[^>]*><title>"), 0, PAGE)).hasSize(21);
   }
 
   @Test

@@ -145,8 +145,8 @@ class LatestVerdictsTest {
         .contains("After it, within the error: e.")
         .contains("Before it, and yet short of the goal on their day: f.")
         .contains("Too late as planned: b (by 2 days; sow by 11 March).")
-        .contains("On no day that is left in time as often as asked for: d (at best 70 %).")
-        .contains("The least to spare has c: 0 days, to 11 March.");
+        .contains("Not in time often enough on any day that is left: d (at best 70 %).")
+        .contains("c has the least to spare: 0 days, to 11 March.");
   }
 
   @Test

@@ -2,6 +2,7 @@ package propcap.report.now;
 
 import static java.util.Objects.requireNonNull;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -15,9 +16,12 @@ import propcap.farm.Scenario;
 import propcap.farm.SoFar;
 import propcap.farm.Sowing;
 import propcap.report.forecast.ForecastAnswer;
+import propcap.report.kit.Sheet;
+import propcap.report.kit.Words;
 import propcap.study.AskingNow;
 import propcap.study.Difference;
 import propcap.study.Forecast;
+import propcap.study.Forecast.DayUse;
 import propcap.study.Forecast.SowingForecast;
 import propcap.study.Forecasting;
 import propcap.study.RunSettings;
@@ -27,6 +31,7 @@ import propcap.study.SeasonNow.Chance;
 import propcap.study.SeasonNow.Kind;
 import propcap.study.SeasonNow.SowingNow;
 import propcap.study.SeasonNow.Trays;
+import propcap.study.Stat;
 import propcap.study.Stats;
 
 /** What now, in words. It is the morning of 11 March 2027, day 10. */
@@ -152,6 +157,45 @@ class NowWordsTest {
   }
 
   @Test
+  void theTablesGiveEachFigureItsError() {
+    add(BEGUN, 0.6, 0.8, null);
+    SowingNow one = sowings.get(0);
+    sowings.set(
+        0,
+        new SowingNow(
+            one.sowing(), 0.9, BEGUN, one.now(), forecast(one.sowing(), 0.8, 0.77, 0.83, null)));
+    Sheet.Row row = NowTables.SOWINGS.sheet("", "", sowings).rows().get(0);
+    assertThat(row.cells().subList(1, 5))
+        .extracting(cell -> cell.text() + "|" + cell.below())
+        .containsExactly(
+            "60 %|57–63 %", "80 %|77–83 %", "1,804 ± 10|1,750–1,850", "1,804 ± 10|1,750–1,850");
+    assertThat(AdviceWords.othersAndError(advise(Kind.BUY_IN, one.sowing(), 0, NO_DAY, 0.1, NONE)))
+        .isEqualTo("none");
+    assertThat(
+            AdviceWords.othersAndError(
+                advise(Kind.BUY_IN, one.sowing(), 0, NO_DAY, 0.1, difference(-0.73, 0.14))))
+        .isEqualTo("0.73 ± 0.14 fewer");
+  }
+
+  /**
+   * What is known of the days until today is the same in every spring, so all doubt is of those
+   * after.
+   */
+  @Test
+  void theDaysFullFromTodayOnHaveTheErrorOfTheWholeSeasons() {
+    Stat season = Stats.of(12.5, 0.5, 11, 12, 14);
+    List<DayUse> days = new ArrayList<>();
+    for (int d = 0; d < 40; d++) {
+      days.add(new DayUse(d, d, d, d + 2, d < 3 ? 1 : d < 10 ? 0 : 0.3, 0));
+    }
+    Stat full = requireNonNull(PlaceNow.fullFrom(10, days, season));
+    assertThat(full.mean()).isCloseTo(9.5, within(1e-9));
+    assertThat(Words.estimate(full)).isEqualTo("9.50 ± 0.98");
+    days.set(5, new DayUse(1, 1, 1, 1, 0.4, 0));
+    assertThat(PlaceNow.fullFrom(10, days, season)).isNull();
+  }
+
+  @Test
   void sowingAgainIsToldAsAGrowerSaysIt() throws Exception {
     Sowing a = add(BEGUN, 0.64, 0.9, null);
     advise(Kind.SOW_AGAIN, a, 2, 14, 0.29, difference(-0.73, 0.14));
@@ -159,7 +203,7 @@ class NowWordsTest {
         .contains(
             " a: sow 2 trays again on 11 March, and its plants are on time in 9 springs of 10; as it"
                 + " stands, in 6 springs of 10. On 15 March 2 trays are still enough. On average 0.7"
-                + " fewer of the other sowings have their plants on time, for want of room.")
+                + " fewer of the other sowings have their plants on time, for lack of room.")
         .doesNotContain("±", "Until", "more piece");
   }
 
@@ -189,9 +233,9 @@ class NowWordsTest {
     assertThat(page().replaceAll("\\s*<[^>]+>\\s*", "|").replaceAll("[|]+", "|"))
         .contains(
             "|a|buy in 713 plants|0 → 93 %|90–95 %|none|",
-            "|several|give up 3 trays that are not needed (3 of a)|it helps b|–|0.9 more|",
+            "|several|give up 3 trays that are not needed (3 of a)|it helps b|–|0.90 ± 0.05 more|",
             "|b|sow 2 trays again on 11 March|on 15 March 2 trays are still enough|64 → 93"
-                + " %|90–95 %|0.7 fewer|");
+                + " %|90–95 %|0.73 ± 0.14 fewer|");
   }
 
   @Test
@@ -270,7 +314,7 @@ class NowWordsTest {
     String page = page();
     assertThat(page)
         .contains("<h1>test, on 11 March 2027</h1>")
-        .contains("1,804")
+        .contains("1,804 ± 10")
         .contains("1,750–1,850")
         .contains("goal, 90 %")
         .contains("class=\"slim\"")

@@ -73,7 +73,7 @@ class WorkSheetsTest {
     assertThat(later.days()).containsExactly("2", "", "", "", "", "", "");
     assertThat(later.likely()).isEqualTo("planned for 3 Mar");
     assertThat(ToldWork.headlines(calendar(), Period.of(farm.season)).get(0))
-        .isEqualTo("Sow: 4 trays (planned: a 4; 2 not on their day, for want of room)");
+        .isEqualTo("Sow: 4 trays (planned: a 4; 2 not on their day, for lack of room)");
     assertThat(march(calendar()).weeks().get(0).days().get(2).lines())
         .containsExactly(new MonthSheets.Line("Sow", "a 2 of 4"));
     assertThat(march(calendar()).weeks().get(1).days().get(0).lines())
@@ -124,7 +124,7 @@ class WorkSheetsTest {
     // Room for 3: one waits for a day for hands, one for room until 8 March.
     farm.mats = 3;
     assertThat(likelyWith(0.5)).isEqualTo("2 wait for room and hands, to 8 Mar");
-    assertThat(likelyWith(0)).isEqualTo("4 never sown, for want of hands");
+    assertThat(likelyWith(0)).isEqualTo("4 never sown, for lack of hands");
   }
 
   private String likelyWith(double hoursPerDay) throws InterruptedException {

@@ -301,7 +301,7 @@ class ForecastByForceGuaranteeTest {
     farm.yard = 1;
     cosmos.emergence = new Crop.Emergence(5, 30, 40, 20, 5, 5.4);
     compare(
-        "potted on for want of room outside, not counted",
+        "potted on for lack of room outside, not counted",
         24,
         PretendedLog.Counting.NOTHING,
         LoggedEvent.MOVED_OUT,

@@ -97,6 +97,19 @@ class ProposalTest {
     assertThat(Farm.files(folder)).containsAllEntriesOf(before);
   }
 
+  /** A what-if that is not saved yet is no file of the folder, and names the place all the same. */
+  @Test
+  void aPlaceThatIsRenamedIsRenamedInWhatIfsThatAreNotSavedToo() throws Exception {
+    List<Place> places = new ArrayList<>(read("").places());
+    places.set(0, places.get(0).withSpaces(20));
+    String file = putBeside("Larger", "", read("").withPlaces(places));
+    desk.change(
+        "", desk.version(), (editor, w) -> editor.renamePlace("Chamber", "Cellar", List.of()));
+    assertThat(read("").places().get(0).name()).isEqualTo("Cellar");
+    assertThat(read(file).places().get(0).name()).isEqualTo("Cellar");
+    assertThat(read(file).places().get(0).spaces()).isEqualTo(20);
+  }
+
   @Test
   void whatWasEmptyIsFilled() throws Exception {
     Files.writeString(

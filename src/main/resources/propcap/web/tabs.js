@@ -23,12 +23,14 @@ const TABS = [
   ['questions', 'Questions', questions],
 ];
 
-let tab = 'places';
+let tab = null;
 let isAllLoose = false;
 
 /** The tabs, and in the panel the one that is chosen. */
 export function drawTabs(page) {
   const {state} = page;
+  // Once a log is kept, each morning begins with it.
+  tab ??= state.soFar.file && !state.soFar.isWinter ? 'log' : 'places';
   const count = (list) =>
     list === 'money'
       ? state.faults.filter(isOfMoney).length

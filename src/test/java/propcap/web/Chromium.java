@@ -86,7 +86,7 @@ public final class Chromium implements AutoCloseable {
 
   void open(String link) {
     driver.get(link);
-    find("[data-at='place Chamber spaces']");
+    find("#tabs [aria-selected='true']");
   }
 
   /** Waits for what a page that redraws itself shows at last. */

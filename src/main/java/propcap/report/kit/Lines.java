@@ -14,9 +14,11 @@ public final class Lines {
   /** A ± stays with the numbers on both sides of it, a % with its own. */
   private static final String BETWEEN_WORDS = "(?<!±) (?![±%])";
 
-  private final List<String> lines = new ArrayList<>();
+  /** By sentence. */
+  private final List<List<String>> all = new ArrayList<>();
 
   public Lines add(String sentence) {
+    List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder();
     for (String word : sentence.split(BETWEEN_WORDS, -1)) {
       if (!line.isEmpty() && line.length() + 1 + word.length() > COLUMNS) {
@@ -27,14 +29,24 @@ public final class Lines {
       }
     }
     lines.add(line.toString());
+    all.add(lines);
     return this;
   }
 
-  /** The first ones, so many as a terminal's headlines may have, and last of all one more. */
+  /**
+   * The first sentences, so many as a terminal's headlines have room for, and last of all one more
+   * line. Only the first of all is cut where it is too long by itself.
+   */
   public List<String> endingWith(String last) {
-    List<String> most = new ArrayList<>(lines);
+    List<String> most = new ArrayList<>(all.stream().flatMap(List::stream).toList());
     if (most.size() >= MOST) {
-      most = new ArrayList<>(most.subList(0, MOST - 2));
+      most.clear();
+      for (List<String> sentence : all) {
+        if (!most.isEmpty() && most.size() + sentence.size() > MOST - 2) {
+          break;
+        }
+        most.addAll(sentence.subList(0, Math.min(sentence.size(), MOST - 2)));
+      }
       most.add("… more is in the report");
     }
     most.add(last);

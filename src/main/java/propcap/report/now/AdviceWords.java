@@ -217,11 +217,7 @@ final class AdviceWords {
   private Optional<String> notBegun() {
     return NowWords.named(now.notBegun())
         .map(
-            names ->
-                "Not sown yet, and short as planned: "
-                    + names
-                    + ". The question “plan” tells how to sow them otherwise, “latest” until"
-                    + " when.");
+            names -> "Not sown yet, and short as planned: " + names + ". Ask “plan” and “latest”.");
   }
 
   private Optional<String> tooLate() {

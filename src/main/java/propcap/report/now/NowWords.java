@@ -75,17 +75,13 @@ final class NowWords {
 
   /** Of those needed: what one sowing has over makes up for no other. */
   private String plants() {
-    return "Of the "
+    return "On average "
+        + Words.estimate(now.now().balance().supplied())
+        + " of the "
         + Words.count((double) now.now().scenario().plantsNeeded())
-        + " plants needed "
-        + Words.count(now.now().balance().supplied().mean())
-        + " will be on time on average ("
-        + Words.interval(now.now().balance().supplied())
-        + "), in winter "
-        + Words.count(now.winter().balance().supplied().mean())
-        + " ("
-        + Words.interval(now.winter().balance().supplied()).replace("95 % interval ", "")
-        + ").";
+        + " plants needed will be on time, in winter "
+        + Words.estimate(now.winter().balance().supplied())
+        + ".";
   }
 
   /** What changed since it was asked before. */

@@ -2,6 +2,7 @@ package propcap.report.kit;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Collections;
 import org.junit.jupiter.api.Test;
 
 /** Where a sentence is broken into lines, and what of it stays together. */
@@ -17,5 +18,24 @@ class LinesTest {
         .containsExactly(start + " 5", "  plants", "end");
     assertThat(Templates.withoutLooseErrors("<p>5 ± 2 plants, 90 % of a % b</p>"))
         .isEqualTo("<p>5\u00a0±\u00a02 plants, 90\u00a0% of a % b</p>");
+  }
+
+  /** What is left out is whole sentences: half of one tells nothing, or something else. */
+  @Test
+  void noSentenceIsCutInTheMiddle() {
+    String two = "x".repeat(Lines.COLUMNS - 3) + " second";
+    Lines lines = new Lines();
+    for (int i = 0; i < 3; i++) {
+      lines.add("one").add(two);
+    }
+    assertThat(lines.endingWith("end"))
+        .hasSize(Lines.MOST)
+        .doesNotContain("… more is in the report");
+    lines.add(two);
+    assertThat(lines.endingWith("end"))
+        .hasSize(9)
+        .endsWith("one", "… more is in the report", "end");
+    String long1 = String.join(" ", Collections.nCopies(12, "x".repeat(Lines.COLUMNS - 2)));
+    assertThat(new Lines().add(long1).endingWith("end")).hasSize(Lines.MOST);
   }
 }

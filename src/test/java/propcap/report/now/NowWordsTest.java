@@ -264,9 +264,7 @@ class NowWordsTest {
   void whatIsNotSownYetIsLeftToPlanAndLatest() throws Exception {
     add(NOT_BEGUN, 0.6, 0.6, null);
     assertThat(told())
-        .contains(
-            "Not sown yet, and short as planned: a. The question “plan” tells how to sow them"
-                + " otherwise, “latest” until when.")
+        .contains("Not sown yet, and short as planned: a. Ask “plan” and “latest”.")
         .doesNotContain("Nothing that was tried");
   }
 

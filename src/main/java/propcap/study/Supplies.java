@@ -15,8 +15,8 @@ import propcap.farm.Worded;
  *
  * @param chance with which each sowing should have its plants on time, 0 to 1
  * @param sowings in the plan's order
- * @param safeAsOrdered sowings that are safe with the trays ordered, in the places as they are (see
- *     {@link Safety})
+ * @param safeAsOrdered sowings that are safe with the trays ordered, in the places as they are and
+ *     in other seasons than those by which the trays were chosen (see {@link Safety})
  * @param lots in the order in which they are first sown
  * @param items what to order
  */

@@ -135,7 +135,10 @@ public final class Supplying {
     }
   }
 
-  /** What each season uses in the house as it is, with the trays that are ordered. */
+  /**
+   * What each season uses in the house as it is, with the trays that are ordered: in other seasons
+   * than those by which they were chosen, in which they are enough more often than in all.
+   */
   private static List<HouseUse> uses(
       Scenario scenario, List<ForSowing> all, RunSettings settings, DoubleConsumer progress)
       throws InterruptedException {
@@ -152,8 +155,8 @@ public final class Supplying {
       return seasons
           .run(
               List.of(0),
-              0,
               n,
+              2 * n,
               (i, outcome) -> new HouseUse(ordered, outcome, sown, all.size()),
               done -> progress.accept(UP_TO_PLANNED + (1 - UP_TO_PLANNED) * done / n))
           .get(0);

@@ -94,6 +94,16 @@ class SafetyTest {
     }
   }
 
+  /** In as many springs as a run has, which come after those. */
+  private static int safeInOtherSprings(Scenario scenario) throws Exception {
+    int n = RUN.seasons();
+    Measures measures = new Measures(List.of(scenario));
+    try (Seasons seasons = new Seasons(List.of(scenario), RUN)) {
+      List<double[]> numbers = seasons.run(List.of(0), n, 2 * n, measures::of, done -> {}).get(0);
+      return measures.safe(scenario, numbers);
+    }
+  }
+
   /** Where a question sets another house or other trays against the plan, each counts as a run. */
   @ParameterizedTest
   @ValueSource(longs = {27, 43, 97})
@@ -131,7 +141,8 @@ class SafetyTest {
       }
       Supplies supplies = Supplying.supplies(scenario, 0.9, RUN, done -> {});
       assertThat(supplies.safe()).isEqualTo(safe);
-      assertThat(supplies.safeAsOrdered()).isEqualTo(safe(supplies.proposed().orElse(scenario)));
+      assertThat(supplies.safeAsOrdered())
+          .isEqualTo(safeInOtherSprings(supplies.proposed().orElse(scenario)));
       Scenario roomy = scenario.withEndlessRoom().withEndlessHands();
       assertThat(supplies.safeWithRoom()).isEqualTo(safe(roomy));
     }

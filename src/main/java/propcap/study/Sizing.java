@@ -89,9 +89,16 @@ public record Sizing(
         .findFirst();
   }
 
-  /** The scenario with the sizes of the answer; empty where none holds, or it is as it is. */
+  /**
+   * The scenario with the sizes of the answer; empty where none holds, or the goal is reached as it
+   * is, for nobody asks for less room.
+   */
   public Optional<Scenario> proposed() {
+    boolean isEnough =
+        goal.measure() != Goal.Measure.MARGIN
+            && asItIs().filter(now -> now.found() == Found.HOLDS).isPresent();
     return found()
+        .filter(f -> !isEnough)
         .map(found -> sized(scenario, places, found.spaces()))
         .filter(sized -> !sized.equals(scenario));
   }

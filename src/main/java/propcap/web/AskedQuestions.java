@@ -127,10 +127,19 @@ final class AskedQuestions {
    */
   String putBeside(long id) throws IOException, RefusedException {
     Kept kept = kept(id);
-    Proposal proposal =
-        kept.proposal()
-            .orElseThrow(() -> RefusedException.bad("this answer proposes no other plan"));
+    Proposal proposal = proposal(kept);
     return desk.addWhatIf(proposal.title(), kept.scenario(), proposal::write);
+  }
+
+  /** Writes what an answer proposes into the scenario of which was asked, in one step. */
+  void take(long id) throws IOException, RefusedException {
+    Kept kept = kept(id);
+    desk.change(desk.folder().name(kept.scenario()), desk.version(), proposal(kept)::write);
+  }
+
+  private static Proposal proposal(Kept kept) throws RefusedException {
+    return kept.proposal()
+        .orElseThrow(() -> RefusedException.bad("this answer proposes no other plan"));
   }
 
   /** A file of an answer, as it would be written. */

@@ -262,6 +262,7 @@ final class Page implements AutoCloseable {
       case "/api/ask" -> done = asks.ask(asked);
       case "/api/stop" -> studies.stop(asked.number("id"));
       case "/api/answer/save" -> done.add("written", saved(asks.save(asked.number("id"), version)));
+      case "/api/answer/take" -> asks.take(asked.number("id"));
       case "/api/answer/beside" -> done.addProperty("file", asks.putBeside(asked.number("id")));
       case "/api/forecast/save" -> done.add("written", saved(outlook.save(version)));
       default -> throw new RefusedException(404, "there is nothing at " + path);

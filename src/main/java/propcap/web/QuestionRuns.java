@@ -160,7 +160,7 @@ final class QuestionRuns {
               asked.text("crop").strip(),
               asked.number("plants", 1, Sowing.MOST_PLANTS),
               null,
-              asked.date("bedBy"),
+              asked.date("bedBy", new TypedCells(written.scenario().season())),
               null);
       needs = added.in(written);
       matches.add(added.idIn(written.scenario()));
@@ -206,7 +206,11 @@ final class QuestionRuns {
       throws RefusedException, BadQuestionException {
     LabelSheet labels = labels(asked);
     Period period =
-        Period.asked(scenario.season(), null, dateOrNone(asked, "from"), dateOrNone(asked, "to"));
+        Period.asked(
+            scenario.season(),
+            null,
+            dateOrNone(asked, "from", scenario),
+            dateOrNone(asked, "to", scenario));
     return progress ->
         new Answered(
             new CalendarAnswer(
@@ -225,9 +229,9 @@ final class QuestionRuns {
     }
   }
 
-  private static @Nullable LocalDate dateOrNone(RequestFields asked, String key)
+  private static @Nullable LocalDate dateOrNone(RequestFields asked, String key, Scenario scenario)
       throws RefusedException {
-    return asked.text(key).isBlank() ? null : asked.date(key);
+    return asked.text(key).isBlank() ? null : asked.date(key, new TypedCells(scenario.season()));
   }
 
   static QuestionRun order(Scenario scenario, RequestFields asked) throws RefusedException {

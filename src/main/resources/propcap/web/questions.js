@@ -254,7 +254,10 @@ function shownAnswer(page, {name, title}) {
       {class: 'row'},
       button('Save the answer', () => save(page, name), {class: 'main', 'data-at': `save ${name}`}),
       answer.proposal
-        ? button(`Put “${answer.proposal}” beside the plan`, () => putBeside(page, name), {'data-at': `beside ${name}`})
+        ? [
+            button(`Put “${answer.proposal}” beside the plan`, () => putBeside(page, name), {'data-at': `beside ${name}`}),
+            button('Make it the plan', () => take(page, name), {'data-at': `take ${name}`}),
+          ]
         : null,
       el('span', {class: 'written', role: 'status'}, answer.written),
     ),
@@ -277,6 +280,16 @@ async function putBeside(page, name) {
   const done = await page.run(() => post('/api/answer/beside', {id: answer.id}));
   if (done) {
     answer.written = `“${answer.proposal}” stands beside the plan, as ${done.file}. What differs is told with the forecast.`;
+    page.redraw();
+  }
+}
+
+/** The plan of which was asked becomes what the answer proposes; Undo takes it back in one step. */
+async function take(page, name) {
+  const answer = answers.get(name);
+  const done = await page.run(() => post('/api/answer/take', {id: answer.id}));
+  if (done) {
+    answer.written = `It is the plan now: ${answer.proposal}. Undo takes it back; Save writes it.`;
     page.redraw();
   }
 }

@@ -104,7 +104,7 @@ function rowOf(page, sowing, row, columns, rows) {
       choices: key === 'crop' ? cropChoices(page, written) : null,
       label: `${words} of ${sowing.name || `row ${row + 1}`}`,
       faults,
-      changed: (value) => page.edit([{do: 'sowing', row, keys: {[key]: value}}]),
+      changed: (value) => page.edit([{do: 'sowing', row, keys: {[key]: value, ...(key === 'crop' ? ofCrop(page, sowing, value) : null)}}]),
     });
     input.addEventListener('paste', (event) => pasteInto(event, page, COLUMNS, key, rows.slice(rows.findIndex((r) => r.row === row)).map((r) => r.row)));
     const look = [NUMBERS.has(key) ? 'n' : '', key === 'id' ? 'stays' : '', isExtending && sowing.own.includes(key) ? 'own' : ''].join(' ').trim();
@@ -129,16 +129,28 @@ function rowOf(page, sowing, row, columns, rows) {
   );
 }
 
-function add(page) {
-  const last = page.state.sowings.at(-1);
-  const keys = last ? {...last.cells} : {};
+/** The first name of a stem that no sowing has. */
+function freeName(page, stem) {
   const ids = new Set(page.state.sowings.map((s) => s.name));
-  const stem = (last?.name ?? 'sowing').replace(/-\d+$/, '');
   let n = 1;
   while (ids.has(`${stem}-${n}`)) {
     n++;
   }
-  keys.id = `${stem}-${n}`;
+  return `${stem}-${n}`;
+}
+
+/** Where a sowing is named after its crop, or after none, another crop names it anew; and it is of another lot. */
+function ofCrop(page, sowing, crop) {
+  const stem = sowing.name.replace(/-\d+$/, '');
+  const isOwn = !page.state.head.cells.extends || sowing.own.includes('id');
+  const isNamedByIt = isOwn && [sowing.cells.crop, 'sowing'].includes(stem) && stem !== sowing.name;
+  return {...(isNamedByIt && crop ? {id: freeName(page, crop)} : null), ...(sowing.cells.lot ? {lot: ''} : null)};
+}
+
+function add(page) {
+  const last = page.state.sowings.at(-1);
+  const keys = last ? {...last.cells} : {};
+  keys.id = freeName(page, (last?.name ?? 'sowing').replace(/-\d+$/, ''));
   showAll();
   page.edit([{do: 'add-sowing', keys}]).then(() => {
     const row = page.state.sowings.length - 1;

@@ -53,7 +53,7 @@ class QuestionsTest {
     assertThat(run.err()).isEmpty();
     assertThat(run.out())
         .contains("Glasshouse 2 has no cost in the scenario")
-        .contains("cost: {buy");
+        .contains("Give it a cost");
     assertThat(Files.readString(folder.resolve("out").resolve("comparison-money.csv")))
         .contains("More,Glasshouse 2,Glasshouse 2,,,");
   }

@@ -38,6 +38,10 @@ class QuestionsInBrowserTest extends InBrowser {
     assertThat(page.text("#asked-of")).isEqualTo("Asked of: As planned");
     page.click("[data-file='trays-as-ordered.yaml']");
     page.awaitText("#asked-of", "Asked of: Trays as ordered");
+    page.click("[data-file='small.yaml']");
+    page.click("[data-at='take order']");
+    page.awaitText("[data-answer='order']", "It is the plan now: Trays as ordered.");
+    page.awaitText("#unsaved", "sowings.csv");
     assertThat(page.complaints()).isEmpty();
   }
 

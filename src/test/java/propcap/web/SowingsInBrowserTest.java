@@ -25,6 +25,40 @@ class SowingsInBrowserTest extends InBrowser {
     page.awaitValue("[data-at='sowing 1 trays']", "31");
   }
 
+  /** The report's own styles are on the page as well, and must not reach into its tables. */
+  @Test
+  void atALaptopsWidthNoFieldLiesOverTheNextColumn() {
+    Chromium page = open(LAPTOP);
+    page.tab("sowings");
+    Object over =
+        page.driver()
+            .executeScript(
+                "return [...document.querySelectorAll('table.sowings td, table.sowings tbody th')]"
+                    + ".flatMap(c => [...c.querySelectorAll('input, select, button')].filter(i =>"
+                    + " i.getBoundingClientRect().right > c.getBoundingClientRect().right + 1)"
+                    + ".map(i => i.dataset.at)).join(' ')");
+    assertThat(over).isEqualTo("");
+  }
+
+  /** Sown next is often another crop: its name and its lot are not those of the one before. */
+  @Test
+  void anotherCropNamesASowingThatWasNamedAfterItsCropAnewAndIsOfNoLotYet() {
+    Chromium page = open(WIDE);
+    page.tab("sowings");
+    page.type("[data-at='sowing 1 lot']", "let-a");
+    page.click("[data-at='add sowing']");
+    page.awaitValue("[data-at='sowing 2 id']", "lettuce-2");
+    page.awaitValue("[data-at='sowing 2 lot']", "let-a");
+    page.choose("[data-at='sowing 2 crop']", "cabbage");
+    page.awaitValue("[data-at='sowing 2 id']", "cabbage-2");
+    page.awaitValue("[data-at='sowing 2 lot']", "");
+    page.type("[data-at='sowing 2 id']", "early");
+    page.awaitValue("[data-at='sowing 2 id']", "early");
+    page.choose("[data-at='sowing 2 crop']", "lettuce");
+    page.awaitValue("[data-at='sowing 2 crop']", "lettuce");
+    page.awaitValue("[data-at='sowing 2 id']", "early");
+  }
+
   @Test
   void aSowingMoreInAWhatIfLeavesThePlanItsOwn() {
     Chromium page = open(WIDE);

@@ -139,7 +139,7 @@ record ComparisonWords(Comparison comparison, int alternative) {
     List<String> bad = new ArrayList<>();
     late().ifPresent(bad::add);
     worse(comparison.find(Kind.SOWINGS_MET, ""))
-        .map(d -> Words.size(d) + " fewer sowings have their plants")
+        .map(d -> Words.size(d) + " fewer sowings a spring have their plants on average")
         .ifPresent(bad::add);
     List<Outcome> losers =
         parts(Kind.ON_TIME_OF_CROP).stream()

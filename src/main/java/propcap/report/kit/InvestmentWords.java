@@ -152,7 +152,7 @@ public record InvestmentWords(
         + told()
         + " Give "
         + (one ? "it" : "each")
-        + " cost: {buy: ..., lasts: ... years}.";
+        + " a cost: what it takes to buy, and how many years it lasts.";
   }
 
   private boolean isUpkeepSaved() {

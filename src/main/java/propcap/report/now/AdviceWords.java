@@ -216,8 +216,7 @@ final class AdviceWords {
 
   private Optional<String> notBegun() {
     return NowWords.named(now.notBegun())
-        .map(
-            names -> "Not sown yet, and short as planned: " + names + ". Ask “plan” and “latest”.");
+        .map(names -> "Not sown yet, and short as planned: " + names + ". Ask for a better plan.");
   }
 
   private Optional<String> tooLate() {

@@ -37,8 +37,8 @@ record SizeNotes(SizeWords words) {
   List<String> all() {
     List<String> all = new ArrayList<>();
     holdsBack().ifPresent(all::add);
-    all.addAll(SizeChange.of(sizing()));
     all.add(guarantee());
+    all.addAll(SizeChange.of(sizing()));
     atTheEdge().ifPresent(all::add);
     moreDoesHarm().ifPresent(all::add);
     return all;

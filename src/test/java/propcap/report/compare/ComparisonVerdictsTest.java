@@ -81,7 +81,7 @@ class ComparisonVerdictsTest {
         .endsWith(
             "With it the tables are full, and trays stretch waiting to leave the heat (380 tray-days"
                 + " a spring now, 910 with it). Besides, 620 ± 80 more come late; 2.40 ± 0.40 fewer"
-                + " sowings have their plants; pepper (-1,200 ± 140) and tomato (-900 ± 120) lose"
+                + " sowings a spring have their plants on average; pepper (-1,200 ± 140) and tomato (-900 ± 120) lose"
                 + " most.");
   }
 
@@ -216,8 +216,8 @@ class ComparisonVerdictsTest {
     assertThat(one.verdict())
         .isEqualTo(
             "House 1 has no cost in the scenario: whether it pays cannot be told. The margin before"
-                + " buying is +90 ± 20 EUR a season against Base. Give it cost: {buy: ..., lasts: ..."
-                + " years}.");
+                + " buying is +90 ± 20 EUR a season against Base. Give it a cost: what it"
+                + " takes to buy, and how many years it lasts.");
     assertThat(one.does()).isEqualTo("buys House 1; no cost of House 1");
     assertThat(List.of(one.amount(Worth::buy), one.value(), one.payback(), one.chance()))
         .containsOnly("–");

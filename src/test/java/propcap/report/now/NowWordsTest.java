@@ -264,7 +264,7 @@ class NowWordsTest {
   void whatIsNotSownYetIsLeftToPlanAndLatest() throws Exception {
     add(NOT_BEGUN, 0.6, 0.6, null);
     assertThat(told())
-        .contains("Not sown yet, and short as planned: a. Ask “plan” and “latest”.")
+        .contains("Not sown yet, and short as planned: a. Ask for a better plan.")
         .doesNotContain("Nothing that was tried");
   }
 

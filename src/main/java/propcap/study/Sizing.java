@@ -89,16 +89,19 @@ public record Sizing(
         .findFirst();
   }
 
+  /** Whether today's sizes were tried and reach a goal that can be reached. */
+  public boolean isEnoughAsItIs() {
+    return goal.measure() != Goal.Measure.MARGIN
+        && asItIs().filter(now -> now.found() == Found.HOLDS).isPresent();
+  }
+
   /**
    * The scenario with the sizes of the answer; empty where none holds, or the goal is reached as it
    * is, for nobody asks for less room.
    */
   public Optional<Scenario> proposed() {
-    boolean isEnough =
-        goal.measure() != Goal.Measure.MARGIN
-            && asItIs().filter(now -> now.found() == Found.HOLDS).isPresent();
     return found()
-        .filter(f -> !isEnough)
+        .filter(found -> !isEnoughAsItIs())
         .map(found -> sized(scenario, places, found.spaces()))
         .filter(sized -> !sized.equals(scenario));
   }

@@ -221,15 +221,20 @@ final class Desk {
     requireSeen(seen);
     Path file = shown(name);
     ScenarioEditor editor = new ScenarioEditor(file, texts(draft));
+    return draft.with(made(change, editor, reading(file).written()));
+  }
+
+  private UnsavedTexts made(Change change, ScenarioEditor editor, WrittenScenario written)
+      throws IOException, RefusedException {
     try {
-      change.with(editor, reading(file).written());
+      change.with(editor, written);
     } catch (IllegalArgumentException | IndexOutOfBoundsException e) {
       throw RefusedException.bad("this change cannot be made: " + e.getMessage());
     }
     for (Path changed : editor.unsaved().texts().keySet()) {
       folder.inside(changed);
     }
-    return draft.with(editor.unsaved());
+    return editor.unsaved();
   }
 
   private void requireSeen(long seen) throws RefusedException {
@@ -325,8 +330,8 @@ final class Desk {
     text = YamlText.set(text, List.of(Step.to("name")), title);
     Draft begun = draft.with(texts(draft).with(folder.inside(file), text)).withWhatIf(file);
     ScenarioEditor editor = new ScenarioEditor(file, texts(begun));
-    change.with(editor, readings.onTrial().of(file, scenario, texts(begun)).written());
-    step(begun.with(editor.unsaved()));
+    WrittenScenario written = readings.onTrial().of(file, scenario, texts(begun)).written();
+    step(begun.with(made(change, editor, written)));
     return folder.name(file);
   }
 

@@ -25,18 +25,17 @@ import propcap.files.WrittenScenario;
 record Proposal(String title, Scenario from, Scenario to) {
   private static final int LONGEST_TITLE = 60;
 
+  Proposal {
+    title = title.length() > LONGEST_TITLE ? title.substring(0, LONGEST_TITLE).strip() : title;
+  }
+
   /** One that is called by the first place whose size differs, such as Glasshouse: 310 spaces. */
   static Optional<Proposal> ofSize(Scenario from, Optional<Scenario> to) {
     return to.map(sized -> new Proposal(sizes(from, sized), from, sized));
   }
 
   static Optional<Proposal> of(String title, Scenario from, Optional<Scenario> to) {
-    return to.map(
-        changed ->
-            new Proposal(
-                title.length() > LONGEST_TITLE ? title.substring(0, LONGEST_TITLE) : title,
-                from,
-                changed));
+    return to.map(changed -> new Proposal(title, from, changed));
   }
 
   private static String sizes(Scenario from, Scenario to) {
@@ -61,10 +60,13 @@ record Proposal(String title, Scenario from, Scenario to) {
   /**
    * Writes it into a what-if of the scenario of which was asked.
    *
-   * @throws RefusedException where a sowing is no longer there
+   * @throws RefusedException where a place or a sowing is no longer there
    */
   void write(ScenarioEditor editor, WrittenScenario written) throws IOException, RefusedException {
     for (Place place : otherPlaces(from, to)) {
+      if (written.places().stream().noneMatch(p -> p.name().equals(place.name()))) {
+        throw RefusedException.bad(place.name() + " is in the plan no more; ask again");
+      }
       editor.setPlace(place.name(), "spaces", Integer.toString(place.spaces()));
     }
     if (from.labour().hoursPerDay() != to.labour().hoursPerDay()) {

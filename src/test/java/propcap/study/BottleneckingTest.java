@@ -74,6 +74,13 @@ class BottleneckingTest {
   }
 
   @Test
+  void theFirstStepIsWhatIsProposed() throws BadQuestionException, InterruptedException {
+    Scenario farm = farm(10);
+    assertThat(ask(farm, 2).proposed()).hasValue(Sizing.sized(farm, List.of("House"), List.of(11)));
+    assertThat(ask(farm, 0).proposed()).isEmpty();
+  }
+
+  @Test
   void theOnlyPlaceThatJamsComesFirst() throws BadQuestionException, InterruptedException {
     assertThat(ask(farm(10), 0).worths())
         .extracting(w -> w.place().name())

@@ -48,6 +48,22 @@ class ShiftingTest {
     return group.points().stream().filter(p -> p.days() == days).findFirst().orElseThrow();
   }
 
+  /**
+   * A plug sown on day 7 is held from 29 on and waits for a bed of day 40: sown later it loses
+   * less.
+   */
+  @Test
+  void whatIsProposedIsTheGroupOnItsBestDayAndNothingElse() throws Exception {
+    Scenario held = held();
+    Shifts shifts = shift(held, "early*", -7, 14, 7);
+    int best = shifts.groups().get(0).clearlyBest().orElseThrow().days();
+    assertThat(best).isPositive();
+    List<Sowing> proposed = shifts.proposed().orElseThrow().sowings();
+    assertThat(proposed)
+        .containsExactly(held.sowings().get(0).shifted(best), held.sowings().get(1));
+    assertThat(shift(held, "early*", 0, 0, 1).proposed()).isEmpty();
+  }
+
   @ParameterizedTest
   @CsvSource({"-7, 14, 7", "3, 9, 3", "-6, -2, 2", "-5, 5, 3", "0, 0, 1"})
   void noShiftIsAlwaysTriedAndDiffersByExactlyNothing(int from, int to, int step)

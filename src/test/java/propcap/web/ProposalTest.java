@@ -112,9 +112,7 @@ class ProposalTest {
 
   @Test
   void whatWasEmptyIsFilled() throws Exception {
-    Files.writeString(
-        folder.resolve("sowings.csv"),
-        Farm.PLAN.replace("2027-02-20,12,", ",,").replace("cabbage,,,", "cabbage,,,"));
+    Files.writeString(folder.resolve("sowings.csv"), Farm.PLAN.replace("2027-02-20,12,", ",,"));
     desk = new Desk(scenario);
     Scenario open = read("");
     List<Sowing> filled = new ArrayList<>(open.sowings());
@@ -125,6 +123,21 @@ class ProposalTest {
     // And what came out as it was read for the empty cells is written all the same.
     String same = putBeside("As it came", "", open);
     assertThat(desk.reading(desk.shown(same)).faults()).isEmpty();
+  }
+
+  @Test
+  void aPlaceThatIsGoneMeanwhileIsNamedAndALongNameIsCut() throws Exception {
+    List<Place> places = new ArrayList<>(read("").places());
+    places.set(0, places.get(0).withSpaces(20));
+    Scenario larger = read("").withPlaces(places);
+    String file = putBeside("x".repeat(70), "", larger);
+    assertThat(read(file).name()).hasSize(60);
+    Proposal proposal = Proposal.ofSize(read(""), Optional.of(larger)).orElseThrow();
+    desk.change(
+        "", desk.version(), (editor, w) -> editor.renamePlace("Chamber", "Cellar", List.of()));
+    assertThatExceptionOfType(RefusedException.class)
+        .isThrownBy(() -> desk.change("", desk.version(), proposal::write))
+        .withMessageContaining("Chamber is in the plan no more; ask again");
   }
 
   @Test

@@ -56,7 +56,7 @@ record SizeVerdict(SizeWords words) {
     }
     return sizing()
         .asItIs()
-        .filter(now -> !isPair() && now.found() == Found.HOLDS)
+        .filter(now -> !isPair() && sizing().isEnoughAsItIs())
         .map(now -> enough(now, answer))
         .orElseGet(() -> needed(answer) + asItIs(answer));
   }

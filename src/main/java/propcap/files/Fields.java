@@ -220,13 +220,20 @@ final class Fields {
   }
 
   @Nullable LocalDate date(String key) {
-    String right =
-        map.entry(key)
-            .flatMap(e -> Node.text(e.value()))
-            .flatMap(Node.Text::dateWithDots)
-            .map(d -> d + ", in a spreadsheet by cells of the form YYYY-MM-DD")
-            .orElse("a date such as 2027-03-28");
-    return readText(key, text -> text.date().filter(Fields::isOfOurTimes), right).orElse(null);
+    Optional<Node> value = value(key);
+    Optional<LocalDate> date =
+        value.flatMap(Node::text).flatMap(Node.Text::date).filter(Fields::isOfOurTimes);
+    if (date.isEmpty()) {
+      value.ifPresent(v -> wrong(key, v, rightDate(v)));
+    }
+    return date.orElse(null);
+  }
+
+  private static String rightDate(Node wrong) {
+    return Node.text(wrong)
+        .flatMap(Node.Text::dateWithDots)
+        .map(d -> d + ", in a spreadsheet by cells of the form YYYY-MM-DD")
+        .orElse("a date such as 2027-03-28");
   }
 
   /** Whether a grower can mean a date, of a record or of a plan. */

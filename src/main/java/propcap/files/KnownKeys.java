@@ -13,6 +13,9 @@ final class KnownKeys {
    * nearly written counts as unread, so that it is not reported a second time as missing.
    */
   static Node.Keyed of(Node.Keyed map, List<String> known, Faults faults) {
+    if (known.containsAll(map.entries().keySet())) {
+      return map;
+    }
     Map<String, Node.Entry> kept = new LinkedHashMap<>(map.entries());
     kept.keySet().retainAll(known);
     map.entries()

@@ -23,7 +23,7 @@ final class GrowersFolder {
     for (String name : List.of("scenario.yaml", "crops.yaml", "sowings.csv")) {
       write(name, resource(name));
     }
-    write("weather.csv", weather(LocalDate.of(1996, 1, 1), LocalDate.of(2019, 8, 31)));
+    write("weather.csv", weather(LocalDate.of(1996, 1, 1), LocalDate.of(2001, 8, 31)));
   }
 
   private static String resource(String name) {

@@ -34,7 +34,7 @@ class ScenarioReaderTest {
     assertThat(scenario.name()).isEqualTo("base");
     assertThat(scenario.trays()).isEqualTo(614);
     assertThat(scenario.sowings()).hasSize(16);
-    assertThat(scenario.weather()).hasSize(24);
+    assertThat(scenario.weather()).hasSize(6);
     assertThat(scenario.crops()).hasSize(7);
     assertThat(scenario.season().days()).isEqualTo(175);
     assertThat(scenario.frostAtC()).isZero();
@@ -174,7 +174,7 @@ class ScenarioReaderTest {
     assertThat(marked.sowings()).isEqualTo(plain.sowings());
     assertThat(marked.crops()).isEqualTo(plain.crops());
     assertThat(marked.places()).isEqualTo(plain.places());
-    assertThat(marked.weather()).hasSize(24);
+    assertThat(marked.weather()).hasSize(6);
   }
 
   @Test

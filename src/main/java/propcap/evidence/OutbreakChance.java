@@ -1,7 +1,5 @@
 package propcap.evidence;
 
-import umontreal.ssj.util.Num;
-
 /**
  * The chance of what a tray with an outbreak of damping-off lost. Of n plants x were lost: k to all
  * else and x - k of the other n - k to the outbreak, whose chance is Beta(2s, 2(1 - s)) with s its
@@ -13,13 +11,14 @@ final class OutbreakChance {
   private static final double LARGE = 1e200;
 
   private final double alpha;
-  private final double beta;
-  private final double lnGammas;
+  private final RisingFactorials ofLost;
+  private final RisingFactorials ofKept;
+  private final RisingFactorials ofPlants = new RisingFactorials(1);
 
   OutbreakChance(double severity) {
     alpha = 2 * severity;
-    beta = 2 * (1 - severity);
-    lnGammas = Num.lnGamma(alpha) + Num.lnGamma(beta);
+    ofLost = new RisingFactorials(alpha);
+    ofKept = new RisingFactorials(2 * (1 - severity));
   }
 
   /**
@@ -28,11 +27,7 @@ final class OutbreakChance {
    * @param lnKept logarithm of the share that all else leaves, below 0
    */
   double log(int plants, int lost, double lnKept) {
-    double lnFirst =
-        Num.lnGamma(lost + alpha)
-            + Num.lnGamma(plants - lost + beta)
-            - Num.lnFactorial(plants + 1)
-            - lnGammas;
+    double lnFirst = ofLost.ln(lost) + ofKept.ln(plants - lost) - ofPlants.ln(plants + 1);
     double odds = Math.exp(-lnKept) - 1;
     double term = 1;
     double sum = 1;

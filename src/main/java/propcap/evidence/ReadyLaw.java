@@ -25,17 +25,21 @@ final class ReadyLaw {
     this.lnWeights = lnWeights;
   }
 
-  int size() {
-    return times.length;
-  }
-
   double time(int number) {
     return times[number];
   }
 
-  /** Logarithm of what a time weighs; all of them weigh 1. */
-  double lnWeight(int number) {
-    return lnWeights[number];
+  double earliest() {
+    double earliest = times[0];
+    for (double time : times) {
+      earliest = Math.min(earliest, time);
+    }
+    return earliest;
+  }
+
+  /** Logarithms of what the times weigh; all of them weigh 1. */
+  double[] lnWeights() {
+    return lnWeights.clone();
   }
 
   /** At any time between two rounds. */
@@ -70,7 +74,7 @@ final class ReadyLaw {
     int whole = (int) Math.max(0, Math.min(STEPS, Math.floor((byMove + REACH) / STEP)));
     boolean hasPart = whole < STEPS;
     int earlier = whole + (hasPart ? 1 : 0);
-    int size = earlier + (isMoved ? onTheRound.size() : 0);
+    int size = earlier + (isMoved ? onTheRound.times.length : 0);
     double[] times = new double[size];
     double[] lnWeights = new double[size];
     double ln = (isMoved ? guess.lnNotAtOnce() : 0) - Math.log(ready);

@@ -44,24 +44,20 @@ final class TrayLikelihood {
    */
   double log(StageParameters guess, OutbreakChance outbreak) {
     ReadyLaw ready = ready(guess);
-    double[] logs = new double[ready.size()];
-    for (int i = 0; i < logs.length; i++) {
-      logs[i] = ready.lnWeight(i);
-    }
+    double whenever = 0;
+    double[] logs = null;
     for (int leg = 0; leg < legs.length; leg++) {
       // Of a leg on which nothing was held it does not matter when the tray was ready.
-      double notHeld = Double.NaN;
+      if (!isHeld(leg, ready.earliest(), guess)) {
+        whenever += log(leg, ready.earliest(), guess, outbreak);
+        continue;
+      }
+      logs = logs == null ? ready.lnWeights() : logs;
       for (int i = 0; i < logs.length; i++) {
-        double time = ready.time(i);
-        if (isHeld(leg, time, guess)) {
-          logs[i] += log(leg, time, guess, outbreak);
-        } else {
-          notHeld = Double.isNaN(notHeld) ? log(leg, time, guess, outbreak) : notHeld;
-          logs[i] += notHeld;
-        }
+        logs[i] += log(leg, ready.time(i), guess, outbreak);
       }
     }
-    return logOfSum(logs);
+    return logs == null ? whenever : whenever + logOfSum(logs);
   }
 
   /** Whether plugs were held too long on a leg. */

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.apache.commons.math3.stat.descriptive.rank.Percentile;
 import propcap.farm.Scenario;
 import propcap.farm.WorkKind;
 import propcap.season.SeasonOutcome;
@@ -101,14 +102,15 @@ final class HandsSummary {
   }
 
   private HandsForecast.Day day(int day, Strata strata) {
-    Stat stat = Samples.of(hours(day, day + 1), strata).stat();
+    Samples hours = Samples.of(hours(day, day + 1), strata);
+    Percentile quantiles = hours.quantiles();
     return new HandsForecast.Day(
         scenario.season().date(day),
         budget(day),
-        stat.mean(),
-        stat.p10(),
-        stat.p50(),
-        stat.p90(),
+        hours.mean(),
+        quantiles.evaluate(10),
+        quantiles.evaluate(50),
+        quantiles.evaluate(90),
         seasons(shortOn[day]),
         byWork(day, day + 1));
   }

@@ -46,7 +46,7 @@ final class Paired {
       reach +=
           forShape(
               error.skewness(),
-              error.kurtosis(),
+              strata.kurtosis(differences),
               new NormalDistribution(null, 0, 1).inverseCumulativeProbability(level),
               n);
     }

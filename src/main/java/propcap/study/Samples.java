@@ -72,9 +72,14 @@ final class Samples {
   }
 
   /** Quantiles by linear interpolation between order statistics (Hyndman and Fan 1996, type 7). */
-  Stat stat() {
+  Percentile quantiles() {
     Percentile percentile = new Percentile().withEstimationType(EstimationType.R_7);
     percentile.setData(values);
+    return percentile;
+  }
+
+  Stat stat() {
+    Percentile percentile = quantiles();
     return new Stat(
         mean(),
         standardError(),

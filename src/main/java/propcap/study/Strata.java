@@ -115,11 +115,10 @@ final class Strata {
    * @param freedom its degrees of freedom
    * @param variance of the numbers of one year, mean of the years
    * @param skewness of the same; 0 for fewer than three numbers
-   * @param kurtosis of the same, above that of the normal law; 0 for fewer than four numbers
    */
-  record MeanError(double se, double freedom, double variance, double skewness, double kurtosis) {
+  record MeanError(double se, double freedom, double variance, double skewness) {
     private static MeanError none(int numbers) {
-      return new MeanError(0, numbers - 1.0, 0, 0, 0);
+      return new MeanError(0, numbers - 1.0, 0, 0);
     }
   }
 
@@ -132,7 +131,7 @@ final class Strata {
    */
   MeanError error(double[] numbers) {
     double[] residuals = residuals(numbers);
-    if (Arrays.stream(residuals).allMatch(d -> Math.abs(d) < ALIKE)) {
+    if (areAlike(residuals)) {
       return years == 1 ? MeanError.none(of.length) : one(of.length).error(numbers);
     }
     double[] squares = sums(Arrays.stream(residuals).map(d -> d * d).toArray());
@@ -147,11 +146,7 @@ final class Strata {
     double freedom =
         years == 1 ? n - 1.0 : Math.max(1, Math.min(n - years, sum * sum / fourth - 2));
     return new MeanError(
-        Math.sqrt(sum + ofLastBlock(numbers)),
-        freedom,
-        sum * n,
-        skewness(residuals),
-        kurtosis(residuals));
+        Math.sqrt(sum + ofLastBlock(numbers)), freedom, sum * n, skewness(residuals));
   }
 
   /** What the years of a last block that is not whole add to the variance of a mean. */
@@ -191,7 +186,16 @@ final class Strata {
     return residuals.length < 3 ? 0 : hidden * new Skewness().evaluate(residuals);
   }
 
-  private static double kurtosis(double[] residuals) {
+  private static boolean areAlike(double[] residuals) {
+    return Arrays.stream(residuals).allMatch(d -> Math.abs(d) < ALIKE);
+  }
+
+  /** Of the numbers of one year, above that of the normal law; 0 for fewer than four numbers. */
+  double kurtosis(double[] numbers) {
+    double[] residuals = residuals(numbers);
+    if (years > 1 && areAlike(residuals)) {
+      return one(of.length).kurtosis(numbers);
+    }
     return residuals.length < 4 ? 0 : new Kurtosis().evaluate(residuals);
   }
 }

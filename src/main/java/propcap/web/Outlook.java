@@ -34,10 +34,10 @@ final class Outlook {
   private static final int FIRST_SEASONS = 20;
 
   private static final int MORE_SEASONS = 100;
-  private static final int ALL_SEASONS = RunSettings.DEFAULT_SEASONS;
 
   private final Desk desk;
   private final Studies studies;
+  private final int allSeasons;
   private final Runnable told;
   private @Nullable Study study;
   private long askedVersion;
@@ -58,9 +58,16 @@ final class Outlook {
       @Nullable Comparison comparison,
       List<String> doubts) {}
 
-  Outlook(Desk desk, Studies studies, Runnable told) {
+  /**
+   * Beside what lies on a desk.
+   *
+   * @param allSeasons springs of a forecast that is whole
+   * @param told when there is something else to be shown
+   */
+  Outlook(Desk desk, Studies studies, int allSeasons, Runnable told) {
     this.desk = desk;
     this.studies = studies;
+    this.allSeasons = allSeasons;
     this.told = told;
   }
 
@@ -108,8 +115,8 @@ final class Outlook {
     double trials = isSideBySide ? 1 + all.size() : 1;
     double done = 0;
     List<String> doubts = List.of();
-    for (int seasons : List.of(FIRST_SEASONS, MORE_SEASONS, ALL_SEASONS)) {
-      double share = seasons / (double) (FIRST_SEASONS + MORE_SEASONS + ALL_SEASONS);
+    for (int seasons : List.of(FIRST_SEASONS, MORE_SEASONS, allSeasons)) {
+      double share = seasons / (double) (FIRST_SEASONS + MORE_SEASONS + allSeasons);
       double start = done;
       Forecast forecast =
           Forecasting.forecast(
@@ -183,7 +190,7 @@ final class Outlook {
     json.addProperty("version", shown.version());
     json.addProperty("file", desk.folder().name(shown.file()));
     json.addProperty("seasons", forecast.seasons());
-    json.addProperty("isWhole", forecast.seasons() >= ALL_SEASONS);
+    json.addProperty("isWhole", forecast.seasons() >= allSeasons);
     json.addProperty("onTime", answer.onTime());
     json.addProperty("mean", forecast.onTime().mean());
     MeanLimits limits = forecast.onTime().limits();
@@ -254,7 +261,7 @@ final class Outlook {
   /** Writes the forecast's report, as the command {@code run} does. */
   List<Path> save(String version) throws IOException, RefusedException {
     Seen shown = seen();
-    if (shown.forecast().seasons() < ALL_SEASONS) {
+    if (shown.forecast().seasons() < allSeasons) {
       throw RefusedException.bad("wait for the whole forecast first");
     }
     try (ResultsFolder results = desk.folder().open(shown.file(), ForecastAnswer.KIND)) {

@@ -72,10 +72,10 @@ final class Page implements AutoCloseable {
             return thread;
           });
 
-  Page(Desk desk, String version) {
+  Page(Desk desk, String version, int springs) {
     this.desk = desk;
     this.version = version;
-    this.outlook = new Outlook(desk, studies, () -> tell("forecast"));
+    this.outlook = new Outlook(desk, studies, springs, () -> tell("forecast"));
     this.asks = new AskedQuestions(desk, studies);
     var unused =
         watch.scheduleWithFixedDelay(this::look, LOOK_SECONDS, LOOK_SECONDS, TimeUnit.SECONDS);

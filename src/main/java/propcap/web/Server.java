@@ -15,6 +15,7 @@ import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
 import org.jspecify.annotations.Nullable;
 import propcap.disk.CannotWriteException;
+import propcap.study.RunSettings;
 
 /**
  * The page's server, on this machine's loopback address alone, but for what is shared to be read.
@@ -71,7 +72,12 @@ public final class Server implements AutoCloseable {
    * @throws IOException where the port is taken or the scenario's folder cannot be read
    */
   public static Server start(Path scenario, int port, String version) throws IOException {
-    Page page = new Page(new Desk(scenario), version);
+    return start(scenario, port, version, RunSettings.DEFAULT_SEASONS);
+  }
+
+  /** With a forecast of so many springs. */
+  static Server start(Path scenario, int port, String version, int springs) throws IOException {
+    Page page = new Page(new Desk(scenario), version, springs);
     InetAddress here = InetAddress.getByAddress("localhost", new byte[] {127, 0, 0, 1});
     Server server = new Server(HttpServer.create(new InetSocketAddress(here, port), BACKLOG), page);
     server.http.setExecutor(server.threads);

@@ -28,7 +28,13 @@ import org.openqa.selenium.support.ui.WebDriverWait;
 
 /** The system's own Chromium without a window, and what a grower does in it. */
 public final class Chromium implements AutoCloseable {
+  /** Of a whole forecast: what the page shows of it does not hang on their number. */
+  static final int SPRINGS = 120;
+
   private static final Duration PATIENCE = Duration.ofSeconds(60);
+
+  /** Half a second, Selenium's own, is most of what a test takes. */
+  private static final Duration BETWEEN_LOOKS = Duration.ofMillis(20);
 
   private final ChromeDriver driver;
 
@@ -91,7 +97,7 @@ public final class Chromium implements AutoCloseable {
 
   /** Waits for what a page that redraws itself shows at last. */
   <T> T await(Function<ChromeDriver, T> what) {
-    return new WebDriverWait(driver, PATIENCE)
+    return new WebDriverWait(driver, PATIENCE, BETWEEN_LOOKS)
         .ignoring(StaleElementReferenceException.class, NoSuchElementException.class)
         .until(d -> what.apply(driver));
   }
@@ -166,7 +172,8 @@ public final class Chromium implements AutoCloseable {
           WebElement shown = d.findElement(By.id("on-time"));
           boolean isStale = !d.findElements(By.cssSelector("#outlook-body.stale")).isEmpty();
           Double mean = Double.valueOf(String.valueOf(shown.getDomAttribute("data-mean")));
-          boolean isWhole = "1000".equals(shown.getDomAttribute("data-seasons")) && !isStale;
+          boolean isWhole =
+              String.valueOf(SPRINGS).equals(shown.getDomAttribute("data-seasons")) && !isStale;
           return isWhole && mean != before ? mean : null;
         });
   }

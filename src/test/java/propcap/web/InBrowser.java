@@ -14,6 +14,11 @@ abstract class InBrowser extends Served {
 
   private static @Nullable Chromium window;
 
+  @Override
+  int springs() {
+    return Chromium.SPRINGS;
+  }
+
   /** Skipped with a word where there is none. */
   @BeforeAll
   static void aBrowser() {

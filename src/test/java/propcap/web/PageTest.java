@@ -276,8 +276,7 @@ class PageTest extends Served {
   @Test
   void aSearchForABetterPlanThatIsStoppedAnswers() throws Exception {
     long id =
-        browser.ask(
-            Map.of("question", "plan", "goal", 90, "earlier", 1, "later", 1, "minutes", 30));
+        browser.ask(Map.of("question", "plan", "goal", 90, "earlier", 1, "later", 1, "minutes", 1));
     news.await(
         "study", told -> told.get("id").getAsLong() == id && told.get("share").getAsDouble() > 0);
     json(browser.post("/api/stop", Map.of("id", id)));

@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.io.TempDir;
+import propcap.study.RunSettings;
 
 /** A small farm in a folder of its own and its server for each test, asked as a page asks it. */
 abstract class Served {
@@ -13,6 +14,11 @@ abstract class Served {
   Server server;
   Browser browser;
 
+  /** Of a whole forecast. */
+  int springs() {
+    return RunSettings.DEFAULT_SEASONS;
+  }
+
   @BeforeEach
   void serve() throws IOException {
     serve(Farm.in(folder));
@@ -20,7 +26,7 @@ abstract class Served {
 
   private void serve(Path file) throws IOException {
     scenario = file;
-    server = Server.start(file, 0, "test");
+    server = Server.start(file, 0, "test", springs());
     browser = new Browser(server.newLink());
   }
 

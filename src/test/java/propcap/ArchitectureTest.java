@@ -14,7 +14,9 @@ import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.lang.ArchRule;
+import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Arrays;
 import java.util.Date;
@@ -123,6 +125,47 @@ class ArchitectureTest {
   @Test
   void everyQuestionHasItsRoom() {
     assertThat(questions()).hasSizeGreaterThanOrEqualTo(11).contains("forecast", "plan", "frost");
+  }
+
+  static Stream<Path> roomsOfReport() throws IOException {
+    try (Stream<Path> files = Files.list(Path.of("src/main/java/propcap/report"))) {
+      return files.filter(Files::isDirectory).toList().stream();
+    }
+  }
+
+  /** A room that grows beyond that has more than one thing in it. */
+  @ParameterizedTest
+  @MethodSource("roomsOfReport")
+  void aRoomOfReportIsSeenAtAGlance(Path room) throws IOException {
+    try (Stream<Path> files = Files.list(room)) {
+      assertThat(files).hasSizeLessThanOrEqualTo(26);
+    }
+  }
+
+  /** Of the numbers and names a text is made last: nobody finds them in it again. */
+  @Test
+  void noTextIsTakenApartAgain() {
+    // Two that fold lines, and one that reads back a file of its own.
+    takingApart("Lines", "CalendarFeed", "SweptSeasons").check(HOUSE);
+    assertThat(takingApart("CalendarFeed", "SweptSeasons").evaluate(HOUSE).hasViolation()).isTrue();
+  }
+
+  private static ArchRule takingApart(String... readers) {
+    return noClasses()
+        .that()
+        .resideInAnyPackage("propcap.report..", "propcap.study..", "propcap.evidence..")
+        .and(
+            describe(
+                "are none of " + String.join(", ", readers),
+                each -> !Arrays.asList(readers).contains(each.getSimpleName())))
+        .should()
+        .callMethodWhere(
+            target(
+                describe(
+                    "a method that finds where something stands in a text",
+                    called ->
+                        called.getOwner().isEquivalentTo(String.class)
+                            && called.getName().matches("split|indexOf|lastIndexOf"))));
   }
 
   /** The innermost rooms use nothing from elsewhere but what is named here. */

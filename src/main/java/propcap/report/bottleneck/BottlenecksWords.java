@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import propcap.farm.RoomWait;
 import propcap.report.kit.ChangeWords;
-import propcap.report.kit.MoneyWords;
 import propcap.report.kit.TradeWords;
 import propcap.report.kit.Words;
 import propcap.study.Bottlenecks;

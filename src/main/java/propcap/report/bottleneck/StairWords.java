@@ -2,7 +2,6 @@ package propcap.report.bottleneck;
 
 import java.util.ArrayList;
 import java.util.List;
-import propcap.report.kit.MoneyWords;
 import propcap.report.kit.Words;
 import propcap.study.Bottlenecks;
 import propcap.study.Bottlenecks.Step;

@@ -18,7 +18,6 @@ import propcap.farm.CountedTray;
 import propcap.farm.CountedTray.Inspection;
 import propcap.report.chart.ChartStyle;
 import propcap.report.chart.Svg;
-import propcap.report.kit.Limits;
 
 /** A lot at one temperature: the counts as steps, the curve through them, and its band. */
 final class GerminationChart {

@@ -17,7 +17,6 @@ import propcap.evidence.ThermalFit;
 import propcap.report.kit.AnswerPage;
 import propcap.report.kit.Csv;
 import propcap.report.kit.Fact;
-import propcap.report.kit.Limits;
 import propcap.report.kit.Part;
 import propcap.report.kit.Part.Figure;
 import propcap.report.kit.Sheet;

@@ -16,7 +16,6 @@ import propcap.evidence.GerminationFit.Lot;
 import propcap.evidence.GoodnessOfFit;
 import propcap.evidence.ThermalFit;
 import propcap.report.kit.Json;
-import propcap.report.kit.Limits;
 import propcap.report.kit.Sheet.Cell;
 import propcap.report.kit.Table;
 import propcap.report.kit.Words;

@@ -11,7 +11,6 @@ import propcap.evidence.GerminationReport.Group;
 import propcap.evidence.ReplicateTolerance;
 import propcap.report.kit.AnswerPage;
 import propcap.report.kit.Fact;
-import propcap.report.kit.Limits;
 import propcap.report.kit.Part;
 import propcap.report.kit.Sheet;
 import propcap.report.kit.Table;

@@ -14,7 +14,6 @@ import propcap.evidence.GerminationFit.Lot;
 import propcap.evidence.GerminationFit.NoBase;
 import propcap.evidence.GoodnessOfFit;
 import propcap.evidence.ThermalFit;
-import propcap.report.kit.Limits;
 import propcap.report.kit.ListNumbers;
 import propcap.report.kit.Words;
 

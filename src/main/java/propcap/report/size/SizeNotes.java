@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import propcap.farm.RoomWait;
 import propcap.report.kit.LossWords;
-import propcap.report.kit.MatchedWords;
 import propcap.report.kit.TradeWords;
 import propcap.report.kit.WaitingCauses;
 import propcap.report.kit.Words;

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import propcap.farm.Place;
-import propcap.report.kit.MatchedWords;
 import propcap.report.kit.Money;
 import propcap.report.kit.Words;
 import propcap.study.Capacity;

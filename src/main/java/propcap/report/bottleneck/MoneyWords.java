@@ -1,7 +1,9 @@
-package propcap.report.kit;
+package propcap.report.bottleneck;
 
 import java.util.List;
 import java.util.Optional;
+import propcap.report.kit.Money;
+import propcap.report.kit.Words;
 import propcap.study.Bottlenecks;
 import propcap.study.Bottlenecks.Step;
 import propcap.study.Bottlenecks.Trial;
@@ -10,18 +12,18 @@ import propcap.study.Comparison.Pays;
 import propcap.study.Difference;
 
 /** What more of a place brings in money, in words. */
-public record MoneyWords(Money money) {
-  public static MoneyWords of(Bottlenecks answer) {
+record MoneyWords(Money money) {
+  static MoneyWords of(Bottlenecks answer) {
     return new MoneyWords(Money.of(answer.scenario()).orElse(new Money("")));
   }
 
   /** Such as {@code +30 ± 23 EUR of margin a season}. */
-  public String margin(Difference margin) {
+  String margin(Difference margin) {
     return money.difference(margin) + " of margin a season";
   }
 
   /** What it is worth, bought or only taken on. */
-  public String worth(Trial trial) {
+  String worth(Trial trial) {
     Comparison.Worth worth = trial.worth();
     if (worth != null) {
       return "net present value "
@@ -31,7 +33,7 @@ public record MoneyWords(Money money) {
   }
 
   /** Why it does not pay. */
-  public String against(Trial trial) {
+  String against(Trial trial) {
     Difference margin = trial.margin();
     return margin != null && margin.isLess()
         ? "even before buying the margin falls (" + money.difference(margin) + " a season)"
@@ -42,7 +44,7 @@ public record MoneyWords(Money money) {
   }
 
   /** What the steps bring before they are paid for; nothing where one of them may bring none. */
-  public String beforeBuying(List<Step> steps) {
+  String beforeBuying(List<Step> steps) {
     if (steps.stream().anyMatch(s -> s.trial().pays() != Pays.NOT_KNOWN)) {
       return "";
     }

@@ -1,40 +1,41 @@
-package propcap.report.kit;
+package propcap.report.germination;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.function.DoubleFunction;
 import propcap.evidence.Estimate;
+import propcap.report.kit.Words;
 
 /** Estimates as a grower reads them: the number, and its 95 % limits as far as there are any. */
-public final class Limits {
+final class Limits {
   private Limits() {}
 
   /** Such as {@code 88 % (82 to 92)}. */
-  public static String percent(Estimate share) {
+  static String percent(Estimate share) {
     return Words.percent(share.value()) + " (" + percentLimits(share) + ")";
   }
 
   /** Such as {@code 82 to 92 %}. */
-  public static String percentLimits(Estimate share) {
+  static String percentLimits(Estimate share) {
     return Words.barePercent(share.low()) + " to " + Words.percent(share.high());
   }
 
   /** Such as {@code 5.1 (4.9 to 5.3)}. */
-  public static String days(Estimate days) {
+  static String days(Estimate days) {
     return with(days, Limits::days);
   }
 
   /** Such as {@code 8.3 C (6.9 to 9.4)}. */
-  public static String temperature(Estimate tempC) {
+  static String temperature(Estimate tempC) {
     return temperature(tempC.value()) + " (" + limits(tempC, Limits::tenths) + ")";
   }
 
   /** Such as {@code 0.21 (0.18 to 0.25)}. */
-  public static String fine(Estimate estimate) {
+  static String fine(Estimate estimate) {
     return with(estimate, Limits::fine);
   }
 
-  public static String whole(Estimate estimate) {
+  static String whole(Estimate estimate) {
     return with(estimate, Words::amount);
   }
 
@@ -43,7 +44,7 @@ public final class Limits {
   }
 
   /** The limits alone. */
-  public static String limits(Estimate estimate, DoubleFunction<String> number) {
+  static String limits(Estimate estimate, DoubleFunction<String> number) {
     if (!estimate.hasLow()) {
       return estimate.hasHigh() ? "at most " + number.apply(estimate.high()) : "no limits";
     }
@@ -53,11 +54,11 @@ public final class Limits {
   }
 
   /** Days: to a tenth, or a hundredth where there are few. */
-  public static String days(double days) {
+  static String days(double days) {
     return format(days, days < 3 ? 2 : 1);
   }
 
-  public static String fine(double number) {
+  static String fine(double number) {
     return format(number, 2);
   }
 
@@ -66,12 +67,12 @@ public final class Limits {
   }
 
   /** Such as {@code 22 C} or {@code 21.1 C}. */
-  public static String temperature(double tempC) {
+  static String temperature(double tempC) {
     return rounded(tempC, 1).stripTrailingZeros().toPlainString() + " C";
   }
 
   /** The same, kept on one line however narrow the column. */
-  public static String temperatureOnOneLine(double tempC) {
+  static String temperatureOnOneLine(double tempC) {
     return temperature(tempC).replace(' ', '\u00a0');
   }
 

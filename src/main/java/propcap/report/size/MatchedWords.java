@@ -1,8 +1,9 @@
-package propcap.report.kit;
+package propcap.report.size;
 
 import java.util.List;
 import propcap.farm.Scenario;
 import propcap.farm.Sowing;
+import propcap.report.kit.Words;
 import propcap.study.Sizing;
 
 /**
@@ -10,32 +11,32 @@ import propcap.study.Sizing;
  *
  * @param match as asked for, such as {@code tomato*}
  */
-public record MatchedWords(Scenario scenario, String match, List<Sowing> sowings) {
+record MatchedWords(Scenario scenario, String match, List<Sowing> sowings) {
   /** So many are named one by one. */
   private static final int NAMED = 3;
 
-  public static MatchedWords of(Sizing sizing) {
+  static MatchedWords of(Sizing sizing) {
     List<Sowing> plan = sizing.scenario().sowings();
     return new MatchedWords(
         sizing.scenario(), sizing.match(), sizing.sowings().stream().map(plan::get).toList());
   }
 
   /** Whether the goal is about the whole plan. */
-  public boolean isAll() {
+  boolean isAll() {
     return sowings.size() == scenario.sowings().size();
   }
 
-  public boolean isOne() {
+  boolean isOne() {
     return sowings.size() == 1;
   }
 
   /** Such as {@code tomato-1 and tomato-2} or {@code all 4 sowings of snapdragon}. */
-  public String each() {
+  String each() {
     return named("all ");
   }
 
   /** The sowings taken together, such as {@code the 4 sowings of snapdragon}. */
-  public String together() {
+  String together() {
     return named("the ");
   }
 
@@ -46,7 +47,7 @@ public record MatchedWords(Scenario scenario, String match, List<Sowing> sowings
   }
 
   /** The crop's name where all of its sowings are meant and no other; or else the match. */
-  public String name() {
+  String name() {
     String crop = sowings.isEmpty() ? match : sowings.get(0).crop();
     boolean isCrop =
         sowings.equals(scenario.sowings().stream().filter(s -> s.crop().equals(crop)).toList());

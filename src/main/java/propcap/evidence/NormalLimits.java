@@ -1,6 +1,8 @@
 package propcap.evidence;
 
 import java.util.Arrays;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import org.apache.commons.math3.analysis.integration.gauss.GaussIntegrator;
 import org.apache.commons.math3.analysis.integration.gauss.GaussIntegratorFactory;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
@@ -21,6 +23,9 @@ final class NormalLimits {
 
   private static final int MOST_STEPS = 1000;
 
+  private record Asked(double z, double level) {}
+
+  private final Map<Asked, Double> known = new ConcurrentHashMap<>();
   private final int n;
   private final double[] weights = new double[NODES];
 
@@ -48,6 +53,10 @@ final class NormalLimits {
 
   /** The W that is not passed with a chance, for the quantile that lies z deviations up. */
   double quantile(double z, double level) {
+    return known.computeIfAbsent(new Asked(z, level), asked -> solved(z, level));
+  }
+
+  private double solved(double z, double level) {
     double reach = 4 + Math.abs(z);
     while (cumulative(z, -reach) > level || cumulative(z, reach) < level) {
       reach *= 4;

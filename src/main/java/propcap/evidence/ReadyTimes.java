@@ -1,9 +1,12 @@
 package propcap.evidence;
 
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 import propcap.evidence.TrayEvidence.Readiness;
 import propcap.evidence.TrayEvidence.Ripening;
 import umontreal.ssj.probdist.NormalDist;
@@ -19,7 +22,7 @@ import umontreal.ssj.probdist.NormalDist;
  * but for what chance allows in one log of forty.
  */
 final class ReadyTimes {
-  /** For a tray that is far off; two such still have a product. */
+  /** For a tray that is far off. */
   private static final double LEAST_CHANCE = 1e-150;
 
   /**
@@ -28,8 +31,11 @@ final class ReadyTimes {
    */
   private static final double FORGOTTEN = 0.01;
 
+  /** Of each pair of bounds, which trays of one sowing often share. */
   private final double[] lnAbove;
+
   private final double[] lnUpTo;
+  private final int[] trays;
   private final double[] lnMoved;
   private final double meanLnMoved;
 
@@ -40,8 +46,11 @@ final class ReadyTimes {
    * @param moved degree days by which the others were ready
    */
   ReadyTimes(List<Ripening> told, List<Double> moved) {
-    lnAbove = told.stream().mapToDouble(r -> Math.log(r.above())).toArray();
-    lnUpTo = told.stream().mapToDouble(r -> Math.log(r.upTo())).toArray();
+    Map<Ripening, Integer> alike = new LinkedHashMap<>();
+    told.forEach(each -> alike.merge(each, 1, Integer::sum));
+    lnAbove = alike.keySet().stream().mapToDouble(r -> Math.log(r.above())).toArray();
+    lnUpTo = alike.keySet().stream().mapToDouble(r -> Math.log(r.upTo())).toArray();
+    trays = alike.values().stream().mapToInt(n -> n).toArray();
     lnMoved = moved.stream().mapToDouble(Math::log).toArray();
     meanLnMoved = Arrays.stream(lnMoved).average().orElse(0);
   }
@@ -62,12 +71,15 @@ final class ReadyTimes {
 
   /** Trays that tell, if the law were this one: moved ones only where they contradict it. */
   int telling(double mu, double sigma) {
-    return lnUpTo.length + (logOfMoved(mu, sigma) < 0 ? lnMoved.length : 0);
+    return Arrays.stream(trays).sum() + (logOfMoved(mu, sigma) < 0 ? lnMoved.length : 0);
   }
 
   /** Trays of which it is known when they were ready. */
   int timed() {
-    return (int) Arrays.stream(lnUpTo).filter(Double::isFinite).count();
+    return IntStream.range(0, trays.length)
+        .filter(i -> Double.isFinite(lnUpTo[i]))
+        .map(i -> trays[i])
+        .sum();
   }
 
   /** All logarithms of degree days that are known of. */
@@ -81,23 +93,18 @@ final class ReadyTimes {
   /** Logarithm of the chance of all of them. */
   double logLikelihood(double mu, double sigma) {
     double sum = logOfMoved(mu, sigma);
-    double product = 1;
-    for (int i = 0; i < lnUpTo.length; i++) {
-      product *= Math.max(LEAST_CHANCE, chance(i, mu, sigma));
-      if (product < LEAST_CHANCE) {
-        sum += Math.log(product);
-        product = 1;
-      }
+    for (int i = 0; i < trays.length; i++) {
+      sum += trays[i] * Math.log(Math.max(LEAST_CHANCE, chance(i, mu, sigma)));
     }
-    return sum + Math.log(product);
+    return sum;
   }
 
-  private double chance(int tray, double mu, double sigma) {
-    double low = (lnAbove[tray] - mu) / sigma;
-    if (Double.isInfinite(lnUpTo[tray])) {
+  private double chance(int bounds, double mu, double sigma) {
+    double low = (lnAbove[bounds] - mu) / sigma;
+    if (Double.isInfinite(lnUpTo[bounds])) {
       return FORGOTTEN + (1 - FORGOTTEN) * NormalDist.barF01(low);
     }
-    double high = (lnUpTo[tray] - mu) / sigma;
+    double high = (lnUpTo[bounds] - mu) / sigma;
     // In the upper tail the complements have the digits.
     return low > 0
         ? NormalDist.barF01(low) - NormalDist.barF01(high)

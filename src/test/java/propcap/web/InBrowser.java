@@ -2,11 +2,10 @@ package propcap.web;
 
 import java.io.IOException;
 import org.jspecify.annotations.Nullable;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 
-/** A small farm and its page for each test, in one window for all of a class. */
+/** A small farm and its page for each test, in one window for all classes of a process. */
 abstract class InBrowser extends Served {
   static final int WIDE = 1400;
   static final int LAPTOP = 1280;
@@ -22,14 +21,10 @@ abstract class InBrowser extends Served {
   /** Skipped with a word where there is none. */
   @BeforeAll
   static void aBrowser() {
-    window = Chromium.start(WIDE, 1000);
-  }
-
-  @AfterAll
-  static void closeBrowser() {
-    if (window != null) {
-      window.close();
-      window = null;
+    if (window == null) {
+      Chromium started = Chromium.start(WIDE, 1000);
+      Runtime.getRuntime().addShutdownHook(new Thread(started::close, "closing the browser"));
+      window = started;
     }
   }
 

@@ -2,46 +2,41 @@ package propcap.study;
 
 import java.util.Arrays;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import propcap.farm.Loss;
 import propcap.season.SeasonOutcome;
 
 /** What one sowing lacks with endless room, counted as the seasons come in. */
 final class ShortfallSummary {
+  /** What a tray does not lose where it is sown and moved in time and no hard frost comes. */
+  private static final List<Loss> UNUSUAL =
+      List.of(Loss.STRETCHED, Loss.OVERHELD, Loss.FROST, Loss.DUMPED, Loss.UNPLANTED);
+
   private final int sowing;
   private final int needed;
 
-  /** With endless room, season by season. */
+  /** With endless room, season by season; likewise below. */
   private final Column onTime = new Column();
 
-  private final Map<Loss, Double> lost = new EnumMap<>(Loss.class);
-  private double late;
-  private double tooFewCells;
+  private final Column late = new Column();
+  private final Map<Loss, Column> lost = new EnumMap<>(Loss.class);
 
   ShortfallSummary(int sowing, int needed) {
     this.sowing = sowing;
     this.needed = needed;
     for (Loss cause : Loss.values()) {
-      lost.put(cause, 0.0);
+      lost.put(cause, new Column());
     }
   }
 
   /** Adds a season that was run with endless room. */
   void add(SeasonOutcome season) {
     onTime.add(season.onTime(sowing));
-    double lacking = lacking(season.onTime(sowing));
-    double taken = season.late(sowing);
-    for (Loss cause : Loss.values()) {
-      taken += season.lost(sowing, cause);
-    }
-    double shared = Math.min(lacking, taken);
-    tooFewCells += lacking - shared;
-    if (shared > 0) {
-      double each = shared / taken;
-      late += each * season.late(sowing);
-      lost.replaceAll((cause, plants) -> plants + each * season.lost(sowing, cause));
-    }
+    late.add(season.late(sowing));
+    lost.forEach((cause, plants) -> plants.add(season.lost(sowing, cause)));
   }
 
   private double lacking(double plants) {
@@ -66,17 +61,54 @@ final class ShortfallSummary {
     }
     double[] now = lacking(real, n);
     double[] withRoom = lacking(onTime, n);
+    double ordinary = ordinary();
+    double tooFewTrays = 0;
+    double tooLate = 0;
+    double[] taken = new double[Loss.values().length];
+    for (int i = 0; i < n; i++) {
+      double all = late.get(i);
+      for (Loss cause : Loss.values()) {
+        all += lost(cause, i);
+      }
+      double shared = Math.min(Math.max(0, withRoom[i] - lacking(ordinary)), all);
+      tooFewTrays += withRoom[i] - shared;
+      double each = shared > 0 ? shared / all : 0;
+      tooLate += each * late.get(i);
+      for (Loss cause : Loss.values()) {
+        taken[cause.ordinal()] += each * lost(cause, i);
+      }
+    }
     Map<Loss, Double> means = new EnumMap<>(Loss.class);
-    lost.forEach((cause, plants) -> means.put(cause, plants / n));
+    for (Loss cause : Loss.values()) {
+      means.put(cause, taken[cause.ordinal()] / n);
+    }
     return new Shortfall(
         n,
         Samples.mean(now),
         Paired.difference(withRoom, now, strata, false, Confirming.CONFIDENCE, 1),
-        tooFewCells / n,
-        late / n,
+        ordinary,
+        tooFewTrays / n,
+        tooLate / n,
         means,
         met(now),
         met(withRoom));
+  }
+
+  /** What its trays give in a median spring, on time or late, where only what is usual is lost. */
+  private double ordinary() {
+    double[] plants = new double[onTime.size()];
+    for (int i = 0; i < plants.length; i++) {
+      plants[i] = onTime.get(i) + late.get(i);
+      for (Loss cause : UNUSUAL) {
+        plants[i] += lost(cause, i);
+      }
+    }
+    Arrays.sort(plants);
+    return plants[plants.length / 2];
+  }
+
+  private int lost(Loss cause, int season) {
+    return Objects.requireNonNull(lost.get(cause)).get(season);
   }
 
   private double[] lacking(Column plants, int n) {

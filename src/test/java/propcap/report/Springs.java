@@ -77,6 +77,7 @@ public final class Springs {
         100,
         lacking,
         new Difference(room, 0.1 * room, 0.05 * room, 0.5, 1.0, 60),
+        sowing.plantsNeeded(),
         0,
         0.1 * lacking,
         lost,

@@ -2,6 +2,7 @@ package propcap.report.forecast;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import propcap.farm.Season;
 import propcap.report.kit.Lines;
 import propcap.report.kit.LossWords;
@@ -43,13 +44,18 @@ public final class Headlines {
   }
 
   private static String sowing(SowingForecast forecast, Season season) {
-    return "  "
-        + SafetyWords.mark(Safety.of(forecast))
-        + " "
-        + forecast.sowing().id()
-        + ": "
-        + PlantsSection.words(forecast, season)
-        + Reasons.most(forecast).map(cause -> ": " + cause).orElse("");
+    String line =
+        "  "
+            + SafetyWords.mark(Safety.of(forecast))
+            + " "
+            + forecast.sowing().id()
+            + ": "
+            + PlantsSection.words(forecast, season);
+    return Stream.of(true, false)
+        .map(isLong -> line + Reasons.most(forecast, isLong).map(cause -> ": " + cause).orElse(""))
+        .filter(told -> told.length() <= Lines.COLUMNS)
+        .findFirst()
+        .orElse(line);
   }
 
   private static String hands(Forecast forecast) {

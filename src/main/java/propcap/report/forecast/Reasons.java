@@ -23,6 +23,7 @@ import propcap.study.Shortfall;
  */
 public record Reasons(List<Row> rows, String springs, String note) {
   private static final String LACK_OF_ROOM = "lack of room";
+  private static final String TOO_FEW_TRAYS = "too few trays";
 
   /** So many accounts are folded on a phone. */
   private static final int MANY = 6;
@@ -64,8 +65,9 @@ public record Reasons(List<Row> rows, String springs, String note) {
             rows,
             springs(withRoom(forecast), forecast.seasons()),
             "What room takes is measured: the plants lacking less those lacking on the same springs"
-                + " with endless room. What is lacking even so is shared among all that took plants"
-                + " in that spring, by how many each took.");
+                + " with endless room. Too few trays are those that would not give the plants needed"
+                + " even if the spring went as half of all springs do. What is lacking even so is"
+                + " shared among all that took plants in that spring, by how many each took.");
   }
 
   /** On how many springs endless room was tried. */
@@ -109,7 +111,7 @@ public record Reasons(List<Row> rows, String springs, String note) {
     record Share(String name, double plants) {}
     List<Share> shares = new ArrayList<>();
     shares.add(new Share(LACK_OF_ROOM, shortfall.room().mean()));
-    shares.add(new Share("too few cells sown", shortfall.tooFewCells()));
+    shares.add(new Share(TOO_FEW_TRAYS, shortfall.tooFewTrays()));
     shares.add(new Share("late for the bed", shortfall.late()));
     for (Map.Entry<Loss, Double> lost : shortfall.lost().entrySet()) {
       shares.add(new Share(TradeWords.shortLoss(lost.getKey()), lost.getValue()));
@@ -145,6 +147,14 @@ public record Reasons(List<Row> rows, String springs, String note) {
   private static String part(
       Scenario scenario, SowingForecast sowing, Shortfall shortfall, Part part) {
     String plants = Words.count((double) part.plants());
+    if (part.name().equals(TOO_FEW_TRAYS)) {
+      return plants
+          + " for "
+          + TOO_FEW_TRAYS
+          + " ("
+          + give(sowing, shortfall)
+          + " plants in an ordinary spring)";
+    }
     if (!part.name().equals(LACK_OF_ROOM)) {
       return plants + " " + part.name();
     }
@@ -154,6 +164,14 @@ public record Reasons(List<Row> rows, String springs, String note) {
         + " for "
         + LACK_OF_ROOM
         + longestWait(scenario, sowing).map(w -> " (" + w + ")").orElse("");
+  }
+
+  /** What can be expected of its trays, such as {@code 12 give about 870}. */
+  private static String give(SowingForecast sowing, Shortfall shortfall) {
+    int trays = sowing.sowing().trays();
+    return (trays == 1 ? "1 gives" : trays + " give")
+        + " about "
+        + Words.count(shortfall.ordinary());
   }
 
   /** What its trays wait for the longest, and how long. */
@@ -175,8 +193,12 @@ public record Reasons(List<Row> rows, String springs, String note) {
     return sowing.waiting().getOrDefault(step, 0.0) / sowing.sowing().trays();
   }
 
-  /** What makes up most of what a sowing lacks, for a line; empty where nothing does. */
-  static Optional<String> most(SowingForecast sowing) {
+  /**
+   * What makes up most of what a sowing lacks, for a line; empty where nothing does.
+   *
+   * @param isLong whether there is room for more than its name
+   */
+  static Optional<String> most(SowingForecast sowing, boolean isLong) {
     Shortfall shortfall = sowing.shortfall();
     if (shortfall == null || Safety.of(sowing) == Safety.SAFE) {
       return Optional.empty();
@@ -184,6 +206,10 @@ public record Reasons(List<Row> rows, String springs, String note) {
     return parts(shortfall).stream()
         .findFirst()
         .filter(p -> p.plants() > 0 && p.plants() >= MOST * shortfall.lacking())
-        .map(Part::name);
+        .map(
+            p ->
+                isLong && p.name().equals(TOO_FEW_TRAYS)
+                    ? p.name() + " (" + give(sowing, shortfall) + ")"
+                    : p.name());
   }
 }

@@ -96,8 +96,8 @@ public final class Words {
   }
 
   /**
-   * A chance in springs, such as {@code 9 springs of 10}. It is rounded down, so that 9 of 10 is
-   * never less than that, but says {@code nearly} where the next is close.
+   * A chance in springs, such as {@code 9 springs of 10} or {@code 46 springs of 100}: of 100 where
+   * tenths would hide some. It is cut as {@link #chance} is.
    */
   public static String springs(double chance) {
     if (chance <= 0) {
@@ -106,25 +106,20 @@ public final class Words {
     if (chance >= 1) {
       return "every spring";
     }
-    double tenths = chance * 10 + NEARLY;
-    int whole = (int) tenths;
-    if (isRoundedUp(chance)) {
-      return whole == 9 ? "nearly every spring" : "nearly " + springsOfTen(whole + 1);
+    int hundredths = (int) (chance * 100 + NEARLY);
+    if (hundredths == 0) {
+      return "fewer than 1 spring of 100";
     }
-    return whole == 0 ? "fewer than 1 spring of 10" : springsOfTen(whole);
+    return hundredths % 10 == 0 ? springsOf(hundredths / 10, 10) : springsOf(hundredths, 100);
   }
 
-  /** A chance as too few springs: neither "only no spring" nor "only nearly 9 springs" is said. */
+  /** A chance as too few springs; "only no spring" is not said. */
   public static String onlySprings(double chance) {
-    return isRoundedUp(chance) || chance <= 0 ? springs(chance) : "only " + springs(chance);
+    return chance <= 0 ? springs(chance) : "only " + springs(chance);
   }
 
-  private static boolean isRoundedUp(double chance) {
-    return (chance * 10 + NEARLY) % 1 >= 0.75;
-  }
-
-  private static String springsOfTen(int springs) {
-    return springs + (springs == 1 ? " spring of 10" : " springs of 10");
+  private static String springsOf(int springs, int of) {
+    return springs + (springs == 1 ? " spring of " : " springs of ") + of;
   }
 
   /** Eight springs of ten lie within it, such as {@code 1,900–2,400}. */

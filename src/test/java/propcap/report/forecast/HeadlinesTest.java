@@ -16,9 +16,9 @@ class HeadlinesTest {
             "  56,300 of 62,520 plants needed on time in a mean spring (95 % interval 54,976 to"
                 + " 57,624)",
             "  49 days with Mats full, between 3 March and 20 April (95 % interval 48 to 50)",
-            "  ◐ tomato-1: in only 3 springs of 10 are the 2,400 plants in by 15 April: lack of room",
-            "  ◐ squash-1: in only 4 springs of 10 are the 2,466 plants in by 21 May: lack of room",
-            "  ◐ leek-2: in only 5 springs of 10 are the 2,533 plants in by 22 May: lack of room",
+            "  ◐ tomato-1: in only 34 springs of 100 are the 2,400 plants in by 15 April: lack of room",
+            "  ◐ squash-1: in only 43 springs of 100 are the 2,466 plants in by 21 May: lack of room",
+            "  ◐ leek-2: in only 52 springs of 100 are the 2,533 plants in by 22 May: lack of room",
             "The bottleneck is table room (House 1 and House 2): 648 of 929 tray-days of waiting go"
                 + " back to it.",
             "Lost, of cells sown: no seedling 10 %, kept too long 6.0 %, on the table 4.3 %",

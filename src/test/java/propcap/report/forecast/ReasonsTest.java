@@ -59,7 +59,7 @@ class ReasonsTest {
       Shortfall s = Objects.requireNonNull(sowing.shortfall());
       double parts =
           s.room().mean()
-              + s.tooFewCells()
+              + s.tooFewTrays()
               + s.late()
               + s.lost().values().stream().mapToDouble(l -> l).sum();
       assertThat(parts).isCloseTo(s.lacking(), within(1e-6));
@@ -118,5 +118,40 @@ class ReasonsTest {
         Sowings.each(asked, s -> Sowings.with(s, new Sowing.Leeway(null, null, 0.0)));
     assertThat(Reasons.of(forecast(asked)).rows()).isNotEmpty();
     assertThat(Reasons.of(forecast(anyChance)).rows()).isEmpty();
+  }
+
+  /** Nothing but trays can mend what no spring can give, however well it goes. */
+  @ParameterizedTest
+  @ValueSource(longs = {27, 28, 43, 82})
+  void whereTheTraysCannotGiveAllThePlantsTheyAreTooFew(long seed) throws Exception {
+    Scenario roomy = EvenChances.from(seed).withEndlessRoom();
+    Forecast forecast =
+        forecast(Sowings.each(roomy, s -> Sowings.needing(s, 100 + 100 * s.plantsNeeded())));
+    assertThat(Reasons.of(forecast).rows())
+        .hasSize(forecast.sowings().size())
+        .allMatch(row -> row.parts().get(0).name().equals("too few trays"))
+        .allMatch(row -> row.sentence().contains(" plants in an ordinary spring)"));
+    assertThat(Headlines.of(forecast)).anyMatch(line -> line.contains(": too few trays ("));
+  }
+
+  /** In half of the springs it gives no more, so that half of what is expected lacks at least. */
+  @ParameterizedTest
+  @ValueSource(longs = {27, 28, 43, 82, 84, 97, 181, 203})
+  void whatAnOrdinarySpringDoesNotGiveIsPutDownToTheTrays(long seed) throws Exception {
+    Scenario scenario = EvenChances.from(seed);
+    for (SowingForecast sowing : forecast(scenario).sowings()) {
+      Shortfall told = Objects.requireNonNull(sowing.shortfall());
+      double expected = Math.max(0, sowing.sowing().plantsNeeded() - told.ordinary());
+      assertThat(told.tooFewTrays()).isBetween(expected / 2 - 1e-9, expected + 1e-9);
+    }
+  }
+
+  /** More of them would be kept too long as well. */
+  @Test
+  void plantsThatSpoilAreNotPutDownToTooFewTrays() throws Exception {
+    Reasons reasons = Reasons.of(forecast(EvenChances.from(28).withEndlessRoom()));
+    assertThat(reasons.rows())
+        .anyMatch(row -> row.parts().get(0).name().equals("kept too long"))
+        .noneMatch(row -> row.sentence().contains("too few trays"));
   }
 }

@@ -101,10 +101,10 @@ class ReportPageTest {
   void theWorstSowingComesFirstAndIsSaidInWords() {
     assertInOrder(
         "Not all: 32 of 42 sowings have",
-        "Most at risk are tomato-1 (3 springs of 10)",
+        "Most at risk are tomato-1 (34 springs of 100)",
         "<tbody>",
         "tomato-1",
-        "in only 3 springs of 10 are the 2,400 plants in by 15 April; in 9 of 10 they are by 21"
+        "in only 34 springs of 100 are the 2,400 plants in by 15 April; in 9 of 10 they are by 21"
             + " April",
         "cabbage-2",
         "ready by 6 April in 9 springs of 10");

@@ -15,15 +15,18 @@ class WordsTest {
   @ParameterizedTest
   @CsvSource({
     "0, no spring",
-    "0.04, fewer than 1 spring of 10",
+    "0.004, fewer than 1 spring of 100",
+    "0.04, 4 springs of 100",
     "0.1, 1 spring of 10",
     "0.6, 6 springs of 10",
     "0.7, 7 springs of 10",
-    "0.87, 8 springs of 10",
-    "0.88, nearly 9 springs of 10",
+    "0.46, 46 springs of 100",
+    "0.87, 87 springs of 100",
+    "0.899, 89 springs of 100",
     "0.9, 9 springs of 10",
-    "0.96, 9 springs of 10",
-    "0.98, nearly every spring",
+    "0.904, 9 springs of 10",
+    "0.96, 96 springs of 100",
+    "0.999, 99 springs of 100",
     "1, every spring"
   })
   void aChanceIsSaidInSprings(double chance, String words) {

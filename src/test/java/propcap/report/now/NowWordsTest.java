@@ -201,8 +201,8 @@ class NowWordsTest {
     advise(Kind.SOW_AGAIN, a, 2, 14, 0.29, difference(-0.73, 0.14));
     assertThat(told())
         .contains(
-            " a: sow 2 trays again on 11 March, and its plants are on time in 9 springs of 10; as it"
-                + " stands, in 6 springs of 10. On 15 March 2 trays are still enough. On average 0.7"
+            " a: sow 2 trays again on 11 March, and its plants are on time in 93 springs of 100; as it"
+                + " stands, in 64 springs of 100. On 15 March 2 trays are still enough. On average 0.7"
                 + " fewer of the other sowings have their plants on time, for lack of room.")
         .doesNotContain("±", "Until", "more piece");
   }
@@ -228,7 +228,7 @@ class NowWordsTest {
     advise(Kind.SOW_AGAIN, b, 2, 14, 0.29, difference(-0.73, 0.14));
     assertThat(told())
         .contains(
-            "The most useful is for a: buy in 713 plants, and its plants are on time in 9 springs of 10; as"
+            "The most useful is for a: buy in 713 plants, and its plants are on time in 93 springs of 100; as"
                 + " it stands, in no spring. 2 more pieces of advice are on the page.");
     assertThat(page().replaceAll("\\s*<[^>]+>\\s*", "|").replaceAll("[|]+", "|"))
         .contains(

@@ -20,12 +20,18 @@ public record Fault(Path file, int line, int column, String found, String right,
    *     is not known
    * @param key such as {@code bed-by}; empty where the fault is of no single value
    * @param isMissing whether the key is not written at all
+   * @param isToFind whether it is left empty, and some questions find it; each reader says how they
+   *     are asked where it is read
    */
-  public record About(String owner, String key, boolean isMissing) {
-    static final About NO_VALUE = new About("", "", false);
+  public record About(String owner, String key, boolean isMissing, boolean isToFind) {
+    static final About NO_VALUE = new About("", "");
+
+    About(String owner, String key) {
+      this(owner, key, false, false);
+    }
   }
 
-  /** One line, as it is shown to the grower: {@code crops.yaml:4:12: found; right}. */
+  /** One line, as a terminal shows it: {@code crops.yaml:4:12: found; right}. */
   @Override
   public String toString() {
     StringBuilder text = new StringBuilder().append(file).append(':');
@@ -35,6 +41,10 @@ public record Fault(Path file, int line, int column, String found, String right,
         text.append(column).append(':');
       }
     }
-    return text.append(' ').append(found).append("; ").append(right).toString();
+    text.append(' ').append(found).append("; ").append(right);
+    if (about.isToFind()) {
+      text.append("; propcap plan and propcap latest find it where it is empty");
+    }
+    return text.toString();
   }
 }

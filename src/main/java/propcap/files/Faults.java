@@ -78,7 +78,11 @@ final class Faults {
   }
 
   private void add(Fault fault) {
-    add(new FilePosition(fault.file(), fault.line(), fault.column()), fault.found(), fault.right());
+    add(
+        new FilePosition(fault.file(), fault.line(), fault.column()),
+        fault.found(),
+        fault.right(),
+        fault.about());
   }
 
   /** Something told before that stops nothing. */

@@ -86,7 +86,7 @@ final class Fields {
   }
 
   private Fault.About about(String key) {
-    return new Fault.About(owner, key, false);
+    return new Fault.About(owner, key);
   }
 
   /** A key's value is wrong in itself. */
@@ -136,7 +136,7 @@ final class Fields {
   /** A cell is empty that some questions fill in, and all others need. */
   void toFind(String key, String right) {
     map.entry(key)
-        .ifPresent(e -> faults.toFind(e.value().spot(), of(key) + " is empty", right, about(key)));
+        .ifPresent(e -> faults.toFind(e.value().spot(), of(key) + " is empty", right, new Fault.About(owner, key, false, true)));
   }
 
   Optional<Node> value(String key) {
@@ -145,7 +145,7 @@ final class Fields {
       sound = false;
       if (!map.open()) {
         faults.add(
-            at, of(key) + " is missing", "the key " + key, new Fault.About(owner, key, true));
+            at, of(key) + " is missing", "the key " + key, new Fault.About(owner, key, true, false));
       }
     }
     return value;

@@ -111,7 +111,7 @@ final class SeasonLog {
             + today.orElseThrow()
             + others(late.size() - 1),
         "a day that has been, or " + (byOptions ? "--on " + last.plusDays(1) : last + " as today"),
-        new Fault.About("", "date", false));
+        new Fault.About("", "date"));
   }
 
   private static String others(int rows) {

@@ -189,7 +189,7 @@ final class SowingPlan {
   private static boolean isOpen(Fields fields, String key, String right) {
     boolean isOpen = fields.has(key) && fields.isBlank(key);
     if (isOpen) {
-      fields.toFind(key, right + "; propcap plan and propcap latest find it where it is empty");
+      fields.toFind(key, right);
     }
     return isOpen;
   }

@@ -163,6 +163,26 @@ public record Forecast(
       Map<Loss, Long> losses,
       Map<RoomWait, Long> waiting) {}
 
+  /** All plants on time, spring by spring. */
+  public double[] onTimeBySpring() {
+    return rows.stream().mapToDouble(SeasonRow::onTime).toArray();
+  }
+
+  /**
+   * How many plants more are on time in all than in another forecast of the same springs.
+   *
+   * @param others its plants on time, spring by spring
+   */
+  public Difference onTimeMoreThan(double[] others) {
+    return Paired.difference(
+        others,
+        onTimeBySpring(),
+        Strata.of(scenario, settings.seed(), seasons),
+        true,
+        Confirming.CONFIDENCE,
+        1);
+  }
+
   /** The open places that would do for a sowing at a step, such as "Chamber or Mats". */
   public static String waitedFor(Scenario scenario, Sowing sowing, RoomWait step) {
     List<String> names =

@@ -20,10 +20,12 @@ import propcap.study.BadQuestionException;
 import propcap.study.CheckingLog;
 import propcap.study.Comparing;
 import propcap.study.Comparison;
+import propcap.study.Difference;
 import propcap.study.Forecast;
 import propcap.study.Forecasting;
 import propcap.study.MeanLimits;
 import propcap.study.RunSettings;
+import propcap.study.WhatMatters;
 
 /**
  * The forecast beside the plan, and with it what differs where scenarios stand side by side. It is
@@ -43,11 +45,13 @@ final class Outlook {
   private long askedVersion;
   private @Nullable Path askedFile;
   private @Nullable Seen seen;
+  private final BeforeChange before = new BeforeChange();
 
   /**
    * What is shown.
    *
    * @param version of the desk that it was made of
+   * @param change what the last change did to the plants on time; null where there was none
    * @param comparison of all that stand side by side; null where there is one alone, or a fault
    * @param doubts which rows of the log may be missing or wrong
    */
@@ -55,6 +59,7 @@ final class Outlook {
       long version,
       Path file,
       Forecast forecast,
+      @Nullable Difference change,
       @Nullable Comparison comparison,
       List<String> doubts) {}
 
@@ -123,14 +128,15 @@ final class Outlook {
               scenario.get(),
               settings(scenario.get(), seasons),
               part -> progress.accept(start + part * share / trials));
-      show(new Seen(version, file, forecast, shownComparison(version), doubts));
+      Difference change = before.take(file, forecast).orElse(null);
+      show(new Seen(version, file, forecast, change, shownComparison(version), doubts));
       if (isSideBySide) {
         Comparison comparison =
             Comparing.compare(
                 all,
                 settings(all.get(0), seasons),
                 part -> progress.accept(start + share * (1 + part * (trials - 1)) / trials));
-        show(new Seen(version, file, forecast, comparison, doubts));
+        show(new Seen(version, file, forecast, change, comparison, doubts));
       }
       done += share;
       if (seasons == FIRST_SEASONS) {
@@ -191,11 +197,22 @@ final class Outlook {
     json.addProperty("file", desk.folder().name(shown.file()));
     json.addProperty("seasons", forecast.seasons());
     json.addProperty("isWhole", forecast.seasons() >= allSeasons);
+    json.addProperty("needed", answer.needed().value());
+    json.addProperty("neededWhat", answer.needed().what());
+    json.addProperty("neededError", answer.needed().error());
     json.addProperty("onTime", answer.onTime());
     json.addProperty("mean", forecast.onTime().mean());
     MeanLimits limits = forecast.onTime().limits();
     json.addProperty("low", limits == null ? forecast.onTime().mean() : limits.low());
     json.addProperty("high", limits == null ? forecast.onTime().mean() : limits.high());
+    Difference change = shown.change();
+    if (change != null) {
+      json.addProperty("before", forecast.onTime().mean() - change.mean());
+      json.addProperty("change", answer.sinceChange(change));
+      boolean isOfWeight =
+          WhatMatters.of(change, forecast.scenario()) == WhatMatters.MATTERS;
+      json.addProperty("weight", isOfWeight ? change.mean() > 0 ? "up" : "down" : "");
+    }
     json.addProperty("verdict", answer.verdict());
     json.addProperty("safe", answer.safe());
     json.add("sowings", new Gson().toJsonTree(answer.sowings()));

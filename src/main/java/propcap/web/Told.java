@@ -20,6 +20,10 @@ record Told(
   private static final Pattern MEANT = Pattern.compile("(?:.*: )?did you mean (.+)\\?");
   private static final Pattern QUOTED = Pattern.compile("[^']*'([^']+)'[^']*");
 
+  /** Where the page's own questions find what is left empty. */
+  private static final String FINDS_IT =
+      "; or leave it empty, and under Questions “" + Questions.title("plan") + "” finds it";
+
   static Told of(Fault fault, WrittenScenario written) {
     WrittenScenario.Field field = written.fieldOf(fault);
     Matcher meant = MEANT.matcher(fault.right());
@@ -29,7 +33,7 @@ record Told(
         field.list(),
         field.row(),
         field.key(),
-        fault.found() + "; " + fault.right(),
+        fault.found() + "; " + fault.right() + (fault.about().isToFind() ? FINDS_IT : ""),
         fault.file().getFileName() + (fault.line() > 0 ? ", line " + fault.line() : ""),
         isMeant ? wrong.group(1) : "",
         isMeant ? meant.group(1) : "");

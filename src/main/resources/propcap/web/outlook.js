@@ -10,9 +10,6 @@ let page = null;
 let state = null;
 let running = null;
 let now = null;
-/** For each number of springs tried: what came of the scenario as it is, and before the change. */
-let since = {};
-let before = {};
 let scale = null;
 const open = new Set(['house']);
 
@@ -29,12 +26,6 @@ export const outlook = {
   /** A change was made: what is shown is of the time before it. */
   begin(next) {
     state = next;
-    if (now?.file !== next.shown) {
-      before = {};
-    } else if (Object.keys(since).length) {
-      before = since;
-    }
-    since = {};
     $('outlook-body').classList.add('stale');
     if (next.faults.length) {
       if (now?.file !== next.shown) {
@@ -76,7 +67,7 @@ function tellOfBefore(faults) {
   $('strip').textContent = `Before ${where}: ${strip()}`;
 }
 
-const strip = () => `${now.onTime.replace(/ \(.*/, '')} · ${now.safe} sowings safe`;
+const strip = () => `${now.needed} plants needed on time · ${now.safe} sowings safe`;
 
 /** Another scenario's forecast must not be taken for that of one that has none. */
 function forget() {
@@ -111,15 +102,15 @@ async function draw() {
   }
   now = next;
   outcome.take(now);
-  since[now.seasons] = now.mean;
   $('strip').textContent = strip();
   const pieces = [
     el('p', {class: 'verdict', id: 'verdict'}, marked(now.verdict)),
-    el('p', {class: 'big', id: 'on-time', 'data-mean': now.mean, 'data-seasons': now.seasons}, el('strong', {}, count(now.mean)), ' ', now.onTime.replace(/^[\d,]+ /, '')),
-    change(),
+    el('p', {class: 'big', id: 'needed'}, el('strong', {}, now.needed), ` ${now.neededWhat} `, el('small', {}, `(${now.neededError})`)),
+    el('p', {class: 'all', id: 'on-time', 'data-mean': now.mean, 'data-seasons': now.seasons}, now.onTime),
     band(),
+    el('p', {class: 'change', id: 'change'}, el('span', {class: now.weight || null}, now.change ?? '')),
     now.doubts.length ? el('div', {id: 'doubts', role: 'status'}, el('p', {}, 'Worth another look in the log:'), el('ul', {}, now.doubts.map((doubt) => el('li', {}, doubt)))) : null,
-    el('ul', {}, now.headlines.slice(2).map((line) => el('li', {}, marked(line.trim())))),
+    el('ul', {}, now.headlines.slice(3).map((line) => el('li', {}, marked(line.trim())))),
     sideBySide(),
     ...now.sections.map(section),
     el('div', {class: 'row'}, button('Save this report', save, {disabled: !now.isWhole, 'data-at': 'save report'}), el('span', {class: 'written', id: 'report-written'})),
@@ -131,22 +122,10 @@ async function draw() {
   showRunning();
 }
 
-/** What the last change did to the number of plants, on the same springs. */
-function change() {
-  const was = before[now.seasons];
-  if (was === undefined) {
-    return el('p', {class: 'change', id: 'change'}, '');
-  }
-  const more = Math.round(now.mean) - Math.round(was);
-  const words =
-    more === 0 ? 'as many as before the change' : `${count(Math.abs(more))} ${more > 0 ? 'more' : 'fewer'} than before the change`;
-  return el('p', {class: 'change', id: 'change'}, el('span', {class: more > 0 ? 'up' : more < 0 ? 'down' : ''}, words));
-}
-
 /** The 95 % interval as a band, which narrows as more springs are tried. */
 function band() {
   const half = (now.high - now.low) / 2;
-  const others = before[now.seasons] === undefined ? [] : [before[now.seasons]];
+  const others = now.before === undefined ? [] : [now.before];
   if (!scale) {
     const most = Math.max(half, ...others.map((m) => Math.abs(m - now.mean)), 1);
     scale = {from: now.mean - 1.6 * most, to: now.mean + 1.6 * most};

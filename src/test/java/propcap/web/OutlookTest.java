@@ -46,6 +46,31 @@ class OutlookTest extends Served {
     assertThat(browser.get("/api/studies").body()).isEqualTo("[]");
   }
 
+  /** The rule is that of every answer; where another is put beside it nothing was changed. */
+  @Test
+  void aChangeIsToldByWhatMattersAndPuttingBesideIsNone() throws Exception {
+    assertThat(news.forecast().has("change")).isFalse();
+    browser.spaces("House", 79);
+    JsonObject next = news.forecast();
+    assertThat(next.get("change").getAsString())
+        .isEqualTo("The last change makes no difference to the plants on time.");
+    assertThat(next.get("weight").getAsString()).isEmpty();
+    browser.spaces("House", 8);
+    JsonObject worse = news.forecast();
+    assertThat(worse.get("weight").getAsString()).isEqualTo("down");
+    browser.post("/api/what-if", Map.of("title", "What if 1"));
+    assertThat(news.forecast().get("change")).isEqualTo(worse.get("change"));
+  }
+
+  /** What one sowing has beyond its need makes up for no other. */
+  @Test
+  void plantsNeededAndAllPlantsAreToldApart() throws Exception {
+    JsonObject told = news.forecast();
+    assertThat(told.get("needed").getAsString()).endsWith(" of 1,840");
+    assertThat(told.get("onTime").getAsString())
+        .startsWith("With those beyond what a sowing needs, ");
+  }
+
   @Test
   void eachSowingIsToldWithItsStages() throws Exception {
     browser.post("/api/outlook", Map.of("file", ""));

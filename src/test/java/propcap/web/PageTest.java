@@ -319,6 +319,9 @@ class PageTest extends Served {
             List.of(Map.of("do", "sowing", "row", 1, "keys", Map.of("trays", "")))));
     assertThat(browser.state().get("toFind").getAsInt()).isOne();
     assertThat(browser.state().getAsJsonArray("faults")).hasSize(1);
+    assertThat(browser.state().getAsJsonArray("faults").toString())
+        .contains("leave it empty, and under Questions “Is there a better plan?” finds it")
+        .doesNotContain("propcap");
     assertThat(browser.post("/api/ask", Map.of("question", "bottleneck", "steps", 1)).body())
         .contains("mend the faults");
     long id =

@@ -19,7 +19,9 @@ class SavingInBrowserTest extends InBrowser {
     assertThat(wide).isPositive();
     page.type("[data-at='place House spaces']", "8");
     assertThat(page.wholeForecastOtherThan(before)).isLessThan(before);
-    assertThat(page.text("#change")).contains("fewer than before the change");
+    assertThat(page.text("#change"))
+        .matches("With the last change [\\d,]+ fewer plants are on time\\.");
+    assertThat(page.find("#change .down").isDisplayed()).isTrue();
     assertThat(Files.readString(scenario)).isEqualTo(Farm.SCENARIO);
     page.click("#save");
     page.awaitText("#unsaved", "All is saved");

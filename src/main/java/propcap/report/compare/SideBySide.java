@@ -31,7 +31,7 @@ final class SideBySide {
     String currency = Money.currency(scenarios.get(0)).orElse("");
     Table<Integer> table =
         new Table<Integer>("Scenario", s -> scenarios.get(s).name())
-            .number("On time", "plants", s -> Words.count(onTime.levels().get(s).mean()))
+            .number("All on time", "plants", s -> Words.count(onTime.levels().get(s).mean()))
             .cell("Difference", "plants", s -> s == 0 ? Cell.NONE : Cell.of(difference(onTime, s)))
             .number(
                 "Sowings safe",
@@ -45,7 +45,7 @@ final class SideBySide {
                 s -> s == 0 ? Cell.NONE : Cell.money(difference(m, s))));
     return table.sheet(
         "Mean of " + Words.plural(comparison.seasons(), "spring") + ".",
-        "Each difference is to the first, on the same springs; what is clearly more or less is bold.",
+        "Plants beyond what a sowing needs are counted too. Each difference is to the first, on the same springs; what is clearly more or less is bold.",
         IntStream.range(0, scenarios.size()).boxed().toList());
   }
 

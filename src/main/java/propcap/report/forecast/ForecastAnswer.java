@@ -10,7 +10,9 @@ import propcap.report.kit.Templates;
 import propcap.report.kit.Words;
 import propcap.results.Answer;
 import propcap.results.AnswerKind;
+import propcap.study.Difference;
 import propcap.study.Forecast;
+import propcap.study.WhatMatters;
 
 /** What comes of a plan: the report, and its numbers as tables. */
 public record ForecastAnswer(Forecast forecast) implements Answer {
@@ -93,12 +95,35 @@ public record ForecastAnswer(Forecast forecast) implements Answer {
     return Templates.fill(section.word + ".jte", content);
   }
 
-  /** All plants on time, with their error, as the report says it. */
+  /** The plants needed that are on time, as the report's verdict says it. */
+  public VerdictSection.Figure needed() {
+    return VerdictSection.needed(forecast);
+  }
+
+  /** All plants on time, which are more, with their error. */
   public String onTime() {
-    return Words.count(forecast.onTime().mean())
-        + " plants on time in all ("
+    return "With those beyond what a sowing needs, "
+        + Words.count(forecast.onTime().mean())
+        + " plants are on time ("
         + Words.interval(forecast.onTime())
         + ")";
+  }
+
+  /** What the last change did to all plants on time, by the rule of {@link WhatMatters}. */
+  public String sinceChange(Difference difference) {
+    if (difference.differing() == 0) {
+      return "The last change makes no difference to the plants on time.";
+    }
+    String told =
+        "With the last change "
+            + Words.count(Math.abs(difference.mean()))
+            + (difference.mean() > 0 ? " more" : " fewer")
+            + " plants are on time";
+    return switch (WhatMatters.of(difference, forecast.scenario())) {
+      case MATTERS -> told + ".";
+      case NONE -> told + ": no difference that matters.";
+      case NOT_TOLD -> told + ", which may be chance: too few springs tell.";
+    };
   }
 
   /** What comes of each sowing, in the order of the plan. */

@@ -97,7 +97,7 @@ public record PlantsSection(
     sentences.add(
         "Together "
             + Words.count(forecast.onTime().mean())
-            + " plants are out on time in a mean spring ("
+            + " plants are out on time in a mean spring, with those beyond what a sowing needs ("
             + Words.interval(forecast.onTime())
             + "); in 8 springs of 10 it is "
             + Words.range(forecast.onTime())

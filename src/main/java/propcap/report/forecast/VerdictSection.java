@@ -43,13 +43,7 @@ public record VerdictSection(String mark, String sentence, List<Figure> figures)
             SafetyWords.safe(forecast),
             forecast.sowings().size() == 1 ? "sowing safe" : "sowings safe",
             SafetyWords.doubt(forecast)));
-    figures.add(
-        new Figure(
-            Words.count(forecast.balance().supplied().mean())
-                + " of "
-                + Words.count((double) forecast.scenario().plantsNeeded()),
-            "plants needed on time in a mean spring",
-            Words.interval(forecast.balance().supplied())));
+    figures.add(needed(forecast));
     figures.add(full(forecast));
     Stat margin = forecast.balance().margin();
     Optional<Money> money = Money.of(forecast.scenario());
@@ -62,6 +56,15 @@ public record VerdictSection(String mark, String sentence, List<Figure> figures)
     }
     return new VerdictSection(
         SafetyWords.mark(worst(forecast)), SafetyWords.standing(forecast) + ".", figures);
+  }
+
+  static Figure needed(Forecast forecast) {
+    return new Figure(
+        Words.count(forecast.balance().supplied().mean())
+            + " of "
+            + Words.count((double) forecast.scenario().plantsNeeded()),
+        "plants needed on time in a mean spring",
+        Words.interval(forecast.balance().supplied()));
   }
 
   private static Safety worst(Forecast forecast) {

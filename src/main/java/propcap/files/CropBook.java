@@ -5,12 +5,15 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 import propcap.farm.Crop;
 
 /**
@@ -30,13 +33,33 @@ public final class CropBook {
    * A crop as it stands in the list.
    *
    * @param kind flower, vegetable, herb; empty where the list does not say
+   * @param also other everyday names that the list gives it
+   * @param values what stands under its keys, such as {@code emergence.at}
    * @param text its lines as written, with their comments
    * @param sources those that its comments name, in that order
    */
-  public record Entry(Crop crop, String kind, List<String> text, List<Source> sources) {
+  public record Entry(
+      Crop crop,
+      String kind,
+      List<String> also,
+      Map<String, String> values,
+      List<String> text,
+      List<Source> sources) {
     public Entry {
+      also = List.copyOf(also);
+      values = Collections.unmodifiableMap(new LinkedHashMap<>(values));
       text = List.copyOf(text);
       sources = List.copyOf(sources);
+    }
+
+    /** Whether it is called so, in small letters or not, with spaces or hyphens. */
+    public boolean isCalled(String name) {
+      return Stream.concat(Stream.of(crop.name()), also.stream())
+          .anyMatch(each -> plain(each).equals(plain(name)));
+    }
+
+    private static String plain(String name) {
+      return name.strip().toLowerCase(Locale.ROOT).replaceAll("[\\s-]+", "-");
     }
   }
 
@@ -87,22 +110,31 @@ public final class CropBook {
                     .forEach(
                         (name, written) ->
                             CropList.fields(name, written, faults)
-                                .flatMap(fields -> fields.read(UnaryOperator.identity()))
                                 .ifPresent(
-                                    crop ->
-                                        byName.put(
-                                            name, entry(crop, written.spot().line(), notes)))));
+                                    fields ->
+                                        fields
+                                            .read(UnaryOperator.identity())
+                                            .ifPresent(
+                                                crop ->
+                                                    byName.put(
+                                                        name,
+                                                        entry(
+                                                            crop,
+                                                            WrittenScenario.texts(
+                                                                fields.fields().known()),
+                                                            written.spot().line(),
+                                                            notes))))));
     return new CropBook(byName);
   }
 
-  private static Entry entry(Crop crop, int line, CropNotes notes) {
+  private static Entry entry(Crop crop, Map<String, String> values, int line, CropNotes notes) {
     List<String> text = notes.entry(line);
     List<Source> sources =
         CropNotes.tags(text).stream()
             .filter(notes.references()::containsKey)
             .map(tag -> new Source(tag, notes.references().getOrDefault(tag, "")))
             .toList();
-    return new Entry(crop, notes.kind(line), text, sources);
+    return new Entry(crop, notes.kind(line), CropNotes.also(text), values, text, sources);
   }
 
   /** All entries, in the list's order. */
@@ -117,9 +149,10 @@ public final class CropBook {
     return crops;
   }
 
-  /** The entry of a crop, if the list has it. */
+  /** The entry of a crop, if the list has it under this name or as another name of one. */
   public Optional<Entry> named(String name) {
-    return Optional.ofNullable(byName.get(name));
+    return Optional.ofNullable(byName.get(name))
+        .or(() -> byName.values().stream().filter(entry -> entry.isCalled(name)).findFirst());
   }
 
   /** What to ask for in place of a name that the list lacks, such as "did you mean zinnia?". */

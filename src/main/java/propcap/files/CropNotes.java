@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /**
  * What a crop list's comments tell: a key of sources at the head, {@code # [CP] common practice},
@@ -18,6 +19,8 @@ final class CropNotes {
       Pattern.compile("\\s*#\\s+((?:\\[[A-Z][A-Z0-9]*\\]\\s*)+)(.*)");
   private static final Pattern CONTINUED = Pattern.compile("\\s*#\\s{5,}(.+)");
   private static final Pattern HEADING = Pattern.compile("\\s*# -{2,} (\\p{L}+?)s? -{2,}");
+
+  private static final String ALSO = "# also called ";
 
   private final List<String> lines;
   private final Map<String, String> references = new LinkedHashMap<>();
@@ -51,6 +54,16 @@ final class CropNotes {
       }
     }
     keyEnd = end;
+  }
+
+  /** Other everyday names in an entry's lines, such as those of {@code # also called aubergine}. */
+  static List<String> also(List<String> entry) {
+    return entry.stream()
+        .map(String::strip)
+        .filter(line -> line.startsWith(ALSO))
+        .flatMap(line -> Stream.of(line.substring(ALSO.length()).split(",")))
+        .map(String::strip)
+        .toList();
   }
 
   /** How many lines there are up to the key's last; 0 where the list has no key of sources. */

@@ -136,7 +136,13 @@ final class Fields {
   /** A cell is empty that some questions fill in, and all others need. */
   void toFind(String key, String right) {
     map.entry(key)
-        .ifPresent(e -> faults.toFind(e.value().spot(), of(key) + " is empty", right, new Fault.About(owner, key, false, true)));
+        .ifPresent(
+            e ->
+                faults.toFind(
+                    e.value().spot(),
+                    of(key) + " is empty",
+                    right,
+                    new Fault.About(owner, key, false, true)));
   }
 
   Optional<Node> value(String key) {
@@ -145,7 +151,10 @@ final class Fields {
       sound = false;
       if (!map.open()) {
         faults.add(
-            at, of(key) + " is missing", "the key " + key, new Fault.About(owner, key, true, false));
+            at,
+            of(key) + " is missing",
+            "the key " + key,
+            new Fault.About(owner, key, true, false));
       }
     }
     return value;

@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -61,6 +62,17 @@ public final class WeatherFile {
     BigDecimal bare = rounded.stripTrailingZeros();
     return (bare.scale() < 1 ? rounded.setScale(1, RoundingMode.UNNECESSARY) : bare)
         .toPlainString();
+  }
+
+  /** Whether a table's head is a record's, whatever its rows are. */
+  public static boolean isRecord(String text) {
+    List<String> names =
+        text.lines()
+            .filter(line -> !line.isBlank())
+            .findFirst()
+            .map(head -> List.of(head.strip().toLowerCase(Locale.ROOT).split("\\s*[,;\t]\\s*")))
+            .orElse(List.of());
+    return names.containsAll(COLUMNS) || names.containsAll(COLUMNS_IN_F);
   }
 
   /** The record's years, cut to the season; none where there is a fault. */

@@ -158,6 +158,15 @@ public record WrittenScenario(
     return new Entry(name, spot.file(), spot.line(), spot.column(), cells);
   }
 
+  /** What stands under each key of a map and of those within it, such as {@code emergence.at}. */
+  static Map<String, String> texts(Node.Keyed map) {
+    Map<String, Cell> cells = new LinkedHashMap<>();
+    addCells("", map, cells);
+    Map<String, String> texts = new LinkedHashMap<>();
+    cells.forEach((key, cell) -> texts.put(key, cell.text()));
+    return texts;
+  }
+
   private static void addCells(String prefix, Node.Keyed map, Map<String, Cell> cells) {
     map.entries()
         .forEach(

@@ -34,6 +34,8 @@ final class BroughtCrops {
       if (Double.isFinite(weeks)) {
         crop.addProperty("weeks", Math.round(weeks));
       }
+      crop.add("also", new Gson().toJsonTree(entry.also()));
+      crop.add("values", new Gson().toJsonTree(entry.values()));
       crop.addProperty("text", String.join("\n", entry.text()));
       crop.add("sources", new Gson().toJsonTree(entry.sources()));
       all.add(crop);

@@ -13,6 +13,7 @@ import java.util.stream.Stream;
 import propcap.disk.FileSet;
 import propcap.disk.WholeFile;
 import propcap.files.OnDisk;
+import propcap.files.WeatherFile;
 import propcap.results.AnswerKind;
 import propcap.results.ResultsFolder;
 
@@ -107,9 +108,20 @@ final class Folder {
     return scenarios;
   }
 
-  /** The folder's tables, among them weather records. */
+  /** The folder's tables, whatever they hold. */
   List<String> tables() throws IOException {
     return named(".csv");
+  }
+
+  /** The tables that read as weather records. */
+  List<String> records() throws IOException {
+    List<String> records = new ArrayList<>();
+    for (String name : tables()) {
+      if (WeatherFile.isRecord(disk.shown(root.resolve(name)))) {
+        records.add(name);
+      }
+    }
+    return records;
   }
 
   /** When each scenario, list and table was last changed. */

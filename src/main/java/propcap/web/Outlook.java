@@ -209,12 +209,12 @@ final class Outlook {
     if (change != null) {
       json.addProperty("before", forecast.onTime().mean() - change.mean());
       json.addProperty("change", answer.sinceChange(change));
-      boolean isOfWeight =
-          WhatMatters.of(change, forecast.scenario()) == WhatMatters.MATTERS;
+      boolean isOfWeight = WhatMatters.of(change, forecast.scenario()) == WhatMatters.MATTERS;
       json.addProperty("weight", isOfWeight ? change.mean() > 0 ? "up" : "down" : "");
     }
     json.addProperty("verdict", answer.verdict());
     json.addProperty("safe", answer.safe());
+    json.addProperty("fullest", answer.fullest());
     json.add("sowings", new Gson().toJsonTree(answer.sowings()));
     JsonArray lines = new JsonArray();
     answer.headlines().forEach(lines::add);

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import propcap.farm.PlaceKind;
 import propcap.farm.Scenario;
+import propcap.files.ExampleWeather;
 import propcap.files.Fault;
 import propcap.files.WrittenScenario;
 import propcap.report.Defaults;
@@ -42,7 +43,7 @@ final class State {
     json.addProperty("canRedo", view.canRedo());
     json.addProperty("isRestored", view.isRestored());
     json.add("files", names(folder.scenarios()));
-    json.add("tables", names(folder.tables()));
+    json.add("records", names(folder.records()));
     json.add("kinds", names(List.of(PlaceKind.values()).stream().map(PlaceKind::word).toList()));
     json.add(
         "defaults",
@@ -52,6 +53,7 @@ final class State {
     json.add("questions", new Gson().toJsonTree(Questions.forms()));
     WrittenScenario written = view.reading().written();
     json.add("head", entry(written.head()));
+    json.addProperty("isExampleWeather", isExampleWeather(written.head()));
     json.add("places", entries(written.places()));
     json.add("crops", entries(written.crops()));
     json.add("sowings", entries(written.sowings()));
@@ -62,6 +64,17 @@ final class State {
     json.add("warnings", told(view.reading().warnings(), written));
     view.reading().scenario().ifPresent(s -> json.addProperty("years", years(s)));
     return json;
+  }
+
+  /** A record that was taken and not saved yet is the grower's own. */
+  private boolean isExampleWeather(WrittenScenario.Entry head) throws IOException {
+    WrittenScenario.Cell named = head.cells().get("weather");
+    if (named == null) {
+      return false;
+    }
+    Path record = named.file().toAbsolutePath().resolveSibling(named.text()).normalize();
+    return !view.draft().texts().containsKey(record)
+        && ExampleWeather.is(view.folder().disk().shown(record));
   }
 
   private static JsonArray names(Collection<String> names) {

@@ -94,7 +94,7 @@ function brought(page) {
 }
 
 async function copy(page) {
-  const name = await chooseCrop(page);
+  const name = await chooseCrop(page, GROUPS);
   if (name) {
     chosen = name;
     await page.edit([{do: 'copy-crop', name}]);

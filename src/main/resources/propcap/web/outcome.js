@@ -18,6 +18,11 @@ export const outcome = {
     return forecast && forecast.file === page.state.shown ? forecast.sowings.find((s) => s.id === name) : undefined;
   },
 
+  /** The place that is full on the most days; empty where none is, or no forecast is there. */
+  fullest(page) {
+    return forecast && forecast.file === page.state.shown ? forecast.fullest : '';
+  },
+
   /** Whether it is of the plan before the last change. */
   isOld(page) {
     return forecast?.version !== page.state.version;
@@ -33,7 +38,11 @@ function dot(mark) {
 export const chance = (of) => (of ? [dot(of.mark), of.chance] : []);
 
 /** A line that begins with a mark, with the mark drawn. */
-export const marked = (line) => (line[0] in DOTS ? [dot(line[0]), line.slice(1).trim()] : [line]);
+export const marked = (line) => (line[0] in DOTS ? [dot(line[0]), ...kept(line.slice(1).trim())] : kept(line));
+
+/** A line's end does not part a name from its number, as in the report. */
+const kept = (line) =>
+  line.split(/(?<![\p{L}\p{N}-])(\p{L}[\p{L}\p{N}-]*-\d+)(?![\p{L}\p{N}-])/u).map((part, i) => (i % 2 ? el('span', {class: 'kept'}, part) : part));
 
 /** A place that shows something of a sowing's outcome, now and with each forecast that comes. */
 export function shows(page, name, place, words) {

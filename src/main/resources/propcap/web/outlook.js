@@ -19,6 +19,7 @@ const kept = new Map();
 export const outlook = {
   start(thePage) {
     page = thePage;
+    new ResizeObserver(() => $('band') && $('band').getAttribute('data-width') !== String(width()) && $('band').replaceWith(band())).observe($('outlook-body'));
     $('outlook-stop').onclick = () => running && post('/api/stop', {id: running.id});
     showRunning();
   },
@@ -105,13 +106,16 @@ async function draw() {
   $('strip').textContent = strip();
   const pieces = [
     el('p', {class: 'verdict', id: 'verdict'}, marked(now.verdict)),
+    state.isExampleWeather
+      ? el('p', {class: 'hint', id: 'example-weather'}, 'The springs are those of an invented example’s weather. Take your own place’s in the tab “Season and weather”.')
+      : null,
     el('p', {class: 'big', id: 'needed'}, el('strong', {}, now.needed), ` ${now.neededWhat} `, el('small', {}, `(${now.neededError})`)),
     el('p', {class: 'all', id: 'on-time', 'data-mean': now.mean, 'data-seasons': now.seasons}, now.onTime),
     band(),
     el('p', {class: 'change', id: 'change'}, el('span', {class: now.weight || null}, now.change ?? '')),
     now.doubts.length ? el('div', {id: 'doubts', role: 'status'}, el('p', {}, 'Worth another look in the log:'), el('ul', {}, now.doubts.map((doubt) => el('li', {}, doubt)))) : null,
-    el('ul', {}, now.headlines.slice(3).map((line) => el('li', {}, marked(line.trim())))),
-    sideBySide(),
+    el('ul', {}, now.headlines.slice(3, -1).map((line) => el('li', {}, marked(line.trim())))),
+    ...sideBySide(),
     ...now.sections.map(section),
     el('div', {class: 'row'}, button('Save this report', save, {disabled: !now.isWhole, 'data-at': 'save report'}), el('span', {class: 'written', id: 'report-written'})),
   ];
@@ -122,6 +126,9 @@ async function draw() {
   showRunning();
 }
 
+/** Drawn as wide as it stands, so that its number is as large as all others. */
+const width = () => Math.max(200, $('outlook-body').clientWidth);
+
 /** The 95 % interval as a band, which narrows as more springs are tried. */
 function band() {
   const half = (now.high - now.low) / 2;
@@ -130,7 +137,8 @@ function band() {
     const most = Math.max(half, ...others.map((m) => Math.abs(m - now.mean)), 1);
     scale = {from: now.mean - 1.6 * most, to: now.mean + 1.6 * most};
   }
-  const x = (v) => 20 + (640 * (v - scale.from)) / (scale.to - scale.from);
+  const wide = width();
+  const x = (v) => 20 + ((wide - 40) * (v - scale.from)) / (scale.to - scale.from);
   const svg = (name, attributes, text) => {
     const element = document.createElementNS('http://www.w3.org/2000/svg', name);
     Object.entries(attributes).forEach(([k, v]) => element.setAttribute(k, v));
@@ -138,9 +146,9 @@ function band() {
     return element;
   };
   const words = `On time: ${count(now.mean)}, 95 % interval ${count(now.low)} to ${count(now.high)}`;
-  const picture = svg('svg', {id: 'band', viewBox: '0 0 680 64', role: 'img', 'aria-label': words, 'data-half': half});
+  const picture = svg('svg', {id: 'band', viewBox: `0 0 ${wide} 64`, 'data-width': wide, role: 'img', 'aria-label': words, 'data-half': half});
   picture.append(
-    svg('line', {x1: 20, x2: 660, y1: 24, y2: 24, stroke: '#ccc'}),
+    svg('line', {x1: 20, x2: wide - 20, y1: 24, y2: 24, stroke: '#ccc'}),
     svg('rect', {x: x(now.low), y: 14, width: Math.max(2, x(now.high) - x(now.low)), height: 20, fill: '#CFDDE8'}),
     svg('line', {x1: x(now.mean), x2: x(now.mean), y1: 8, y2: 40, stroke: '#0072B2', 'stroke-width': 3}),
     svg('text', {x: x(now.mean), y: 58, 'text-anchor': 'middle', 'font-size': 14, 'font-family': 'Arial, Liberation Sans, sans-serif'}, count(now.mean)),
@@ -155,7 +163,7 @@ function band() {
 
 function sideBySide() {
   if (!now.sideBySide) {
-    return null;
+    return [];
   }
   const table = report(el('div'), now.sideBySide);
   const details = el(
@@ -164,14 +172,14 @@ function sideBySide() {
     el('summary', {}, 'All that differs'),
   );
   load(details, 'side-by-side');
-  return el(
+  const pairs = el(
     'div',
     {class: 'pairs', id: 'pairs'},
     el('h3', {}, 'Side by side, on the same springs'),
     now.verdicts.map((verdict) => el('p', {}, verdict)),
     table,
-    details,
   );
+  return [pairs, details];
 }
 
 function section({id, title}) {

@@ -21,10 +21,10 @@ const FRESH_CLIMATE = {
 };
 
 const COST = [
-  ['buy', 'To buy', 'such as 5200'],
+  ['buy', 'To buy, all its spaces', 'such as 5200'],
   ['lasts', 'Lasts', 'such as 12 years'],
-  ['keep', 'Upkeep', 'such as 150/year'],
-  ['run', 'Power and fuel', 'such as 3.60/day'],
+  ['keep', 'Upkeep of it all', 'such as 150/year'],
+  ['run', 'Power and fuel of it all', 'such as 3.60/day'],
 ];
 
 /** In a dialog: what the files take for a number of spaces. */
@@ -100,6 +100,7 @@ function placeOf(page, place, row) {
       'details',
       {class: 'small', 'data-open': `cost ${name}`, open: COST.some(([k]) => page.faults('places', row, `cost.${k}`).length)},
       el('summary', {}, COST.some(([k]) => cells[`cost.${k}`]) ? `Cost: ${cells['cost.buy'] ?? '?'} to buy` : 'Cost'),
+      el('p', {class: 'hint'}, `All of this is for the place as it is, with all its ${cells.spaces ?? ''} spaces, not for one of them.`),
       el('div', {class: 'grid2'}, COST.map(([k, label, hint]) => of(`cost.${k}`, label, {hint}))),
     ),
     el(

@@ -1,6 +1,7 @@
 // The questions: asked, waited for, stopped, read and saved.
 import {get, post} from '/server.js';
 import {button, el, field, report} from '/fields.js';
+import {outcome} from '/outcome.js';
 
 /** By the question's name: what is asked and not yet answered, and what came of it last. */
 const asked = new Map();
@@ -18,18 +19,29 @@ const OF_PLAN = {
   now: () => ({advice: {isWide: true}}),
   size: (page, given) => {
     const open = page.state.places.filter((p) => p.cells.spaces !== '0');
-    const table = open.find((p) => p.cells.kind === 'table') ?? open[0];
+    // The fullest place is likely the one that is too small; until that is known, a table.
+    const table = open.find((p) => p.name === outcome.fullest(page)) ?? open.find((p) => p.cells.kind === 'table') ?? open[0];
     const spaces = Number((open.find((p) => p.name === given.place) ?? table)?.cells.spaces) || 40;
+    const by = roundStep(spaces / 10);
     return {
       place: {choices: open.map((p) => [p.name, p.name]), value: table?.name ?? ''},
-      from: {value: String(Math.ceil(spaces / 2))},
-      to: {value: String(2 * spaces)},
-      step: {value: String(Math.max(1, Math.round(spaces / 4)))},
+      from: {value: String(spaces)},
+      to: {value: String(spaces + STEPS * by)},
+      step: {value: String(by)},
       measure: {isWide: true},
       least: {value: given.measure === 'met' ? '80' : '95'},
     };
   },
 };
+
+/** So many sizes above today's are tried at first: as large again, or nearly. */
+const STEPS = 10;
+
+/** A step that is easily reckoned with, such as 1, 2, 5, 10, 20. */
+function roundStep(size) {
+  const ten = 10 ** Math.floor(Math.log10(Math.max(1, size)));
+  return [1, 2, 5, 10].map((n) => n * ten).reduce((best, n) => (Math.abs(n - size) < Math.abs(best - size) ? n : best));
+}
 
 /** By the question's name: what is to be done before it can be asked; nothing where it can. */
 const FIRST = {
@@ -67,7 +79,19 @@ function givenTo(name) {
   return values.get(name);
 }
 
+let shownPage = null;
+let shownFullest = '';
+
+/** A field's default that hangs on the forecast is drawn anew with it: what stands there is asked. */
+document.addEventListener('outcome', () => {
+  if (shownPage && outcome.fullest(shownPage) !== shownFullest) {
+    redraw(shownPage);
+  }
+});
+
 export function questions(page) {
+  shownPage = page;
+  shownFullest = outcome.fullest(page);
   const faults = page.state.faults.length;
   const toFind = page.state.toFind;
   return [

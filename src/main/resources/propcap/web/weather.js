@@ -16,7 +16,7 @@ export function weather(page) {
       changed: (value) => page.edit([{do: 'head', key, value}]),
       ...more,
     });
-  const records = [...new Set([cells.weather ?? '', ...page.state.tables])].map((t) => [t, t]);
+  const records = [...new Set([cells.weather ?? '', ...page.state.records])].map((t) => [t, t]);
   return [
     el('fieldset', {}, el('legend', {}, 'The season'), el('div', {class: 'grid2'},
       of('name', 'Name of the scenario', {isWide: true}),
@@ -28,6 +28,7 @@ export function weather(page) {
         of('weather', 'File', {choices: records, isWide: true}),
         of('frost-at', 'A night is a frost at'),
       ),
+      page.state.isExampleWeather ? el('p', {class: 'hint', id: 'example-record'}, 'This record is an invented example’s. Take your own below: days with their lowest and highest temperature. If your weather service gives another form, the command “propcap weather” makes such a record of it.') : null,
       el('p', {class: 'hint'}, page.state.years ? `It covers the season in ${page.state.years}.` : 'It cannot be read yet.'),
       el('div', {class: 'row'}, el('label', {for: 'record'}, 'Take another record (CSV with date,tmin,tmax)'), el('input', {
         id: 'record',

@@ -39,6 +39,23 @@ class CropBookTest {
         .containsOnly("flower", "vegetable", "herb");
   }
 
+  /** Common practice: the names that a grower or a seed shop uses beside the list's own. */
+  @Test
+  void acropIsFoundByItsOtherEverydayNames() {
+    List<String> asked =
+        List.of("bell pepper", "Aubergine", "courgette", "zucchini", "cilantro", "antirrhinum");
+    assertThat(asked)
+        .extracting(name -> LIST.named(name).orElseThrow().crop().name())
+        .containsExactly(
+            "pepper", "eggplant", "summer-squash", "summer-squash", "coriander", "snapdragon");
+    List<String> all = new ArrayList<>();
+    for (CropBook.Entry entry : LIST.entries()) {
+      all.add(entry.crop().name());
+      all.addAll(entry.also());
+    }
+    assertThat(all).doesNotHaveDuplicates();
+  }
+
   @Test
   void everyCropComesUpBetweenItsBaseAndItsCeilingAndFastestBetweenThem() {
     for (CropBook.Entry entry : LIST.entries()) {

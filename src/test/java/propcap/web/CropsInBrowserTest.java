@@ -29,6 +29,14 @@ class CropsInBrowserTest extends InBrowser {
     page.awaitText("#book-entry", "choose one");
     page.find("#book-search").sendKeys("celo");
     page.awaitText("#book-entry", "Iowa State University Extension (2023)");
+    assertThat(page.text("#book-entry")).contains("Half by").doesNotContain("emergence:");
+    assertThat(page.find("#book-entry pre").isDisplayed()).isFalse();
+    page.find("#book-search").clear();
+    page.find("#book-search").sendKeys("aubergine");
+    page.awaitText("#book-entry", "eggplant, also aubergine");
+    page.find("#book-search").clear();
+    page.find("#book-search").sendKeys("celo");
+    page.awaitText("#book-entry", "celosia, also cockscomb");
     assertThat(ManyWaysInBrowserTest.serious(page, "the list of crops")).isEmpty();
     page.find("#book-search").sendKeys(Keys.ENTER);
     page.awaitValue("#crop", "celosia");

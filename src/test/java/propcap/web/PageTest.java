@@ -12,6 +12,7 @@ import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -19,6 +20,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import propcap.disk.FileSet;
+import propcap.files.Starter;
 
 /** What the page gets from the server: the state, forecasts, answers, and news of them. */
 class PageTest extends Served {
@@ -306,6 +308,21 @@ class PageTest extends Served {
   }
 
   /** Who left trays empty can ask for them, and for nothing else. */
+  /** The log, the plan and other tables lie in the same folder. */
+  @Test
+  void onlyWeatherRecordsAreOfferedAndAnInventedOneIsToldAsSuch() throws Exception {
+    Files.writeString(folder.resolve("log.csv"), "date,sowing,event,trays\n");
+    assertThat(browser.state().getAsJsonArray("records").toString()).isEqualTo("[\"weather.csv\"]");
+    assertThat(browser.state().get("isExampleWeather").getAsBoolean()).isFalse();
+    Path begun = Files.createDirectory(folder.resolve("begun"));
+    assertThat(Starter.write(begun)).anyMatch(file -> file.endsWith("weather.csv"));
+    for (Path example :
+        List.of(begun.resolve("weather.csv"), Path.of("demo-data", "weather.csv"))) {
+      Files.copy(example, folder.resolve("weather.csv"), StandardCopyOption.REPLACE_EXISTING);
+      assertThat(browser.state().get("isExampleWeather").getAsBoolean()).isTrue();
+    }
+  }
+
   @Test
   void whatIsLeftEmptyIsFoundByThoseWhoCan() throws Exception {
     browser.post(

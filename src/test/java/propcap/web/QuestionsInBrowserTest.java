@@ -50,8 +50,13 @@ class QuestionsInBrowserTest extends InBrowser {
     Chromium page = open(WIDE);
     page.tab("questions");
     page.awaitText("#asked-of", "Asked of: As planned");
-    page.awaitValue("[data-at='ask size place']", "House");
-    page.awaitValue("[data-at='ask size to']", "160");
+    // The chamber of six spaces is full on the most days: one more, and so on.
+    page.awaitValue("[data-at='ask size place']", "Chamber");
+    page.awaitValue("[data-at='ask size from']", "6");
+    page.awaitValue("[data-at='ask size to']", "16");
+    page.choose("[data-at='ask size place']", "House");
+    page.awaitValue("[data-at='ask size from']", "80");
+    page.awaitValue("[data-at='ask size step']", "10");
     page.awaitValue("[data-at='ask shift match']", "lettuce*");
     page.type("[data-at='ask bottleneck steps']", "0");
     page.type("[data-at='ask size from']", "many");

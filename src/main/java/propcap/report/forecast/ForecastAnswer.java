@@ -100,6 +100,11 @@ public record ForecastAnswer(Forecast forecast) implements Answer {
     return VerdictSection.needed(forecast);
   }
 
+  /** The name of the place that is full on the most days; empty where none is ever full. */
+  public String fullest() {
+    return VerdictSection.fullest(forecast).map(Forecast.Occupancy::name).orElse("");
+  }
+
   /** All plants on time, which are more, with their error. */
   public String onTime() {
     return "With those beyond what a sowing needs, "

@@ -88,12 +88,16 @@ public record VerdictSection(String mark, String sentence, List<Figure> figures)
             + Dates.day(season.date(likely[likely.length - 1]), season);
   }
 
-  /** The place that is full on the most days, and when. */
+  /** The place that is full on the most days; empty where none ever is. */
+  static Optional<Occupancy> fullest(Forecast forecast) {
+    return ForecastLookup.openPlaces(forecast).stream()
+        .filter(p -> p.fullDays().mean() > 0)
+        .max(Comparator.comparingDouble(p -> p.fullDays().mean()));
+  }
+
+  /** The same, and when it is full. */
   private static Figure full(Forecast forecast) {
-    Optional<Occupancy> fullest =
-        ForecastLookup.openPlaces(forecast).stream()
-            .filter(p -> p.fullDays().mean() > 0)
-            .max(Comparator.comparingDouble(p -> p.fullDays().mean()));
+    Optional<Occupancy> fullest = fullest(forecast);
     if (fullest.isEmpty()) {
       return new Figure("No place", "is ever full", "");
     }

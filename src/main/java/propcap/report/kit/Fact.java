@@ -41,7 +41,7 @@ public record Fact(String name, String value) {
   }
 
   private static Fact seed(RunSettings settings) {
-    return new Fact("Random start", "--seed " + settings.seed());
+    return new Fact("Random start", "number " + settings.seed());
   }
 
   /** How often and with which luck, such as {@code : 500 springs of each shift, seed 1}. */

@@ -10,6 +10,12 @@ import java.util.regex.Pattern;
 public final class Templates {
   private static final Pattern LOOSE_PERCENT = Pattern.compile("(?<=\\d) %");
 
+  /** A name with its number, in what is read and not in a tag, a drawing or the page's head. */
+  private static final Pattern NUMBERED =
+      Pattern.compile(
+          "(?<![\\p{L}\\p{N}&;-])(\\p{L}[\\p{L}\\p{N}-]{0,30}-\\d{1,4})(?![\\p{L}\\p{N}-])"
+              + "(?=[^<>]*<(?!/(?:text|tspan|title|style|script|option)))");
+
   private static final TemplateEngine ENGINE =
       TemplateEngine.createPrecompiled(
           null, ContentType.Html, Templates.class.getClassLoader(), "propcap.report.pages");
@@ -30,8 +36,13 @@ public final class Templates {
     return out.toString();
   }
 
-  /** A line's end would part a number from its error, or from its %. */
+  /**
+   * A line's end would part a number from its error, from its %, or from the name that it belongs
+   * to, such as {@code zinnia-2}.
+   */
   public static String withoutLooseErrors(String html) {
-    return LOOSE_PERCENT.matcher(html.replace(" ± ", "\u00a0±\u00a0")).replaceAll("\u00a0%");
+    String whole =
+        LOOSE_PERCENT.matcher(html.replace(" ± ", "\u00a0±\u00a0")).replaceAll("\u00a0%");
+    return NUMBERED.matcher(whole).replaceAll("<span class=\"kept\">$1</span>");
   }
 }

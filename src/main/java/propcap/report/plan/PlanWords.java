@@ -119,7 +119,13 @@ record PlanWords(Planned planned, Optional<Money> money) {
   String goals() {
     int all = planned.goals().size();
     long before = reached(planned.before());
-    String words = "Sowings safe: " + before + " of " + all;
+    String words =
+        "Sowings safe on the same "
+            + Words.count(planned.before().seasons())
+            + " fresh springs, which are not those of the forecast: "
+            + before
+            + " of "
+            + all;
     return planned.isConfirmed()
         ? words + " as it was, " + reached(planned.kept()) + " now."
         : words + ".";

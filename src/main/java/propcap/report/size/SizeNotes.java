@@ -53,7 +53,7 @@ record SizeNotes(SizeWords words) {
         + (isMargin() ? " of the best" : " of the goal")
         + (sizing().isDecided()
             ? "."
-            : ", not within " + asked + " as asked; more springs would tell more (--seasons).");
+            : ", not within " + asked + " as asked; more springs would tell more.");
   }
 
   /** That the answer is an end of what was tried, beyond which there may be a better one. */

@@ -77,6 +77,11 @@ public record WeekSheets(String scenario, String version, List<Week> weeks) {
     public String trays(Row row) {
       return row.days().get(number);
     }
+
+    /** What the numbers are of, for there is no head of a column above them. */
+    public String unit(Row row) {
+      return trays(row).equals("1") ? "tray" : "trays";
+    }
   }
 
   /** The head of a day's column. */

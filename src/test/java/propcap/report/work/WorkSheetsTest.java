@@ -17,6 +17,7 @@ import propcap.farm.PlaceKind;
 import propcap.farm.Sowing;
 import propcap.farm.TrayTask;
 import propcap.report.kit.Lines;
+import propcap.report.kit.Templates;
 import propcap.study.Period;
 import propcap.study.RunSettings;
 import propcap.study.WorkCalendar;
@@ -96,12 +97,15 @@ class WorkSheetsTest {
               assertThat(block.job()).isEqualTo("Sow");
               assertThat(block.rows())
                   .singleElement()
-                  .satisfies(row -> assertThat(wednesday.trays(row)).isEqualTo("4"));
+                  .satisfies(row -> assertThat(wednesday.trays(row)).isEqualTo("4"))
+                  .satisfies(row -> assertThat(wednesday.unit(row)).isEqualTo("trays"));
             });
     assertThat(first.byDay().get(3).jobs().get(0).rows())
         .extracting(WeekSheets.Row::sowing)
         .containsExactly("b");
     assertThat(first.byDay().get(0).jobs()).isEmpty();
+    assertThat(Templates.fill("weeks.jte", new WeekSheets("x", "1", List.of(first))))
+        .contains("<li><b>4 <small>trays</small></b>", "<li><b>1 <small>tray</small></b>");
   }
 
   @Test

@@ -46,7 +46,7 @@ class CropsInBrowserTest extends InBrowser {
     assertThat(Files.readString(folder.resolve("crops.yaml"))).contains("[ISU23]");
     page.click("[data-at='copy crop']");
     page.find("#book-search").sendKeys("celo");
-    page.awaitText("#book-list", "celosia (in your list)");
+    page.awaitText("#book-list", "celosia, also cockscomb (in your list)");
     assertThat(page.complaints()).isEmpty();
   }
 }

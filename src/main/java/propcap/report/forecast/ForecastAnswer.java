@@ -92,7 +92,7 @@ public record ForecastAnswer(Forecast forecast) implements Answer {
           case MOVES -> MovesSection.of(forecast);
           case HANDS -> HandsSection.of(forecast);
         };
-    return Templates.fill(section.word + ".jte", content);
+    return Templates.withoutLooseErrors(Templates.fill(section.word + ".jte", content));
   }
 
   /** The plants needed that are on time, as the report's verdict says it. */

@@ -22,7 +22,7 @@ public record ReportPage(
 
   /** The report as one HTML file that needs no other. */
   static String html(Forecast forecast, String version) {
-    return Templates.fill("report.jte", of(forecast, version));
+    return Templates.withoutLooseErrors(Templates.fill("report.jte", of(forecast, version)));
   }
 
   private static ReportPage of(Forecast forecast, String version) {

@@ -119,16 +119,13 @@ record PlanWords(Planned planned, Optional<Money> money) {
   String goals() {
     int all = planned.goals().size();
     long before = reached(planned.before());
-    String words =
-        "Sowings safe on the same "
-            + Words.count(planned.before().seasons())
-            + " fresh springs, which are not those of the forecast: "
-            + before
-            + " of "
-            + all;
+    String words = "Sowings safe: " + before + " of " + all;
+    // Not those of the forecast, which may count one more or one fewer.
+    String springs =
+        " on the same " + Words.count(planned.before().seasons()) + " fresh springs.";
     return planned.isConfirmed()
-        ? words + " as it was, " + reached(planned.kept()) + " now."
-        : words + ".";
+        ? words + " as it was, " + reached(planned.kept()) + " now, both" + springs
+        : words + "," + springs;
   }
 
   private long reached(Forecast forecast) {

@@ -17,8 +17,15 @@ class ReportPageTest {
   private static final Pattern REFERENCE = Pattern.compile("url\\(#([^)]*)\\)");
   private static final Pattern ADDRESS = Pattern.compile("https?://[^\"' )<]*");
 
-  private static final String PAGE = ReportPage.html(Forecasts.spring(), "0.1.0");
-  private static final String BARE = ReportPage.html(Forecasts.bare(), "0.1.0");
+  private static final String PAGE = page(Forecasts.spring(), "0.1.0");
+  private static final String BARE = page(Forecasts.bare(), "0.1.0");
+
+  /** As it is read: what only keeps a line from ending is left out. */
+  private static String page(Forecast forecast, String version) {
+    return ReportPage.html(forecast, version)
+        .replace('\u00a0', ' ')
+        .replaceAll("<span class=\"kept\">([^<]*)</span>", "$1");
+  }
 
   private static List<String> all(Pattern pattern, int group, String text) {
     return pattern.matcher(text).results().map((MatchResult m) -> m.group(group)).toList();
@@ -77,7 +84,7 @@ class ReportPageTest {
 
   @Test
   void theSameForecastGivesTheSameBytes() {
-    assertThat(ReportPage.html(Forecasts.spring(), "0.1.0")).isEqualTo(PAGE);
+    assertThat(page(Forecasts.spring(), "0.1.0")).isEqualTo(PAGE);
   }
 
   @Test
@@ -142,7 +149,7 @@ class ReportPageTest {
   @ValueSource(strings = {"<b>beet</b>", "beet & \"chard\"", "bette à carde 'Œil'", "a</title><i>"})
   void namesAreShownAsTheyAreWritten(String name) {
     Forecast forecast = Forecasts.spring(name, List.of(name, "onion"));
-    String html = ReportPage.html(forecast, "0.1.0");
+    String html = page(forecast, "0.1.0");
     assertThat(html).doesNotContain("<b>", "<i>", "& \"");
     String escaped = name.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
     assertThat(html).contains("<h1>" + escaped + "</h1>");

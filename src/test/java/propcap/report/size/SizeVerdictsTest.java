@@ -96,7 +96,7 @@ class SizeVerdictsTest {
         .isEqualTo(
             "With 95 % confidence this is right, or within 3.4 percentage points of the goal, not"
                 + " within 2 percentage points as asked; more springs would tell more"
-                + " (--seasons).");
+                + ".");
   }
 
   /** The size before the answer fails, but one before that is still open. */

@@ -2,6 +2,7 @@ package propcap.study;
 
 import java.time.LocalDate;
 import java.time.YearMonth;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -169,15 +170,16 @@ public record Forecast(
   }
 
   /**
-   * How many plants more are on time in all than in another forecast of the same springs.
+   * How many plants more are on time in all than in another forecast, on the springs of both.
    *
-   * @param others its plants on time, spring by spring
+   * @param others its plants on time, spring by spring from the first on
    */
   public Difference onTimeMoreThan(double[] others) {
+    int both = Math.min(seasons, others.length);
     return Paired.difference(
-        others,
-        onTimeBySpring(),
-        Strata.of(scenario, settings.seed(), seasons),
+        Arrays.copyOf(others, both),
+        Arrays.copyOf(onTimeBySpring(), both),
+        Strata.of(scenario, settings.seed(), both),
         true,
         Confirming.CONFIDENCE,
         1);

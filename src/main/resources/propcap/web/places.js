@@ -21,10 +21,10 @@ const FRESH_CLIMATE = {
 };
 
 const COST = [
-  ['buy', 'To buy, all its spaces', 'such as 5200'],
+  ['buy', 'To buy, all of it', 'such as 5200'],
   ['lasts', 'Lasts', 'such as 12 years'],
-  ['keep', 'Upkeep of it all', 'such as 150/year'],
-  ['run', 'Power and fuel of it all', 'such as 3.60/day'],
+  ['keep', 'Upkeep, all of it', 'such as 150/year'],
+  ['run', 'Power and fuel', 'such as 3.60/day'],
 ];
 
 /** In a dialog: what the files take for a number of spaces. */
@@ -161,7 +161,7 @@ function nextName(page, name) {
 async function addLike(page, place) {
   const asked = await ask(
     `Another like ${place.name}`,
-    'It has the same climate and kind, and every crop that germinates there may use it too. Say what it costs, and the comparison tells whether it pays.',
+    'It has the same climate and kind, and every crop that germinates there may use it too. Say what all of it costs, and the comparison tells whether it pays.',
     [
       {key: 'name', label: 'Its name', value: nextName(page, place.name), isNeeded: true},
       {...SPACES, value: place.cells.spaces},

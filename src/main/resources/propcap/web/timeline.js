@@ -106,7 +106,7 @@ function line(page, sowing, row, axis) {
   return el(
     'div',
     {class: 'line', 'data-row': row},
-    el('div', {class: 'name'}, sowing.name, ' ', day),
+    el('div', {class: 'name'}, el('span', {class: 'kept'}, sowing.name), ' ', day),
     track,
     shows(page, sowing.name, el('div', {class: 'chance'}), (of) => {
       return [el('span', {title: of ? `Likely ready: ${of.ready}` : null}, chance(of))];

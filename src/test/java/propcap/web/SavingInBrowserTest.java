@@ -36,6 +36,32 @@ class SavingInBrowserTest extends InBrowser {
     assertThat(page.complaints()).isEmpty();
   }
 
+  /** Beside the plan there is little room: nothing there may need more, or be drawn too small. */
+  @Test
+  void theForecastIsNoWiderThanItsPanelAndItsNumberAsLargeAsOthers() {
+    Chromium page = open(LAPTOP);
+    putWhatIfBeside(page);
+    page.click("[data-at='like Chamber']");
+    assertThat(page.find("#d-name").getLocation().getY())
+        .isEqualTo(page.find("#d-spaces").getLocation().getY());
+    page.click("#dialog button[type='submit']");
+    page.find("[data-place='Chamber 2']");
+    page.click("[data-open='side-by-side'] > summary");
+    page.find("[data-open='side-by-side'] table");
+    assertThat(
+            page.driver()
+                .executeScript(
+                    "const o = document.querySelector('#outlook'); return o.scrollWidth - o.clientWidth"))
+        .isEqualTo(0L);
+    page.tab("sowings");
+    var unused =
+        page.await(
+            d ->
+                d.findElement(By.cssSelector("#band text")).getRect().getHeight() >= 14
+                    ? true
+                    : null);
+  }
+
   @Test
   void aFaultyWhatIfHasNoForecastAndIsSavedOnlyWhenAsked() {
     Chromium page = open(WIDE);

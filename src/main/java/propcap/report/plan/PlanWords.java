@@ -121,8 +121,7 @@ record PlanWords(Planned planned, Optional<Money> money) {
     long before = reached(planned.before());
     String words = "Sowings safe: " + before + " of " + all;
     // Not those of the forecast, which may count one more or one fewer.
-    String springs =
-        " on the same " + Words.count(planned.before().seasons()) + " fresh springs.";
+    String springs = " on the same " + Words.count(planned.before().seasons()) + " fresh springs.";
     return planned.isConfirmed()
         ? words + " as it was, " + reached(planned.kept()) + " now, both" + springs
         : words + "," + springs;

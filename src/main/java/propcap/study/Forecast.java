@@ -2,7 +2,6 @@ package propcap.study;
 
 import java.time.LocalDate;
 import java.time.YearMonth;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -165,8 +164,8 @@ public record Forecast(
       Map<RoomWait, Long> waiting) {}
 
   /** All plants on time, spring by spring. */
-  public double[] onTimeBySpring() {
-    return rows.stream().mapToDouble(SeasonRow::onTime).toArray();
+  public List<Long> onTimeBySpring() {
+    return rows.stream().map(SeasonRow::onTime).toList();
   }
 
   /**
@@ -174,11 +173,11 @@ public record Forecast(
    *
    * @param others its plants on time, spring by spring from the first on
    */
-  public Difference onTimeMoreThan(double[] others) {
-    int both = Math.min(seasons, others.length);
+  public Difference onTimeMoreThan(List<Long> others) {
+    int both = Math.min(seasons, others.size());
     return Paired.difference(
-        Arrays.copyOf(others, both),
-        Arrays.copyOf(onTimeBySpring(), both),
+        others.stream().limit(both).mapToDouble(plants -> plants).toArray(),
+        rows.stream().limit(both).mapToDouble(SeasonRow::onTime).toArray(),
         Strata.of(scenario, settings.seed(), both),
         true,
         Confirming.CONFIDENCE,

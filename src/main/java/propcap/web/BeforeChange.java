@@ -1,6 +1,7 @@
 package propcap.web;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import propcap.farm.Scenario;
@@ -13,7 +14,7 @@ final class BeforeChange {
   private @Nullable Tried now;
 
   /** Of one scenario, the plants on time spring by spring, of as many as were tried. */
-  private record Tried(Path file, Scenario scenario, double[] onTime) {}
+  private record Tried(Path file, Scenario scenario, List<Long> onTime) {}
 
   /**
    * Takes a forecast. One of the same scenario is no change, as where another is put beside it.

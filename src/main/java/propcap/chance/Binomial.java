@@ -1,5 +1,6 @@
 package propcap.chance;
 
+import java.util.stream.IntStream;
 import umontreal.ssj.probdist.BinomialDist;
 
 /**
@@ -9,6 +10,10 @@ import umontreal.ssj.probdist.BinomialDist;
 final class Binomial {
   /** Below this the chance of no success would underflow as the search's start. */
   private static final double LEAST_LOG_START = -700;
+
+  /** One over each count, for to divide takes several times as long as to multiply. */
+  private static final double[] INVERSES =
+      IntStream.range(0, 1024).mapToDouble(k -> 1.0 / k).toArray();
 
   private Binomial() {}
 
@@ -32,6 +37,10 @@ final class Binomial {
   }
 
   private static int rare(int n, double p, double u) {
+    if (u <= 1 - n * p) {
+      // Bernoulli's inequality: (1 - p)^n is no less.
+      return 0;
+    }
     // Not log1p, which costs five times as much: the error of 1e-16 n matters to no plant.
     double logStart = n * Math.log(1 - p);
     if (logStart < LEAST_LOG_START) {
@@ -42,8 +51,8 @@ final class Binomial {
     double below = chance;
     int k = 0;
     while (u > below && k < n) {
-      chance *= odds * (n - k) / (k + 1);
       k++;
+      chance *= odds * (n - k + 1) * (k < INVERSES.length ? INVERSES[k] : 1.0 / k);
       double next = below + chance;
       if (next == below && k > n * p) {
         // The rest of the tail is lost in rounding: u lies within 1e-15 of 1.

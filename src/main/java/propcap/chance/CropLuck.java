@@ -1,7 +1,7 @@
 package propcap.chance;
 
+import org.jspecify.annotations.Nullable;
 import propcap.farm.Crop;
-import umontreal.ssj.probdist.NormalDist;
 
 /** The laws of chance of one crop, tabulated once and shared by all threads. */
 public final class CropLuck {
@@ -64,7 +64,38 @@ public final class CropLuck {
    * @param uniforms one for each {@link DrawPurpose}, in their order; kept, so not to be changed
    */
   public TrayLuck tray(double lotRate, double[] uniforms) {
-    return new NewTrayLuck(this, lotRate, uniforms);
+    return lot(lotRate).tray(uniforms);
+  }
+
+  /** The trays of a lot with a germination rate, 0 to 1, this season. */
+  Lot lot(double rate) {
+    return new Lot(rate);
+  }
+
+  /** The trays of one lot. */
+  final class Lot {
+    private final double rate;
+
+    /** The trays' rates around the lot's; null: they are its own. */
+    private final @Nullable QuantileTable around;
+
+    private Lot(double rate) {
+      this.rate = rate;
+      around = isSame(rate) ? null : between(rate);
+    }
+
+    TrayLuck tray(double[] uniforms) {
+      return new NewTrayLuck(CropLuck.this, this, uniforms);
+    }
+
+    /** A tray's germination rate, from its uniform. */
+    double trayRate(double u) {
+      return around == null ? rate : around.at(StandardNormal.score(u));
+    }
+  }
+
+  private boolean isSame(double lotRate) {
+    return crop.germination().trayCorrelation() == 0 || lotRate == 0 || lotRate == 1;
   }
 
   /** A lot's germination rate in a season, from its uniform: the test it comes from was finite. */
@@ -73,37 +104,31 @@ public final class CropLuck {
     if (crop.germination().testedSeeds() == 0 || rate == 0 || rate == 1) {
       return rate;
     }
-    return lot.get(0).at(NormalDist.inverseF01(u));
+    return lot.get(0).at(StandardNormal.score(u));
+  }
+
+  private @Nullable QuantileTable between(double lotRate) {
+    double position = (Math.log(lotRate / (1 - lotRate)) - LEAST_LOGIT) / LOGIT_STEP;
+    if (position < 1 || position > LOGITS - 3) {
+      return null;
+    }
+    int i = (int) position;
+    return QuantileTable.between(
+        tray.get(i - 1), tray.get(i), tray.get(i + 1), tray.get(i + 2), position - i);
   }
 
   double trayRate(double lotRate, double u) {
-    if (crop.germination().trayCorrelation() == 0 || lotRate == 0 || lotRate == 1) {
-      return lotRate;
-    }
-    double logit = Math.log(lotRate / (1 - lotRate));
-    double position = (logit - LEAST_LOGIT) / LOGIT_STEP;
-    if (position < 1 || position > LOGITS - 3) {
-      return lotRate;
-    }
-    int i = (int) position;
-    double score = NormalDist.inverseF01(u);
-    return QuantileTable.logistic(
-        QuantileTable.cubic(
-            tray.get(i - 1).logitAt(score),
-            tray.get(i).logitAt(score),
-            tray.get(i + 1).logitAt(score),
-            tray.get(i + 2).logitAt(score),
-            position - i));
+    return lot(lotRate).trayRate(u);
   }
 
   /** The share of the filling cells' time curve at which the J-th of them shows. */
   double readyShare(int fills, double u) {
-    return ready.get(fills).at(NormalDist.inverseF01(u));
+    return ready.get(fills).at(StandardNormal.score(u));
   }
 
   double pace(double u) {
     double spread = crop.growingOn().spread();
-    return spread == 0 ? 1 : Math.exp(spread * NormalDist.inverseF01(u));
+    return spread == 0 ? 1 : Math.exp(spread * StandardNormal.score(u));
   }
 
   double severity(double outbreak, double u) {
@@ -111,7 +136,7 @@ public final class CropLuck {
     if (outbreak >= crop.growingOn().dampingOff().chance()) {
       return 0;
     }
-    return mean == 0 || mean == 1 ? mean : severity.get(0).at(NormalDist.inverseF01(u));
+    return mean == 0 || mean == 1 ? mean : severity.get(0).at(StandardNormal.score(u));
   }
 
   Crop.Germination germination() {

@@ -28,7 +28,7 @@ public final class EmergenceCurve {
 
   /** Chance that a seed that germinates shows by a thermal time, degree days. */
   public double seed(double degreeDays) {
-    return degreeDays <= 0 ? 0 : NormalDist.cdf01((Math.log(degreeDays) - logMedian) / sigma);
+    return degreeDays <= 0 ? 0 : StandardNormal.chance((Math.log(degreeDays) - logMedian) / sigma);
   }
 
   /** Chance that a cell fills, {@code 1 - (1-g)^k}, where each seed germinates with chance g. */
@@ -48,7 +48,7 @@ public final class EmergenceCurve {
    */
   public double degreeDaysAt(double share, double g) {
     double l = seeds == 1 ? share : (1 - root(1 - share * fills(g))) / g;
-    return Math.exp(logMedian + sigma * NormalDist.inverseF01(Math.min(l, 1)));
+    return Math.exp(logMedian + sigma * StandardNormal.score(Math.min(l, 1)));
   }
 
   /**
@@ -68,7 +68,7 @@ public final class EmergenceCurve {
     double l = (1 - root(1 - share)) / g;
     return l >= 1
         ? Double.POSITIVE_INFINITY
-        : Math.exp(logMedian + sigma * NormalDist.inverseF01(l));
+        : Math.exp(logMedian + sigma * StandardNormal.score(l));
   }
 
   private double power(double x) {

@@ -169,8 +169,8 @@ public final class Luck {
       KnownLuck past = known;
       LotBelief belief = past == null ? null : belief(past, weatherYear, lot, crop);
       if (past == null || belief == null) {
-        double lotRate = crop.lotRate(lotUniforms[lot]);
-        return (number, attempt, uniforms) -> crop.tray(lotRate, uniforms);
+        CropLuck.Lot sown = crop.lot(crop.lotRate(lotUniforms[lot]));
+        return (number, attempt, uniforms) -> sown.tray(uniforms);
       }
       LotBelief.Season drawn = lotsKnown[lot];
       LotBelief.Season season =

@@ -10,12 +10,12 @@ final class NewTrayLuck extends TrayLuck {
   /**
    * A tray's luck.
    *
-   * @param lotRate its lot's germination rate this season, 0 to 1
+   * @param lot the lot that it is of, with its germination rate this season
    * @param uniforms one for each {@link DrawPurpose}, in their order; kept, so not to be changed
    */
-  NewTrayLuck(CropLuck crop, double lotRate, double[] uniforms) {
+  NewTrayLuck(CropLuck crop, CropLuck.Lot lot, double[] uniforms) {
     super(crop, uniforms);
-    rate = crop.trayRate(lotRate, of(DrawPurpose.RATE));
+    rate = lot.trayRate(of(DrawPurpose.RATE));
     fills = Binomial.quantile(crop.cells(), crop.curve().fills(rate), of(DrawPurpose.FILLS));
     boolean reaches = fills >= crop.cellsToLeave();
     readyShare = reaches ? crop.readyShare(fills, of(DrawPurpose.READY)) : 1;

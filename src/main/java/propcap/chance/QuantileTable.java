@@ -21,15 +21,30 @@ final class QuantileTable {
 
   private static final double NEAR_ONE = 14;
 
-  private final double[] logits = new double[NODES];
+  private final double[] logits;
 
   /** Tabulates Beta(alpha, beta), both above 0. */
   QuantileTable(double alpha, double beta) {
+    logits = new double[NODES];
     for (int i = 0; i < NODES; i++) {
       double score = LEAST_SCORE + i * STEP;
       double logit = score <= 0 ? logitBelow(alpha, beta, score) : -logitBelow(beta, alpha, -score);
       logits[i] = Math.max(-GREATEST_LOGIT, Math.min(GREATEST_LOGIT, logit));
     }
+  }
+
+  private QuantileTable(double[] logits) {
+    this.logits = logits;
+  }
+
+  /** The table at x between two of four equally far apart, by the cubic through all four. */
+  static QuantileTable between(
+      QuantileTable before, QuantileTable here, QuantileTable next, QuantileTable after, double x) {
+    double[] logits = new double[NODES];
+    for (int i = 0; i < NODES; i++) {
+      logits[i] = cubic(before.logits[i], here.logits[i], next.logits[i], after.logits[i], x);
+    }
+    return new QuantileTable(logits);
   }
 
   /** The logit of the quantile at a score of 0 or less, where the uniform has all its digits. */
@@ -66,10 +81,9 @@ final class QuantileTable {
     double a = x + 1;
     double b = x - 1;
     double c = x - 2;
-    return -before * x * b * c / 6
-        + here * a * b * c / 2
-        - next * a * x * c / 2
-        + after * a * x * b / 6;
+    double bc = b * c / 2;
+    double ax = a * x / 2;
+    return (after * ax * b - before * x * bc) / 3 + here * a * bc - next * ax * c;
   }
 
   static double logistic(double logit) {

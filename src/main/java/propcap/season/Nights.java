@@ -9,22 +9,29 @@ import propcap.farm.WeatherYear;
  * planted out.
  */
 final class Nights {
-  private final double takesDays;
+  /** By the day of the move, the first day on which plants are hardened from 00:00 on. */
+  private final int[] hardenedOn;
 
-  /** Fit days, and nights that kill, before each day. */
-  private final int[] fitBefore;
-
+  /** Nights that kill before each day. */
   private final int[] killingBefore;
 
   Nights(Crop.Hardening hardening, WeatherYear year) {
-    takesDays = hardening.takesDays();
-    fitBefore = new int[year.days() + 1];
+    hardenedOn = new int[year.days()];
     killingBefore = new int[year.days() + 1];
+    int[] fitBefore = new int[year.days() + 1];
     for (int d = 0; d < year.days(); d++) {
       boolean kills = year.minC(d) <= hardening.killBelowC();
       boolean fit = !kills && year.minC(d) > hardening.fitAboveC();
       fitBefore[d + 1] = fitBefore[d] + (fit ? 1 : 0);
       killingBefore[d + 1] = killingBefore[d] + (kills ? 1 : 0);
+    }
+    int day = 0;
+    for (int moved = 0; moved < year.days(); moved++) {
+      day = Math.max(day, moved + 1);
+      while (day <= year.days() && fitBefore[day] - fitBefore[moved + 1] < hardening.takesDays()) {
+        day++;
+      }
+      hardenedOn[moved] = day;
     }
   }
 
@@ -33,11 +40,7 @@ final class Nights {
    * of the season or more if they never are.
    */
   int hardenedOn(int movedOn) {
-    int day = movedOn + 1;
-    while (day < fitBefore.length && fitBefore[day] - fitBefore[movedOn + 1] < takesDays) {
-      day++;
-    }
-    return day;
+    return hardenedOn[movedOn];
   }
 
   /** Nights that kill among the days after the move and before a day. */

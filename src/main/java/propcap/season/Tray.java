@@ -37,7 +37,8 @@ final class Tray {
   private int spaces;
   private int plants;
 
-  private double sownAt;
+  /** What its place's clock said when it was sown, degree days. */
+  private double warmthWhenSown;
 
   /** Time at which enough cells show; infinite if they never do. */
   private double showsAt;
@@ -103,9 +104,9 @@ final class Tray {
     place = in;
     spaces = 1;
     plants = line.crop.cells();
-    sownAt = now;
     ThermalClock clock = house.clocks().emergence(line.cropNumber, in);
-    showsAt = clock.when(clock.at(now) + luck.readyAt());
+    warmthWhenSown = clock.at(now);
+    showsAt = clock.when(warmthWhenSown + luck.readyAt());
     leaveDueAt = Math.min(showsAt, now + line.crop.pullAfterDays());
     fallsDue(RoundStep.LEAVING_HEAT, leaveDueAt, null, 0);
   }
@@ -117,14 +118,13 @@ final class Tray {
   }
 
   private double warmthSinceSown(double now) {
-    ThermalClock clock = house.clocks().emergence(line.cropNumber, place);
-    return clock.at(now) - clock.at(sownAt);
+    return house.clocks().emergence(line.cropNumber, place).at(now) - warmthWhenSown;
   }
 
   /** Leaves the heat for a table, which may be the one that it germinated on. */
   void leaveHeat(int table, double now) {
     double overdue = now - leaveDueAt;
-    double leggy = 1 - Math.pow(1 - house.stretchLoss(place), Math.max(0, overdue - 1));
+    double leggy = lossOver(overdue - 1, house.stretchLoss(place));
     ThermalClock onTable = house.clocks().emergence(line.cropNumber, table);
     double warmth =
         warmthSinceSown(now) + onTable.at(now + line.crop.standWindowDays()) - onTable.at(now);
@@ -176,7 +176,7 @@ final class Tray {
     if (tooLong <= 0) {
       return 0;
     }
-    double chance = 1 - Math.pow(1 - line.crop.growingOn().overheldLossPerDay(), tooLong);
+    double chance = lossOver(tooLong, line.crop.growingOn().overheldLossPerDay());
     DrawPurpose onTable = inPots ? DrawPurpose.OVERHELD_POT : DrawPurpose.OVERHELD_PLUG;
     return luck.lost(
         stage == Stage.HARDENING ? DrawPurpose.OVERHELD_OUTSIDE : onTable, plants, chance);
@@ -227,7 +227,7 @@ final class Tray {
     if (stage == Stage.HARDENING) {
       Crop.Hardening hardening = line.crop.hardening();
       int nights = house.nights(line).killing(movedOutOn, today);
-      double chance = 1 - Math.pow(1 - hardening.frostLoss(), nights);
+      double chance = lossOver(nights, hardening.frostLoss());
       lose(Loss.FROST, luck.lost(DrawPurpose.FROST, plants, chance));
     }
   }
@@ -244,6 +244,11 @@ final class Tray {
     countFrost(today);
     countOverheld(now);
     lose(cause, plants);
+  }
+
+  /** Chance to be lost over some days, or nights, on each of which it is the same. */
+  private static double lossOver(double days, double chance) {
+    return days <= 0 ? 0 : 1 - Math.pow(1 - chance, days);
   }
 
   private void lose(Loss cause, int lost) {

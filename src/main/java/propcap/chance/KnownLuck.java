@@ -26,13 +26,19 @@ public final class KnownLuck {
 
   private final List<Map<Tray, KnownTray>> byYear;
 
+  private static final Made<List<Map<Tray, KnownTray>>, KnownLuck> MADE = new Made<>(20);
+
   /**
-   * What is known of trays, each year for itself.
+   * What is known of trays, each year for itself; one and the same where as much is known.
    *
    * @param byYear one for each weather year, in the scenario's order; or a single one, where this
    *     season's weather so far is known, so that it is the same in all years
    */
-  public KnownLuck(List<Map<Tray, KnownTray>> byYear) {
+  public static KnownLuck of(List<Map<Tray, KnownTray>> byYear) {
+    return MADE.of(byYear, KnownLuck::new);
+  }
+
+  private KnownLuck(List<Map<Tray, KnownTray>> byYear) {
     this.byYear =
         byYear.stream().map(year -> Collections.unmodifiableMap(new HashMap<>(year))).toList();
   }

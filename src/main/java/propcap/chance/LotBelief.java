@@ -92,12 +92,13 @@ final class LotBelief {
   /** One season's trays. */
   final class Season {
     private final double lotRate;
-    private final TrayRates.@Nullable Around around;
     private final Map<KnownShowing, double[]> cumulated = new HashMap<>();
+
+    /** Made when a tray is first drawn. */
+    private TrayRates.@Nullable Around around;
 
     private Season(double lotRate) {
       this.lotRate = lotRate;
-      around = rates == null || lotRate <= 0 || lotRate >= 1 ? null : rates.around(lotRate);
     }
 
     /** The luck of a tray; null of what is known: it is still to be sown. */
@@ -111,12 +112,16 @@ final class LotBelief {
         throw new IllegalStateException("nothing was learned from a tray that is known");
       }
       double u = uniforms[DrawPurpose.RATE.ordinal()];
-      double rate =
-          around == null
-              ? crop.trayRate(lotRate, u)
-              : around.at(
-                  cumulated.computeIfAbsent(showing, k -> around.cumulated(each.byRate)), u);
-      return new KnownTrayLuck(crop, known, each.law, rate, uniforms);
+      return new KnownTrayLuck(crop, known, each.law, rate(showing, each, u), uniforms);
+    }
+
+    private double rate(KnownShowing showing, Evidence each, double u) {
+      if (rates == null || lotRate <= 0 || lotRate >= 1) {
+        return crop.trayRate(lotRate, u);
+      }
+      TrayRates.Around trays = around == null ? rates.around(lotRate) : around;
+      around = trays;
+      return trays.at(cumulated.computeIfAbsent(showing, k -> trays.cumulated(each.byRate)), u);
     }
   }
 }

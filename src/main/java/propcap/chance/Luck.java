@@ -65,8 +65,30 @@ public final class Luck {
 
   /** Streams of its own for a thread, which should ask for seasons in rising order. */
   public Reader reader() {
-    return new Reader();
+    return new Reader(false);
   }
+
+  /**
+   * The same, which keeps what it draws while memory lasts: for a season that has begun, of which
+   * many scenarios are tried on the same springs. To draw a tray given what is known of it takes as
+   * long as to raise it.
+   */
+  public Reader keepingReader() {
+    return new Reader(known != null);
+  }
+
+  /** What the trays of a sowing hang on in one season. */
+  private record Drawing(
+      long seed,
+      int season,
+      String sowing,
+      int place,
+      int trays,
+      String lot,
+      CropLuck crop,
+      @Nullable KnownLuck known) {}
+
+  private static final Made<Drawing, TrayLuck[]> DRAWN = new Made<>(30_000);
 
   /** Whether two scenarios have the same luck under the same seed, tray by tray. */
   public static boolean isShared(Scenario one, Scenario other) {
@@ -106,6 +128,12 @@ public final class Luck {
     /** Streams of trays sown again, made when first needed. */
     private final Map<String, RandomStream> again = new HashMap<>();
 
+    private final boolean keeps;
+
+    private Reader(boolean keeps) {
+      this.keeps = keeps;
+    }
+
     /** The luck of a season, by its number from 0. */
     public SeasonLuck season(int number) {
       int year = years.of(number);
@@ -119,14 +147,27 @@ public final class Luck {
       TrayLuck[][] luck = new TrayLuck[trays.length][];
       for (int s = 0; s < trays.length; s++) {
         drawings[s] = drawn.of(s);
-        luck[s] = new TrayLuck[sowings.get(s).trays()];
-        trays[s].toSeason(number);
-        for (int i = 0; i < luck[s].length; i++) {
-          luck[s][i] = drawings[s].tray(i, 0, trays[s].nextBlock());
-        }
+        luck[s] = keeps ? kept(number, s, drawings[s]) : trays(number, s, drawings[s]);
       }
       return new SeasonLuck(
           year, luck, (s, tray, attempt) -> again(number, s, tray, attempt, drawings[s]));
+    }
+
+    private TrayLuck[] kept(int number, int s, TrayDrawing drawing) {
+      Sowing sowing = sowings.get(s);
+      String lot = lots.get(lotOf[s]);
+      return DRAWN.of(
+          new Drawing(seed, number, sowing.id(), s, sowing.trays(), lot, crops[s], known),
+          key -> trays(number, s, drawing));
+    }
+
+    private TrayLuck[] trays(int number, int sowing, TrayDrawing drawing) {
+      TrayLuck[] luck = new TrayLuck[sowings.get(sowing).trays()];
+      trays[sowing].toSeason(number);
+      for (int i = 0; i < luck.length; i++) {
+        luck[i] = drawing.tray(i, 0, trays[sowing].nextBlock());
+      }
+      return luck;
     }
 
     private TrayLuck again(int number, int sowing, int tray, int attempt, TrayDrawing drawing) {

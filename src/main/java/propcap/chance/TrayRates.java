@@ -103,7 +103,10 @@ final class TrayRates {
       return sum;
     }
 
-    /** The trays' rates given something so likely at each: chance to lie at or below each point. */
+    /**
+     * The trays' rates given something so likely at each: chance to lie at or below each point, up
+     * to a factor.
+     */
     double[] cumulated(double[] likelihood) {
       double[] below = new double[weights.length];
       double sum = 0;
@@ -111,19 +114,20 @@ final class TrayRates {
         sum += weights[i] * likelihood[first + i];
         below[i] = sum;
       }
-      for (int i = 0; i < weights.length; i++) {
-        below[i] = sum > 0 ? below[i] / sum : (i + 1.0) / weights.length;
+      if (sum == 0) {
+        Arrays.setAll(below, i -> i + 1);
       }
       return below;
     }
 
     /** A tray's rate from its uniform: each point stands for what is nearest to it. */
     double at(double[] below, double u) {
-      int found = Arrays.binarySearch(below, u);
+      double share = u * below[below.length - 1];
+      int found = Arrays.binarySearch(below, share);
       int i = Math.min(below.length - 1, found < 0 ? -found - 1 : found);
       double before = i == 0 ? 0 : below[i - 1];
       double width = below[i] - before;
-      double inside = width > 0 ? (u - before) / width - 0.5 : 0;
+      double inside = width > 0 ? (share - before) / width - 0.5 : 0;
       return QuantileTable.logistic(logit(first + i + inside));
     }
   }

@@ -13,7 +13,7 @@ final class LogEvidence {
 
   /** What is known of luck. */
   static KnownLuck of(SeasonPlan plan) {
-    return new KnownLuck(IntStream.range(0, years(plan)).mapToObj(year -> in(plan, year)).toList());
+    return KnownLuck.of(IntStream.range(0, years(plan)).mapToObj(year -> in(plan, year)).toList());
   }
 
   /** Each weather year for itself, unless this season's own weather is known to the last day. */

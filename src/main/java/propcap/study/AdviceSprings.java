@@ -61,7 +61,7 @@ final class AdviceSprings {
   }
 
   private int[][] run(Scenario changed, int from, int to) throws InterruptedException {
-    try (Seasons seasons = new Seasons(List.of(changed), settings)) {
+    try (Seasons seasons = Seasons.ofOneOfMany(changed, settings)) {
       return seasons
           .run(List.of(0), from, to, (s, outcome) -> outcome.onTime(), done -> {})
           .get(0)

@@ -20,19 +20,21 @@ final class Seasons implements AutoCloseable {
   private final SeasonEngine.Opened engine;
 
   Seasons(List<Scenario> scenarios, RunSettings settings) {
-    this(scenarios, settings, false);
+    this(settings, new SeasonsAsked(scenarios, settings.seed(), false, false));
   }
 
-  private Seasons(List<Scenario> scenarios, RunSettings settings, boolean withDiary) {
-    engine =
-        settings
-            .engine()
-            .open(new SeasonsAsked(scenarios, settings.seed(), withDiary), settings.threads());
+  private Seasons(RunSettings settings, SeasonsAsked asked) {
+    engine = settings.engine().open(asked, settings.threads());
   }
 
   /** Seasons that each have a diary in their outcome. */
   static Seasons withDiaries(List<Scenario> scenarios, RunSettings settings) {
-    return new Seasons(scenarios, settings, true);
+    return new Seasons(settings, new SeasonsAsked(scenarios, settings.seed(), true, false));
+  }
+
+  /** Seasons of one of many scenarios that are tried on the same few springs. */
+  static Seasons ofOneOfMany(Scenario scenario, RunSettings settings) {
+    return new Seasons(settings, new SeasonsAsked(List.of(scenario), settings.seed(), false, true));
   }
 
   /** What is kept of a season's outcome. */

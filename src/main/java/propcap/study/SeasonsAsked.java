@@ -16,8 +16,10 @@ import propcap.season.SeasonPlan;
  *
  * @param seed of all luck
  * @param withDiary whether each outcome has a diary
+ * @param keepsLuck whether other scenarios will be asked about the same springs
  */
-public record SeasonsAsked(List<Scenario> scenarios, long seed, boolean withDiary)
+public record SeasonsAsked(
+    List<Scenario> scenarios, long seed, boolean withDiary, boolean keepsLuck)
     implements Serializable {
   public SeasonsAsked {
     scenarios = List.copyOf(scenarios);
@@ -37,9 +39,11 @@ public record SeasonsAsked(List<Scenario> scenarios, long seed, boolean withDiar
     private final int[] luckOf;
 
     private final boolean withDiary;
+    private final boolean keepsLuck;
 
     private Ready(SeasonsAsked asked) {
       withDiary = asked.withDiary;
+      keepsLuck = asked.keepsLuck;
       luckOf = new int[asked.scenarios.size()];
       List<Scenario> lucky = new ArrayList<>();
       for (int i = 0; i < luckOf.length; i++) {
@@ -59,7 +63,8 @@ public record SeasonsAsked(List<Scenario> scenarios, long seed, boolean withDiar
 
     /** One that runs seasons, for one thread. */
     public Runner runner() {
-      return new Runner(this, lucks.stream().map(Luck::reader).toList());
+      return new Runner(
+          this, lucks.stream().map(l -> keepsLuck ? l.keepingReader() : l.reader()).toList());
     }
   }
 

@@ -11,17 +11,19 @@ import propcap.farm.TrayPast;
 /**
  * Walks through a log round by round, from the exit back to the entrance as the rounds themselves
  * go. So it is known where each tray stood, and on which rounds one that stayed where it was would
- * have had room further on.
+ * have had room further on, and hands to move it.
  */
 public final class LogWalk {
   private final Scenario scenario;
   private final Spaces spaces;
+  private final HoursLeft hours;
   private final List<WalkedTray> trays;
 
   private LogWalk(Scenario scenario, List<WrittenTray> written) {
     this.scenario = scenario;
     spaces = new Spaces(scenario);
-    trays = written.stream().map(tray -> new WalkedTray(scenario, spaces, tray)).toList();
+    hours = new HoursLeft(scenario.labour());
+    trays = written.stream().map(tray -> new WalkedTray(scenario, spaces, hours, tray)).toList();
   }
 
   /**
@@ -61,7 +63,13 @@ public final class LogWalk {
     List<Overfull> overfull = new ArrayList<>();
     for (int day = 0; day < today; day++) {
       spaces.beginDay();
-      boolean isRound = scenario.rounds().isWorkingDay(scenario.season().date(day));
+      LocalDate date = scenario.season().date(day);
+      boolean isRound = scenario.rounds().isWorkingDay(date);
+      if (isRound && hours.isLimited()) {
+        int round = day;
+        hours.beginRound(
+            date, byTurn.stream().mapToDouble(t -> t.minutesAtMost(round)).summaryStatistics());
+      }
       for (LoggedEvent step : LoggedEvent.ROUND) {
         for (WalkedTray tray : byTurn) {
           if (!tray.moves(step, day) && isRound) {

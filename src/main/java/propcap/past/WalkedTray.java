@@ -10,6 +10,7 @@ import propcap.farm.LoggedEvent;
 import propcap.farm.Scenario;
 import propcap.farm.Sowing;
 import propcap.farm.TrayPast;
+import propcap.farm.WorkKind;
 import propcap.past.WrittenTray.Entry;
 
 /** A tray of a log while the log is walked through. */
@@ -26,6 +27,7 @@ final class WalkedTray {
   private final WrittenTray written;
   private final Scenario scenario;
   private final Spaces spaces;
+  private final HoursLeft hours;
   private final int sowing;
   private final Sowing plan;
   private final Crop crop;
@@ -49,20 +51,25 @@ final class WalkedTray {
   /** More plants than these it cannot have. */
   private int mostPlants;
 
+  /** Whether nothing of its thinning, of which a log does not tell, is still to be done. */
+  private boolean isSurelyThinned;
+
   private int lineOfLastMove;
   private int lastRound = -1;
   private int notDueInHeat = -1;
   private double readyAfter = Double.NEGATIVE_INFINITY;
   private double readyBy = Double.POSITIVE_INFINITY;
 
-  WalkedTray(Scenario scenario, Spaces spaces, WrittenTray written) {
+  WalkedTray(Scenario scenario, Spaces spaces, HoursLeft hours, WrittenTray written) {
     this.written = written;
     this.scenario = scenario;
     this.spaces = spaces;
+    this.hours = hours;
     List<String> ids = scenario.sowings().stream().map(Sowing::id).toList();
     sowing = ids.indexOf(written.sowing());
     plan = scenario.sowings().get(sowing);
     crop = scenario.cropOf(plan);
+    isSurelyThinned = crop.seedsPerCell() == 1;
     germinateIn = spaces.germinateIn(plan, crop);
     releaseDay = scenario.releaseDate(crop).map(scenario.season()::dayOf).orElse(Integer.MAX_VALUE);
     isReadyWritten = written.entries().stream().anyMatch(e -> e.event() == LoggedEvent.READY);
@@ -123,7 +130,29 @@ final class WalkedTray {
     }
     if (scenario.rounds().isWorkingDay(scenario.season().date(day))) {
       lastRound = day;
+      isSurelyThinned |= stage == Stage.GROWING_ON && hours.surelyFor(WorkKind.THIN);
     }
+  }
+
+  /** Minutes of work that the log has for a day, at most, and what is not in a log: thinning. */
+  double minutesAtMost(int day) {
+    double minutes = mayBeThinned(stage == Stage.GROWING_ON);
+    for (int at = next; isOn(at, day); at++) {
+      minutes +=
+          switch (entry(at).event()) {
+            case SOWN -> hours.minutes().sow();
+            case OFF_HEAT -> hours.minutes().move() + mayBeThinned(true);
+            case POTTED_ON -> hours.minutes().potOn() * mostPlants;
+            case MOVED_OUT -> hours.minutes().move() * Math.max(1, fillsAtMost);
+            case PLANTED_OUT -> hours.minutes().plantOut() * mostPlants;
+            case READY, COUNTED, OUTBREAK, THROWN_OUT -> 0;
+          };
+    }
+    return minutes;
+  }
+
+  private double mayBeThinned(boolean isOffHeat) {
+    return isOffHeat && !isSurelyThinned ? hours.minutes().thin() : 0;
   }
 
   private boolean isOn(int at, int day) {
@@ -291,24 +320,35 @@ final class WalkedTray {
     readyAfter = isReadyWritten ? readyAfter : Math.max(readyAfter, day);
   }
 
-  /** It stays where it is in a step of a day's round: where there was room, it was not due. */
+  /**
+   * It stays where it is in a step of a day's round: where there were room and hands, it was not
+   * due.
+   */
   void stays(LoggedEvent step, int day) {
     When potting = crop.pottingOn().when();
     if (step == LoggedEvent.OFF_HEAT && stage == Stage.GERMINATING) {
-      boolean room = spaces.isTable(place) || spaces.surelyHasRoom(spaces.tables(), 1);
+      boolean room =
+          spaces.isTable(place)
+              || (hours.surelyFor(WorkKind.MOVE) && spaces.surelyHasRoom(spaces.tables(), 1));
       notDueInHeat = room ? day : notDueInHeat;
     } else if (stage == Stage.GROWING_ON
         && step == LoggedEvent.MOVED_OUT
         && potting != When.ALWAYS
         && day >= releaseDay
+        && hasHandsFor(WorkKind.MOVE)
         && spaces.surelyHasRoom(spaces.hardeningAreas(), 1)) {
       wasNotReady(day);
     } else if (stage == Stage.GROWING_ON
         && step == LoggedEvent.POTTED_ON
         && potting != When.NEVER
+        && hasHandsFor(WorkKind.POT_ON)
         && hasRoomInPots()) {
       wasNotReady(potting == When.IF_HELD ? day - holds() : day);
     }
+  }
+
+  private boolean hasHandsFor(WorkKind work) {
+    return isSurelyThinned && hours.surelyFor(work);
   }
 
   /** However many of its plants were left by then. */

@@ -27,6 +27,11 @@ final class Hands {
   private int owedWork;
   private int owedPiece;
 
+  // Of days that are past, done again as a log has them.
+  private int settled;
+  private long workedInPast;
+  private long lastInPast;
+
   Hands(WorkRates rates, @Nullable Timesheet timesheet) {
     this.rates = rates;
     this.timesheet = timesheet;
@@ -70,10 +75,28 @@ final class Hands {
   void worked(int day, WorkKind work, int units) {
     int piece = begun++;
     long took = rates.each(work) * units;
+    owePast(day);
+    workedInPast += took;
+    owedWork = took > 0 ? work.ordinal() : owedWork;
+    owedPiece = took > 0 ? piece : owedPiece;
+    lastInPast = took > 0 ? took : lastInPast;
     int at = day * WorkRates.WORKS + work.ordinal();
     spent[at] = (int) Math.min(Integer.MAX_VALUE, spent[at] + took);
     if (timesheet != null && took > 0) {
       timesheet.add(piece, day, took);
+    }
+  }
+
+  /**
+   * Works out what past days before one have left owed, at most the last piece of work: a grower
+   * may have worked longer than the plan has it.
+   */
+  void owePast(int before) {
+    for (; settled < before; settled++) {
+      if (rates.isWorkingDay(settled)) {
+        owed = Math.max(0, Math.min(lastInPast, owed + workedInPast - rates.ofDay(settled)));
+      }
+      workedInPast = 0;
     }
   }
 

@@ -30,6 +30,7 @@ final class Replay {
       }
       replay(done);
     }
+    house.hands.owePast(plan.firstDay());
     house.fallDueBefore(plan.firstDay());
     for (Tray tray : house.trays) {
       if (tray != null) {

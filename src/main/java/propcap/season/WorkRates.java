@@ -20,6 +20,7 @@ final class WorkRates {
 
   private final long[] each = new long[WORKS];
   private final long[] ofDay;
+  private final boolean[] isWorkingDay;
 
   WorkRates(Scenario scenario) {
     Labour labour = scenario.labour();
@@ -31,6 +32,10 @@ final class WorkRates {
             .mapToDouble(day -> labour.hoursOn(scenario.season().date(day)))
             .mapToLong(hours -> Math.min(ENDLESS, Math.round(PER_HOUR * hours)))
             .toArray();
+    isWorkingDay = new boolean[ofDay.length];
+    for (int day = 0; day < ofDay.length; day++) {
+      isWorkingDay[day] = scenario.rounds().isWorkingDay(scenario.season().date(day));
+    }
   }
 
   /** What a tray or a plant takes, as the work is counted. */
@@ -41,6 +46,10 @@ final class WorkRates {
   /** What there is of a working day. */
   long ofDay(int day) {
     return ofDay[day];
+  }
+
+  boolean isWorkingDay(int day) {
+    return isWorkingDay[day];
   }
 
   int days() {

@@ -16,6 +16,7 @@ public final class Farms {
   public Season season = new Season(START, START.plusDays(59));
   public Rounds rounds = Rounds.everyDay();
   public int mats = 10;
+  public Labour labour = Labour.NOT_LIMITED;
   public int house = 10;
   public int yard = 10;
   public double stretchLossPerDay = 0;
@@ -91,6 +92,6 @@ public final class Farms {
         sowings,
         List.of(new WeatherYear(2001, minC, maxC)),
         null,
-        Labour.NOT_LIMITED);
+        labour);
   }
 }

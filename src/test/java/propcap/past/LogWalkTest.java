@@ -10,6 +10,7 @@ import propcap.farm.Climate;
 import propcap.farm.Crop;
 import propcap.farm.Crops;
 import propcap.farm.Farms;
+import propcap.farm.Labour;
 import propcap.farm.LoggedEvent;
 import propcap.farm.Place;
 import propcap.farm.PlaceKind;
@@ -61,6 +62,42 @@ class LogWalkTest {
     assertThat(trays.get(0).notDueInHeat()).isEqualTo(4);
     assertThat(trays.get(1).notDueInHeat()).isEqualTo(4);
     assertThat(trays.get(2).notDueInHeat()).isEqualTo(4);
+  }
+
+  /** A move takes 30 minutes, and there are 36 of a day, then 6: one on day 5, the rest owed. */
+  @Test
+  void whereHandsMayHaveBeenLackingNothingIsKnownOfATrayThatStayed() {
+    farm.labour = new Labour(0.6, new Labour.Minutes(1, 30, 0, 0, 0), List.of());
+    Logged first = Logged.sown("a", 1, 0).on(LoggedEvent.OFF_HEAT, 5);
+    Logged second = Logged.sown("a", 2, 0).on(LoggedEvent.OFF_HEAT, 5);
+    Logged stays = Logged.sown("a", 3, 0);
+    assertThat(walk(6, first, stays).trays().get(1).notDueInHeat()).isEqualTo(5);
+    // Two moves are more than the day has, and 24 minutes of the next day's are owed to them.
+    assertThat(walk(6, first, second, stays).trays().get(2).notDueInHeat()).isEqualTo(4);
+    assertThat(walk(7, first, second, stays).trays().get(2).notDueInHeat()).isEqualTo(6);
+  }
+
+  @Test
+  void whatIsOwedToALongPieceOfWorkLeavesNoHandsForDays() {
+    farm.labour = new Labour(0.1, new Labour.Minutes(0, 30, 0, 0, 0), List.of());
+    Logged first = Logged.sown("a", 1, 0).on(LoggedEvent.OFF_HEAT, 5);
+    Logged stays = Logged.sown("a", 2, 0);
+    // 30 minutes at 6 a day: days 5 to 9 are used up.
+    assertThat(walk(10, first, stays).trays().get(1).notDueInHeat()).isEqualTo(4);
+    assertThat(walk(11, first, stays).trays().get(1).notDueInHeat()).isEqualTo(10);
+  }
+
+  /** A log does not tell when a tray of several seeds a cell was thinned. */
+  @Test
+  void thinningThatMayHaveBeenDoneCountsUntilThereSurelyWereHandsForIt() {
+    cosmos.seedsPerCell = 2;
+    farm.labour = new Labour(0.4, new Labour.Minutes(0, 10, 15, 0, 0), List.of());
+    Logged first = Logged.sown("a", 1, 0).on(LoggedEvent.OFF_HEAT, 5);
+    Logged stays = Logged.sown("a", 2, 0);
+    // Day 5: 10 minutes and perhaps 15 of 24. Day 6: 1 owed and perhaps 15, so it is surely
+    // thinned.
+    assertThat(walk(6, first, stays).trays().get(1).notDueInHeat()).isEqualTo(4);
+    assertThat(walk(7, first, stays).trays().get(1).notDueInHeat()).isEqualTo(6);
   }
 
   /** It may have gone only after the others had their turn: by the log nobody knows. */

@@ -19,6 +19,7 @@ import propcap.chance.SeasonLuck;
 import propcap.farm.Crop;
 import propcap.farm.Crops;
 import propcap.farm.Farms;
+import propcap.farm.Labour;
 import propcap.farm.LoggedEvent;
 import propcap.farm.Scenario;
 import propcap.past.WrittenTray;
@@ -249,6 +250,33 @@ class ForecastByForceGuaranteeTest {
         PretendedLog.Counting.NOTHING,
         LoggedEvent.OFF_HEAT,
         LoggedEvent.SOWN);
+  }
+
+  @Test
+  void waitingInTheHeatForHands() {
+    // To move a tray takes the hours of five days: the other one waits, due or not.
+    farm.labour = new Labour(0.1, new Labour.Minutes(1, 30, 0, 0, 0), List.of());
+    cosmos.leaveAt = 0.75;
+    cosmos.failBelow = 0.6;
+    compare(
+        "one off the heat, one that finds no hands",
+        11,
+        PretendedLog.Counting.NOTHING,
+        LoggedEvent.OFF_HEAT,
+        LoggedEvent.SOWN);
+  }
+
+  @Test
+  void growingOnWithoutHandsToPotOn() {
+    farm.labour = new Labour(0.1, new Labour.Minutes(0, 0, 0, 5, 0), List.of());
+    cosmos.pottingOn = new Crop.PottingOn(Crop.PottingOn.When.ALWAYS, 4, 6, 4, 0.1);
+    cosmos.emergence = new Crop.Emergence(5, 30, 40, 20, 5, 5.4);
+    compare(
+        "one potted on, one that finds no hands",
+        20,
+        PretendedLog.Counting.STANDS,
+        LoggedEvent.POTTED_ON,
+        LoggedEvent.OFF_HEAT);
   }
 
   @Test

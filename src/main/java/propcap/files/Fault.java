@@ -18,16 +18,18 @@ public record Fault(Path file, int line, int column, String found, String right,
    *
    * @param owner whose value, such as {@code tomato-1}; empty for a scenario's own, or where that
    *     is not known
+   * @param path keys under which the map of the value stands, parted by points, such as {@code
+   *     money.plants.tomato}; empty where it stands by itself
    * @param key such as {@code bed-by}; empty where the fault is of no single value
    * @param isMissing whether the key is not written at all
    * @param isToFind whether it is left empty, and some questions find it; each reader says how they
    *     are asked where it is read
    */
-  public record About(String owner, String key, boolean isMissing, boolean isToFind) {
+  public record About(String owner, String path, String key, boolean isMissing, boolean isToFind) {
     static final About NO_VALUE = new About("", "");
 
     About(String owner, String key) {
-      this(owner, key, false, false);
+      this(owner, "", key, false, false);
     }
   }
 

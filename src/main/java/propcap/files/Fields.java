@@ -21,6 +21,10 @@ final class Fields {
   private static final int LAST_YEAR = 2199;
 
   private final String owner;
+
+  /** Keys under which the map stands, parted by points. */
+  private final String path;
+
   private final FilePosition at;
   private final Node.Keyed map;
   private final Faults faults;
@@ -33,7 +37,18 @@ final class Fields {
    * @param at where a missing key is reported
    */
   Fields(String owner, FilePosition at, Node.Keyed map, List<String> known, Faults faults) {
+    this(owner, "", at, map, known, faults);
+  }
+
+  private Fields(
+      String owner,
+      String path,
+      FilePosition at,
+      Node.Keyed map,
+      List<String> known,
+      Faults faults) {
     this.owner = owner;
+    this.path = path;
     this.at = at;
     this.map = KnownKeys.of(map, known, faults);
     this.faults = faults;
@@ -86,7 +101,11 @@ final class Fields {
   }
 
   private Fault.About about(String key) {
-    return new Fault.About(owner, key);
+    return about(key, false, false);
+  }
+
+  private Fault.About about(String key, boolean isMissing, boolean isToFind) {
+    return new Fault.About(owner, path, key, isMissing, isToFind);
   }
 
   /** A key's value is wrong in itself. */
@@ -139,10 +158,7 @@ final class Fields {
         .ifPresent(
             e ->
                 faults.toFind(
-                    e.value().spot(),
-                    of(key) + " is empty",
-                    right,
-                    new Fault.About(owner, key, false, true)));
+                    e.value().spot(), of(key) + " is empty", right, about(key, false, true)));
   }
 
   Optional<Node> value(String key) {
@@ -150,11 +166,7 @@ final class Fields {
     if (value.isEmpty()) {
       sound = false;
       if (!map.open()) {
-        faults.add(
-            at,
-            of(key) + " is missing",
-            "the key " + key,
-            new Fault.About(owner, key, true, false));
+        faults.add(at, of(key) + " is missing", "the key " + key, about(key, true, false));
       }
     }
     return value;
@@ -283,7 +295,11 @@ final class Fields {
   /** The fields of a map within this one. */
   Optional<Fields> map(String key, String itsOwner, List<String> known) {
     return keyed(key, "a map such as {" + known.get(0) + ": ...}")
-        .map(keyed -> new Fields(itsOwner, spot(key), keyed, known, faults));
+        .map(keyed -> new Fields(itsOwner, pathOf(key), spot(key), keyed, known, faults));
+  }
+
+  private String pathOf(String key) {
+    return path.isEmpty() ? key : path + "." + key;
   }
 
   /** The texts of a list, each where it was written; none where there is no such list. */
@@ -314,7 +330,7 @@ final class Fields {
     List<Fields> maps = new ArrayList<>();
     for (Node item : list.map(Node.Items::items).orElse(List.of())) {
       if (item instanceof Node.Keyed keyed) {
-        maps.add(new Fields(itsOwner, keyed.spot(), keyed, known, faults));
+        maps.add(new Fields(itsOwner, pathOf(key), keyed.spot(), keyed, known, faults));
       } else {
         wrong(key, item, right);
       }

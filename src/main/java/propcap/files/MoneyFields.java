@@ -22,9 +22,6 @@ final class MoneyFields {
   /** Stands for the crops without an entry of their own. */
   private static final String DEFAULT = "default";
 
-  private static final String DEFAULT_OWNER = "the default prices";
-  private static final String OWNER_ENDING = "'s prices";
-
   private static final Pattern CURRENCY = Pattern.compile(Amounts.CURRENCY);
 
   private final Fields fields;
@@ -37,19 +34,6 @@ final class MoneyFields {
     this.layers = layers;
     this.currency = currency(fields);
     this.amounts = new Amounts(currency, layers);
-  }
-
-  /** The key under which the one stands that a fault of money is about; empty: not of money. */
-  static Optional<String> ownerKey(String owner) {
-    if (owner.equals("money")) {
-      return Optional.of(owner);
-    }
-    if (owner.equals(DEFAULT_OWNER)) {
-      return Optional.of("money.plants." + DEFAULT);
-    }
-    return owner.endsWith(OWNER_ENDING)
-        ? Optional.of("money.plants." + owner.substring(0, owner.length() - OWNER_ENDING.length()))
-        : Optional.empty();
   }
 
   private static Node.@Nullable Text currency(Fields fields) {
@@ -117,7 +101,7 @@ final class MoneyFields {
   }
 
   private Optional<PlantPrices> plantPrices(Fields plants, String name) {
-    String owner = name.equals(DEFAULT) ? DEFAULT_OWNER : name + OWNER_ENDING;
+    String owner = name.equals(DEFAULT) ? "the default prices" : name + "'s prices";
     return plants
         .map(name, owner, List.of("worth", "late", "short", "tray"))
         .flatMap(

@@ -245,12 +245,12 @@ public record WrittenScenario(
 
   /** What money lacks stands nowhere; it is told with the place of all of money. */
   private static Optional<Field> missingPrice(Fault.About about) {
-    if (!about.isMissing()) {
-      return Optional.empty();
-    }
-    return MoneyFields.ownerKey(about.owner())
-        .filter(key -> !key.equals("money") || MoneyFields.KEYS.contains(about.key()))
-        .map(key -> new Field("", -1, key + "." + about.key()));
+    boolean isOfMoney =
+        (about.path().equals("money") && MoneyFields.KEYS.contains(about.key()))
+            || about.path().startsWith("money.");
+    return about.isMissing() && isOfMoney
+        ? Optional.of(new Field("", -1, about.path() + "." + about.key()))
+        : Optional.empty();
   }
 
   /** The first of these entries that has the fault. */

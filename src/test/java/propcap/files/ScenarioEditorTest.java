@@ -187,6 +187,20 @@ class ScenarioEditorTest {
             new WrittenScenario.Field("", -1, "frost-at"));
   }
 
+  /** Its name reads as the words for what is missing of a crop's prices. */
+  @Test
+  void aFaultOfAPlaceNamedAfterPricesBelongsToThePlace() throws Exception {
+    String yard = files.text("scenario.yaml").replace("Yard", "onion's prices");
+    files.write("scenario.yaml", yard);
+    ScenarioEditor editor = editor("scenario.yaml");
+    editor.setPlace("onion's prices", "spaces", "");
+    WrittenScenario written = WrittenScenario.of(files.path("scenario.yaml"), editor.unsaved());
+    FaultsException faults =
+        catchThrowableOfType(FaultsException.class, () -> read(editor, "scenario.yaml"));
+    assertThat(faults.faults().stream().map(written::fieldOf))
+        .containsExactly(new WrittenScenario.Field("places", 3, "spaces"));
+  }
+
   @Test
   void aFaultOfAnotherPlansSowingBelongsToTheSowing() throws Exception {
     ScenarioEditor editor = editor("what-if.yaml");

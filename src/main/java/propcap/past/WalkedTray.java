@@ -144,11 +144,16 @@ final class WalkedTray {
             case OFF_HEAT -> hours.minutes().move() + mayBeThinned(true);
             case POTTED_ON -> hours.minutes().potOn() * mostPlants;
             case MOVED_OUT -> hours.minutes().move() * Math.max(1, fillsAtMost);
-            case PLANTED_OUT -> hours.minutes().plantOut() * mostPlants;
+            case PLANTED_OUT -> hours.minutes().plantOut() * plantedAtMost(entry(at));
             case READY, COUNTED, OUTBREAK, THROWN_OUT -> 0;
           };
     }
     return minutes;
+  }
+
+  private int plantedAtMost(Entry planted) {
+    Integer counted = planted.plants();
+    return counted == null ? mostPlants : counted;
   }
 
   private double mayBeThinned(boolean isOffHeat) {

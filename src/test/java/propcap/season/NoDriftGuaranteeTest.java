@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import propcap.Tried;
 import propcap.chance.SeasonLuck;
+import propcap.farm.Labour;
 import propcap.farm.Scenario;
 import propcap.files.ScenarioReader;
 
@@ -71,6 +72,18 @@ class NoDriftGuaranteeTest {
     for (int today : new int[] {6, 14, 25, 35}) {
       for (PretendedLog.Counting counting : PretendedLog.Counting.values()) {
         tried("three crops and little room", FarmsWithAPast.threeCrops(), today, counting, 59);
+      }
+    }
+  }
+
+  /** A move takes two and a half days' hours, so that most trays wait for hands. */
+  @Test
+  void onASmallFarmWithFewHands() {
+    Labour labour = new Labour(0.2, new Labour.Minutes(1, 30, 6, 0.5, 0.5), List.of());
+    Scenario scenario = FarmsWithAPast.threeCrops().withLabour(labour);
+    for (int today : new int[] {6, 14, 25, 35}) {
+      for (PretendedLog.Counting counting : PretendedLog.Counting.values()) {
+        tried("three crops and few hands", scenario, today, counting, 59);
       }
     }
   }

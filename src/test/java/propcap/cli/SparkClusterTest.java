@@ -173,7 +173,7 @@ class SparkClusterTest {
   @CsvSource({
     "spark://no-such-host.invalid:7077, no machine is known as no-such-host.invalid",
     "spark://127.0.0.1:1, nothing answers there",
-    "10.0.0.5, is written spark://HOST:PORT"
+    "the-cluster:7077, is written spark://HOST:PORT"
   })
   void anAddressWhereNoClusterIsIsToldInALine(String address, String told) throws Exception {
     try (SparkCluster cluster = new SparkCluster(home, 0, 1)) {

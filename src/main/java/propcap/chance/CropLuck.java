@@ -57,16 +57,6 @@ public final class CropLuck {
     severity = new QuantileTable.Row(1, i -> new QuantileTable(2 * s, 2 * (1 - s)));
   }
 
-  /**
-   * The luck of a tray.
-   *
-   * @param lotRate its lot's germination rate this season, 0 to 1
-   * @param uniforms one for each {@link DrawPurpose}, in their order; kept, so not to be changed
-   */
-  public TrayLuck tray(double lotRate, double[] uniforms) {
-    return lot(lotRate).tray(uniforms);
-  }
-
   /** The trays of a lot with a germination rate, 0 to 1, this season. */
   Lot lot(double rate) {
     return new Lot(rate);
@@ -84,6 +74,11 @@ public final class CropLuck {
       around = isSame(rate) ? null : between(rate);
     }
 
+    /**
+     * The luck of a tray.
+     *
+     * @param uniforms one for each {@link DrawPurpose}, in their order; kept, so not to be changed
+     */
     TrayLuck tray(double[] uniforms) {
       return new NewTrayLuck(CropLuck.this, this, uniforms);
     }
@@ -115,10 +110,6 @@ public final class CropLuck {
     int i = (int) position;
     return QuantileTable.between(
         tray.get(i - 1), tray.get(i), tray.get(i + 1), tray.get(i + 2), position - i);
-  }
-
-  double trayRate(double lotRate, double u) {
-    return lot(lotRate).trayRate(u);
   }
 
   /** The share of the filling cells' time curve at which the J-th of them shows. */

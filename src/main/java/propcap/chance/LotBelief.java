@@ -92,6 +92,7 @@ final class LotBelief {
   /** One season's trays. */
   final class Season {
     private final double lotRate;
+    private final CropLuck.Lot lot;
     private final Map<KnownShowing, double[]> cumulated = new HashMap<>();
 
     /** Made when a tray is first drawn. */
@@ -99,12 +100,13 @@ final class LotBelief {
 
     private Season(double lotRate) {
       this.lotRate = lotRate;
+      lot = crop.lot(lotRate);
     }
 
     /** The luck of a tray; null of what is known: it is still to be sown. */
     TrayLuck tray(@Nullable KnownTray known, double[] uniforms) {
       if (known == null) {
-        return crop.tray(lotRate, uniforms);
+        return lot.tray(uniforms);
       }
       KnownShowing showing = known.showing();
       Evidence each = evidence.get(showing);
@@ -117,7 +119,7 @@ final class LotBelief {
 
     private double rate(KnownShowing showing, Evidence each, double u) {
       if (rates == null || lotRate <= 0 || lotRate >= 1) {
-        return crop.trayRate(lotRate, u);
+        return lot.trayRate(u);
       }
       TrayRates.Around trays = around == null ? rates.around(lotRate) : around;
       around = trays;

@@ -74,7 +74,7 @@ public final class Luck {
    * long as to raise it.
    */
   public Reader keepingReader() {
-    return new Reader(known != null);
+    return new Reader(true);
   }
 
   /** What the trays of a sowing hang on in one season. */
@@ -86,7 +86,8 @@ public final class Luck {
       int trays,
       String lot,
       CropLuck crop,
-      @Nullable KnownLuck known) {}
+      @Nullable LotBelief belief,
+      KnownLuck known) {}
 
   private static final Made<Drawing, TrayLuck[]> DRAWN = new Made<>(30_000);
 
@@ -147,21 +148,34 @@ public final class Luck {
       TrayLuck[][] luck = new TrayLuck[trays.length][];
       for (int s = 0; s < trays.length; s++) {
         drawings[s] = drawn.of(s);
-        luck[s] = keeps ? kept(number, s, drawings[s]) : trays(number, s, drawings[s]);
+        luck[s] = trays(number, year, s, drawings[s]);
       }
       return new SeasonLuck(
           year, luck, (s, tray, attempt) -> again(number, s, tray, attempt, drawings[s]));
     }
 
-    private TrayLuck[] kept(int number, int s, TrayDrawing drawing) {
+    private TrayLuck[] trays(int number, int year, int s, TrayDrawing drawing) {
+      KnownLuck past = known;
+      if (!keeps || past == null) {
+        return drawn(number, s, drawing);
+      }
       Sowing sowing = sowings.get(s);
-      String lot = lots.get(lotOf[s]);
+      LotBelief belief = belief(past, year, lotOf[s], crops[s]);
       return DRAWN.of(
-          new Drawing(seed, number, sowing.id(), s, sowing.trays(), lot, crops[s], known),
-          key -> trays(number, s, drawing));
+          new Drawing(
+              seed,
+              number,
+              sowing.id(),
+              s,
+              sowing.trays(),
+              lots.get(lotOf[s]),
+              crops[s],
+              belief,
+              past),
+          key -> drawn(number, s, drawing));
     }
 
-    private TrayLuck[] trays(int number, int sowing, TrayDrawing drawing) {
+    private TrayLuck[] drawn(int number, int sowing, TrayDrawing drawing) {
       TrayLuck[] luck = new TrayLuck[sowings.get(sowing).trays()];
       trays[sowing].toSeason(number);
       for (int i = 0; i < luck.length; i++) {

@@ -40,8 +40,9 @@ public final class UsualTray {
     double all = Math.pow(Arrays.stream(density).sum(), 2);
     rates =
         Arrays.stream(scores)
-            .map(z -> luck.lotRate(NormalDist.cdf01(z)))
-            .flatMap(lot -> Arrays.stream(scores).map(z -> luck.trayRate(lot, NormalDist.cdf01(z))))
+            .mapToObj(z -> luck.lot(luck.lotRate(NormalDist.cdf01(z))))
+            .flatMapToDouble(
+                lot -> Arrays.stream(scores).map(z -> lot.trayRate(NormalDist.cdf01(z))))
             .toArray();
     weights =
         Arrays.stream(density)

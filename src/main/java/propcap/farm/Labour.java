@@ -100,6 +100,11 @@ public record Labour(double hoursPerDay, Minutes minutes, List<Extra> extra)
         + extra.stream().filter(e -> e.isOn(date)).mapToDouble(Extra::hoursPerDay).sum();
   }
 
+  /** The same in minutes. */
+  public double minutesOn(LocalDate date) {
+    return MINUTES_PER_HOUR * hoursOn(date);
+  }
+
   /** This labour with other usual hours; what is extra stays as it is. */
   public Labour withHoursPerDay(double hours) {
     return new Labour(hours, minutes, extra);

@@ -10,8 +10,6 @@ import propcap.farm.WorkKind;
  * does not tell all. Work that is begun is owed to the next working day.
  */
 final class HoursLeft {
-  private static final double MINUTES_PER_HOUR = 60;
-
   /** Minutes below this come of rounding. */
   private static final double ROUNDING = 1e-6;
 
@@ -36,7 +34,7 @@ final class HoursLeft {
    * tray. No more is owed than one piece of work: people may have worked longer than planned.
    */
   void beginRound(LocalDate date, DoubleSummaryStatistics atMost) {
-    left = MINUTES_PER_HOUR * labour.hoursOn(date) - owedAtMost - atMost.getSum();
+    left = labour.minutesOn(date) - owedAtMost - atMost.getSum();
     owedAtMost = Math.max(0, Math.min(-left, Math.max(owedAtMost, atMost.getMax())));
   }
 

@@ -54,7 +54,7 @@ class CropLuckTest {
     double worst = 0;
     for (double score = -6; score <= 6; score += 0.03) {
       double direct = QuantileTableTest.direct(rate * sharpness, (1 - rate) * sharpness, score);
-      double tabulated = crop.trayRate(rate, NormalDist.cdf01(score));
+      double tabulated = crop.lot(rate).trayRate(NormalDist.cdf01(score));
       worst = Math.max(worst, Math.abs(tabulated - direct));
     }
     return worst;
@@ -62,14 +62,14 @@ class CropLuckTest {
 
   @Test
   void withoutCorrelationATrayHasItsLotsRate() {
-    assertThat(germinating(0.8, 0, 0).trayRate(0.7, 0.01)).isEqualTo(0.7);
+    assertThat(germinating(0.8, 0, 0).lot(0.7).trayRate(0.01)).isEqualTo(0.7);
   }
 
   @Test
   void aDeadLotStaysDeadAndASureOneSure() {
     CropLuck crop = germinating(0.8, 0, 0.1);
-    assertThat(crop.trayRate(0, 0.99)).isZero();
-    assertThat(crop.trayRate(1, 0.01)).isEqualTo(1);
+    assertThat(crop.lot(0).trayRate(0.99)).isZero();
+    assertThat(crop.lot(1).trayRate(0.01)).isEqualTo(1);
   }
 
   @Test

@@ -38,7 +38,7 @@ class GerminationCountsTest {
     for (int i = 0; i < trays; i++) {
       double[] uniforms = new double[DrawPurpose.COUNT];
       Arrays.setAll(uniforms, d -> chance.nextDouble());
-      fills[i] = luck.tray(crop.germination.rate(), uniforms).fills();
+      fills[i] = luck.lot(crop.germination.rate()).tray(uniforms).fills();
     }
     return fills;
   }

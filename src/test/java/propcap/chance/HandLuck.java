@@ -54,6 +54,6 @@ public final class HandLuck {
         uniforms[draw.ordinal()] = given;
       }
     }
-    return CropLuck.of(crop).tray(crop.germination().rate(), uniforms);
+    return CropLuck.of(crop).lot(crop.germination().rate()).tray(uniforms);
   }
 }

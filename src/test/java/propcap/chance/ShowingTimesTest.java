@@ -87,7 +87,7 @@ class ShowingTimesTest {
     for (int i = 0; i < TRAYS; i++) {
       double[] uniforms = new double[DrawPurpose.COUNT];
       Arrays.setAll(uniforms, d -> chance.nextDouble());
-      trays[i] = laws.tray(crop.germination.rate(), uniforms);
+      trays[i] = laws.lot(crop.germination.rate()).tray(uniforms);
     }
     return trays;
   }

@@ -114,6 +114,7 @@ async function draw() {
     band(),
     el('p', {class: 'change', id: 'change'}, el('span', {class: now.weight || null}, now.change ?? '')),
     now.doubts.length ? el('div', {id: 'doubts', role: 'status'}, el('p', {}, 'Worth another look in the log:'), el('ul', {}, now.doubts.map((doubt) => el('li', {}, doubt)))) : null,
+    // Without the verdict, the sowings safe, the plants needed and, last, the springs: all stand above.
     el('ul', {}, now.headlines.slice(3, -1).map((line) => el('li', {}, marked(line.trim())))),
     ...sideBySide(),
     ...now.sections.map(section),

@@ -19,7 +19,7 @@ const OF_PLAN = {
   now: () => ({advice: {isWide: true}}),
   size: (page, given) => {
     const open = page.state.places.filter((p) => p.cells.spaces !== '0');
-    // The fullest place is likely the one that is too small; until that is known, a table.
+    // The place that is full on the most days; until that is known, a table.
     const table = open.find((p) => p.name === outcome.fullest(page)) ?? open.find((p) => p.cells.kind === 'table') ?? open[0];
     const spaces = Number((open.find((p) => p.name === given.place) ?? table)?.cells.spaces) || 40;
     const by = roundStep(spaces / 10);

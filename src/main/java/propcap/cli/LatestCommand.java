@@ -15,7 +15,7 @@ import propcap.study.FirstPlan;
 import propcap.study.LatestQuestion;
 import propcap.study.LatestSowing;
 import propcap.study.NewSowing;
-import propcap.study.PlanningQuestion;
+import propcap.study.Safety;
 
 /** Until when may it be sown? */
 @Command(
@@ -39,7 +39,7 @@ final class LatestCommand extends NeedsCommand<LatestAnswer> {
       names = "--goal",
       paramLabel = "CHANCE",
       converter = RunOptions.Share.class,
-      defaultValue = "" + PlanningQuestion.DEFAULT_GOAL,
+      defaultValue = "" + Safety.DEFAULT_GOAL,
       description =
           "Chance with which a sowing must have its plants on time, where the sowing plan says no"
               + " other. Default: 90%%.")

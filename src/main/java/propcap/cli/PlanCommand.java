@@ -13,6 +13,7 @@ import propcap.study.Filling;
 import propcap.study.FirstPlan;
 import propcap.study.Planning;
 import propcap.study.PlanningQuestion;
+import propcap.study.Safety;
 
 /** What to sow when, and how much of it? */
 @Command(
@@ -32,7 +33,7 @@ final class PlanCommand extends NeedsCommand<PlannedAnswer> {
       names = "--goal",
       paramLabel = "CHANCE",
       converter = RunOptions.Share.class,
-      defaultValue = "" + PlanningQuestion.DEFAULT_GOAL,
+      defaultValue = "" + Safety.DEFAULT_GOAL,
       description =
           "Chance with which each sowing must have its plants on time, where the sowing plan says no"
               + " other. Default: 90%%.")

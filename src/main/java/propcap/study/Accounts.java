@@ -1,6 +1,7 @@
 package propcap.study;
 
 import java.math.BigDecimal;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import propcap.farm.Place;
 import propcap.farm.Prices;
@@ -15,6 +16,15 @@ import propcap.season.SeasonOutcome;
  */
 final class Accounts {
   private Accounts() {}
+
+  /** Reads the margin of a season, in the currency of a scenario that has prices. */
+  static ToDoubleFunction<SeasonOutcome> marginOf(Scenario scenario) {
+    Prices prices = scenario.prices();
+    if (prices == null) {
+      throw new IllegalArgumentException(scenario.name() + " has no money");
+    }
+    return season -> margin(scenario, prices, season).doubleValue();
+  }
 
   /** Margin of a season of a scenario that has prices, in its currency. */
   static BigDecimal margin(Scenario scenario, Prices prices, SeasonOutcome season) {

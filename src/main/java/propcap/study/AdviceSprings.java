@@ -15,7 +15,6 @@ import propcap.study.SeasonNow.SowingNow;
 final class AdviceSprings {
   private static final int TRIED_ON = 100;
   private static final int TOLD_FROM = 200;
-  private static final double CONFIDENCE = 0.95;
 
   private final Scenario scenario;
   private final RunSettings settings;
@@ -91,7 +90,7 @@ final class AdviceSprings {
    * @param changes how many are told together
    */
   Difference difference(double[] first, double[] second, int changes) {
-    return Paired.difference(first, second, strata(), true, CONFIDENCE, changes);
+    return Paired.difference(first, second, strata(), true, MeanLimits.CONFIDENCE, changes);
   }
 
   /** The difference in sowings met, but for one; -1: all. */
@@ -102,7 +101,7 @@ final class AdviceSprings {
 
   /** A chance in the springs that are told from. */
   Chance chance(double[] met) {
-    MeanLimits limits = MeanLimits.ofChance(met, strata(), CONFIDENCE);
+    MeanLimits limits = MeanLimits.ofChance(met, strata(), MeanLimits.CONFIDENCE);
     return new Chance(mean(met), limits.low(), limits.high());
   }
 

@@ -9,8 +9,6 @@ import propcap.farm.Scenario;
 
 /** Which place holds the spring up, and what helps most, step by step? */
 public final class Bottlenecking {
-  /** At which the intervals of one answer hold together. */
-  public static final double CONFIDENCE = 0.95;
 
   /** Ten times as wide, a tenth at a time, is some 25; nobody builds on in more. */
   private static final int MOST_STEPS = 100;
@@ -82,7 +80,7 @@ public final class Bottlenecking {
         start,
         settings,
         settings.seasons(),
-        CONFIDENCE,
+        MeanLimits.CONFIDENCE,
         intervals,
         first.onTime(),
         first.safe(0),

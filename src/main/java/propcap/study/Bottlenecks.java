@@ -52,8 +52,8 @@ public record Bottlenecks(
       int spaces,
       Difference onTime,
       @Nullable Difference margin,
-      Comparison.@Nullable Worth worth,
-      Comparison.Pays pays,
+      Investment.@Nullable Worth worth,
+      Investment.Pays pays,
       int safe) {
     /** What the change comes to when it is shared out over its spaces. */
     public double plantsForEach() {

@@ -29,7 +29,7 @@ final class ChangeEffects {
 
   private Difference worth(Trial without) {
     return Paired.difference(
-        without.worths(), plan.worths(), trials.strata(), true, Confirming.CONFIDENCE, 1);
+        without.worths(), plan.worths(), trials.strata(), true, MeanLimits.CONFIDENCE, 1);
   }
 
   private Difference rise(Trial without, int sowing, int comparisons) {
@@ -38,7 +38,7 @@ final class ChangeEffects {
         plan.mets(sowing),
         trials.strata(),
         true,
-        Confirming.CONFIDENCE,
+        MeanLimits.CONFIDENCE,
         comparisons);
   }
 }

@@ -8,8 +8,6 @@ import propcap.farm.Scenario;
 
 /** Does a change pay? Scenarios on the same seasons, each against the first. */
 public final class Comparing {
-  /** At which the intervals of an outcome hold together. */
-  public static final double CONFIDENCE = 0.95;
 
   private Comparing() {}
 
@@ -40,7 +38,7 @@ public final class Comparing {
           scenarios,
           settings,
           n,
-          CONFIDENCE,
+          MeanLimits.CONFIDENCE,
           IntStream.range(0, measures.all().size())
               .mapToObj(m -> outcome(measures.all().get(m), m, numbers, own, strata))
               .toList(),
@@ -73,12 +71,12 @@ public final class Comparing {
                         Measures.column(n, m),
                         strata,
                         measure.moreIsBetter(),
-                        CONFIDENCE,
+                        MeanLimits.CONFIDENCE,
                         alternatives))
             .toList());
   }
 
-  private static List<Comparison.Investment> investments(
+  private static List<Investment> investments(
       List<Scenario> scenarios,
       Measures measures,
       List<List<double[]>> numbers,
@@ -98,10 +96,10 @@ public final class Comparing {
             a -> {
               double[] others = Measures.column(numbers.get(a), margin);
               Difference gain =
-                  Paired.difference(margins, others, strata, true, CONFIDENCE, alternatives);
-              List<Comparison.Change> changes = PlaceChanges.between(first, scenarios.get(a));
-              return new Comparison.Investment(
-                  changes, gain, investing.worth(changes, margins, others, gain));
+                  Paired.difference(
+                      margins, others, strata, true, MeanLimits.CONFIDENCE, alternatives);
+              List<Investment.Change> changes = PlaceChanges.between(first, scenarios.get(a));
+              return new Investment(changes, gain, investing.worth(changes, margins, others, gain));
             })
         .toList();
   }

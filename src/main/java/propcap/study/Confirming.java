@@ -14,8 +14,6 @@ import propcap.season.SeasonPlan;
 
 /** The found plan against the plan as it was, on springs that had no part in finding it. */
 final class Confirming {
-  /** At which each interval holds. */
-  static final double CONFIDENCE = 0.95;
 
   /** Springs with endless room, enough for the mean demand's line in a chart. */
   private static final int DEMAND_SPRINGS = 100;
@@ -172,7 +170,7 @@ final class Confirming {
   // What differs.
 
   private Difference difference(double[] before, double[] found) {
-    return Paired.difference(before, found, strata(before.length), true, CONFIDENCE, 1);
+    return Paired.difference(before, found, strata(before.length), true, MeanLimits.CONFIDENCE, 1);
   }
 
   /** Of the first so many fresh springs. */
@@ -270,7 +268,7 @@ final class Confirming {
     double[] now = Arrays.copyOf(worths[kept], n);
     double[] most = bounding.most(springs);
     return new Planned.Bound(
-        Paired.difference(now, most, strata(n), true, CONFIDENCE, 1),
+        Paired.difference(now, most, strata(n), true, MeanLimits.CONFIDENCE, 1),
         Arrays.stream(most).average().orElseThrow(),
         chances);
   }
@@ -294,7 +292,8 @@ final class Confirming {
     double[] more = new double[springs.size()];
     Arrays.fill(more, now - fewest);
     return new Planned.Bound(
-        Paired.difference(new double[more.length], more, strata(more.length), true, CONFIDENCE, 1),
+        Paired.difference(
+            new double[more.length], more, strata(more.length), true, MeanLimits.CONFIDENCE, 1),
         now,
         chances);
   }

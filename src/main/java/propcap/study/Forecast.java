@@ -180,7 +180,7 @@ public record Forecast(
         rows.stream().limit(both).mapToDouble(SeasonRow::onTime).toArray(),
         Strata.of(scenario, settings.seed(), both),
         true,
-        Confirming.CONFIDENCE,
+        MeanLimits.CONFIDENCE,
         1);
   }
 

@@ -33,7 +33,7 @@ final class HouseUse {
     }
     for (int s = 0; s < outcome.sowings(); s++) {
       potTrays[sown.get(s)] = outcome.potTrays(s);
-      met.set(sown.get(s), Measures.isMet(ordered, outcome, s));
+      met.set(sown.get(s), SeasonTotals.isMet(ordered, outcome, s));
     }
   }
 

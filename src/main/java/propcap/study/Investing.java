@@ -6,8 +6,8 @@ import java.util.List;
 import org.apache.commons.math3.random.RandomGenerator;
 import org.apache.commons.math3.random.Well19937c;
 import org.jspecify.annotations.Nullable;
-import propcap.study.Comparison.Change;
-import propcap.study.Comparison.Price;
+import propcap.study.Investment.Change;
+import propcap.study.Investment.Price;
 
 /**
  * Whether what changed places bring pays for them: buying and upkeep against the margins of the
@@ -27,7 +27,7 @@ record Investing(double discount, long seed) {
    * @param second with them
    * @param gain how the margins differ
    */
-  Comparison.@Nullable Worth worth(
+  Investment.@Nullable Worth worth(
       List<Change> changes, double[] first, double[] second, Difference gain) {
     BigDecimal buy = BigDecimal.ZERO;
     double keep = 0;
@@ -39,7 +39,7 @@ record Investing(double discount, long seed) {
       if (price == null) {
         return null;
       }
-      if (change.how() == Comparison.How.LESS && price.isNothing()) {
+      if (change.how() == Investment.How.LESS && price.isNothing()) {
         continue;
       }
       buy = buy.add(price.buy());
@@ -58,7 +58,7 @@ record Investing(double discount, long seed) {
     }
     double factor = InvestmentFormulas.annuityFactor(discount, longest);
     Double payback = InvestmentFormulas.payback(buy.doubleValue(), gain.mean() - keep, discount);
-    return new Comparison.Worth(
+    return new Investment.Worth(
         buy,
         BigDecimal.valueOf(yearly).setScale(2, RoundingMode.HALF_UP),
         longest,

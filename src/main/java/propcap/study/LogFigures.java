@@ -24,8 +24,6 @@ final class LogFigures {
   /** Standard deviation of what is rounded to whole ones. */
   private static final double ROUNDING = 1 / Math.sqrt(12);
 
-  private static final double CONFIDENCE = 0.95;
-
   /** Springs that must have a figure: of those without one it must be known how they differ. */
   private static final int FEWEST = 3;
 
@@ -168,7 +166,7 @@ final class LogFigures {
    */
   private static double usual(double[] farthest) {
     double[] sorted = Arrays.stream(farthest).sorted().toArray();
-    int rank = (int) Math.ceil(CONFIDENCE * (sorted.length + 1));
+    int rank = (int) Math.ceil(MeanLimits.CONFIDENCE * (sorted.length + 1));
     return rank > sorted.length ? Double.POSITIVE_INFINITY : sorted[rank - 1];
   }
 }

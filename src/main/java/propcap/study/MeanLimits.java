@@ -17,6 +17,9 @@ import org.apache.commons.math3.stat.descriptive.moment.Mean;
  * 54; quoted from memory, and its coverage measured, see {@code RareOutcomesCoverageTest}).
  */
 public record MeanLimits(double low, double high) {
+  /** Common practice: so sure is what is told as known. */
+  public static final double CONFIDENCE = 0.95;
+
   /**
    * In fewer seasons than this must a number differ from the commonest one for nothing to be told
    * of its mean but how often it was seen.

@@ -10,7 +10,6 @@ import java.util.function.ToDoubleFunction;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import propcap.farm.Loss;
-import propcap.farm.Prices;
 import propcap.farm.RoomWait;
 import propcap.farm.Scenario;
 import propcap.farm.Sowing;
@@ -39,12 +38,7 @@ final class Measures {
     this.kinds = kinds;
     this.scenarios = scenarios;
     scenarios.forEach(s -> readings.add(new ArrayList<>()));
-    add(
-        scenarios,
-        Comparison.Kind.ON_TIME,
-        "",
-        true,
-        s -> o -> onTime(o, IntStream.range(0, o.sowings())));
+    add(scenarios, Comparison.Kind.ON_TIME, "", true, s -> SeasonTotals::onTime);
     Set<String> crops = new LinkedHashSet<>();
     scenarios.forEach(s -> s.sowings().forEach(sowing -> crops.add(sowing.crop())));
     for (String crop : crops) {
@@ -53,19 +47,29 @@ final class Measures {
           Comparison.Kind.ON_TIME_OF_CROP,
           crop,
           true,
-          s -> o -> onTime(o, ofCrop(s, crop)));
+          s -> o -> SeasonTotals.onTime(o, ofCrop(s, crop)));
     }
-    add(scenarios, Comparison.Kind.LATE, "", false, s -> o -> late(o));
-    add(scenarios, Comparison.Kind.SOWINGS_MET, "", true, s -> o -> met(s, o));
-    add(scenarios, Comparison.Kind.WAITING, "", false, s -> o -> waited(o));
+    add(scenarios, Comparison.Kind.LATE, "", false, s -> SeasonTotals::late);
+    add(scenarios, Comparison.Kind.SOWINGS_MET, "", true, s -> o -> SeasonTotals.met(s, o));
+    add(scenarios, Comparison.Kind.WAITING, "", false, s -> SeasonTotals::waited);
     for (RoomWait step : RoomWait.values()) {
-      add(scenarios, Comparison.Kind.WAITING, step.word(), false, s -> o -> waited(o, step));
+      add(
+          scenarios,
+          Comparison.Kind.WAITING,
+          step.word(),
+          false,
+          s -> o -> SeasonTotals.waited(o, step));
     }
     for (Loss cause : Loss.values()) {
-      add(scenarios, Comparison.Kind.LOST, cause.word(), false, s -> o -> lost(o, cause));
+      add(
+          scenarios,
+          Comparison.Kind.LOST,
+          cause.word(),
+          false,
+          s -> o -> SeasonTotals.lost(o, cause));
     }
     if (scenarios.stream().allMatch(s -> s.prices() != null)) {
-      add(scenarios, Comparison.Kind.MARGIN, "", true, Measures::margin);
+      add(scenarios, Comparison.Kind.MARGIN, "", true, Accounts::marginOf);
     }
   }
 
@@ -115,7 +119,7 @@ final class Measures {
   private DoubleStream met(int scenario, SeasonOutcome season) {
     double[] bits = new double[(season.sowings() + BITS - 1) / BITS];
     IntStream.range(0, season.sowings())
-        .filter(s -> isMet(scenarios.get(scenario), season, s))
+        .filter(s -> SeasonTotals.isMet(scenarios.get(scenario), season, s))
         .forEach(s -> bits[s / BITS] += 1L << s % BITS);
     return Arrays.stream(bits);
   }
@@ -147,52 +151,5 @@ final class Measures {
   private static IntStream ofCrop(Scenario scenario, String crop) {
     List<Sowing> sowings = scenario.sowings();
     return IntStream.range(0, sowings.size()).filter(s -> sowings.get(s).crop().equals(crop));
-  }
-
-  static double onTime(SeasonOutcome season, IntStream sowings) {
-    return sowings.mapToLong(season::onTime).sum();
-  }
-
-  private static double late(SeasonOutcome season) {
-    return IntStream.range(0, season.sowings()).mapToLong(season::late).sum();
-  }
-
-  private static double met(Scenario scenario, SeasonOutcome season) {
-    return IntStream.range(0, season.sowings()).filter(s -> isMet(scenario, season, s)).count();
-  }
-
-  /** Whether a sowing has the plants that it needs on time. */
-  static boolean isMet(Scenario scenario, SeasonOutcome season, int sowing) {
-    return season.onTime(sowing) >= scenario.sowings().get(sowing).plantsNeeded();
-  }
-
-  private static double waited(SeasonOutcome season) {
-    double sum = 0;
-    for (RoomWait step : RoomWait.values()) {
-      sum += waited(season, step);
-    }
-    return sum;
-  }
-
-  static double waited(SeasonOutcome season, RoomWait step) {
-    double sum = 0;
-    for (int s = 0; s < season.sowings(); s++) {
-      for (int month = 0; month < season.months(); month++) {
-        sum += season.waited(step, s, month);
-      }
-    }
-    return sum;
-  }
-
-  private static double lost(SeasonOutcome season, Loss cause) {
-    return IntStream.range(0, season.sowings()).mapToLong(s -> season.lost(s, cause)).sum();
-  }
-
-  static ToDoubleFunction<SeasonOutcome> margin(Scenario scenario) {
-    Prices prices = scenario.prices();
-    if (prices == null) {
-      throw new IllegalArgumentException(scenario.name() + " has no money");
-    }
-    return season -> Accounts.margin(scenario, prices, season).doubleValue();
   }
 }

@@ -20,8 +20,6 @@ final class OpenSowing {
   /** Before the last day that does by itself: in a full house trays wait. Planning default. */
   private static final int SLACK_DAYS = 7;
 
-  private static final double CONFIDENCE = 0.95;
-
   final int number;
   final Sowing sowing;
   final SowingNeed need;
@@ -139,7 +137,7 @@ final class OpenSowing {
 
   private boolean isReached(int[] enough, int inTrays, Strata strata) {
     double[] met = Arrays.stream(enough).mapToDouble(e -> e <= inTrays ? 1 : 0).toArray();
-    return MeanLimits.ofChance(met, strata, CONFIDENCE).low() >= goal;
+    return MeanLimits.ofChance(met, strata, MeanLimits.CONFIDENCE).low() >= goal;
   }
 
   private int mostOfUse(int[] enough) {

@@ -13,8 +13,8 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import propcap.farm.Place;
 import propcap.farm.Scenario;
-import propcap.study.Comparison.Change;
-import propcap.study.Comparison.Price;
+import propcap.study.Investment.Change;
+import propcap.study.Investment.Price;
 
 /**
  * The places that one scenario has otherwise than another, and what that costs. What is there is
@@ -32,7 +32,7 @@ final class PlaceChanges {
     first.places().stream()
         .filter(p -> !then.containsKey(p.name()))
         .forEach(p -> change(p, p.withSpaces(0)).ifPresent(changes::add));
-    changes.sort(Comparator.comparing(c -> c.how() == Comparison.How.LESS));
+    changes.sort(Comparator.comparing(c -> c.how() == Investment.How.LESS));
     return changes;
   }
 

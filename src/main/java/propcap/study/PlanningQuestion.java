@@ -14,9 +14,6 @@ import java.util.List;
  */
 public record PlanningQuestion(
     double goal, int earlierDays, int laterDays, double mostTrays, List<String> giveUp) {
-  /** Common practice: nine springs of ten. */
-  public static final double DEFAULT_GOAL = 0.9;
-
   /** Planning default, not measured. */
   public static final int DEFAULT_DAYS = 14;
 

@@ -17,6 +17,9 @@ public enum Safety implements Worded {
   /** In no spring of those tried are they. */
   LOST;
 
+  /** Common practice: nine springs of ten. */
+  public static final double DEFAULT_GOAL = 0.9;
+
   /**
    * By a chance and the goal.
    *
@@ -33,7 +36,7 @@ public enum Safety implements Worded {
 
   /** The chance with which a sowing's plants must be on time where nothing else is asked. */
   public static double goal(Sowing sowing) {
-    return sowing.leeway().goalOr(PlanningQuestion.DEFAULT_GOAL);
+    return sowing.leeway().goalOr(DEFAULT_GOAL);
   }
 
   /** How many of some sowings stand so, each by its own goal or else the usual one. */

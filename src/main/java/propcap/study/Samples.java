@@ -11,7 +11,6 @@ import org.apache.commons.math3.stat.descriptive.rank.Percentile.EstimationType;
 
 /** One number a season, in the seasons' order, and what is said of it. */
 final class Samples {
-  private static final double CONFIDENCE = 0.95;
 
   private final double[] values;
   private final Strata strata;
@@ -83,7 +82,7 @@ final class Samples {
     return new Stat(
         mean(),
         standardError(),
-        MeanLimits.of(values, strata, CONFIDENCE).map(this::possible).orElse(null),
+        MeanLimits.of(values, strata, MeanLimits.CONFIDENCE).map(this::possible).orElse(null),
         values.length,
         Commonest.of(values).others(),
         percentile.evaluate(10),

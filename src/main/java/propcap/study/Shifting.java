@@ -15,8 +15,6 @@ import propcap.season.SeasonOutcome;
 
 /** When is the best day to sow? Groups of sowings, moved together, on the same seasons. */
 public final class Shifting {
-  /** At which the intervals of one group and outcome hold together. */
-  public static final double CONFIDENCE = 0.95;
 
   private static final int GROUP_ON_TIME = 0;
   private static final int GROUP_LATE = 1;
@@ -59,7 +57,7 @@ public final class Shifting {
               settings,
               share -> progress.accept((done + share) / matches.size())));
     }
-    return new Shifts(scenario, settings, settings.seasons(), CONFIDENCE, groups);
+    return new Shifts(scenario, settings, settings.seasons(), MeanLimits.CONFIDENCE, groups);
   }
 
   /**
@@ -136,13 +134,13 @@ public final class Shifting {
 
   private static Seasons.Reading<double[]> reading(Scenario scenario, List<Integer> moved) {
     ToDoubleFunction<SeasonOutcome> margin =
-        scenario.prices() == null ? o -> 0 : Measures.margin(scenario);
+        scenario.prices() == null ? o -> 0 : Accounts.marginOf(scenario);
     return (s, o) ->
         new double[] {
-          Measures.onTime(o, moved.stream().mapToInt(m -> m)),
+          SeasonTotals.onTime(o, moved.stream().mapToInt(m -> m)),
           moved.stream().mapToLong(o::late).sum(),
-          moved.stream().filter(m -> Measures.isMet(scenario, o, m)).count(),
-          Measures.onTime(o, IntStream.range(0, o.sowings())),
+          moved.stream().filter(m -> SeasonTotals.isMet(scenario, o, m)).count(),
+          SeasonTotals.onTime(o),
           margin.applyAsDouble(o)
         };
   }
@@ -207,7 +205,7 @@ public final class Shifting {
           column(to, number),
           strata,
           true,
-          CONFIDENCE,
+          MeanLimits.CONFIDENCE,
           Math.max(1, days.size() - 1));
     }
 

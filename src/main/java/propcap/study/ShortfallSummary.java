@@ -85,7 +85,7 @@ final class ShortfallSummary {
     return new Shortfall(
         n,
         Samples.mean(now),
-        Paired.difference(withRoom, now, strata, false, Confirming.CONFIDENCE, 1),
+        Paired.difference(withRoom, now, strata, false, MeanLimits.CONFIDENCE, 1),
         ordinary,
         tooFewTrays / n,
         tooLate / n,

@@ -23,8 +23,6 @@ import propcap.study.Sizing.Found;
  * less the indifference, and fails as soon as they lie below the goal and the indifference.
  */
 public final class SizingRun {
-  /** With which the answer is right, or within the indifference. */
-  public static final double CONFIDENCE = 0.95;
 
   /** Pairs that are told together, so that they share the drawing of luck. */
   private static final int WAVE = 16;
@@ -51,7 +49,7 @@ public final class SizingRun {
     this.progress = progress;
     goal = question.goal();
     sowings = NamesInQuestions.sowings(scenario, question.match());
-    margin = goal.measure() == Measure.MARGIN ? Measures.margin(scenario) : o -> 0;
+    margin = goal.measure() == Measure.MARGIN ? Accounts.marginOf(scenario) : o -> 0;
     costs = SizeCosts.of(scenario, question);
     rungs = rungs();
     looks = InterimLooks.upTo(settings.seasons(), scenario.weather().size());
@@ -170,7 +168,7 @@ public final class SizingRun {
 
   /** Limits of a goal's measure, whose numbers have ends that none can leave. */
   private MeanLimits limits(double[] seen) {
-    double confidence = looks.ofEach(CONFIDENCE, rungs.size());
+    double confidence = looks.ofEach(MeanLimits.CONFIDENCE, rungs.size());
     return switch (goal.measure()) {
       case MET ->
           MeanLimits.ofChance(
@@ -198,7 +196,7 @@ public final class SizingRun {
   // The largest margin: what is clearly beaten drops out, until none that is left is much better.
 
   private Sizing largest(Seasons seasons) throws InterruptedException {
-    double confidence = looks.ofEach(CONFIDENCE, Math.max(1, rungs.size() - 1));
+    double confidence = looks.ofEach(MeanLimits.CONFIDENCE, Math.max(1, rungs.size() - 1));
     List<Rung> in = new ArrayList<>(rungs);
     Rung leader = rungs.get(0);
     double indifference = 0;
@@ -233,8 +231,8 @@ public final class SizingRun {
   /** The goal's measure of one season. */
   private double number(int candidate, SeasonOutcome season) {
     return switch (goal.measure()) {
-      case MET -> sowings.stream().allMatch(s -> Measures.isMet(scenario, season, s)) ? 1 : 0;
-      case ON_TIME -> Measures.onTime(season, sowings.stream().mapToInt(s -> s));
+      case MET -> sowings.stream().allMatch(s -> SeasonTotals.isMet(scenario, season, s)) ? 1 : 0;
+      case ON_TIME -> SeasonTotals.onTime(season, sowings.stream().mapToInt(s -> s));
       case ON_TIME_SHARE -> onTimeShare(season);
       case MARGIN -> margin.applyAsDouble(season) - costs.of(rungs.get(candidate).spaces);
     };
@@ -290,7 +288,7 @@ public final class SizingRun {
         question.match(),
         indifference,
         reached,
-        CONFIDENCE,
+        MeanLimits.CONFIDENCE,
         candidates,
         answer,
         // What holds it back is to be read there.

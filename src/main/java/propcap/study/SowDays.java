@@ -20,8 +20,6 @@ final class SowDays {
   /** At which all that is told of a course before its last spring holds together. */
   private static final double TOLD = 0.99;
 
-  private static final double CONFIDENCE = 0.95;
-
   /** Days looked at together, from the last on: a week of working days. */
   private static final int TOGETHER = 6;
 
@@ -133,7 +131,7 @@ final class SowDays {
                 open,
                 from,
                 to,
-                (d, outcome) -> Measures.isMet(scenario, outcome, sowing) ? 1.0 : 0.0,
+                (d, outcome) -> SeasonTotals.isMet(scenario, outcome, sowing) ? 1.0 : 0.0,
                 done -> {});
         for (int i = 0; i < open.size(); i++) {
           see(open.get(i), numbers.get(i));
@@ -165,7 +163,8 @@ final class SowDays {
     for (int d = from; d < days.size(); d++) {
       int springs = met[d].length;
       MeanLimits limits =
-          MeanLimits.ofChance(met[d], Strata.of(scenario, settings.seed(), springs), CONFIDENCE);
+          MeanLimits.ofChance(
+              met[d], Strata.of(scenario, settings.seed(), springs), MeanLimits.CONFIDENCE);
       tried.add(
           new Day(
               scenario.season().date(days.get(d)),

@@ -115,7 +115,7 @@ final class SowingSummary {
     int seasons = onTime.size();
     double[] isMet = new double[seasons];
     Arrays.setAll(isMet, n -> isMet(n) ? 1 : 0);
-    MeanLimits chance = MeanLimits.ofChance(isMet, strata, 0.95);
+    MeanLimits chance = MeanLimits.ofChance(isMet, strata, MeanLimits.CONFIDENCE);
     return new Forecast.SowingForecast(
         sowing,
         Samples.of(cellsSown.numbers(), strata).stat(),

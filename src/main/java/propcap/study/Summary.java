@@ -83,7 +83,7 @@ final class Summary {
               (cause, column) ->
                   column.add(Arrays.stream(ofCrop).map(s -> season.lost(s, cause)).sum()));
         });
-    waiting.forEach((step, column) -> column.add((int) Measures.waited(season, step)));
+    waiting.forEach((step, column) -> column.add((int) SeasonTotals.waited(season, step)));
     sowBehindOverdue += season.sowBehindOverdue();
     tablesBehindReady += season.tablesBehindReady();
     occupancy.add(season);

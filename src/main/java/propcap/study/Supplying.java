@@ -122,7 +122,7 @@ public final class Supplying {
                   (i, outcome) -> {
                     boolean[] isMet = new boolean[sowings];
                     for (int s = 0; s < sowings; s++) {
-                      isMet[s] = Measures.isMet(scenario, outcome, s);
+                      isMet[s] = SeasonTotals.isMet(scenario, outcome, s);
                     }
                     return isMet;
                   },

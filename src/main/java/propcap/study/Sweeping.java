@@ -20,8 +20,6 @@ import propcap.farm.Variants;
  * is finished is handed out to be kept, and what was kept is not run again.
  */
 public final class Sweeping {
-  /** At which the differences of one kind hold together. */
-  public static final double CONFIDENCE = 0.95;
 
   /** So many outcomes are in memory at a time. */
   private static final int BATCH = 100;
@@ -142,7 +140,7 @@ public final class Sweeping {
         variants.columns(),
         IntStream.range(0, keys.size()).mapToObj(this::swept).toList(),
         settings,
-        CONFIDENCE,
+        MeanLimits.CONFIDENCE,
         byMargin,
         ranking,
         ranking.stream()
@@ -204,7 +202,7 @@ public final class Sweeping {
         to,
         Strata.of(scenarios, settings.seed(), settings.seasons()),
         true,
-        CONFIDENCE,
+        MeanLimits.CONFIDENCE,
         keys.size() - 1);
   }
 }

@@ -49,18 +49,18 @@ final class SweptSeasons {
   /** What is read of a season: its numbers, then the places' full days, then the sowings met. */
   static Seasons.Reading<double[]> reading(Scenario scenario) {
     ToDoubleFunction<SeasonOutcome> margin =
-        scenario.prices() == null ? o -> 0 : Measures.margin(scenario);
+        scenario.prices() == null ? o -> 0 : Accounts.marginOf(scenario);
     int places = scenario.places().size();
     int sowings = scenario.sowings().size();
     return (s, o) -> {
       double[] read = new double[NUMBERS + places + sowings];
-      read[ON_TIME] = Measures.onTime(o, IntStream.range(0, sowings));
+      read[ON_TIME] = SeasonTotals.onTime(o);
       read[LATE] = IntStream.range(0, sowings).mapToLong(o::late).sum();
       for (int p = 0; p < places; p++) {
         read[NUMBERS + p] = fullDays(scenario, o, p);
       }
       for (int n = 0; n < sowings; n++) {
-        read[NUMBERS + places + n] = Measures.isMet(scenario, o, n) ? 1 : 0;
+        read[NUMBERS + places + n] = SeasonTotals.isMet(scenario, o, n) ? 1 : 0;
         read[MET] += read[NUMBERS + places + n];
       }
       read[MARGIN] = margin.applyAsDouble(o);

@@ -12,7 +12,7 @@ import org.jspecify.annotations.Nullable;
 import propcap.farm.Prices;
 import propcap.farm.RoomWait;
 import propcap.farm.Scenario;
-import propcap.study.Comparison.Pays;
+import propcap.study.Investment.Pays;
 
 /**
  * A scenario, and every place of it a tenth larger, one at a time; as things were at the start, a
@@ -118,7 +118,7 @@ final class TenthChanges {
   private Bottlenecks.Trial more(int i) {
     Capacity place = open.get(i);
     Difference margin = margin(0, 1 + i);
-    Comparison.Worth worth = margin == null ? null : bought(i, margin);
+    Investment.Worth worth = margin == null ? null : bought(i, margin);
     return new Bottlenecks.Trial(
         tenth(place),
         difference(0, 1 + i, Comparison.Kind.ON_TIME, ""),
@@ -129,7 +129,7 @@ final class TenthChanges {
   }
 
   /** Priced by the spaces that the place is written with, whatever was added since. */
-  private Comparison.@Nullable Worth bought(int i, Difference margin) {
+  private Investment.@Nullable Worth bought(int i, Difference margin) {
     Prices prices = start.prices();
     Capacity place = open.get(i);
     if (prices == null || place.isHands()) {
@@ -149,7 +149,7 @@ final class TenthChanges {
   }
 
   /** What lowers the margin never pays; hands cost nothing but the hours, which are in it. */
-  private Pays pays(Capacity place, @Nullable Difference margin, Comparison.@Nullable Worth worth) {
+  private Pays pays(Capacity place, @Nullable Difference margin, Investment.@Nullable Worth worth) {
     Prices prices = start.prices();
     if (margin == null || prices == null) {
       return Pays.NOT_KNOWN;
@@ -189,7 +189,7 @@ final class TenthChanges {
         column(to, kind, subject),
         strata,
         measure.moreIsBetter(),
-        Bottlenecking.CONFIDENCE,
+        MeanLimits.CONFIDENCE,
         intervals);
   }
 

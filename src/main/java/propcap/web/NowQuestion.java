@@ -10,8 +10,8 @@ import propcap.report.now.LastTime;
 import propcap.report.now.NowAnswer;
 import propcap.results.Answer;
 import propcap.study.AskingNow;
-import propcap.study.PlanningQuestion;
 import propcap.study.RunSettings;
+import propcap.study.Safety;
 import propcap.study.SeasonNow;
 import propcap.web.QuestionForm.Field;
 import propcap.web.QuestionRuns.QuestionRun;
@@ -25,9 +25,7 @@ final class NowQuestion {
           "Goes on from the day of the tab “Season so far”: what is planted, safe, at risk and lost,"
               + " beside the forecast of winter, the coming fortnight's work, and what would help.",
           new Field(
-              "goal",
-              "Safe if on time in, % of springs",
-              Math.round(100 * PlanningQuestion.DEFAULT_GOAL)),
+              "goal", "Safe if on time in, % of springs", Math.round(100 * Safety.DEFAULT_GOAL)),
           new Field(
               "advice",
               "Advice",

@@ -6,6 +6,7 @@ import propcap.farm.PlanNeeds;
 import propcap.report.work.LabelSheet;
 import propcap.study.BadQuestionException;
 import propcap.study.PlanningQuestion;
+import propcap.study.Safety;
 import propcap.study.SizingQuestion;
 import propcap.web.QuestionForm.Field;
 
@@ -15,7 +16,7 @@ import propcap.web.QuestionForm.Field;
  */
 final class Questions {
   /** In % of springs. */
-  private static final long GOAL = Math.round(100 * PlanningQuestion.DEFAULT_GOAL);
+  private static final long GOAL = Math.round(100 * Safety.DEFAULT_GOAL);
 
   /** In the order in which they stand on the page. */
   private static final List<Known> ALL =

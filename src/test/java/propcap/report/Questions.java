@@ -16,14 +16,14 @@ import propcap.study.Bottlenecks.Trial;
 import propcap.study.Bottlenecks.Worth;
 import propcap.study.Capacity;
 import propcap.study.Comparison;
-import propcap.study.Comparison.Change;
-import propcap.study.Comparison.Investment;
 import propcap.study.Comparison.Kind;
 import propcap.study.Comparison.Outcome;
-import propcap.study.Comparison.Pays;
 import propcap.study.Difference;
 import propcap.study.FurnishingList;
 import propcap.study.Goal;
+import propcap.study.Investment;
+import propcap.study.Investment.Change;
+import propcap.study.Investment.Pays;
 import propcap.study.RunSettings;
 import propcap.study.Shifts;
 import propcap.study.Shifts.Group;
@@ -168,13 +168,13 @@ public final class Questions {
         worth(buy, value, halfWidth, payback, pays));
   }
 
-  public static Comparison.Price price(double buy, double keep) {
-    return new Comparison.Price(BigDecimal.valueOf(buy), false, 12, BigDecimal.valueOf(keep));
+  public static Investment.Price price(double buy, double keep) {
+    return new Investment.Price(BigDecimal.valueOf(buy), false, 12, BigDecimal.valueOf(keep));
   }
 
-  public static Comparison.Worth worth(
+  public static Investment.Worth worth(
       double buy, double value, double halfWidth, @Nullable Double payback, double pays) {
-    return new Comparison.Worth(
+    return new Investment.Worth(
         BigDecimal.valueOf(buy),
         BigDecimal.valueOf(770.5),
         12,
@@ -226,7 +226,7 @@ public final class Questions {
         waiting);
   }
 
-  private static Comparison.Worth value(Pays pays) {
+  private static Investment.Worth value(Pays pays) {
     double value = pays == Pays.YES ? 1900 : pays == Pays.NO ? -420 : 80;
     return worth(520, value, 130, pays == Pays.NO ? null : 4.5, 0.5);
   }

@@ -56,7 +56,7 @@ class BottleneckGuaranteeTest {
         said += trials(answer).anyMatch(t -> t.onTime().isClear()) ? 1 : 0;
         said += answer.steps().isEmpty() ? 0 : 1;
         // What is bought although it brings nothing does not pay.
-        assertThat(answer.worths()).noneMatch(w -> w.more().pays() == Comparison.Pays.YES);
+        assertThat(answer.worths()).noneMatch(w -> w.more().pays() == Investment.Pays.YES);
       }
     }
     Tried.row(
@@ -165,15 +165,15 @@ class BottleneckGuaranteeTest {
         return;
       }
       interval(margin, from, to, Comparison.Kind.MARGIN, "");
-      Comparison.Worth worth = trial.worth();
-      if (worth == null || worth.pays() == Comparison.Pays.NOT_TOLD) {
+      Investment.Worth worth = trial.worth();
+      if (worth == null || worth.pays() == Investment.Pays.NOT_TOLD) {
         return;
       }
       double truth = force.difference(from, to, Comparison.Kind.MARGIN, "");
       boolean pays =
           truth * InvestmentFormulas.annuityFactor(discount, worth.years())
               > worth.buy().doubleValue();
-      claim((worth.pays() == Comparison.Pays.YES) == pays);
+      claim((worth.pays() == Investment.Pays.YES) == pays);
     }
 
     void interval(Difference d, Scenario from, Scenario to, Comparison.Kind kind, String subject)

@@ -215,13 +215,13 @@ class BottleneckingTest {
   @Test
   void whatATenthMoreIsWorthFollowsFromThePlacesCost()
       throws BadQuestionException, InterruptedException {
-    assertThat(tenth("0").pays()).isEqualTo(Comparison.Pays.YES);
+    assertThat(tenth("0").pays()).isEqualTo(Investment.Pays.YES);
     // 800 for 10 spaces are 80 for one, and 11.00 x 7.36009 = 80.96.
-    assertThat(tenth("800").pays()).isEqualTo(Comparison.Pays.YES);
-    assertThat(tenth("820").pays()).isEqualTo(Comparison.Pays.NO);
+    assertThat(tenth("800").pays()).isEqualTo(Investment.Pays.YES);
+    assertThat(tenth("820").pays()).isEqualTo(Investment.Pays.NO);
     assertThat(worth(ask(new Money().in(farm(10)), 0), "House").more().pays())
-        .isEqualTo(Comparison.Pays.NOT_KNOWN);
-    assertThat(worth(ask(farm(10), 0), "House").more().pays()).isEqualTo(Comparison.Pays.NOT_KNOWN);
+        .isEqualTo(Investment.Pays.NOT_KNOWN);
+    assertThat(worth(ask(farm(10), 0), "House").more().pays()).isEqualTo(Investment.Pays.NOT_KNOWN);
   }
 
   private Bottlenecks.Trial tenth(String buy) throws BadQuestionException, InterruptedException {
@@ -252,7 +252,7 @@ class BottleneckingTest {
     money.late = Money.amount("2");
     Bottlenecks answer = ask(money.in(farm(10)), 2);
     assertThat(worth(answer, "House").more().onTime().isMore()).isTrue();
-    assertThat(worth(answer, "House").more().pays()).isEqualTo(Comparison.Pays.NO);
+    assertThat(worth(answer, "House").more().pays()).isEqualTo(Investment.Pays.NO);
     assertThat(answer.steps()).isEmpty();
   }
 

@@ -156,7 +156,7 @@ class ComparingTest {
    * On one mat the second of two trays is sown on day 5 and comes late, on day 24: 4.00 for it
    * instead of 9.50, in every season.
    */
-  private Comparison.Investment secondMat(Place.@Nullable Cost cost)
+  private Investment secondMat(Place.@Nullable Cost cost)
       throws BadQuestionException, InterruptedException {
     farm.mats = 1;
     farm.sowings = List.of(Farms.sowing("a", 0, 2, 0, 20));
@@ -166,9 +166,9 @@ class ComparingTest {
     return comparison.investments().get(0);
   }
 
-  private Comparison.Worth worthOfSecondMat(Place.Cost cost)
+  private Investment.Worth worthOfSecondMat(Place.Cost cost)
       throws BadQuestionException, InterruptedException {
-    Comparison.Worth worth = secondMat(cost).worth();
+    Investment.Worth worth = secondMat(cost).worth();
     assertThat(worth).isNotNull();
     return Objects.requireNonNull(worth);
   }
@@ -180,18 +180,18 @@ class ComparingTest {
    */
   @Test
   void aMatThatEarnsMoreThanItCostsPays() throws BadQuestionException, InterruptedException {
-    Comparison.Investment bought = secondMat(Money.cost("30", 10, "1", "0"));
+    Investment bought = secondMat(Money.cost("30", 10, "1", "0"));
     assertThat(bought.changes())
         .singleElement()
         .satisfies(
             c -> {
               assertThat(c.place().name()).isEqualTo("Mats");
               assertThat(c.spacesNow()).isEqualTo(1);
-              assertThat(c.how()).isEqualTo(Comparison.How.MORE);
+              assertThat(c.how()).isEqualTo(Investment.How.MORE);
             });
     assertThat(bought.unpriced()).isEmpty();
     assertThat(bought.gain().mean()).isCloseTo(5.5, within(1e-12));
-    Comparison.Worth mat = worthOfSecondMat(Money.cost("30", 10, "1", "0"));
+    Investment.Worth mat = worthOfSecondMat(Money.cost("30", 10, "1", "0"));
     assertThat(mat.buy()).isEqualByComparingTo("30");
     assertThat(mat.yearly()).isEqualTo(amount("5.08"));
     assertThat(mat.netPresentValue()).isCloseTo(3.12, within(.005));
@@ -203,7 +203,7 @@ class ComparingTest {
   /** 34 / 7.36009 + 1 = 5.62 a year is more than 5.50. */
   @Test
   void aMatThatEarnsLessDoesNot() throws BadQuestionException, InterruptedException {
-    Comparison.Worth mat = worthOfSecondMat(Money.cost("34", 10, "1", "0"));
+    Investment.Worth mat = worthOfSecondMat(Money.cost("34", 10, "1", "0"));
     assertThat(mat.yearly()).isEqualTo(amount("5.62"));
     assertThat(mat.netPresentValue()).isCloseTo(-.88, within(.005));
     assertThat(mat.chancePays()).isZero();
@@ -227,14 +227,14 @@ class ComparingTest {
   void whereNoPlaceIsAddedThereIsNothingToPay() throws BadQuestionException, InterruptedException {
     Scenario now = money.in(risky(2));
     Scenario later = now.withSowings(now.sowings().stream().map(s -> s.shifted(3)).toList());
-    Comparison.Investment none = compare(SETTINGS, now, later).investments().get(0);
+    Investment none = compare(SETTINGS, now, later).investments().get(0);
     assertThat(none.changes()).isEmpty();
     assertThat(none.worth()).isNull();
   }
 
   @Test
   void aPlaceWithoutACostIsNotFreeButNotKnown() throws BadQuestionException, InterruptedException {
-    Comparison.Investment mat = secondMat(null);
+    Investment mat = secondMat(null);
     assertThat(mat.unpriced()).extracting(a -> a.place().name()).containsExactly("Mats");
     assertThat(mat.worth()).isNull();
     assertThat(mat.gain().mean()).isCloseTo(5.5, within(1e-12));
@@ -254,8 +254,6 @@ class ComparingTest {
       throws BadQuestionException, InterruptedException {
     Comparison both = compare(SETTINGS, money.in(risky(1)), money.in(risky(2)), money.in(risky(4)));
     List<Difference> margins = both.total(Comparison.Kind.MARGIN).differences();
-    assertThat(both.investments())
-        .extracting(Comparison.Investment::gain)
-        .containsExactlyElementsOf(margins);
+    assertThat(both.investments()).extracting(Investment::gain).containsExactlyElementsOf(margins);
   }
 }

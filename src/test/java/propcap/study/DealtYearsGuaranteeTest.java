@@ -46,7 +46,7 @@ class DealtYearsGuaranteeTest {
     List<ToDoubleFunction<SeasonOutcome>> numbers = new ArrayList<>();
     numbers.add(Forecasting::onTime);
     IntStream.range(0, scenario.sowings().size())
-        .forEach(s -> numbers.add(o -> Measures.isMet(scenario, o, s) ? 1 : 0));
+        .forEach(s -> numbers.add(o -> SeasonTotals.isMet(scenario, o, s) ? 1 : 0));
     return numbers;
   }
 

@@ -46,12 +46,12 @@ class InvestingTest {
     return Money.withCost(money.in(farm.make()), "Mats", mats, matsCost);
   }
 
-  private static Comparison.Investment investment(Scenario now, Scenario then)
+  private static Investment investment(Scenario now, Scenario then)
       throws BadQuestionException, InterruptedException {
     return Comparing.compare(List.of(now, then), SETTINGS, share -> {}).investments().get(0);
   }
 
-  private static Comparison.Worth worth(Scenario now, Scenario then)
+  private static Investment.Worth worth(Scenario now, Scenario then)
       throws BadQuestionException, InterruptedException {
     return Objects.requireNonNull(investment(now, then).worth());
   }
@@ -63,7 +63,7 @@ class InvestingTest {
   /** 80 spaces for 66: 14 at 8,000 / 66 each, and no upkeep that is not paid already. */
   @Test
   void ofAnEnlargedPlaceOnlyWhatIsAddedIsPaid() throws Exception {
-    Comparison.Worth worth = worth(farm(66, chamber(), 20), farm(80, chamber(), 20));
+    Investment.Worth worth = worth(farm(66, chamber(), 20), farm(80, chamber(), 20));
     assertThat(worth.buy()).isEqualTo(amount("1696.97"));
     assertThat(worth.yearly()).isEqualTo(amount("202.41"));
     assertThat(worth.netPresentValue()).isCloseTo(-1696.97, within(.005));
@@ -72,7 +72,7 @@ class InvestingTest {
   @Test
   void whatTheAlternativeItselfSaysOfTheEnlargingGoesBefore() throws Exception {
     Scenario now = farm(66, chamber(), 20);
-    Comparison.Worth worth = worth(now, farm(80, Money.cost("2100", 12, "360", "0"), 20));
+    Investment.Worth worth = worth(now, farm(80, Money.cost("2100", 12, "360", "0"), 20));
     assertThat(worth.buy()).isEqualByComparingTo("2100");
     // And 60 a year of upkeep more.
     assertThat(worth.yearly()).isEqualTo(amount("310.48"));
@@ -81,7 +81,7 @@ class InvestingTest {
 
   @Test
   void aClosedPlaceSavesItsUpkeepAndIsNotSold() throws Exception {
-    Comparison.Worth worth = worth(farm(66, chamber(), 20), farm(66, chamber(), 0));
+    Investment.Worth worth = worth(farm(66, chamber(), 20), farm(66, chamber(), 0));
     assertThat(worth.buy()).isEqualByComparingTo("0");
     assertThat(worth.yearly()).isEqualTo(amount("-90.00"));
     assertThat(worth.netPresentValue()).isCloseTo(90 * FIFTEEN_YEARS, within(.005));
@@ -123,7 +123,7 @@ class InvestingTest {
     Scenario now = farm(66, chamber(), 20);
     Scenario then = farm(66, chamber(), 0);
     Scenario both = withTable(then, "House 2", second);
-    Comparison.Worth worth = worth(now, both);
+    Investment.Worth worth = worth(now, both);
     assertThat(worth.buy()).isEqualByComparingTo("5200");
     // 5,200 / 8.38384 + 150 - 90.
     assertThat(worth.yearly()).isCloseTo(amount("680.24"), within(amount("0.01")));
@@ -162,7 +162,7 @@ class InvestingTest {
                             Money.cost("700", 10, "90", "2"))
                         : p)
             .toList();
-    Comparison.Worth worth = worth(now, now.withPlaces(places));
+    Investment.Worth worth = worth(now, now.withPlaces(places));
     assertThat(worth.buy()).isEqualByComparingTo("700");
     // 700 / 7.36009.
     assertThat(worth.yearly()).isEqualTo(amount("95.11"));
@@ -180,7 +180,7 @@ class InvestingTest {
   }
 
   /** On one mat the second of two trays is sown on day 5 and is late: 4.00 for it, not 9.50. */
-  private Comparison.Worth secondMat(Place.Cost cost) throws Exception {
+  private Investment.Worth secondMat(Place.Cost cost) throws Exception {
     farm.sowings = List.of(Farms.sowing("a", 0, 2, 0, 20));
     farm.mats = 1;
     Scenario one = money.in(farm.make());
@@ -196,7 +196,7 @@ class InvestingTest {
     double worth = 5.5 * InvestmentFormulas.annuityFactor(.06, 2.5);
     assertThat(worth).isCloseTo(12.43, within(.005));
     for (double buy : new double[] {worth - .02, worth + .02}) {
-      Comparison.Worth mat =
+      Investment.Worth mat =
           secondMat(Money.cost(BigDecimal.valueOf(buy).toString(), 2.5, "0", "0"));
       assertThat(mat.netPresentValue() > 0).isEqualTo(buy < worth);
       assertThat(mat.chancePays()).isEqualTo(buy < worth ? 1 : 0);

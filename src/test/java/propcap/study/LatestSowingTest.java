@@ -263,7 +263,7 @@ class LatestSowingTest {
               IntStream.range(0, days.size()).boxed().toList(),
               0,
               n,
-              (i, o) -> Measures.isMet(scenario, o, number),
+              (i, o) -> SeasonTotals.isMet(scenario, o, number),
               done -> {});
       return new Course(
           IntStream.range(0, days.size())

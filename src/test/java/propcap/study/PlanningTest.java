@@ -77,8 +77,8 @@ class PlanningTest {
   /** Goals first, then margin; nothing is left to luck on this farm, so that one spring is all. */
   private static double score(Scenario scenario) throws InterruptedException {
     SeasonOutcome only = outcomes(List.of(scenario), 1, 1).get(0).get(0);
-    long met = IntStream.range(0, 2).filter(s -> Measures.isMet(scenario, only, s)).count();
-    return 1000 * met + Measures.margin(scenario).applyAsDouble(only);
+    long met = IntStream.range(0, 2).filter(s -> SeasonTotals.isMet(scenario, only, s)).count();
+    return 1000 * met + Accounts.marginOf(scenario).applyAsDouble(only);
   }
 
   private static List<List<SeasonOutcome>> outcomes(List<Scenario> scenarios, long seed, int n)
@@ -118,7 +118,8 @@ class PlanningTest {
               0.99994,
               1);
       double goal = planned.goals().get(s);
-      double now = Samples.mean(outcomes.get(1), o -> Measures.isMet(scenario, o, sowing) ? 1 : 0);
+      double now =
+          Samples.mean(outcomes.get(1), o -> SeasonTotals.isMet(scenario, o, sowing) ? 1 : 0);
       double error = 4 * Math.sqrt(goal * (1 - goal) / 400);
       assertThat(met.high() >= -PlanObjective.MATTERS || now + error >= goal).isTrue();
     }
@@ -130,7 +131,7 @@ class PlanningTest {
   private static double[] met(
       List<Scenario> plans, List<List<SeasonOutcome>> outcomes, int plan, int sowing) {
     return outcomes.get(plan).stream()
-        .mapToDouble(o -> Measures.isMet(plans.get(plan), o, sowing) ? 1 : 0)
+        .mapToDouble(o -> SeasonTotals.isMet(plans.get(plan), o, sowing) ? 1 : 0)
         .toArray();
   }
 

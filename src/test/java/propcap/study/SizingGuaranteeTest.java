@@ -62,7 +62,9 @@ class SizingGuaranteeTest {
                   0,
                   BY_FORCE,
                   (size, o) ->
-                      new double[] {Measures.isMet(example, o, marigold) ? 1 : 0, onTimeShare(o)},
+                      new double[] {
+                        SeasonTotals.isMet(example, o, marigold) ? 1 : 0, onTimeShare(o)
+                      },
                   done -> {})
               .stream()
               .map(SizingGuaranteeTest::means)

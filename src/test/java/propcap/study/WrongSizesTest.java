@@ -132,7 +132,7 @@ class WrongSizesTest {
   /** The size that the goal is set for has ten times the others' springs. */
   private static double[] marigolds(Scenario example) throws Exception {
     int marigold = NamesInQuestions.sowings(example, "marigold-2").get(0);
-    Reading met = (size, season) -> Measures.isMet(example, season, marigold) ? 1 : 0;
+    Reading met = (size, season) -> SeasonTotals.isMet(example, season, marigold) ? 1 : 0;
     double[] truths = truths(example, HOUSE_1, met, 4000);
     truths[2] = truths(example, new Range("House 1", 400, 400, 1), met, 40_000)[0];
     return truths;
@@ -232,7 +232,7 @@ class WrongSizesTest {
     money.lacking = Money.amount("12");
     Scenario free =
         Money.withCost(money.in(farm.make()), "House", 10, Money.cost("0", 1, "0", "0"));
-    double[] gains = truths(free, range, (s, o) -> Measures.margin(s).applyAsDouble(o), 100_000);
+    double[] gains = truths(free, range, (s, o) -> Accounts.marginOf(s).applyAsDouble(o), 100_000);
     double third = gains[2] - gains[1];
     double indifference = 0.8 * third;
     Tally tally = new Tally();

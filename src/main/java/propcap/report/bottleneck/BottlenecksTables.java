@@ -17,9 +17,9 @@ import propcap.report.kit.WorthTable;
 import propcap.study.Bottlenecks;
 import propcap.study.Bottlenecks.Trial;
 import propcap.study.Bottlenecks.Worth;
-import propcap.study.Comparison;
-import propcap.study.Comparison.Pays;
 import propcap.study.Difference;
+import propcap.study.Investment;
+import propcap.study.Investment.Pays;
 
 /** What a little more or less of each place brings, and what helps step by step, as tables. */
 record BottlenecksTables(Bottlenecks answer) {
@@ -129,7 +129,7 @@ record BottlenecksTables(Bottlenecks answer) {
     return trial == null ? Cell.NONE : Cell.money(trial.margin());
   }
 
-  private static Cell value(Comparison.@Nullable Worth value) {
+  private static Cell value(Investment.@Nullable Worth value) {
     return value == null || !value.isTold()
         ? Cell.NONE
         : Cell.of(Money.bare(value.netPresentValue(), value.netPresentValueHalfWidth()))

@@ -11,8 +11,8 @@ import propcap.study.Bottlenecks;
 import propcap.study.Bottlenecks.Trial;
 import propcap.study.Bottlenecks.Worth;
 import propcap.study.Capacity;
-import propcap.study.Comparison.Pays;
 import propcap.study.Difference;
+import propcap.study.Investment.Pays;
 import propcap.study.WhatMatters;
 
 /**

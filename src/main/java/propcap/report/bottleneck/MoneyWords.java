@@ -7,9 +7,9 @@ import propcap.report.kit.Words;
 import propcap.study.Bottlenecks;
 import propcap.study.Bottlenecks.Step;
 import propcap.study.Bottlenecks.Trial;
-import propcap.study.Comparison;
-import propcap.study.Comparison.Pays;
 import propcap.study.Difference;
+import propcap.study.Investment;
+import propcap.study.Investment.Pays;
 
 /** What more of a place brings in money, in words. */
 record MoneyWords(Money money) {
@@ -24,7 +24,7 @@ record MoneyWords(Money money) {
 
   /** What it is worth, bought or only taken on. */
   String worth(Trial trial) {
-    Comparison.Worth worth = trial.worth();
+    Investment.Worth worth = trial.worth();
     if (worth != null) {
       return "net present value "
           + money.difference(worth.netPresentValue(), worth.netPresentValueHalfWidth());

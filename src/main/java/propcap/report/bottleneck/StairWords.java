@@ -5,7 +5,7 @@ import java.util.List;
 import propcap.report.kit.Words;
 import propcap.study.Bottlenecks;
 import propcap.study.Bottlenecks.Step;
-import propcap.study.Comparison.Pays;
+import propcap.study.Investment.Pays;
 
 /**
  * What helps most, step by step, in words. Only what clearly pays is called something to buy.

@@ -16,12 +16,12 @@ import propcap.report.kit.Sheet.Cell;
 import propcap.report.kit.Table;
 import propcap.report.kit.WorthTable;
 import propcap.study.Comparison;
-import propcap.study.Comparison.Change;
 import propcap.study.Comparison.Kind;
 import propcap.study.Comparison.Outcome;
-import propcap.study.Comparison.Price;
-import propcap.study.Comparison.Worth;
 import propcap.study.Difference;
+import propcap.study.Investment.Change;
+import propcap.study.Investment.Price;
+import propcap.study.Investment.Worth;
 import propcap.study.Stat;
 
 /** A comparison as tables. */

@@ -10,7 +10,6 @@ import propcap.report.kit.SafetyWords;
 import propcap.report.kit.Words;
 import propcap.study.Forecast;
 import propcap.study.Forecast.SowingForecast;
-import propcap.study.PlanningQuestion;
 import propcap.study.Safety;
 
 /** Will we have the plants? */
@@ -87,8 +86,7 @@ public record PlantsSection(
   /** The share of springs that is asked of them. */
   private static String goal(Forecast forecast) {
     boolean allAlike =
-        forecast.sowings().stream()
-            .allMatch(s -> Safety.goal(s.sowing()) == PlanningQuestion.DEFAULT_GOAL);
+        forecast.sowings().stream().allMatch(s -> Safety.goal(s.sowing()) == Safety.DEFAULT_GOAL);
     return allAlike ? "at least 9 springs of 10" : "the share of springs that is its goal";
   }
 

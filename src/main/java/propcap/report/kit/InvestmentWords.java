@@ -8,10 +8,10 @@ import java.util.function.Function;
 import java.util.stream.IntStream;
 import propcap.farm.Prices;
 import propcap.study.Comparison;
-import propcap.study.Comparison.Change;
-import propcap.study.Comparison.Investment;
-import propcap.study.Comparison.Pays;
-import propcap.study.Comparison.Worth;
+import propcap.study.Investment;
+import propcap.study.Investment.Change;
+import propcap.study.Investment.Pays;
+import propcap.study.Investment.Worth;
 
 /**
  * Whether to change the places as an alternative does, in words.

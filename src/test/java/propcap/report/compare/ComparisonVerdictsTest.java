@@ -15,11 +15,11 @@ import propcap.report.kit.InvestmentWords;
 import propcap.report.kit.Money;
 import propcap.report.kit.Words;
 import propcap.study.Comparison;
-import propcap.study.Comparison.Change;
-import propcap.study.Comparison.Investment;
-import propcap.study.Comparison.Price;
-import propcap.study.Comparison.Worth;
 import propcap.study.Difference;
+import propcap.study.Investment;
+import propcap.study.Investment.Change;
+import propcap.study.Investment.Price;
+import propcap.study.Investment.Worth;
 
 /** What a comparison says in a sentence, and what it must not say. */
 class ComparisonVerdictsTest {

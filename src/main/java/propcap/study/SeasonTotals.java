@@ -1,0 +1,62 @@
+package propcap.study;
+
+import java.util.stream.IntStream;
+import propcap.farm.Loss;
+import propcap.farm.RoomWait;
+import propcap.farm.Scenario;
+import propcap.season.SeasonOutcome;
+
+/** What is read of a season as one number, by whoever asks. */
+final class SeasonTotals {
+  private SeasonTotals() {}
+
+  /** Plants on time. */
+  static double onTime(SeasonOutcome season) {
+    return onTime(season, IntStream.range(0, season.sowings()));
+  }
+
+  /** Plants on time of some sowings. */
+  static double onTime(SeasonOutcome season, IntStream sowings) {
+    return sowings.mapToLong(season::onTime).sum();
+  }
+
+  /** Plants that came late. */
+  static double late(SeasonOutcome season) {
+    return IntStream.range(0, season.sowings()).mapToLong(season::late).sum();
+  }
+
+  /** Sowings that have the plants that they need on time. */
+  static double met(Scenario scenario, SeasonOutcome season) {
+    return IntStream.range(0, season.sowings()).filter(s -> isMet(scenario, season, s)).count();
+  }
+
+  /** Whether a sowing has the plants that it needs on time. */
+  static boolean isMet(Scenario scenario, SeasonOutcome season, int sowing) {
+    return season.onTime(sowing) >= scenario.sowings().get(sowing).plantsNeeded();
+  }
+
+  /** Tray-days waited for room. */
+  static double waited(SeasonOutcome season) {
+    double sum = 0;
+    for (RoomWait step : RoomWait.values()) {
+      sum += waited(season, step);
+    }
+    return sum;
+  }
+
+  /** Tray-days waited for room at one step. */
+  static double waited(SeasonOutcome season, RoomWait step) {
+    double sum = 0;
+    for (int s = 0; s < season.sowings(); s++) {
+      for (int month = 0; month < season.months(); month++) {
+        sum += season.waited(step, s, month);
+      }
+    }
+    return sum;
+  }
+
+  /** Plants lost by one cause. */
+  static double lost(SeasonOutcome season, Loss cause) {
+    return IntStream.range(0, season.sowings()).mapToLong(s -> season.lost(s, cause)).sum();
+  }
+}

@@ -68,7 +68,7 @@ public final class CropBook {
 
   /** The list that Propcap brings. */
   public static CropBook ofPropcap() {
-    try (InputStream in = CropBook.class.getResourceAsStream(LIST)) {
+    try (InputStream in = CropBook.class.getResourceAsStream("/propcap/files/" + LIST)) {
       if (in == null) {
         throw new IllegalStateException("the program lacks its crop list");
       }

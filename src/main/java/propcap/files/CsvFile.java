@@ -5,6 +5,7 @@ import de.siegmar.fastcsv.reader.CommentStrategy;
 import de.siegmar.fastcsv.reader.CsvParseException;
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
+import de.siegmar.fastcsv.reader.FieldMismatchStrategy;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -37,7 +38,7 @@ final class CsvFile {
    */
   CsvFile(
       SourceText source, List<String> needed, List<String> optional, int mostRows, Faults faults) {
-    this(source, needed, optional, mostRows, faults, StationRows.reader());
+    this(source, needed, optional, mostRows, faults, reader());
   }
 
   private CsvFile(
@@ -66,12 +67,7 @@ final class CsvFile {
   static CsvFile withNotes(
       SourceText source, List<String> needed, List<String> optional, int mostRows, Faults faults) {
     return new CsvFile(
-        source,
-        needed,
-        optional,
-        mostRows,
-        faults,
-        StationRows.reader().commentStrategy(CommentStrategy.SKIP));
+        source, needed, optional, mostRows, faults, reader().commentStrategy(CommentStrategy.SKIP));
   }
 
   /** The names of a table's columns, before it is known which of them it should have. */
@@ -194,5 +190,13 @@ final class CsvFile {
       }
     }
     rows.add(new Node.Keyed(spot, cells, lacksColumns));
+  }
+
+  /** Rows may be longer or shorter than others; every quote that is opened is closed. */
+  static CsvReader.CsvReaderBuilder reader() {
+    return CsvReader.builder()
+        .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
+        .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
+        .allowUnclosedQuote(false);
   }
 }

@@ -49,7 +49,7 @@ public final class CsvText {
     starts.add(text.length());
     List<Row> rows = new ArrayList<>();
     try (CsvReader<CsvRecord> csv =
-        StationRows.reader().allowUnclosedQuote(true).ofCsvRecord(unmarked)) {
+        CsvFile.reader().allowUnclosedQuote(true).ofCsvRecord(unmarked)) {
       List<CsvRecord> records = csv.stream().toList();
       for (int i = 0; i < records.size(); i++) {
         int line = (int) records.get(i).getStartingLineNumber();

@@ -33,6 +33,8 @@ record LogRow(
   static final List<String> WRITTEN =
       List.of("sowing", "tray", "event", "date", "plants", "place", "trays");
 
+  private static final int MOST_ROWS = 500_000;
+
   private static final int MOST_PLANTS = 10_000;
 
   /** A spreadsheet takes 5-16 for a day in May, so words will do as well. */
@@ -55,6 +57,11 @@ record LogRow(
     boolean isOne() {
       return count.isPresent() && count.get() == 1;
     }
+  }
+
+  /** The table of a log. */
+  static CsvFile table(SourceText source, Faults faults) {
+    return CsvFile.withNotes(source, COLUMNS, OPTIONAL, MOST_ROWS, faults);
   }
 
   static LogRow read(Fields fields) {

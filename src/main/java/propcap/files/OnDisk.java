@@ -10,8 +10,7 @@ import java.nio.file.attribute.BasicFileAttributes;
 import java.nio.file.attribute.FileTime;
 import java.util.HashMap;
 import java.util.Map;
-import java.util.Optional;
-import propcap.farm.Season;
+import java.util.function.Supplier;
 
 /** What the files on disk hold: each is read once, and again only when it has changed since. */
 public final class OnDisk {
@@ -20,23 +19,26 @@ public final class OnDisk {
   private final Map<Path, Stamp> stamps = new HashMap<>();
   private final Map<Path, byte[]> held = new HashMap<>();
 
-  /** A weather record, and the season that its years are cut to. */
-  private record Cut(SourceText source, Optional<Season> season) {}
+  /** What a text was read as, and what else that hangs on. */
+  private record Known(SourceText source, Object with, Object reading) {}
 
-  private final Map<Path, Cut> cuts = new HashMap<>();
-  private final Map<Path, WeatherFile.Told> weather = new HashMap<>();
+  private final Map<Path, Known> readings = new HashMap<>();
 
-  /** What a record says: most of a scenario's rows are days that no change on the page is about. */
-  synchronized WeatherFile.Told weather(SourceText source, Optional<Season> season) {
+  /**
+   * What a text is read as: the reading of before where neither it nor what else it hangs on has
+   * changed. Of a file there is one such reading, so one kind of it.
+   *
+   * @param with what else the reading hangs on
+   */
+  @SuppressWarnings("unchecked")
+  synchronized <T> T reading(SourceText source, Object with, Supplier<T> reader) {
     Path key = key(source.file());
-    Cut cut = new Cut(source, season);
-    WeatherFile.Told known = weather.get(key);
-    if (known == null || !cut.equals(cuts.get(key))) {
-      known = WeatherFile.Told.of(source, season);
-      cuts.put(key, cut);
-      weather.put(key, known);
+    Known known = readings.get(key);
+    if (known == null || !known.source().equals(source) || !known.with().equals(with)) {
+      known = new Known(source, with, reader.get());
+      readings.put(key, known);
     }
-    return known;
+    return (T) known.reading();
   }
 
   /** What a file holds; of one that is too large, a byte more than is taken. */

@@ -79,7 +79,7 @@ final class SoFarReader {
             : List.of();
     List<WrittenTray> written =
         log.flatMap(named -> SourceText.read(named.file(), named.spot(), unsaved, faults))
-            .map(source -> TrayLogReader.rows(source, faults))
+            .map(source -> LogRow.table(source, faults))
             .map(
                 table ->
                     new SeasonLog(table, scenario, dropped, today, asked.byOptions(), faults)

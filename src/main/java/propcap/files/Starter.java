@@ -48,7 +48,7 @@ public final class Starter {
   }
 
   private static @Nullable InputStream content(String name) {
-    InputStream written = Starter.class.getResourceAsStream("starter/" + name);
+    InputStream written = Starter.class.getResourceAsStream("/propcap/files/starter/" + name);
     if (written == null || !name.equals(CROPS)) {
       return written;
     }

@@ -2,9 +2,7 @@ package propcap.files;
 
 import de.siegmar.fastcsv.reader.CloseableIterator;
 import de.siegmar.fastcsv.reader.CsvParseException;
-import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
-import de.siegmar.fastcsv.reader.FieldMismatchStrategy;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
@@ -41,7 +39,7 @@ final class StationRows {
     }
     int line = 0;
     try (PackedText text = PackedText.of(file);
-        CloseableIterator<CsvRecord> records = reader().ofCsvRecord(text).iterator()) {
+        CloseableIterator<CsvRecord> records = CsvFile.reader().ofCsvRecord(text).iterator()) {
       for (int rows = 0; records.hasNext(); rows++) {
         CsvRecord row = records.next();
         line = (int) row.getStartingLineNumber();
@@ -78,13 +76,5 @@ final class StationRows {
     } else {
       faults.add(FilePosition.whole(file), "cannot be read", "a file that you may read");
     }
-  }
-
-  /** Rows may be longer or shorter than others; every quote that is opened is closed. */
-  static CsvReader.CsvReaderBuilder reader() {
-    return CsvReader.builder()
-        .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
-        .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
-        .allowUnclosedQuote(false);
   }
 }

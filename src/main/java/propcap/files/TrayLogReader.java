@@ -21,8 +21,6 @@ import propcap.farm.Season;
  * place} on the row of {@code off-heat} the table.
  */
 public final class TrayLogReader {
-  private static final int MOST_ROWS = 500_000;
-
   private TrayLogReader() {}
 
   /**
@@ -49,16 +47,11 @@ public final class TrayLogReader {
     Optional<Scenario> scenario = ScenarioReader.read(scenarioYaml, faults);
     List<LoggedTray> trays =
         SourceText.read(log, FilePosition.whole(log), faults)
-            .map(source -> rows(source, faults))
+            .map(source -> LogRow.table(source, faults))
             .map(table -> trays(table, scenario, faults))
             .orElse(List.of());
     faults.check();
     return new TrayLog(scenario.orElseThrow(), trays, faults.warnings());
-  }
-
-  /** The table of a log. */
-  static CsvFile rows(SourceText source, Faults faults) {
-    return CsvFile.withNotes(source, LogRow.COLUMNS, LogRow.OPTIONAL, MOST_ROWS, faults);
   }
 
   private static List<LoggedTray> trays(CsvFile table, Optional<Scenario> scenario, Faults faults) {

@@ -87,7 +87,7 @@ public final class WeatherFile {
       Path file, FilePosition named, Optional<Season> season, UnsavedTexts unsaved, Faults faults) {
     Optional<Told> told =
         SourceText.read(file, named, unsaved, faults)
-            .map(source -> unsaved.disk().weather(source, season));
+            .map(source -> unsaved.disk().reading(source, season, () -> Told.of(source, season)));
     told.ifPresent(t -> faults.addAll(t.faults()));
     return told.map(Told::years).orElse(List.of());
   }

@@ -143,7 +143,7 @@ public record WrittenScenario(
             .map(row -> entry(row.word("id"), row.spot(), row))
             .toList(),
         logFile,
-        log.map(source -> TrayLogReader.rows(source, unheard).rows()).orElse(List.of()).stream()
+        log.map(source -> LogRow.table(source, unheard).rows()).orElse(List.of()).stream()
             .map(row -> entry(row.word("sowing"), row.spot(), row))
             .toList());
   }

@@ -18,7 +18,7 @@ record PublishedRow(Map<String, String> cells) {
   /** The rows of a comma-separated table, which says above its columns where it is from. */
   static List<PublishedRow> of(String file) {
     List<String> lines;
-    try (InputStream in = PublishedRow.class.getResourceAsStream(file)) {
+    try (InputStream in = PublishedRow.class.getResourceAsStream("/propcap/evidence/" + file)) {
       lines = new String(in.readAllBytes(), StandardCharsets.UTF_8).lines().toList();
     } catch (IOException e) {
       throw new UncheckedIOException(e);

@@ -23,7 +23,7 @@ class CropBookTest {
   @TempDir Path folder;
 
   private static String text() throws IOException {
-    try (InputStream in = CropBook.class.getResourceAsStream("crop-list.yaml")) {
+    try (InputStream in = CropBook.class.getResourceAsStream("/propcap/files/crop-list.yaml")) {
       return new String(in.readAllBytes(), StandardCharsets.UTF_8);
     }
   }

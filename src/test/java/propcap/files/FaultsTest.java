@@ -26,7 +26,8 @@ class FaultsTest {
   }
 
   static List<String> oneFaultEach() throws IOException {
-    try (InputStream in = FaultsTest.class.getResourceAsStream("one-fault-each.txt");
+    try (InputStream in =
+            FaultsTest.class.getResourceAsStream("/propcap/files/one-fault-each.txt");
         BufferedReader lines =
             new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8))) {
       return lines.lines().filter(line -> !line.isBlank() && !line.startsWith("#")).toList();

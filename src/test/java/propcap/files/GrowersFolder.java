@@ -27,7 +27,7 @@ final class GrowersFolder {
   }
 
   private static String resource(String name) {
-    try (InputStream in = GrowersFolder.class.getResourceAsStream(name)) {
+    try (InputStream in = GrowersFolder.class.getResourceAsStream("/propcap/files/" + name)) {
       return new String(in.readAllBytes(), StandardCharsets.UTF_8);
     } catch (IOException e) {
       throw new UncheckedIOException(e);

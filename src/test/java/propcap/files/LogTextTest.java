@@ -39,7 +39,7 @@ class LogTextTest {
   private static Read readBack(Scenario scenario, LocalDate today, List<WrittenTray> log) {
     String text = LogText.of(log, List.of("to practise on"));
     Faults faults = new Faults();
-    CsvFile table = TrayLogReader.rows(new SourceText(Path.of("log.csv"), text), faults);
+    CsvFile table = LogRow.table(new SourceText(Path.of("log.csv"), text), faults);
     List<WrittenTray> read =
         new SeasonLog(table, Optional.of(scenario), Set.of(), Optional.of(today), true, faults)
             .read();

@@ -31,7 +31,8 @@ class MoneyFaultsTest {
   }
 
   static List<String> oneMoneyFaultEach() throws IOException {
-    try (InputStream in = MoneyFaultsTest.class.getResourceAsStream("one-money-fault-each.txt");
+    try (InputStream in =
+            MoneyFaultsTest.class.getResourceAsStream("/propcap/files/one-money-fault-each.txt");
         BufferedReader lines =
             new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8))) {
       return lines.lines().filter(line -> !line.isBlank() && !line.startsWith("#")).toList();

@@ -72,11 +72,14 @@ class SoFarReaderTest {
 
   @Test
   void everyKindOfFaultIsToldAtOnceWithItsLine() throws Exception {
-    byte[] log = SoFarReaderTest.class.getResourceAsStream("log-faults.csv").readAllBytes();
+    byte[] log =
+        SoFarReaderTest.class.getResourceAsStream("/propcap/files/log-faults.csv").readAllBytes();
     files.write("log.csv", log);
     String golden =
         new String(
-            SoFarReaderTest.class.getResourceAsStream("log-faults.txt").readAllBytes(),
+            SoFarReaderTest.class
+                .getResourceAsStream("/propcap/files/log-faults.txt")
+                .readAllBytes(),
             StandardCharsets.UTF_8);
     assertThat(told(reading(asked("log.csv", "")).faults()))
         .containsExactlyElementsOf(golden.lines().toList());

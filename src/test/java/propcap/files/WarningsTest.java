@@ -35,7 +35,8 @@ class WarningsTest {
   }
 
   static List<String> oneWarningEach() throws IOException {
-    try (InputStream in = WarningsTest.class.getResourceAsStream("one-warning-each.txt");
+    try (InputStream in =
+            WarningsTest.class.getResourceAsStream("/propcap/files/one-warning-each.txt");
         BufferedReader lines =
             new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8))) {
       return lines.lines().filter(line -> !line.isBlank() && !line.startsWith("#")).toList();

@@ -37,7 +37,7 @@ class EveryCropOfTheListTest {
   void everyCropSownOnceIsPlantedOutWhereThereIsRoom(@TempDir Path folder)
       throws IOException, FaultsException, InterruptedException {
     Path file = Starter.write(folder).get(0);
-    try (InputStream list = CropBook.class.getResourceAsStream("crop-list.yaml")) {
+    try (InputStream list = CropBook.class.getResourceAsStream("/propcap/files/crop-list.yaml")) {
       Files.copy(list, folder.resolve("crops.yaml"), StandardCopyOption.REPLACE_EXISTING);
     }
     StringBuilder plan =

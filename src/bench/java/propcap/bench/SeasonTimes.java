@@ -12,8 +12,8 @@ import propcap.farm.Labour;
 import propcap.farm.Place;
 import propcap.farm.Scenario;
 import propcap.farm.Sowing;
-import propcap.files.FaultsException;
-import propcap.files.ScenarioReader;
+import propcap.files.scenario.ScenarioReader;
+import propcap.files.text.FaultsException;
 import propcap.season.House;
 import propcap.season.SeasonPlan;
 

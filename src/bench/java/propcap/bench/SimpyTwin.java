@@ -8,11 +8,11 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Locale;
 import propcap.farm.Scenario;
-import propcap.files.FaultsException;
-import propcap.files.ScenarioReader;
-import propcap.study.Forecast;
-import propcap.study.Forecasting;
+import propcap.files.scenario.ScenarioReader;
+import propcap.files.text.FaultsException;
 import propcap.study.RunSettings;
+import propcap.study.forecast.Forecast;
+import propcap.study.forecast.Forecasting;
 
 /**
  * The same spring here and in SimPy, by turns: what it takes of a processor, and whether both come

@@ -8,9 +8,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.ToDoubleFunction;
 import propcap.bench.Command.Took;
-import propcap.files.FaultsException;
 import propcap.files.LogReading;
 import propcap.files.Nursery;
+import propcap.files.text.FaultsException;
 import propcap.web.Redraw;
 
 /** What a grower waits for, each figure beside its target. Against an older jar by turns. */

@@ -4,7 +4,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import propcap.farm.Scenario;
 import propcap.report.bottleneck.BottlenecksAnswer;
-import propcap.study.Bottlenecking;
+import propcap.study.bottleneck.Bottlenecking;
 
 /** Which place holds the spring up, and what helps most? */
 @Command(

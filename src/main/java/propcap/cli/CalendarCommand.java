@@ -10,7 +10,7 @@ import propcap.report.work.CalendarAnswer;
 import propcap.report.work.LabelSheet;
 import propcap.study.BadQuestionException;
 import propcap.study.Period;
-import propcap.study.WorkPlanning;
+import propcap.study.work.WorkPlanning;
 
 /** What is there to do this week? */
 @Command(

@@ -16,9 +16,9 @@ import propcap.farm.Scenario;
 import propcap.report.compare.ComparisonAnswer;
 import propcap.results.ResultsFolder;
 import propcap.study.BadQuestionException;
-import propcap.study.Comparing;
-import propcap.study.Comparison;
 import propcap.study.RunSettings;
+import propcap.study.compare.Comparing;
+import propcap.study.compare.Comparison;
 
 /** Does a change pay? */
 @Command(

@@ -6,9 +6,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
-import propcap.evidence.StageDays;
+import propcap.evidence.stages.StageDays;
 import propcap.farm.Crop;
-import propcap.files.CropBook;
+import propcap.files.scenario.CropBook;
 
 /** A crop list on the terminal, 80 signs wide but for what is shown as it was written. */
 final class CropLines {

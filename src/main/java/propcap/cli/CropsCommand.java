@@ -9,7 +9,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import propcap.files.CropBook;
+import propcap.files.scenario.CropBook;
 import propcap.study.BadQuestionException;
 
 /** What is known of a crop, and from where. */

@@ -4,7 +4,7 @@ import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
-import propcap.files.ScenarioReader;
+import propcap.files.scenario.ScenarioReader;
 
 /** A day of an option, written as 2027-03-22. */
 final class Day implements ITypeConverter<LocalDate> {

@@ -10,8 +10,8 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import propcap.evidence.Stages;
-import propcap.files.TrayLogReader;
+import propcap.evidence.stages.Stages;
+import propcap.files.scenario.TrayLogReader;
 import propcap.report.stages.StagesAnswer;
 import propcap.results.ResultsFolder;
 

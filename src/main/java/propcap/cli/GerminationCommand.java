@@ -7,7 +7,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import propcap.evidence.GerminationReport;
+import propcap.evidence.germination.GerminationReport;
 import propcap.files.CountsReader;
 import propcap.report.germination.GerminationReportAnswer;
 import propcap.results.ResultsFolder;

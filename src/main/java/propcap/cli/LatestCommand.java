@@ -10,12 +10,12 @@ import picocli.CommandLine.ParameterException;
 import propcap.farm.PlanNeeds;
 import propcap.report.latest.LatestAnswer;
 import propcap.study.BadQuestionException;
-import propcap.study.Filling;
-import propcap.study.FirstPlan;
-import propcap.study.LatestQuestion;
-import propcap.study.LatestSowing;
-import propcap.study.NewSowing;
-import propcap.study.Safety;
+import propcap.study.fill.Filling;
+import propcap.study.fill.FirstPlan;
+import propcap.study.forecast.Safety;
+import propcap.study.latest.LatestQuestion;
+import propcap.study.latest.LatestSowing;
+import propcap.study.latest.NewSowing;
 
 /** Until when may it be sown? */
 @Command(

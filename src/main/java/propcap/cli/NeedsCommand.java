@@ -10,7 +10,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import propcap.farm.PlanNeeds;
-import propcap.files.FaultsException;
+import propcap.files.text.FaultsException;
 import propcap.results.Answer;
 import propcap.results.AnswerKind;
 import propcap.results.ResultsFolder;

@@ -12,9 +12,9 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 import picocli.CommandLine.TypeConversionException;
-import propcap.files.FaultsException;
-import propcap.files.Starter;
-import propcap.files.StarterSizes;
+import propcap.files.edit.Starter;
+import propcap.files.edit.StarterSizes;
+import propcap.files.text.FaultsException;
 
 /** A farm begun from nothing: a folder and three numbers, each given as an option or asked for. */
 final class NewFarm {

@@ -9,8 +9,8 @@ import propcap.report.forecast.ForecastAnswer;
 import propcap.report.now.LastTime;
 import propcap.report.now.NowAnswer;
 import propcap.results.ResultsFolder;
-import propcap.study.AskingNow;
-import propcap.study.SeasonNow;
+import propcap.study.now.AskingNow;
+import propcap.study.now.SeasonNow;
 
 /** What now, and what can still be done? */
 @Command(

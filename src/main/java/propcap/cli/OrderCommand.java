@@ -4,7 +4,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import propcap.farm.Scenario;
 import propcap.report.order.SuppliesAnswer;
-import propcap.study.Supplying;
+import propcap.study.order.Supplying;
 
 /** What to order for the season? */
 @Command(

@@ -8,12 +8,12 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import propcap.farm.PlanNeeds;
 import propcap.report.plan.PlannedAnswer;
-import propcap.study.Budget;
-import propcap.study.Filling;
-import propcap.study.FirstPlan;
-import propcap.study.Planning;
-import propcap.study.PlanningQuestion;
-import propcap.study.Safety;
+import propcap.study.fill.Filling;
+import propcap.study.fill.FirstPlan;
+import propcap.study.forecast.Safety;
+import propcap.study.plan.Budget;
+import propcap.study.plan.Planning;
+import propcap.study.plan.PlanningQuestion;
 
 /** What to sow when, and how much of it? */
 @Command(

@@ -20,7 +20,7 @@ import picocli.CommandLine.IVersionProvider;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
-import propcap.files.FaultsException;
+import propcap.files.text.FaultsException;
 import propcap.study.BadQuestionException;
 import propcap.study.EngineException;
 import propcap.study.TooLargeException;

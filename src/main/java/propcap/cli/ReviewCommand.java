@@ -4,10 +4,10 @@ import java.nio.file.Path;
 import java.util.Optional;
 import picocli.CommandLine.Command;
 import propcap.farm.PlanNeeds;
-import propcap.files.FaultsException;
-import propcap.files.ScenarioReader;
+import propcap.files.scenario.ScenarioReader;
+import propcap.files.text.FaultsException;
 import propcap.report.review.ReviewAnswer;
-import propcap.study.Reviewing;
+import propcap.study.review.Reviewing;
 
 /** What came, and what had been forecast? */
 @Command(

@@ -5,9 +5,9 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import propcap.farm.Scenario;
 import propcap.report.forecast.ForecastAnswer;
-import propcap.study.Forecast;
-import propcap.study.Forecasting;
 import propcap.study.RunSettings;
+import propcap.study.forecast.Forecast;
+import propcap.study.forecast.Forecasting;
 
 /** How will the spring go? */
 @Command(

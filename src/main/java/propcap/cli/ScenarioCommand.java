@@ -3,7 +3,7 @@ package propcap.cli;
 import java.nio.file.Path;
 import propcap.farm.PlanNeeds;
 import propcap.farm.Scenario;
-import propcap.files.FaultsException;
+import propcap.files.text.FaultsException;
 import propcap.results.Answer;
 import propcap.results.AnswerKind;
 import propcap.study.BadQuestionException;

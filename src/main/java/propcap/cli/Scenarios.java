@@ -7,13 +7,13 @@ import picocli.CommandLine.Model.CommandSpec;
 import propcap.farm.PlanNeeds;
 import propcap.farm.Scenario;
 import propcap.farm.SoFar;
-import propcap.files.Fault;
-import propcap.files.FaultsException;
-import propcap.files.ScenarioReader;
-import propcap.files.SoFarAsked;
-import propcap.files.UnsavedTexts;
+import propcap.files.scenario.ScenarioReader;
+import propcap.files.scenario.SoFarAsked;
+import propcap.files.text.Fault;
+import propcap.files.text.FaultsException;
+import propcap.files.text.UnsavedTexts;
 import propcap.report.PageWords;
-import propcap.study.CheckingLog;
+import propcap.study.now.CheckingLog;
 
 /**
  * The scenarios of one command, as it reads them; those of one log go on from the first's house.

@@ -7,7 +7,7 @@ import picocli.CommandLine.Option;
 import propcap.farm.Scenario;
 import propcap.report.shift.ShiftsAnswer;
 import propcap.study.BadQuestionException;
-import propcap.study.Shifting;
+import propcap.study.shift.Shifting;
 
 /** When is the best day to sow? */
 @Command(

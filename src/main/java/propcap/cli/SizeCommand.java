@@ -8,12 +8,12 @@ import picocli.CommandLine.Option;
 import propcap.farm.Scenario;
 import propcap.report.size.SizingAnswer;
 import propcap.study.BadQuestionException;
-import propcap.study.Furnishing;
-import propcap.study.Goal;
-import propcap.study.Sizing;
-import propcap.study.SizingQuestion;
-import propcap.study.SizingQuestion.Range;
-import propcap.study.SizingRun;
+import propcap.study.size.Furnishing;
+import propcap.study.size.Goal;
+import propcap.study.size.Sizing;
+import propcap.study.size.SizingQuestion;
+import propcap.study.size.SizingQuestion.Range;
+import propcap.study.size.SizingRun;
 
 /** How large must a place be? */
 @Command(

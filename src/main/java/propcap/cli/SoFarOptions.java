@@ -9,7 +9,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.TypeConversionException;
-import propcap.files.SoFarAsked;
+import propcap.files.scenario.SoFarAsked;
 
 /** The season so far, where a command that simulates goes on from a day within it. */
 final class SoFarOptions {

@@ -22,16 +22,16 @@ import propcap.farm.Scenario;
 import propcap.farm.Variants;
 import propcap.farm.Variants.Variant;
 import propcap.files.ChangesReader;
-import propcap.files.FaultsException;
-import propcap.files.ScenarioFolder;
-import propcap.files.SeveralFiles;
+import propcap.files.scenario.ScenarioFolder;
+import propcap.files.text.FaultsException;
+import propcap.files.text.SeveralFiles;
 import propcap.report.sweep.SweepAnswer;
 import propcap.results.FinishedRuns;
 import propcap.results.ResultsFolder;
 import propcap.study.BadQuestionException;
 import propcap.study.RunSettings;
-import propcap.study.Sweep;
-import propcap.study.Sweeping;
+import propcap.study.sweep.Sweep;
+import propcap.study.sweep.Sweeping;
 
 /** Which of many scenarios does best? */
 @Command(

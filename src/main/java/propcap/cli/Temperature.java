@@ -2,7 +2,7 @@ package propcap.cli;
 
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
-import propcap.files.Degrees;
+import propcap.files.weather.Degrees;
 
 /** A temperature of an option, such as 0C or 28 F, in degrees C. */
 final class Temperature implements ITypeConverter<Double> {

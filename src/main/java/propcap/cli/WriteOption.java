@@ -7,8 +7,8 @@ import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
-import propcap.files.CropListWriter;
-import propcap.files.FaultsException;
+import propcap.files.edit.CropListWriter;
+import propcap.files.text.FaultsException;
 
 /** Whether what was fitted goes into the grower's crop list. */
 final class WriteOption {

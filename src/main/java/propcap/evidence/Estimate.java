@@ -9,7 +9,7 @@ package propcap.evidence;
  */
 public record Estimate(double value, double low, double high) {
   /** The chance beyond either limit. */
-  static final double TAIL = 0.025;
+  public static final double TAIL = 0.025;
 
   public Estimate {
     if (!Double.isFinite(value) || !(low <= value) || !(value <= high)) {
@@ -19,12 +19,12 @@ public record Estimate(double value, double low, double high) {
   }
 
   /** A figure within limits that were worked out apart from it, widened to it where need be. */
-  static Estimate within(double value, double low, double high) {
+  public static Estimate within(double value, double low, double high) {
     return new Estimate(value, Math.min(low, value), Math.max(high, value));
   }
 
   /** The estimate and its limits in another unit. */
-  Estimate times(double factor) {
+  public Estimate times(double factor) {
     return new Estimate(value * factor, low * factor, high * factor);
   }
 

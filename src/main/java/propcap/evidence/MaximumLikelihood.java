@@ -13,9 +13,9 @@ import org.apache.commons.math3.distribution.ChiSquaredDistribution;
  * <p>The parameters are searched one within the other, so that a ridge, along which two of them
  * make up for each other, is followed to its end.
  */
-final class MaximumLikelihood {
+public final class MaximumLikelihood {
   /** Twice the fall of the log-likelihood at a 95 % limit. */
-  static final double FALL_95 =
+  public static final double FALL_95 =
       new ChiSquaredDistribution(null, 1).inverseCumulativeProbability(0.95);
 
   private static final int MOST_WIDENINGS = 60;
@@ -32,7 +32,8 @@ final class MaximumLikelihood {
    * @param start a point from which the way leads up
    * @param steps a fair first step for each parameter, about its likely error
    */
-  MaximumLikelihood(ToDoubleFunction<double[]> logLikelihood, double[] start, double[] steps) {
+  public MaximumLikelihood(
+      ToDoubleFunction<double[]> logLikelihood, double[] start, double[] steps) {
     this.logLikelihood = logLikelihood;
     this.steps = steps.clone();
     this.peak = start.clone();
@@ -48,23 +49,23 @@ final class MaximumLikelihood {
   }
 
   /** A likelihood whose parameters are measured otherwise, so that its peak is known. */
-  static MaximumLikelihood knownAt(
+  public static MaximumLikelihood knownAt(
       double[] peak, ToDoubleFunction<double[]> logLikelihood, double[] steps) {
     return new MaximumLikelihood(
         logLikelihood, peak.clone(), steps.clone(), logLikelihood.applyAsDouble(peak));
   }
 
-  double[] peak() {
+  public double[] peak() {
     return peak.clone();
   }
 
   /** The log-likelihood at the peak. */
-  double height() {
+  public double height() {
     return height;
   }
 
   /** The highest point of those at which a parameter has a value. */
-  double[] highestWith(int parameter, double value) {
+  public double[] highestWith(int parameter, double value) {
     double[] point = peak.clone();
     point[parameter] = value;
     profile(parameter, point);
@@ -72,19 +73,19 @@ final class MaximumLikelihood {
   }
 
   /** How high that is. */
-  double heightWith(int parameter, double value) {
+  public double heightWith(int parameter, double value) {
     double[] point = peak.clone();
     point[parameter] = value;
     return profile(parameter, point);
   }
 
   /** The lower 95 % limit of a parameter; {@code least} where it falls too little down to there. */
-  double low(int parameter, double least) {
+  public double low(int parameter, double least) {
     return limit(parameter, -1, least);
   }
 
   /** The upper 95 % limit of a parameter; {@code most} where it falls too little up to there. */
-  double high(int parameter, double most) {
+  public double high(int parameter, double most) {
     return limit(parameter, 1, most);
   }
 

@@ -8,7 +8,7 @@ import org.apache.commons.math3.optim.univariate.SearchInterval;
 import org.apache.commons.math3.optim.univariate.UnivariateObjectiveFunction;
 
 /** The top of a function of one variable: uphill until it falls, then Brent's way between. */
-final class UnimodalMaximum {
+public final class UnimodalMaximum {
   private static final int MOST_STEPS = 60;
   private static final double LONGER = 2;
 
@@ -25,7 +25,7 @@ final class UnimodalMaximum {
    *
    * @param step first step, about as wide as the hill
    */
-  static void along(DoubleUnaryOperator height, double start, double step) {
+  public static void along(DoubleUnaryOperator height, double start, double step) {
     double middle = start;
     double top = height.applyAsDouble(middle);
     double stride = step;

@@ -9,6 +9,10 @@ import propcap.farm.Place;
 import propcap.farm.Scenario;
 import propcap.farm.Sowing;
 import propcap.farm.Variants.Setting;
+import propcap.files.scenario.PlaceFields;
+import propcap.files.text.Fields;
+import propcap.files.text.Node;
+import propcap.files.text.Quantity;
 
 /**
  * What one column of a table of changes changes.

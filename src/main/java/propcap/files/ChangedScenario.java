@@ -8,6 +8,7 @@ import propcap.farm.Labour;
 import propcap.farm.Place;
 import propcap.farm.Scenario;
 import propcap.farm.Sowing;
+import propcap.files.text.Faults;
 
 /** A scenario with all the changes of a row of a table of changes. */
 record ChangedScenario(Scenario scenario, List<Change.Cell> cells, Faults faults) {

@@ -15,6 +15,13 @@ import propcap.farm.Sowing;
 import propcap.farm.Variants;
 import propcap.farm.Variants.Setting;
 import propcap.farm.Variants.Variant;
+import propcap.files.text.CsvFile;
+import propcap.files.text.FaultWords;
+import propcap.files.text.Faults;
+import propcap.files.text.FaultsException;
+import propcap.files.text.Fields;
+import propcap.files.text.FilePosition;
+import propcap.files.text.SourceText;
 
 /**
  * Reads a table of changes: a scenario a row, or, as a grid, each column's values with all those of

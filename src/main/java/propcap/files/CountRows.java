@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import propcap.farm.CountedTray;
 import propcap.farm.CountedTray.Inspection;
+import propcap.files.text.Fields;
 
 /** The rows of one tray of a germination test, each held against the one before it. */
 final class CountRows {

@@ -8,6 +8,16 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import propcap.farm.CountedTray;
+import propcap.files.text.CsvFile;
+import propcap.files.text.Fault;
+import propcap.files.text.FaultWords;
+import propcap.files.text.Faults;
+import propcap.files.text.FaultsException;
+import propcap.files.text.Fields;
+import propcap.files.text.FilePosition;
+import propcap.files.text.Node;
+import propcap.files.text.Quantity;
+import propcap.files.text.SourceText;
 
 /**
  * Reads the counts of a germination test: {@code lot,crop,temperature,tray,seeds,time,emerged}, one

@@ -9,7 +9,7 @@ public final class BadQuestionException extends Exception {
   }
 
   /** Refuses a goal that is no chance. */
-  static void unlessChance(double goal) throws BadQuestionException {
+  public static void unlessChance(double goal) throws BadQuestionException {
     if (!(goal > 0 && goal < 1)) {
       throw new BadQuestionException("a goal is a chance between 0 and 100 %, such as 90%");
     }

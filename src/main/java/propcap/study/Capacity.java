@@ -25,7 +25,7 @@ public record Capacity(String name, @Nullable Place place, double size) {
   }
 
   /** All that a scenario may be short of: its open places, and hands where they are limited. */
-  static List<Capacity> allOf(Scenario scenario) {
+  public static List<Capacity> allOf(Scenario scenario) {
     Stream<Capacity> places = scenario.places().stream().filter(Place::isOpen).map(Capacity::of);
     Stream<Capacity> hands =
         scenario.labour().isLimited() && scenario.labour().hoursPerDay() > 0
@@ -39,7 +39,7 @@ public record Capacity(String name, @Nullable Place place, double size) {
    *
    * @throws BadQuestionException where nothing has that name
    */
-  static Capacity named(Scenario scenario, String name) throws BadQuestionException {
+  public static Capacity named(Scenario scenario, String name) throws BadQuestionException {
     return isHands(scenario, name)
         ? hands(scenario)
         : of(scenario.places().get(NamesInQuestions.place(scenario, name)));
@@ -55,7 +55,7 @@ public record Capacity(String name, @Nullable Place place, double size) {
   }
 
   /** A scenario with another size of it. */
-  Scenario sized(Scenario scenario, double newSize) {
+  public Scenario sized(Scenario scenario, double newSize) {
     return isHands()
         ? withHours(scenario, newSize)
         : withSpaces(scenario, name, (int) Math.round(newSize));

@@ -11,7 +11,7 @@ import java.util.List;
  *
  * @param after seasons run at each look, in rising order
  */
-record InterimLooks(List<Integer> after) {
+public record InterimLooks(List<Integer> after) {
   /** Fewer seasons tell nothing worth a look; planning default. */
   private static final int FEWEST = 40;
 
@@ -21,7 +21,7 @@ record InterimLooks(List<Integer> after) {
    * @param most seasons that there may be
    * @param block seasons that hold every weather year once
    */
-  static InterimLooks upTo(int most, int block) {
+  public static InterimLooks upTo(int most, int block) {
     Deque<Integer> after = new ArrayDeque<>();
     after.push(most);
     for (int n = half(most, block); n >= FEWEST && n < after.peek(); n = half(n, block)) {
@@ -40,7 +40,7 @@ record InterimLooks(List<Integer> after) {
    * @param ofAll confidence of all together
    * @param many how many they are
    */
-  double ofEach(double ofAll, int many) {
+  public double ofEach(double ofAll, int many) {
     return 1 - (1 - ofAll) / (many * after.size());
   }
 }

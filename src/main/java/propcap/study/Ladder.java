@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.stream.LongStream;
 
 /** The rungs of what is tried: from so much to so much by a step. */
-final class Ladder {
+public final class Ladder {
   /** More than anyone would look at. */
   private static final int MOST_RUNGS = 1000;
 
@@ -17,7 +17,7 @@ final class Ladder {
    * @param example what would be right, for the same
    * @throws BadQuestionException where there are none, or too many to be tried
    */
-  static List<Integer> of(String what, int from, int to, int step, String example)
+  public static List<Integer> of(String what, int from, int to, int step, String example)
       throws BadQuestionException {
     if (step < 1) {
       throw new BadQuestionException(

@@ -36,7 +36,7 @@ public final class NamesInQuestions {
    *
    * @throws BadQuestionException where there is none
    */
-  static List<Integer> sowings(Scenario scenario, String match) throws BadQuestionException {
+  public static List<Integer> sowings(Scenario scenario, String match) throws BadQuestionException {
     List<Integer> found = matching(scenario, match);
     if (found.isEmpty()) {
       throw new BadQuestionException(
@@ -67,7 +67,7 @@ public final class NamesInQuestions {
   }
 
   /** The numbers of the sowings that are meant; none where there is none. */
-  static List<Integer> matching(Scenario scenario, String match) {
+  public static List<Integer> matching(Scenario scenario, String match) {
     List<Predicate<Sowing>> readings =
         List.of(
             s -> Sowing.matches(match, s.id()),

@@ -54,12 +54,12 @@ public record RunSettings(
     return new RunSettings(seed, seasons, precision, threads, newEngine);
   }
 
-  RunSettings withSeasons(int newSeasons) {
+  public RunSettings withSeasons(int newSeasons) {
     return new RunSettings(seed, newSeasons, precision, threads, engine);
   }
 
   /** So many seasons, rounded up to whole blocks. */
-  static int whole(int seasons, int block) {
+  public static int whole(int seasons, int block) {
     int whole = (seasons + block - 1) / block * block;
     return whole > MOST_SEASONS ? seasons : whole;
   }
@@ -69,7 +69,7 @@ public record RunSettings(
    *
    * @throws BadQuestionException for a single season
    */
-  void forDifferences() throws BadQuestionException {
+  public void forDifferences() throws BadQuestionException {
     if (seasons < 2) {
       throw new BadQuestionException(
           "from one spring no error can be worked out, and without it nothing can be decided; say"

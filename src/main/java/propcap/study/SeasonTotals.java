@@ -7,36 +7,36 @@ import propcap.farm.Scenario;
 import propcap.season.SeasonOutcome;
 
 /** What is read of a season as one number, by whoever asks. */
-final class SeasonTotals {
+public final class SeasonTotals {
   private SeasonTotals() {}
 
   /** Plants on time. */
-  static double onTime(SeasonOutcome season) {
+  public static double onTime(SeasonOutcome season) {
     return onTime(season, IntStream.range(0, season.sowings()));
   }
 
   /** Plants on time of some sowings. */
-  static double onTime(SeasonOutcome season, IntStream sowings) {
+  public static double onTime(SeasonOutcome season, IntStream sowings) {
     return sowings.mapToLong(season::onTime).sum();
   }
 
   /** Plants that came late. */
-  static double late(SeasonOutcome season) {
+  public static double late(SeasonOutcome season) {
     return IntStream.range(0, season.sowings()).mapToLong(season::late).sum();
   }
 
   /** Sowings that have the plants that they need on time. */
-  static double met(Scenario scenario, SeasonOutcome season) {
+  public static double met(Scenario scenario, SeasonOutcome season) {
     return IntStream.range(0, season.sowings()).filter(s -> isMet(scenario, season, s)).count();
   }
 
   /** Whether a sowing has the plants that it needs on time. */
-  static boolean isMet(Scenario scenario, SeasonOutcome season, int sowing) {
+  public static boolean isMet(Scenario scenario, SeasonOutcome season, int sowing) {
     return season.onTime(sowing) >= scenario.sowings().get(sowing).plantsNeeded();
   }
 
   /** Tray-days waited for room. */
-  static double waited(SeasonOutcome season) {
+  public static double waited(SeasonOutcome season) {
     double sum = 0;
     for (RoomWait step : RoomWait.values()) {
       sum += waited(season, step);
@@ -45,7 +45,7 @@ final class SeasonTotals {
   }
 
   /** Tray-days waited for room at one step. */
-  static double waited(SeasonOutcome season, RoomWait step) {
+  public static double waited(SeasonOutcome season, RoomWait step) {
     double sum = 0;
     for (int s = 0; s < season.sowings(); s++) {
       for (int month = 0; month < season.months(); month++) {
@@ -56,7 +56,7 @@ final class SeasonTotals {
   }
 
   /** Plants lost by one cause. */
-  static double lost(SeasonOutcome season, Loss cause) {
+  public static double lost(SeasonOutcome season, Loss cause) {
     return IntStream.range(0, season.sowings()).mapToLong(s -> season.lost(s, cause)).sum();
   }
 }

@@ -16,10 +16,10 @@ import propcap.season.SeasonOutcome;
  * What runs them is the settings' engine. Which engine, and what of it runs which season, changes
  * nothing: a season's luck hangs on its number alone, and what is kept is put in that order here.
  */
-final class Seasons implements AutoCloseable {
+public final class Seasons implements AutoCloseable {
   private final SeasonEngine.Opened engine;
 
-  Seasons(List<Scenario> scenarios, RunSettings settings) {
+  public Seasons(List<Scenario> scenarios, RunSettings settings) {
     this(settings, new SeasonsAsked(scenarios, settings.seed(), false, false));
   }
 
@@ -28,18 +28,18 @@ final class Seasons implements AutoCloseable {
   }
 
   /** Seasons that each have a diary in their outcome. */
-  static Seasons withDiaries(List<Scenario> scenarios, RunSettings settings) {
+  public static Seasons withDiaries(List<Scenario> scenarios, RunSettings settings) {
     return new Seasons(settings, new SeasonsAsked(scenarios, settings.seed(), true, false));
   }
 
   /** Seasons of one of many scenarios that are tried on the same few springs. */
-  static Seasons ofOneOfMany(Scenario scenario, RunSettings settings) {
+  public static Seasons ofOneOfMany(Scenario scenario, RunSettings settings) {
     return new Seasons(settings, new SeasonsAsked(List.of(scenario), settings.seed(), false, true));
   }
 
   /** What is kept of a season's outcome. */
   @FunctionalInterface
-  interface Reading<T> {
+  public interface Reading<T> {
     T of(int scenario, SeasonOutcome outcome);
   }
 
@@ -56,7 +56,8 @@ final class Seasons implements AutoCloseable {
    *     fit in memory
    * @throws IllegalStateException where the engine did not give each season once
    */
-  <T> List<List<T>> run(List<Integer> which, int from, int to, Reading<T> reading, IntConsumer done)
+  public <T> List<List<T>> run(
+      List<Integer> which, int from, int to, Reading<T> reading, IntConsumer done)
       throws InterruptedException {
     List<List<T>> kept = new ArrayList<>(Collections.nCopies(to - from, List.of()));
     AtomicInteger finished = new AtomicInteger();

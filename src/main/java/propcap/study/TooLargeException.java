@@ -33,7 +33,7 @@ public final class TooLargeException extends RuntimeException {
   }
 
   /** How many springs fit of which so many bytes each are kept. */
-  static long fitting(long bytesASeason) {
+  public static long fitting(long bytesASeason) {
     return (long) (SHARE * heap() / bytesASeason);
   }
 
@@ -42,7 +42,7 @@ public final class TooLargeException extends RuntimeException {
    *
    * @param bytesASeason that are kept of each spring
    */
-  static void check(int seasons, long bytesASeason) {
+  public static void check(int seasons, long bytesASeason) {
     long fits = fitting(bytesASeason);
     if (seasons > fits) {
       throw new TooLargeException(

@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import propcap.farm.Scenario;
-import propcap.study.Difference;
-import propcap.study.Forecast;
+import propcap.study.forecast.Forecast;
+import propcap.study.statistics.Difference;
 
 /** What came of a scenario before it was changed last. */
 final class BeforeChange {

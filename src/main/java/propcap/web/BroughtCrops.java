@@ -9,11 +9,11 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import propcap.evidence.StageDays;
+import propcap.evidence.stages.StageDays;
 import propcap.farm.PlaceKind;
-import propcap.files.CropBook;
-import propcap.files.ScenarioEditor;
-import propcap.files.WrittenScenario;
+import propcap.files.edit.ScenarioEditor;
+import propcap.files.scenario.CropBook;
+import propcap.files.scenario.WrittenScenario;
 
 /** The crops that the program brings, to choose from. */
 final class BroughtCrops {

@@ -16,13 +16,13 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import propcap.files.Fault;
-import propcap.files.ScenarioEditor;
-import propcap.files.ScenarioReader.Reading;
-import propcap.files.UnsavedTexts;
-import propcap.files.WrittenScenario;
-import propcap.files.YamlText;
-import propcap.files.YamlText.Step;
+import propcap.files.edit.ScenarioEditor;
+import propcap.files.edit.YamlText;
+import propcap.files.edit.YamlText.Step;
+import propcap.files.scenario.ScenarioReader.Reading;
+import propcap.files.scenario.WrittenScenario;
+import propcap.files.text.Fault;
+import propcap.files.text.UnsavedTexts;
 
 /**
  * The scenario that was opened, what is changed in it and beside it, and the steps back. What the

@@ -6,8 +6,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import propcap.files.OnDisk;
-import propcap.files.UnsavedTexts;
+import propcap.files.text.OnDisk;
+import propcap.files.text.UnsavedTexts;
 
 /**
  * What has been changed and not saved.

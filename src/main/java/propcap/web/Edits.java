@@ -9,8 +9,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.regex.Pattern;
-import propcap.files.ScenarioEditor;
-import propcap.files.WrittenScenario;
+import propcap.files.edit.ScenarioEditor;
+import propcap.files.scenario.WrittenScenario;
 
 /** What a grower does on the page, carried out on the scenario's files. */
 record Edits(Folder folder, List<RequestFields> edits) {

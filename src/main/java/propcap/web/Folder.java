@@ -12,8 +12,8 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import propcap.disk.FileSet;
 import propcap.disk.WholeFile;
-import propcap.files.OnDisk;
-import propcap.files.WeatherFile;
+import propcap.files.text.OnDisk;
+import propcap.files.weather.WeatherFile;
 import propcap.results.AnswerKind;
 import propcap.results.ResultsFolder;
 

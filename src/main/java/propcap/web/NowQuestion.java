@@ -9,10 +9,10 @@ import propcap.report.forecast.ForecastAnswer;
 import propcap.report.now.LastTime;
 import propcap.report.now.NowAnswer;
 import propcap.results.Answer;
-import propcap.study.AskingNow;
 import propcap.study.RunSettings;
-import propcap.study.Safety;
-import propcap.study.SeasonNow;
+import propcap.study.forecast.Safety;
+import propcap.study.now.AskingNow;
+import propcap.study.now.SeasonNow;
 import propcap.web.QuestionForm.Field;
 import propcap.web.QuestionRuns.QuestionRun;
 

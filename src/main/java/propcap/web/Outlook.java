@@ -17,15 +17,15 @@ import propcap.report.forecast.ForecastAnswer;
 import propcap.results.Answer;
 import propcap.results.ResultsFolder;
 import propcap.study.BadQuestionException;
-import propcap.study.CheckingLog;
-import propcap.study.Comparing;
-import propcap.study.Comparison;
-import propcap.study.Difference;
-import propcap.study.Forecast;
-import propcap.study.Forecasting;
-import propcap.study.MeanLimits;
 import propcap.study.RunSettings;
-import propcap.study.WhatMatters;
+import propcap.study.compare.Comparing;
+import propcap.study.compare.Comparison;
+import propcap.study.forecast.Forecast;
+import propcap.study.forecast.Forecasting;
+import propcap.study.forecast.WhatMatters;
+import propcap.study.now.CheckingLog;
+import propcap.study.statistics.Difference;
+import propcap.study.statistics.MeanLimits;
 
 /**
  * The forecast beside the plan, and with it what differs where scenarios stand side by side. It is

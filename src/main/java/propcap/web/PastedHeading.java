@@ -9,7 +9,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
-import propcap.files.ScenarioEditor;
+import propcap.files.edit.ScenarioEditor;
 
 /**
  * What growers write above the columns of a sowing plan. The first words of each are the page's own

@@ -16,8 +16,8 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import propcap.farm.Season;
-import propcap.files.ScenarioEditor;
-import propcap.files.WrittenScenario;
+import propcap.files.edit.ScenarioEditor;
+import propcap.files.scenario.WrittenScenario;
 import propcap.web.PastedDates.Order;
 
 /**

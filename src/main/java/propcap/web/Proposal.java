@@ -11,8 +11,8 @@ import org.jspecify.annotations.Nullable;
 import propcap.farm.Place;
 import propcap.farm.Scenario;
 import propcap.farm.Sowing;
-import propcap.files.ScenarioEditor;
-import propcap.files.WrittenScenario;
+import propcap.files.edit.ScenarioEditor;
+import propcap.files.scenario.WrittenScenario;
 
 /**
  * What an answer would have otherwise, to be put beside the plan: other spaces, other hours, other

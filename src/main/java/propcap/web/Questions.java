@@ -5,9 +5,9 @@ import java.util.Optional;
 import propcap.farm.PlanNeeds;
 import propcap.report.work.LabelSheet;
 import propcap.study.BadQuestionException;
-import propcap.study.PlanningQuestion;
-import propcap.study.Safety;
-import propcap.study.SizingQuestion;
+import propcap.study.forecast.Safety;
+import propcap.study.plan.PlanningQuestion;
+import propcap.study.size.SizingQuestion;
 import propcap.web.QuestionForm.Field;
 
 /**

@@ -10,11 +10,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import propcap.files.ScenarioReader;
-import propcap.files.ScenarioReader.Reading;
-import propcap.files.SoFarAsked;
-import propcap.files.UnsavedTexts;
-import propcap.files.WrittenScenario;
+import propcap.files.scenario.ScenarioReader;
+import propcap.files.scenario.ScenarioReader.Reading;
+import propcap.files.scenario.SoFarAsked;
+import propcap.files.scenario.WrittenScenario;
+import propcap.files.text.UnsavedTexts;
 
 /** The scenarios on the desk as they are read on a day, each once until something changes. */
 final class Readings {

@@ -12,7 +12,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import propcap.files.ScenarioReader;
+import propcap.files.scenario.ScenarioReader;
 
 /** What a request asks, read with care: nothing that it holds can be anything but plain text. */
 record RequestFields(JsonObject json) {

@@ -3,10 +3,10 @@ package propcap.web;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
-import propcap.files.UnsavedTexts;
-import propcap.files.WrittenScenario;
-import propcap.files.YamlText;
-import propcap.files.YamlText.Step;
+import propcap.files.edit.YamlText;
+import propcap.files.edit.YamlText.Step;
+import propcap.files.scenario.WrittenScenario;
+import propcap.files.text.UnsavedTexts;
 
 /** A scenario under another name, with copies of the lists that are changed in it. */
 record SavedAs(Folder folder, Path scenario, UnsavedTexts unsaved) {

@@ -10,9 +10,9 @@ import java.util.Optional;
 import propcap.farm.LoggedEvent;
 import propcap.farm.Scenario;
 import propcap.farm.SoFar;
-import propcap.files.CsvText;
-import propcap.files.UnsavedTexts;
-import propcap.files.WrittenScenario;
+import propcap.files.edit.CsvText;
+import propcap.files.scenario.WrittenScenario;
+import propcap.files.text.UnsavedTexts;
 import propcap.report.PageWords;
 
 /**

@@ -10,9 +10,9 @@ import java.util.List;
 import java.util.Map;
 import propcap.farm.PlaceKind;
 import propcap.farm.Scenario;
-import propcap.files.ExampleWeather;
-import propcap.files.Fault;
-import propcap.files.WrittenScenario;
+import propcap.files.scenario.WrittenScenario;
+import propcap.files.text.Fault;
+import propcap.files.weather.ExampleWeather;
 import propcap.report.Defaults;
 
 /** What the page shows of the desk, as JSON. */

@@ -2,8 +2,8 @@ package propcap.web;
 
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import propcap.files.Fault;
-import propcap.files.WrittenScenario;
+import propcap.files.scenario.WrittenScenario;
+import propcap.files.text.Fault;
 
 /**
  * A fault as the page shows it, at its field.

@@ -7,7 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import propcap.files.CropBook;
+import propcap.files.scenario.CropBook;
 
 class CropsCommandTest {
   @TempDir Path folder;

@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import propcap.farm.Crop;
 import propcap.farm.Scenario;
-import propcap.files.ScenarioReader;
+import propcap.files.scenario.ScenarioReader;
 
 class FitStagesTest {
   private static final String SCENARIO = "scenarios/spring.yaml";

@@ -24,7 +24,7 @@ import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import propcap.farm.Place;
-import propcap.files.ScenarioReader;
+import propcap.files.scenario.ScenarioReader;
 
 /** The command that serves the page. */
 class OpenCommandTest {

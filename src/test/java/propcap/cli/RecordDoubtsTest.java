@@ -11,8 +11,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import propcap.files.FaultsException;
-import propcap.files.TrayLogReader;
+import propcap.files.scenario.TrayLogReader;
+import propcap.files.text.FaultsException;
 
 /**
  * A log of trays and a table of counts, with one thing in it that cannot or will hardly be meant.

@@ -13,7 +13,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import propcap.farm.Crop;
-import propcap.files.CropBook;
+import propcap.files.scenario.CropBook;
 
 /**
  * A grower with three trays of counts, a log of trays and one station file gets a crop entry with

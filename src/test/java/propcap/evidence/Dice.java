@@ -1,30 +1,31 @@
 package propcap.evidence;
 
 import java.util.SplittableRandom;
+import propcap.evidence.stages.TrayEvidence;
 import umontreal.ssj.probdist.BetaDist;
 import umontreal.ssj.probdist.NormalDist;
 
 /** Draws of a printed seed, for logs whose truth is known. */
-final class Dice {
+public final class Dice {
   private final SplittableRandom random;
 
-  Dice(long seed) {
+  public Dice(long seed) {
     random = new SplittableRandom(seed);
   }
 
-  double uniform() {
+  public double uniform() {
     return (random.nextLong() >>> 11) * 0x1p-53 + 0x1p-54;
   }
 
-  double normal() {
+  public double normal() {
     return NormalDist.inverseF01(uniform());
   }
 
-  double beta(double lost, double kept) {
+  public double beta(double lost, double kept) {
     return BetaDist.inverseF(lost, kept, uniform());
   }
 
-  int lost(int plants, double chance) {
+  public int lost(int plants, double chance) {
     int lost = 0;
     for (int i = 0; i < plants; i++) {
       lost += uniform() < chance ? 1 : 0;
@@ -33,7 +34,7 @@ final class Dice {
   }
 
   /** Chi-squared of a whole number of degrees of freedom. */
-  double chiSquared(int degrees) {
+  public double chiSquared(int degrees) {
     double sum = 0;
     for (int i = 0; i < degrees; i++) {
       double z = normal();
@@ -43,7 +44,7 @@ final class Dice {
   }
 
   /** A tray that lost by the background, and by an outbreak with a chance. */
-  TrayEvidence.Count tray(int plants, double loss, double chance, double severity) {
+  public TrayEvidence.Count tray(int plants, double loss, double chance, double severity) {
     int lost = lost(plants, loss);
     if (uniform() < chance) {
       lost += lost(plants - lost, beta(2 * severity, 2 * (1 - severity)));

@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import propcap.farm.Crop;
-import propcap.files.CropBook;
+import propcap.files.scenario.CropBook;
 
 /** The classes of hardiness of the crop list, and when each goes out. */
 class HardinessTest {

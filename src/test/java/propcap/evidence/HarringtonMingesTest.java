@@ -16,6 +16,7 @@ import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import propcap.evidence.stages.StageDays;
 import propcap.farm.Crop;
 import propcap.farm.Materials;
 

@@ -18,7 +18,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import propcap.farm.Crop;
 import propcap.farm.Materials;
-import propcap.files.CropBook;
+import propcap.files.scenario.CropBook;
 
 /** The crop list against what its sources print, and docs/crops.md against both. */
 class PublishedNumbersTest {

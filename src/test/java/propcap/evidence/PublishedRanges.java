@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.UnaryOperator;
+import propcap.evidence.stages.StageDays;
 import propcap.farm.Crop;
 
 /**

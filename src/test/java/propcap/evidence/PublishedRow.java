@@ -9,7 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import propcap.farm.Crop;
-import propcap.files.CropBook;
+import propcap.files.scenario.CropBook;
 
 /** A row of a published table, as printed, and the entry of the crop list that it is about. */
 record PublishedRow(Map<String, String> cells) {

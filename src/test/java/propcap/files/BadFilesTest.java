@@ -15,6 +15,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import propcap.files.scenario.ScenarioReader;
+import propcap.files.scenario.SowingPlan;
+import propcap.files.text.Faults;
+import propcap.files.text.FaultsException;
 
 /** Files that are none of a grower's, or hardly. */
 class BadFilesTest {

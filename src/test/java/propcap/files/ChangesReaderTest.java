@@ -21,6 +21,8 @@ import propcap.farm.TrayPast;
 import propcap.farm.Variants;
 import propcap.farm.Variants.Setting;
 import propcap.farm.Variants.Variant;
+import propcap.files.scenario.ScenarioReader;
+import propcap.files.text.FaultsException;
 
 class ChangesReaderTest {
   @TempDir static Path path;

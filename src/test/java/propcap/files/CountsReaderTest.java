@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import propcap.farm.CountedTray;
 import propcap.farm.CountedTray.Inspection;
+import propcap.files.text.FaultsException;
 
 /** Counts of a germination test as growers write them, and each way to write them wrong. */
 class CountsReaderTest {

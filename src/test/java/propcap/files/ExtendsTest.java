@@ -18,6 +18,8 @@ import propcap.farm.Place;
 import propcap.farm.PlaceKind;
 import propcap.farm.Scenario;
 import propcap.farm.Sowing;
+import propcap.files.scenario.ScenarioReader;
+import propcap.files.text.FaultsException;
 
 class ExtendsTest {
   private GrowersFolder folder;

@@ -16,6 +16,7 @@ import propcap.Mutated;
 import propcap.Tried;
 import propcap.farm.Crop;
 import propcap.farm.Scenario;
+import propcap.files.text.FaultsException;
 
 /** Whatever becomes of a grower's files, they read as a sound scenario or as faults. */
 class GarbageTest {

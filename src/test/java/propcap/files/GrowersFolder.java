@@ -13,12 +13,16 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.regex.Pattern;
 import propcap.farm.Scenario;
+import propcap.files.scenario.ScenarioReader;
+import propcap.files.text.Fault;
+import propcap.files.text.FaultsException;
+import propcap.files.text.UnsavedTexts;
 
 /** A folder with a whole set of files that reads without a fault, to be changed by a test. */
-final class GrowersFolder {
+public final class GrowersFolder {
   private final Path folder;
 
-  GrowersFolder(Path folder) {
+  public GrowersFolder(Path folder) {
     this.folder = folder;
     for (String name : List.of("scenario.yaml", "crops.yaml", "sowings.csv")) {
       write(name, resource(name));
@@ -35,7 +39,7 @@ final class GrowersFolder {
   }
 
   /** A record with a cold winter and a warm summer, the same each year. */
-  static String weather(LocalDate from, LocalDate to) {
+  public static String weather(LocalDate from, LocalDate to) {
     StringBuilder rows = new StringBuilder("date,tmin,tmax\n");
     for (LocalDate day = from; !day.isAfter(to); day = day.plusDays(1)) {
       long minC = Math.round(8 - 12 * Math.cos(2 * Math.PI * (day.getDayOfYear() - 15) / 365));
@@ -44,11 +48,11 @@ final class GrowersFolder {
     return rows.toString();
   }
 
-  Path path(String name) {
+  public Path path(String name) {
     return folder.resolve(name);
   }
 
-  String text(String name) {
+  public String text(String name) {
     try {
       return Files.readString(path(name));
     } catch (IOException e) {
@@ -56,11 +60,11 @@ final class GrowersFolder {
     }
   }
 
-  void write(String name, String text) {
+  public void write(String name, String text) {
     write(name, text.getBytes(StandardCharsets.UTF_8));
   }
 
-  void write(String name, byte[] bytes) {
+  public void write(String name, byte[] bytes) {
     try {
       Files.write(path(name), bytes);
     } catch (IOException e) {
@@ -74,7 +78,7 @@ final class GrowersFolder {
    *
    * @return that place as {@code file:line:column}, or {@code file:line} for CSV
    */
-  String change(String name, String old, String now) {
+  public String change(String name, String old, String now) {
     String text = text(name);
     assertThat(text.split(Pattern.quote(old), -1)).as("'%s' once", old).hasSize(2);
     return writeMarked(name, text.replace(old, now));
@@ -97,11 +101,11 @@ final class GrowersFolder {
     return reading.warnings();
   }
 
-  Scenario read(String name) throws FaultsException {
+  public Scenario read(String name) throws FaultsException {
     return ScenarioReader.read(path(name));
   }
 
-  Scenario read() throws FaultsException {
+  public Scenario read() throws FaultsException {
     return read("scenario.yaml");
   }
 

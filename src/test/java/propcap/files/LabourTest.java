@@ -11,6 +11,7 @@ import org.junit.jupiter.api.io.TempDir;
 import propcap.farm.Labour;
 import propcap.farm.Labour.Extra;
 import propcap.farm.Labour.Minutes;
+import propcap.files.text.FaultsException;
 
 /** People's hours are read as they are written. */
 class LabourTest {

@@ -17,6 +17,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import propcap.Tried;
 import propcap.files.ListedSlips.Kind;
+import propcap.files.text.Fault;
+import propcap.files.text.FaultsException;
 
 /** What can't be meant, or hardly, is never taken without a word: wherever it stands. */
 class ListedKindsTest {

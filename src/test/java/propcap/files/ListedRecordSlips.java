@@ -13,6 +13,12 @@ import java.util.stream.Collectors;
 import propcap.farm.Scenario;
 import propcap.farm.Sowing;
 import propcap.files.ListedSlips.Kind;
+import propcap.files.scenario.TrayLogReader;
+import propcap.files.text.Fault;
+import propcap.files.text.FaultsException;
+import propcap.files.weather.Degrees;
+import propcap.files.weather.NormalsFile;
+import propcap.files.weather.StationFile;
 
 /** The same in records that are read by themselves: of trays, of counts and of a station. */
 final class ListedRecordSlips {

@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import propcap.files.text.FaultsException;
 
 /** The faults that a grower can make with money: each is reported at its place. */
 class MoneyFaultsTest {

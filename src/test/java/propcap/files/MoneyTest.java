@@ -16,6 +16,7 @@ import propcap.farm.Place;
 import propcap.farm.Prices;
 import propcap.farm.Prices.PlantPrices;
 import propcap.farm.Scenario;
+import propcap.files.text.FaultsException;
 
 class MoneyTest {
   private static final PlantPrices TOMATO = plant("0.95", "0.40", "1.20", "6.50");

@@ -3,6 +3,7 @@ package propcap.files;
 import java.nio.file.Path;
 import java.util.List;
 import propcap.farm.Scenario;
+import propcap.files.text.FaultsException;
 
 /** A whole set of files with money, in {@code priced.yaml}, to be changed by a test. */
 final class PricedFolder {

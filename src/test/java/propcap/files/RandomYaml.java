@@ -8,23 +8,23 @@ import java.util.Objects;
 import java.util.SplittableRandom;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import propcap.files.YamlText.Step;
+import propcap.files.edit.YamlText.Step;
 
 /** A file as growers might write it: maps and lists in braces or lines, with comments about. */
-final class RandomYaml {
+public final class RandomYaml {
   private final SplittableRandom luck;
   private final StringBuilder out = new StringBuilder();
   private int comments;
   private int names;
 
-  RandomYaml(SplittableRandom luck) {
+  public RandomYaml(SplittableRandom luck) {
     this.luck = luck;
     out.append("keep: this").append(lineEnd());
     map(0, 3, "");
   }
 
   /** With either sign for a line's end, and with or without one at the end of the file. */
-  String text() {
+  public String text() {
     String text = out.toString();
     if (luck.nextInt(4) == 0) {
       text = text.stripTrailing();
@@ -134,10 +134,10 @@ final class RandomYaml {
    *
    * @param value null: taken out
    */
-  record Edit(List<Step> path, @Nullable Object value, Object after) {}
+  public record Edit(List<Step> path, @Nullable Object value, Object after) {}
 
   /** A change of something that is there, or something new. */
-  static Edit edit(Object model, SplittableRandom luck) {
+  public static Edit edit(Object model, SplittableRandom luck) {
     List<Step> path = new ArrayList<>();
     Object at = model;
     while (true) {

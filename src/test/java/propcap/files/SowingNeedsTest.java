@@ -11,6 +11,10 @@ import org.junit.jupiter.api.io.TempDir;
 import propcap.farm.PlanNeeds;
 import propcap.farm.Sowing;
 import propcap.farm.SowingNeed;
+import propcap.files.scenario.ScenarioReader;
+import propcap.files.scenario.TrayLogReader;
+import propcap.files.text.FaultsException;
+import propcap.files.text.UnsavedTexts;
 
 /** A sowing plan of which dates and trays are left to be found. */
 class SowingNeedsTest {

@@ -19,6 +19,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import propcap.farm.Scenario;
 import propcap.farm.WeatherYear;
+import propcap.files.text.FaultsException;
 
 /** What can be meant but seldom is: told at its place, and read all the same. */
 class WarningsTest {

@@ -7,6 +7,8 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import propcap.farm.Place;
 import propcap.farm.Scenario;
+import propcap.files.scenario.ScenarioReader;
+import propcap.files.text.FaultsException;
 
 /** The scenarios that come with the program read without a fault, as they are told. */
 class WorkedScenariosTest {

@@ -14,15 +14,15 @@ import propcap.farm.RoomWait;
 import propcap.farm.Scenario;
 import propcap.farm.Season;
 import propcap.farm.WorkKind;
-import propcap.study.Forecast;
-import propcap.study.Forecast.DayUse;
-import propcap.study.Forecast.Occupancy;
-import propcap.study.Forecast.SeasonRow;
-import propcap.study.Forecast.SowingForecast;
-import propcap.study.HandsForecast;
 import propcap.study.RunSettings;
-import propcap.study.Stat;
 import propcap.study.Stats;
+import propcap.study.forecast.Forecast;
+import propcap.study.forecast.Forecast.DayUse;
+import propcap.study.forecast.Forecast.Occupancy;
+import propcap.study.forecast.Forecast.SeasonRow;
+import propcap.study.forecast.Forecast.SowingForecast;
+import propcap.study.forecast.HandsForecast;
+import propcap.study.statistics.Stat;
 
 /** Forecasts made up by formula, in the shape of real ones, to see what is written of them. */
 public final class Forecasts {

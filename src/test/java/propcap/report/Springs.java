@@ -11,14 +11,14 @@ import propcap.farm.PlaceKind;
 import propcap.farm.RoomWait;
 import propcap.farm.Sowing;
 import propcap.farm.TrayMove;
-import propcap.study.Difference;
-import propcap.study.Forecast.DayUse;
-import propcap.study.Forecast.Occupancy;
-import propcap.study.Forecast.SowingForecast;
-import propcap.study.Forecast.Span;
-import propcap.study.Forecast.Wait;
-import propcap.study.Shortfall;
 import propcap.study.Stats;
+import propcap.study.forecast.Forecast.DayUse;
+import propcap.study.forecast.Forecast.Occupancy;
+import propcap.study.forecast.Forecast.SowingForecast;
+import propcap.study.forecast.Forecast.Span;
+import propcap.study.forecast.Forecast.Wait;
+import propcap.study.forecast.Shortfall;
+import propcap.study.statistics.Difference;
 
 /** What happens in a made-up spring to a sowing, in a place and in a queue. */
 public final class Springs {

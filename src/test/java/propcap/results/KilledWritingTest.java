@@ -22,7 +22,7 @@ import propcap.report.Put;
 import propcap.report.forecast.ForecastAnswer;
 import propcap.report.order.SuppliesAnswer;
 import propcap.report.shift.ShiftsAnswer;
-import propcap.study.Forecast;
+import propcap.study.forecast.Forecast;
 
 /** Programs that are killed while they write results, at every call and at any moment. */
 @Tag("attack")

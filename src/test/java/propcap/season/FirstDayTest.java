@@ -14,7 +14,7 @@ import propcap.farm.RandomScenarios;
 import propcap.farm.Scenario;
 import propcap.farm.SoFar;
 import propcap.farm.WeatherYear;
-import propcap.files.ScenarioReader;
+import propcap.files.scenario.ScenarioReader;
 import propcap.past.LogWalk;
 import propcap.past.WrittenTray;
 

@@ -13,7 +13,7 @@ import propcap.Tried;
 import propcap.chance.SeasonLuck;
 import propcap.farm.Labour;
 import propcap.farm.Scenario;
-import propcap.files.ScenarioReader;
+import propcap.files.scenario.ScenarioReader;
 
 /**
  * No drift: seasons are simulated, their logs kept up to a day, and the rest forecast from the log.

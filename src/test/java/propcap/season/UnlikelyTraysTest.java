@@ -22,7 +22,7 @@ import propcap.farm.SoFar;
 import propcap.farm.UnlikelyTray;
 import propcap.farm.UnlikelyTray.Kind;
 import propcap.farm.WeatherYear;
-import propcap.files.ScenarioReader;
+import propcap.files.scenario.ScenarioReader;
 import propcap.past.LogWalk;
 import propcap.past.Logged;
 import propcap.past.WrittenTray;

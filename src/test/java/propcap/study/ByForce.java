@@ -6,9 +6,11 @@ import java.util.Map;
 import org.apache.commons.math3.distribution.BinomialDistribution;
 import propcap.farm.Place;
 import propcap.farm.Scenario;
+import propcap.study.compare.Comparison;
+import propcap.study.compare.Measures;
 
 /** What is true of a farm, near enough: means of many springs on luck that no answer has. */
-final class ByForce {
+public final class ByForce {
   private static final long OTHER_LUCK = 99_991;
 
   /** A right answer fails a check by {@link #mostMissed} once in so many times. */
@@ -19,17 +21,17 @@ final class ByForce {
   private final Map<String, double[]> means = new HashMap<>();
 
   /** Of scenarios that differ from this one in their places only. */
-  ByForce(Scenario scenario, int springs) {
+  public ByForce(Scenario scenario, int springs) {
     this.springs = springs;
     measures = new Measures(List.of(scenario));
   }
 
-  int springs() {
+  public int springs() {
     return springs;
   }
 
   /** The most of so many answers that may miss what they hold with 95 % confidence. */
-  static int mostMissed(int answers) {
+  public static int mostMissed(int answers) {
     BinomialDistribution misses = new BinomialDistribution(null, answers, .05);
     int most = 0;
     while (1 - misses.cumulativeProbability(most) > 1 / ONCE_IN) {
@@ -39,7 +41,7 @@ final class ByForce {
   }
 
   /** How far the mean of an outcome of one scenario lies above that of another. */
-  double difference(Scenario first, Scenario second, Comparison.Kind kind, String subject)
+  public double difference(Scenario first, Scenario second, Comparison.Kind kind, String subject)
       throws InterruptedException {
     int m = measures.indexOf(kind, subject);
     return means(second)[m] - means(first)[m];

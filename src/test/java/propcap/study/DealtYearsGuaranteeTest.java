@@ -13,8 +13,13 @@ import org.junit.jupiter.api.Test;
 import propcap.Tried;
 import propcap.farm.RandomScenarios;
 import propcap.farm.Scenario;
-import propcap.files.ScenarioReader;
+import propcap.files.scenario.ScenarioReader;
 import propcap.season.SeasonOutcome;
+import propcap.study.compare.Measures;
+import propcap.study.forecast.Forecasting;
+import propcap.study.statistics.MeanLimits;
+import propcap.study.statistics.Samples;
+import propcap.study.statistics.Strata;
 
 /**
  * Whether what is told of a mean and of a chance holds where weather years are dealt evenly: 300

@@ -6,7 +6,8 @@ import propcap.farm.RandomScenarios;
 import propcap.farm.Scenario;
 import propcap.farm.Sowing;
 import propcap.farm.Sowings;
-import propcap.study.Forecast.SowingForecast;
+import propcap.study.forecast.Forecast.SowingForecast;
+import propcap.study.forecast.Forecasting;
 
 /**
  * Farms made up from a number that need what every other spring brings on time: as they are made

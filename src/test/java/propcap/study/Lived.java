@@ -7,11 +7,11 @@ import propcap.past.LogWalk;
 import propcap.season.PretendedLog.Counting;
 
 /** A simulated spring taken for one that was lived through, with its log. */
-final class Lived {
+public final class Lived {
   private Lived() {}
 
   /** What one who plans with a scenario knows on a day of a spring that another scenario made. */
-  static Scenario until(
+  public static Scenario until(
       LocalDate today, Scenario truth, Scenario planned, long seed, int season, Counting counting) {
     try {
       Pretending.Pretended spring = Pretending.pretend(truth, seed, season, null, today, counting);

@@ -13,8 +13,14 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import propcap.farm.Scenario;
 import propcap.files.Nursery;
-import propcap.files.ScenarioReader;
+import propcap.files.scenario.ScenarioReader;
 import propcap.season.SeasonOutcome;
+import propcap.study.compare.Comparison;
+import propcap.study.compare.Measures;
+import propcap.study.forecast.Summary;
+import propcap.study.plan.Budget;
+import propcap.study.plan.Planning;
+import propcap.study.plan.PlanningQuestion;
 
 /** A hundred thousand springs of the demonstration fit in the memory that the program asks for. */
 class ManySpringsTest {

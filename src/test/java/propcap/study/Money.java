@@ -11,24 +11,24 @@ import propcap.farm.Prices;
 import propcap.farm.Scenario;
 
 /** Money put to a farm that has none; what is not said costs nothing. */
-final class Money {
-  BigDecimal worth = amount("0.95");
-  BigDecimal late = amount("0.40");
-  BigDecimal lacking = amount("1.20");
-  BigDecimal tray = BigDecimal.ZERO;
-  BigDecimal potTray = BigDecimal.ZERO;
-  double discount = .06;
-  boolean sellSurplus = true;
+public final class Money {
+  public BigDecimal worth = amount("0.95");
+  public BigDecimal late = amount("0.40");
+  public BigDecimal lacking = amount("1.20");
+  public BigDecimal tray = BigDecimal.ZERO;
+  public BigDecimal potTray = BigDecimal.ZERO;
+  public double discount = .06;
+  public boolean sellSurplus = true;
 
-  static BigDecimal amount(String text) {
+  public static BigDecimal amount(String text) {
     return new BigDecimal(text);
   }
 
-  static Place.Cost cost(String buy, double lastsYears, String keep, String run) {
+  public static Place.Cost cost(String buy, double lastsYears, String keep, String run) {
     return new Place.Cost(amount(buy), lastsYears, amount(keep), amount(run));
   }
 
-  Prices prices() {
+  public Prices prices() {
     return new Prices(
         "EUR",
         Map.of(),
@@ -41,11 +41,11 @@ final class Money {
   }
 
   /** A farm at these prices. */
-  Scenario in(Scenario farm) {
+  public Scenario in(Scenario farm) {
     return in(farm, prices());
   }
 
-  static Scenario in(Scenario farm, Prices prices) {
+  public static Scenario in(Scenario farm, Prices prices) {
     return new Scenario(
         farm.name(),
         farm.season(),
@@ -60,7 +60,8 @@ final class Money {
   }
 
   /** A farm whose place costs so much; and, for a place of other spaces, has so many. */
-  static Scenario withCost(Scenario farm, String name, int spaces, Place.@Nullable Cost cost) {
+  public static Scenario withCost(
+      Scenario farm, String name, int spaces, Place.@Nullable Cost cost) {
     List<Place> places = new ArrayList<>();
     for (Place p : farm.places()) {
       places.add(

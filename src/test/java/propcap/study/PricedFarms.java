@@ -11,17 +11,17 @@ import propcap.farm.RandomScenarios;
 import propcap.farm.Scenario;
 
 /** Farms made up from a number, with money: places that cost something to run, hours, a surplus. */
-final class PricedFarms {
+public final class PricedFarms {
   private PricedFarms() {}
 
   /** The same farm for the same number. */
-  static Scenario from(long seed) {
+  public static Scenario from(long seed) {
     SplittableRandom random = new SplittableRandom(7 * seed + 1);
     return priced(RandomScenarios.from(seed), random);
   }
 
   /** A farm at prices drawn at random. */
-  static Scenario priced(Scenario made, SplittableRandom random) {
+  public static Scenario priced(Scenario made, SplittableRandom random) {
     Labour labour =
         random.nextInt(3) > 0
             ? made.labour()

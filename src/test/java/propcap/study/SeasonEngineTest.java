@@ -17,6 +17,11 @@ import org.junit.jupiter.params.provider.ValueSource;
 import propcap.farm.RandomScenarios;
 import propcap.farm.Scenario;
 import propcap.season.SeasonOutcome;
+import propcap.study.compare.Comparing;
+import propcap.study.forecast.Forecast;
+import propcap.study.forecast.Forecasting;
+import propcap.study.work.WorkCalendar;
+import propcap.study.work.WorkPlanning;
 
 /** Whatever simulates the seasons, in whatever order and on whatever machine, the digits stay. */
 class SeasonEngineTest {

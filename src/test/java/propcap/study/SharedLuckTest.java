@@ -21,6 +21,12 @@ import propcap.farm.PlaceKind;
 import propcap.farm.RandomScenarios;
 import propcap.farm.Scenario;
 import propcap.farm.Sowing;
+import propcap.study.compare.Comparing;
+import propcap.study.compare.Comparison;
+import propcap.study.forecast.Forecast;
+import propcap.study.forecast.Forecasting;
+import propcap.study.statistics.Samples;
+import propcap.study.statistics.Strata;
 
 /**
  * Which scenarios live on luck that is drawn once for both; and that each of them then has the very

@@ -1,5 +1,8 @@
 package propcap.study;
 
+import propcap.study.statistics.MeanLimits;
+import propcap.study.statistics.Stat;
+
 /** Numbers over the seasons made up by hand, to see what is written of them. */
 public final class Stats {
   private static final int SEASONS = 1000;

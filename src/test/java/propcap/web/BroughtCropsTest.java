@@ -9,8 +9,8 @@ import java.nio.file.Path;
 import java.util.Map;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
-import propcap.files.CropBook;
-import propcap.files.ScenarioReader;
+import propcap.files.scenario.CropBook;
+import propcap.files.scenario.ScenarioReader;
 
 /** A crop of the list that the program brings, taken into a farm's own by the page. */
 class BroughtCropsTest extends Served {

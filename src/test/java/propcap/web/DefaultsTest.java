@@ -10,9 +10,9 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import propcap.farm.Scenario;
-import propcap.files.ScenarioEditor;
-import propcap.files.ScenarioReader;
-import propcap.files.UnsavedTexts;
+import propcap.files.edit.ScenarioEditor;
+import propcap.files.scenario.ScenarioReader;
+import propcap.files.text.UnsavedTexts;
 import propcap.report.Defaults;
 
 /** What the page shows in grey is what an empty field means. */

@@ -11,7 +11,7 @@ import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import propcap.files.ScenarioReader;
+import propcap.files.scenario.ScenarioReader;
 
 /** Changes, steps back, saving, and what survives. */
 class DeskTest {

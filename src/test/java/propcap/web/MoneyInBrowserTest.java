@@ -13,7 +13,7 @@ import org.openqa.selenium.By;
 import propcap.farm.Labour;
 import propcap.farm.Prices;
 import propcap.farm.Scenario;
-import propcap.files.ScenarioReader;
+import propcap.files.scenario.ScenarioReader;
 
 /** Prices, hands and rest days in a real browser; skipped where there is none. */
 class MoneyInBrowserTest extends InBrowser {

@@ -20,7 +20,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import propcap.disk.FileSet;
-import propcap.files.Starter;
+import propcap.files.edit.Starter;
 
 /** What the page gets from the server: the state, forecasts, answers, and news of them. */
 class PageTest extends Served {

@@ -19,10 +19,10 @@ import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import propcap.farm.Scenario;
-import propcap.files.ScenarioReader;
-import propcap.files.SoFarAsked;
-import propcap.files.UnsavedTexts;
-import propcap.study.Forecasting;
+import propcap.files.scenario.ScenarioReader;
+import propcap.files.scenario.SoFarAsked;
+import propcap.files.text.UnsavedTexts;
+import propcap.study.forecast.Forecasting;
 
 /** The log of the season kept on the page, and the forecast that goes on from it. */
 class SeasonSoFarTest extends Served {

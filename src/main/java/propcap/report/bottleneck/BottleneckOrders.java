@@ -10,10 +10,10 @@ import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 import propcap.report.kit.Money;
 import propcap.report.kit.Words;
-import propcap.study.Bottlenecks;
-import propcap.study.Bottlenecks.Trial;
-import propcap.study.Bottlenecks.Worth;
-import propcap.study.Difference;
+import propcap.study.bottleneck.Bottlenecks;
+import propcap.study.bottleneck.Bottlenecks.Trial;
+import propcap.study.bottleneck.Bottlenecks.Worth;
+import propcap.study.statistics.Difference;
 
 /** Why what helps most by the space need not be what a comparison of purchases puts first. */
 record BottleneckOrders(Bottlenecks answer) {

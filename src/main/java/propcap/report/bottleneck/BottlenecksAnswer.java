@@ -8,7 +8,7 @@ import propcap.report.kit.Fact;
 import propcap.report.kit.Lines;
 import propcap.report.kit.PagedAnswer;
 import propcap.results.AnswerKind;
-import propcap.study.Bottlenecks;
+import propcap.study.bottleneck.Bottlenecks;
 
 /** What a little more or less of each place brings. */
 public record BottlenecksAnswer(Bottlenecks bottlenecks) implements PagedAnswer {

@@ -13,9 +13,9 @@ import propcap.report.kit.Money;
 import propcap.report.kit.Part;
 import propcap.report.kit.Part.Figure;
 import propcap.report.kit.Words;
-import propcap.study.Bottlenecks;
-import propcap.study.Bottlenecks.Trial;
-import propcap.study.Bottlenecks.Worth;
+import propcap.study.bottleneck.Bottlenecks;
+import propcap.study.bottleneck.Bottlenecks.Trial;
+import propcap.study.bottleneck.Bottlenecks.Worth;
 
 /** The page of what a little more or less of each place brings, and what helps step by step. */
 final class BottlenecksPage {

@@ -14,12 +14,12 @@ import propcap.report.kit.Table;
 import propcap.report.kit.TradeWords;
 import propcap.report.kit.Words;
 import propcap.report.kit.WorthTable;
-import propcap.study.Bottlenecks;
-import propcap.study.Bottlenecks.Trial;
-import propcap.study.Bottlenecks.Worth;
-import propcap.study.Difference;
-import propcap.study.Investment;
-import propcap.study.Investment.Pays;
+import propcap.study.bottleneck.Bottlenecks;
+import propcap.study.bottleneck.Bottlenecks.Trial;
+import propcap.study.bottleneck.Bottlenecks.Worth;
+import propcap.study.money.Investment;
+import propcap.study.money.Investment.Pays;
+import propcap.study.statistics.Difference;
 
 /** What a little more or less of each place brings, and what helps step by step, as tables. */
 record BottlenecksTables(Bottlenecks answer) {

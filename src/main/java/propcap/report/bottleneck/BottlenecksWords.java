@@ -7,13 +7,13 @@ import propcap.farm.RoomWait;
 import propcap.report.kit.ChangeWords;
 import propcap.report.kit.TradeWords;
 import propcap.report.kit.Words;
-import propcap.study.Bottlenecks;
-import propcap.study.Bottlenecks.Trial;
-import propcap.study.Bottlenecks.Worth;
 import propcap.study.Capacity;
-import propcap.study.Difference;
-import propcap.study.Investment.Pays;
-import propcap.study.WhatMatters;
+import propcap.study.bottleneck.Bottlenecks;
+import propcap.study.bottleneck.Bottlenecks.Trial;
+import propcap.study.bottleneck.Bottlenecks.Worth;
+import propcap.study.forecast.WhatMatters;
+import propcap.study.money.Investment.Pays;
+import propcap.study.statistics.Difference;
 
 /**
  * What a tenth more and a tenth less of each place brings, in words. It says what was tried: of one

@@ -4,12 +4,12 @@ import java.util.List;
 import java.util.Optional;
 import propcap.report.kit.Money;
 import propcap.report.kit.Words;
-import propcap.study.Bottlenecks;
-import propcap.study.Bottlenecks.Step;
-import propcap.study.Bottlenecks.Trial;
-import propcap.study.Difference;
-import propcap.study.Investment;
-import propcap.study.Investment.Pays;
+import propcap.study.bottleneck.Bottlenecks;
+import propcap.study.bottleneck.Bottlenecks.Step;
+import propcap.study.bottleneck.Bottlenecks.Trial;
+import propcap.study.money.Investment;
+import propcap.study.money.Investment.Pays;
+import propcap.study.statistics.Difference;
 
 /** What more of a place brings in money, in words. */
 record MoneyWords(Money money) {

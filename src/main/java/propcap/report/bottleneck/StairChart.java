@@ -10,8 +10,8 @@ import org.jfree.data.xy.YIntervalSeriesCollection;
 import propcap.report.chart.ChartStyle;
 import propcap.report.chart.Svg;
 import propcap.report.kit.Words;
-import propcap.study.Bottlenecks.Step;
-import propcap.study.Difference;
+import propcap.study.bottleneck.Bottlenecks.Step;
+import propcap.study.statistics.Difference;
 
 /** Spaces added against plants gained, as a stair. */
 final class StairChart {

@@ -3,9 +3,9 @@ package propcap.report.bottleneck;
 import java.util.ArrayList;
 import java.util.List;
 import propcap.report.kit.Words;
-import propcap.study.Bottlenecks;
-import propcap.study.Bottlenecks.Step;
-import propcap.study.Investment.Pays;
+import propcap.study.bottleneck.Bottlenecks;
+import propcap.study.bottleneck.Bottlenecks.Step;
+import propcap.study.money.Investment.Pays;
 
 /**
  * What helps most, step by step, in words. Only what clearly pays is called something to buy.

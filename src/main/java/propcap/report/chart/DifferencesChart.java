@@ -7,7 +7,7 @@ import org.jfree.data.xy.XIntervalSeries;
 import org.jfree.data.xy.XIntervalSeriesCollection;
 import org.jspecify.annotations.Nullable;
 import propcap.report.kit.Words;
-import propcap.study.Difference;
+import propcap.study.statistics.Difference;
 
 /** Differences, row by row, as marks with their intervals, to the left and right of no change. */
 public final class DifferencesChart {

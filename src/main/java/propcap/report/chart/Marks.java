@@ -18,8 +18,8 @@ import org.jfree.chart.renderer.xy.XYErrorRenderer;
 import org.jfree.data.xy.XIntervalSeries;
 import org.jfree.data.xy.XYDataset;
 import org.jfree.data.xy.YIntervalSeries;
-import propcap.study.MeanLimits;
-import propcap.study.Stat;
+import propcap.study.statistics.MeanLimits;
+import propcap.study.statistics.Stat;
 
 /** Means as marks, and their intervals as whiskers. */
 public final class Marks {

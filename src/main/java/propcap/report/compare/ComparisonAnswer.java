@@ -13,7 +13,7 @@ import propcap.report.kit.Sheet;
 import propcap.report.kit.Templates;
 import propcap.report.kit.Words;
 import propcap.results.AnswerKind;
-import propcap.study.Comparison;
+import propcap.study.compare.Comparison;
 
 /** What alternatives would change. */
 public record ComparisonAnswer(Comparison comparison) implements PagedAnswer {

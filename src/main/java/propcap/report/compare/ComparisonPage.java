@@ -13,11 +13,11 @@ import propcap.report.kit.Part.Figure;
 import propcap.report.kit.Sheet.Cell;
 import propcap.report.kit.Table;
 import propcap.report.kit.Words;
-import propcap.study.Comparison;
-import propcap.study.Comparison.Kind;
-import propcap.study.Comparison.Outcome;
-import propcap.study.Difference;
-import propcap.study.Stat;
+import propcap.study.compare.Comparison;
+import propcap.study.compare.Comparison.Kind;
+import propcap.study.compare.Comparison.Outcome;
+import propcap.study.statistics.Difference;
+import propcap.study.statistics.Stat;
 
 /** The page of a comparison: what each alternative is worth, a picture for each question. */
 final class ComparisonPage {

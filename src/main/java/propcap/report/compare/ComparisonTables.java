@@ -15,14 +15,14 @@ import propcap.report.kit.Json;
 import propcap.report.kit.Sheet.Cell;
 import propcap.report.kit.Table;
 import propcap.report.kit.WorthTable;
-import propcap.study.Comparison;
-import propcap.study.Comparison.Kind;
-import propcap.study.Comparison.Outcome;
-import propcap.study.Difference;
-import propcap.study.Investment.Change;
-import propcap.study.Investment.Price;
-import propcap.study.Investment.Worth;
-import propcap.study.Stat;
+import propcap.study.compare.Comparison;
+import propcap.study.compare.Comparison.Kind;
+import propcap.study.compare.Comparison.Outcome;
+import propcap.study.money.Investment.Change;
+import propcap.study.money.Investment.Price;
+import propcap.study.money.Investment.Worth;
+import propcap.study.statistics.Difference;
+import propcap.study.statistics.Stat;
 
 /** A comparison as tables. */
 final class ComparisonTables {

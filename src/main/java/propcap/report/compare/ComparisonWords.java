@@ -11,11 +11,11 @@ import propcap.farm.Scenario;
 import propcap.report.kit.TradeWords;
 import propcap.report.kit.WaitingCauses;
 import propcap.report.kit.Words;
-import propcap.study.Comparison;
-import propcap.study.Comparison.Kind;
-import propcap.study.Comparison.Outcome;
-import propcap.study.Difference;
-import propcap.study.WhatMatters;
+import propcap.study.compare.Comparison;
+import propcap.study.compare.Comparison.Kind;
+import propcap.study.compare.Comparison.Outcome;
+import propcap.study.forecast.WhatMatters;
+import propcap.study.statistics.Difference;
 
 /**
  * What an alternative is worth, in words. A gain or a loss is only said where the interval leaves 0

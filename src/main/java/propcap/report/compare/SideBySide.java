@@ -9,10 +9,10 @@ import propcap.report.kit.Sheet;
 import propcap.report.kit.Sheet.Cell;
 import propcap.report.kit.Table;
 import propcap.report.kit.Words;
-import propcap.study.Comparison;
-import propcap.study.Comparison.Kind;
-import propcap.study.Comparison.Outcome;
-import propcap.study.Difference;
+import propcap.study.compare.Comparison;
+import propcap.study.compare.Comparison.Kind;
+import propcap.study.compare.Comparison.Outcome;
+import propcap.study.statistics.Difference;
 
 /** Scenarios side by side in a small table: a line for each, with what differs from the first. */
 final class SideBySide {

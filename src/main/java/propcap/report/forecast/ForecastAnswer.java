@@ -10,9 +10,9 @@ import propcap.report.kit.Templates;
 import propcap.report.kit.Words;
 import propcap.results.Answer;
 import propcap.results.AnswerKind;
-import propcap.study.Difference;
-import propcap.study.Forecast;
-import propcap.study.WhatMatters;
+import propcap.study.forecast.Forecast;
+import propcap.study.forecast.WhatMatters;
+import propcap.study.statistics.Difference;
 
 /** What comes of a plan: the report, and its numbers as tables. */
 public record ForecastAnswer(Forecast forecast) implements Answer {

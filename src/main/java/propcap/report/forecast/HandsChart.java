@@ -15,7 +15,7 @@ import propcap.report.chart.SeasonAxis;
 import propcap.report.chart.Svg;
 import propcap.report.kit.ForecastLookup;
 import propcap.report.kit.TradeWords;
-import propcap.study.HandsForecast.Week;
+import propcap.study.forecast.HandsForecast.Week;
 
 /** Hours of each week, one layer for each work, against the hours that there are. */
 final class HandsChart {

@@ -12,10 +12,10 @@ import propcap.report.kit.ForecastLookup;
 import propcap.report.kit.TradeWords;
 import propcap.report.kit.WaitingCauses;
 import propcap.report.kit.Words;
-import propcap.study.Forecast;
-import propcap.study.HandsForecast;
-import propcap.study.HandsForecast.Week;
-import propcap.study.Stat;
+import propcap.study.forecast.Forecast;
+import propcap.study.forecast.HandsForecast;
+import propcap.study.forecast.HandsForecast.Week;
+import propcap.study.statistics.Stat;
 
 /** What work the spring takes, week by week, and what waits for hands. */
 public record HandsSection(

@@ -9,9 +9,9 @@ import propcap.report.kit.LossWords;
 import propcap.report.kit.SafetyWords;
 import propcap.report.kit.WaitingCauses;
 import propcap.report.kit.Words;
-import propcap.study.Forecast;
-import propcap.study.Forecast.SowingForecast;
-import propcap.study.Safety;
+import propcap.study.forecast.Forecast;
+import propcap.study.forecast.Forecast.SowingForecast;
+import propcap.study.forecast.Safety;
 
 /** The ten lines of a forecast that matter, for a terminal. */
 public final class Headlines {

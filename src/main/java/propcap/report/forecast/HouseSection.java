@@ -11,7 +11,7 @@ import propcap.farm.Season;
 import propcap.report.forecast.HouseWeeks.PlaceWeeks;
 import propcap.report.forecast.HouseWeeks.Week;
 import propcap.report.kit.Words;
-import propcap.study.Forecast;
+import propcap.study.forecast.Forecast;
 
 /**
  * The house at a glance: the places one under the other over one axis of weeks, each with its room

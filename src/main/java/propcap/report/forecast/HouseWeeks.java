@@ -8,10 +8,10 @@ import java.util.stream.IntStream;
 import propcap.farm.PlaceKind;
 import propcap.farm.Season;
 import propcap.report.kit.ForecastLookup;
-import propcap.study.Forecast;
-import propcap.study.Forecast.DayUse;
-import propcap.study.Forecast.Occupancy;
-import propcap.study.Stat;
+import propcap.study.forecast.Forecast;
+import propcap.study.forecast.Forecast.DayUse;
+import propcap.study.forecast.Forecast.Occupancy;
+import propcap.study.statistics.Stat;
 
 /**
  * How full each place is, week by week.

@@ -9,8 +9,8 @@ import propcap.report.kit.ForecastLookup;
 import propcap.report.kit.LossWords;
 import propcap.report.kit.TradeWords;
 import propcap.report.kit.Words;
-import propcap.study.Forecast;
-import propcap.study.Stat;
+import propcap.study.forecast.Forecast;
+import propcap.study.statistics.Stat;
 
 /** Where plants are lost, from cells sown to planted out. */
 public record LossSection(

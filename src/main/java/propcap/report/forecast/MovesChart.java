@@ -20,7 +20,7 @@ import propcap.report.chart.ChartStyle;
 import propcap.report.chart.SeasonAxis;
 import propcap.report.chart.Svg;
 import propcap.report.kit.Words;
-import propcap.study.Forecast.SowingForecast;
+import propcap.study.forecast.Forecast.SowingForecast;
 
 /** Where each sowing stands on each date, one bar a sowing, and when its bed wants it. */
 final class MovesChart {

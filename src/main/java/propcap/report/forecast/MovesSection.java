@@ -8,9 +8,9 @@ import propcap.farm.Sowing;
 import propcap.farm.TrayMove;
 import propcap.report.kit.Dates;
 import propcap.report.kit.ForecastLookup;
-import propcap.study.Forecast;
-import propcap.study.Forecast.SowingForecast;
-import propcap.study.Forecast.Span;
+import propcap.study.forecast.Forecast;
+import propcap.study.forecast.Forecast.SowingForecast;
+import propcap.study.forecast.Forecast.Span;
 
 /** When each sowing moves. */
 public record MovesSection(List<String> charts, List<Row> rows, String released) {

@@ -14,8 +14,8 @@ import propcap.report.chart.ChartStyle;
 import propcap.report.chart.SeasonAxis;
 import propcap.report.chart.Svg;
 import propcap.report.kit.Words;
-import propcap.study.Forecast.DayUse;
-import propcap.study.Forecast.Occupancy;
+import propcap.study.forecast.Forecast.DayUse;
+import propcap.study.forecast.Forecast.Occupancy;
 
 /**
  * Spaces in use day by day: the median spring, the band in which 8 springs of 10 lie, the room that

@@ -8,9 +8,9 @@ import propcap.farm.Season;
 import propcap.report.kit.Dates;
 import propcap.report.kit.SafetyWords;
 import propcap.report.kit.Words;
-import propcap.study.Forecast;
-import propcap.study.Forecast.SowingForecast;
-import propcap.study.Safety;
+import propcap.study.forecast.Forecast;
+import propcap.study.forecast.Forecast.SowingForecast;
+import propcap.study.forecast.Safety;
 
 /** Will we have the plants? */
 public record PlantsSection(

@@ -12,10 +12,10 @@ import propcap.farm.Scenario;
 import propcap.report.kit.SafetyWords;
 import propcap.report.kit.TradeWords;
 import propcap.report.kit.Words;
-import propcap.study.Forecast;
-import propcap.study.Forecast.SowingForecast;
-import propcap.study.Safety;
-import propcap.study.Shortfall;
+import propcap.study.forecast.Forecast;
+import propcap.study.forecast.Forecast.SowingForecast;
+import propcap.study.forecast.Safety;
+import propcap.study.forecast.Shortfall;
 
 /**
  * Why each sowing that is not safe lacks plants: an account in plants that adds up to what it

@@ -4,7 +4,7 @@ import java.util.List;
 import propcap.report.kit.Fact;
 import propcap.report.kit.Templates;
 import propcap.report.kit.Words;
-import propcap.study.Forecast;
+import propcap.study.forecast.Forecast;
 
 /** The whole report, as text and charts that its template only has to set. */
 public record ReportPage(

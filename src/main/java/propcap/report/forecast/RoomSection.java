@@ -8,9 +8,9 @@ import propcap.farm.Season;
 import propcap.report.kit.Dates;
 import propcap.report.kit.TradeWords;
 import propcap.report.kit.Words;
-import propcap.study.Forecast;
-import propcap.study.Forecast.DayUse;
-import propcap.study.Forecast.Occupancy;
+import propcap.study.forecast.Forecast;
+import propcap.study.forecast.Forecast.DayUse;
+import propcap.study.forecast.Forecast.Occupancy;
 
 /** What is full, and when. */
 public record RoomSection(List<Row> rows, List<Figure> figures, String closed) {

@@ -10,10 +10,10 @@ import propcap.farm.TrayMove;
 import propcap.report.kit.Dates;
 import propcap.report.kit.SafetyWords;
 import propcap.report.kit.Words;
-import propcap.study.Forecast;
-import propcap.study.Forecast.SowingForecast;
-import propcap.study.Forecast.Span;
-import propcap.study.Safety;
+import propcap.study.forecast.Forecast;
+import propcap.study.forecast.Forecast.SowingForecast;
+import propcap.study.forecast.Forecast.Span;
+import propcap.study.forecast.Safety;
 
 /**
  * What comes of one sowing, for its row in the plan. Days are counted from the day on which it is

@@ -8,8 +8,8 @@ import java.util.Optional;
 import propcap.farm.Season;
 import propcap.farm.TrayMove;
 import propcap.report.chart.ChartStyle;
-import propcap.study.Forecast.SowingForecast;
-import propcap.study.Forecast.Span;
+import propcap.study.forecast.Forecast.SowingForecast;
+import propcap.study.forecast.Forecast.Span;
 
 /** Where a sowing's trays stand, in the order of their life. */
 enum Stage {

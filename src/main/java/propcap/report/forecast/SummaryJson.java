@@ -12,10 +12,10 @@ import propcap.farm.WorkKind;
 import propcap.report.kit.ForecastLookup;
 import propcap.report.kit.Head;
 import propcap.report.kit.Json;
-import propcap.study.Forecast;
-import propcap.study.Forecast.Occupancy;
-import propcap.study.HandsForecast;
-import propcap.study.Stat;
+import propcap.study.forecast.Forecast;
+import propcap.study.forecast.Forecast.Occupancy;
+import propcap.study.forecast.HandsForecast;
+import propcap.study.statistics.Stat;
 
 /**
  * The forecast for other programs, every number in full precision. It holds nothing of how the work

@@ -9,13 +9,13 @@ import propcap.farm.RoomWait;
 import propcap.farm.WorkKind;
 import propcap.report.kit.ForecastLookup;
 import propcap.report.kit.Table;
-import propcap.study.Forecast;
-import propcap.study.Forecast.DayUse;
-import propcap.study.Forecast.Occupancy;
-import propcap.study.Forecast.SeasonRow;
-import propcap.study.Forecast.SowingForecast;
-import propcap.study.HandsForecast;
-import propcap.study.Stat;
+import propcap.study.forecast.Forecast;
+import propcap.study.forecast.Forecast.DayUse;
+import propcap.study.forecast.Forecast.Occupancy;
+import propcap.study.forecast.Forecast.SeasonRow;
+import propcap.study.forecast.Forecast.SowingForecast;
+import propcap.study.forecast.HandsForecast;
+import propcap.study.statistics.Stat;
 
 /** The forecast as tables for a spreadsheet: plants, spaces and days. */
 final class Tables {

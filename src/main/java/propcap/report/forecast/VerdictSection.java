@@ -11,11 +11,11 @@ import propcap.report.kit.ForecastLookup;
 import propcap.report.kit.Money;
 import propcap.report.kit.SafetyWords;
 import propcap.report.kit.Words;
-import propcap.study.Forecast;
-import propcap.study.Forecast.Occupancy;
-import propcap.study.MeanLimits;
-import propcap.study.Safety;
-import propcap.study.Stat;
+import propcap.study.forecast.Forecast;
+import propcap.study.forecast.Forecast.Occupancy;
+import propcap.study.forecast.Safety;
+import propcap.study.statistics.MeanLimits;
+import propcap.study.statistics.Stat;
 
 /**
  * The answer before all else: a sentence, and at most four numbers with their errors.

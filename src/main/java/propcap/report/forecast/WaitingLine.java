@@ -12,8 +12,8 @@ import propcap.report.kit.Dates;
 import propcap.report.kit.ForecastLookup;
 import propcap.report.kit.TradeWords;
 import propcap.report.kit.Words;
-import propcap.study.Forecast;
-import propcap.study.Forecast.Wait;
+import propcap.study.forecast.Forecast;
+import propcap.study.forecast.Forecast.Wait;
 
 /**
  * What waits at one step for the same places.

@@ -9,8 +9,8 @@ import propcap.report.kit.Dates;
 import propcap.report.kit.ForecastLookup;
 import propcap.report.kit.WaitingCauses;
 import propcap.report.kit.Words;
-import propcap.study.Forecast;
-import propcap.study.Stat;
+import propcap.study.forecast.Forecast;
+import propcap.study.statistics.Stat;
 
 /** What waits for what, and which place holds up the others. */
 public record WaitingSection(

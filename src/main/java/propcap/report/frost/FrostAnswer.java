@@ -3,7 +3,7 @@ package propcap.report.frost;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import propcap.evidence.FrostTable;
+import propcap.evidence.weather.FrostTable;
 import propcap.report.kit.AnswerPage;
 import propcap.report.kit.Lines;
 import propcap.report.kit.PagedAnswer;

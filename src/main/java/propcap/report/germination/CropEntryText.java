@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import propcap.evidence.CropEntry;
-import propcap.evidence.CropEntry.Showing;
+import propcap.evidence.germination.CropEntry;
+import propcap.evidence.germination.CropEntry.Showing;
 import propcap.farm.Crop;
 import propcap.report.kit.ListNumbers;
 

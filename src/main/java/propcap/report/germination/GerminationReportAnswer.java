@@ -3,7 +3,7 @@ package propcap.report.germination;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import propcap.evidence.GerminationReport;
+import propcap.evidence.germination.GerminationReport;
 import propcap.report.kit.AnswerPage;
 import propcap.report.kit.Lines;
 import propcap.report.kit.PagedAnswer;

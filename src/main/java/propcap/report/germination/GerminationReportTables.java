@@ -3,10 +3,10 @@ package propcap.report.germination;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
-import propcap.evidence.GerminationReport;
-import propcap.evidence.GerminationReport.Group;
-import propcap.evidence.GerminationReport.Tray;
-import propcap.evidence.ReplicateTolerance;
+import propcap.evidence.germination.GerminationReport;
+import propcap.evidence.germination.GerminationReport.Group;
+import propcap.evidence.germination.GerminationReport.Tray;
+import propcap.evidence.germination.ReplicateTolerance;
 import propcap.report.kit.Json;
 import propcap.report.kit.Table;
 

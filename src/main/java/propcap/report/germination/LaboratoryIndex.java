@@ -2,7 +2,7 @@ package propcap.report.germination;
 
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
-import propcap.evidence.GerminationIndices;
+import propcap.evidence.germination.GerminationIndices;
 
 /**
  * The indices of seed laboratories: their formula and where it was published. N are new seedlings

@@ -1,7 +1,7 @@
 package propcap.report.kit;
 
 import java.util.List;
-import propcap.study.Difference;
+import propcap.study.statistics.Difference;
 
 /** The page of an answer to a question, as text and charts that its template only has to set. */
 public record AnswerPage(

@@ -3,9 +3,9 @@ package propcap.report.kit;
 import java.util.List;
 import java.util.Optional;
 import propcap.farm.Place;
-import propcap.study.Investment.Change;
-import propcap.study.Investment.How;
-import propcap.study.Investment.Price;
+import propcap.study.money.Investment.Change;
+import propcap.study.money.Investment.How;
+import propcap.study.money.Investment.Price;
 
 /** A place that is changed, and what that costs, in words. */
 public final class ChangeWords {

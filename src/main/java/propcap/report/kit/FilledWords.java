@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import propcap.farm.Season;
 import propcap.farm.Sowing;
-import propcap.study.FirstPlan.Filled;
+import propcap.study.fill.FirstPlan.Filled;
 
 /** What was filled in of a sowing plan, in words. */
 public final class FilledWords {

@@ -4,9 +4,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
-import propcap.study.Forecast;
-import propcap.study.Forecast.Occupancy;
-import propcap.study.Forecast.SowingForecast;
+import propcap.study.forecast.Forecast;
+import propcap.study.forecast.Forecast.Occupancy;
+import propcap.study.forecast.Forecast.SowingForecast;
 
 /** A forecast in the order in which the grower wrote the plan. */
 public final class ForecastLookup {

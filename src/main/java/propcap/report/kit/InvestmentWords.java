@@ -7,11 +7,11 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.IntStream;
 import propcap.farm.Prices;
-import propcap.study.Comparison;
-import propcap.study.Investment;
-import propcap.study.Investment.Change;
-import propcap.study.Investment.Pays;
-import propcap.study.Investment.Worth;
+import propcap.study.compare.Comparison;
+import propcap.study.money.Investment;
+import propcap.study.money.Investment.Change;
+import propcap.study.money.Investment.Pays;
+import propcap.study.money.Investment.Worth;
 
 /**
  * Whether to change the places as an alternative does, in words.

@@ -13,8 +13,8 @@ import java.io.IOException;
 import java.time.LocalDate;
 import java.util.Optional;
 import propcap.evidence.Estimate;
-import propcap.study.Difference;
-import propcap.study.Stat;
+import propcap.study.statistics.Difference;
+import propcap.study.statistics.Stat;
 
 /**
  * A file for other programs, from records: their components are its members, in their order. Every

@@ -5,7 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
 import propcap.farm.Loss;
-import propcap.study.Forecast;
+import propcap.study.forecast.Forecast;
 
 /** What takes plants, in few words. */
 public final class LossWords {

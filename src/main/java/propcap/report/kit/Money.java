@@ -4,9 +4,9 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Optional;
 import propcap.farm.Scenario;
-import propcap.study.Difference;
-import propcap.study.MeanLimits;
-import propcap.study.Stat;
+import propcap.study.statistics.Difference;
+import propcap.study.statistics.MeanLimits;
+import propcap.study.statistics.Stat;
 
 /** Amounts of a currency, shown rounded half up to whole units. */
 public record Money(String currency) {

@@ -2,9 +2,9 @@ package propcap.report.kit;
 
 import java.util.ArrayList;
 import java.util.List;
-import propcap.study.Forecast;
-import propcap.study.Forecast.SowingForecast;
-import propcap.study.Safety;
+import propcap.study.forecast.Forecast;
+import propcap.study.forecast.Forecast.SowingForecast;
+import propcap.study.forecast.Safety;
 
 /** Safe, at risk or lost: by shape and by word, the same in every answer. */
 public final class SafetyWords {

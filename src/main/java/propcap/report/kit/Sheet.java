@@ -3,8 +3,8 @@ package propcap.report.kit;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
-import propcap.study.Difference;
-import propcap.study.Stat;
+import propcap.study.statistics.Difference;
+import propcap.study.statistics.Stat;
 
 /** A table of a page, in text. */
 public record Sheet(String title, String caption, List<Column> columns, List<Row> rows) {

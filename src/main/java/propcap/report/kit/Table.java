@@ -14,8 +14,8 @@ import org.jspecify.annotations.Nullable;
 import propcap.evidence.Estimate;
 import propcap.report.kit.Sheet.Cell;
 import propcap.report.kit.Sheet.Column;
-import propcap.study.Difference;
-import propcap.study.Stat;
+import propcap.study.statistics.Difference;
+import propcap.study.statistics.Stat;
 
 /**
  * A table that is told once, column by column, and shown as a file for a spreadsheet, as objects

@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import propcap.farm.PlaceKind;
 import propcap.farm.RoomWait;
-import propcap.study.Forecast;
-import propcap.study.Forecast.Occupancy;
-import propcap.study.HandsForecast;
+import propcap.study.forecast.Forecast;
+import propcap.study.forecast.Forecast.Occupancy;
+import propcap.study.forecast.HandsForecast;
 
 /**
  * Which places hold up the others. A tray-day of waiting is put down to the places that were short

@@ -4,9 +4,9 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
 import java.util.Locale;
-import propcap.study.Difference;
-import propcap.study.MeanLimits;
-import propcap.study.Stat;
+import propcap.study.statistics.Difference;
+import propcap.study.statistics.MeanLimits;
+import propcap.study.statistics.Stat;
 
 /** Numbers as a grower reads them: thousands apart, and no more digits than they are worth. */
 public final class Words {

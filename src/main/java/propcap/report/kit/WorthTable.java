@@ -1,6 +1,6 @@
 package propcap.report.kit;
 
-import propcap.study.Investment.Worth;
+import propcap.study.money.Investment.Worth;
 
 /** What a purchase is worth, in files. */
 public final class WorthTable {

@@ -14,7 +14,7 @@ import propcap.report.chart.ChartStyle;
 import propcap.report.chart.Marks;
 import propcap.report.chart.SeasonAxis;
 import propcap.report.chart.Svg;
-import propcap.study.Latest.LastDay;
+import propcap.study.latest.Latest.LastDay;
 
 /** The last days of many sowings, one below the other, beside the days on which they are sown. */
 final class LastDaysChart {

@@ -9,8 +9,8 @@ import propcap.report.kit.FilledWords;
 import propcap.report.kit.Lines;
 import propcap.report.kit.PagedAnswer;
 import propcap.results.AnswerKind;
-import propcap.study.FirstPlan.Filled;
-import propcap.study.Latest;
+import propcap.study.fill.FirstPlan.Filled;
+import propcap.study.latest.Latest;
 
 /**
  * Until when to sow.

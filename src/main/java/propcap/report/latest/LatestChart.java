@@ -17,8 +17,8 @@ import propcap.report.chart.ChartStyle;
 import propcap.report.chart.SeasonAxis;
 import propcap.report.chart.Svg;
 import propcap.report.kit.Words;
-import propcap.study.Latest;
-import propcap.study.Latest.Day;
+import propcap.study.latest.Latest;
+import propcap.study.latest.Latest.Day;
 
 /** The chance of one sowing by the day on which it is sown, alone and in the full house. */
 final class LatestChart {

@@ -4,10 +4,10 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import propcap.report.kit.Head;
 import propcap.report.kit.Json;
-import propcap.study.FirstPlan.Filled;
-import propcap.study.Latest;
-import propcap.study.Latest.ForSowing;
-import propcap.study.Latest.LastDay;
+import propcap.study.fill.FirstPlan.Filled;
+import propcap.study.latest.Latest;
+import propcap.study.latest.Latest.ForSowing;
+import propcap.study.latest.Latest.LastDay;
 
 /** The last days to sow, for other programs and for a spreadsheet. */
 final class LatestFiles {

@@ -9,9 +9,9 @@ import propcap.report.kit.Part;
 import propcap.report.kit.Part.Figure;
 import propcap.report.kit.Sheet;
 import propcap.report.kit.Words;
-import propcap.study.FirstPlan.Filled;
-import propcap.study.Latest;
-import propcap.study.Latest.Course;
+import propcap.study.fill.FirstPlan.Filled;
+import propcap.study.latest.Latest;
+import propcap.study.latest.Latest.Course;
 
 /** The page of the last days to sow. */
 final class LatestPage {

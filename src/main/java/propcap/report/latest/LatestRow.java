@@ -11,12 +11,12 @@ import propcap.report.kit.Dates;
 import propcap.report.kit.Sheet.Cell;
 import propcap.report.kit.Table;
 import propcap.report.kit.Words;
-import propcap.study.FirstPlan.Filled;
-import propcap.study.Latest;
-import propcap.study.Latest.Course;
-import propcap.study.Latest.Day;
-import propcap.study.Latest.ForSowing;
-import propcap.study.Latest.LastDay;
+import propcap.study.fill.FirstPlan.Filled;
+import propcap.study.latest.Latest;
+import propcap.study.latest.Latest.Course;
+import propcap.study.latest.Latest.Day;
+import propcap.study.latest.Latest.ForSowing;
+import propcap.study.latest.Latest.LastDay;
 
 /**
  * A sowing's last days, as a row of the table of them.

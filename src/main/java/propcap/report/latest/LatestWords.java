@@ -10,10 +10,10 @@ import propcap.farm.Season;
 import propcap.report.kit.Dates;
 import propcap.report.kit.Words;
 import propcap.report.latest.LatestRow.Standing;
-import propcap.study.Latest;
-import propcap.study.Latest.Course;
-import propcap.study.Latest.Day;
-import propcap.study.Latest.LastDay;
+import propcap.study.latest.Latest;
+import propcap.study.latest.Latest.Course;
+import propcap.study.latest.Latest.Day;
+import propcap.study.latest.Latest.LastDay;
 
 /** Until when to sow, in words. */
 final class LatestWords {

@@ -10,11 +10,11 @@ import propcap.farm.Season;
 import propcap.farm.Sowing;
 import propcap.report.kit.Dates;
 import propcap.report.kit.Words;
-import propcap.study.Difference;
-import propcap.study.SeasonNow;
-import propcap.study.SeasonNow.Advice;
-import propcap.study.SeasonNow.Chance;
-import propcap.study.SeasonNow.SowingNow;
+import propcap.study.now.SeasonNow;
+import propcap.study.now.SeasonNow.Advice;
+import propcap.study.now.SeasonNow.Chance;
+import propcap.study.now.SeasonNow.SowingNow;
+import propcap.study.statistics.Difference;
 
 /** What can still be done, in words. */
 final class AdviceWords {

@@ -13,8 +13,8 @@ import org.jfree.data.xy.XIntervalSeriesCollection;
 import propcap.report.chart.ChartStyle;
 import propcap.report.chart.Marks;
 import propcap.report.chart.Svg;
-import propcap.study.SeasonNow;
-import propcap.study.SeasonNow.SowingNow;
+import propcap.study.now.SeasonNow;
+import propcap.study.now.SeasonNow.SowingNow;
 
 /** The chances of sowings, in winter and now, one below the other. */
 final class ChancesChart {

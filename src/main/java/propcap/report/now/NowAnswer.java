@@ -14,8 +14,8 @@ import propcap.report.kit.Lines;
 import propcap.report.kit.PagedAnswer;
 import propcap.results.Answer;
 import propcap.results.AnswerKind;
-import propcap.study.SeasonNow;
-import propcap.study.WorkCalendar;
+import propcap.study.now.SeasonNow;
+import propcap.study.work.WorkCalendar;
 
 /**
  * What now, and what can still be done.

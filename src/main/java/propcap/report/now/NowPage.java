@@ -9,7 +9,7 @@ import propcap.report.kit.Dates;
 import propcap.report.kit.Fact;
 import propcap.report.kit.Part;
 import propcap.report.kit.Words;
-import propcap.study.SeasonNow;
+import propcap.study.now.SeasonNow;
 
 /** The page of a season on a day within it. */
 final class NowPage {

@@ -13,17 +13,17 @@ import propcap.report.kit.Sheet.Cell;
 import propcap.report.kit.Sheet.Column;
 import propcap.report.kit.Table;
 import propcap.report.kit.Words;
-import propcap.study.MeanLimits;
 import propcap.study.Period;
-import propcap.study.Safety;
-import propcap.study.SeasonNow;
-import propcap.study.SeasonNow.Advice;
-import propcap.study.SeasonNow.Chance;
-import propcap.study.SeasonNow.SowingNow;
-import propcap.study.SeasonNow.Standing;
-import propcap.study.SeasonNow.Trays;
-import propcap.study.Stat;
-import propcap.study.WorkCalendar;
+import propcap.study.forecast.Safety;
+import propcap.study.now.SeasonNow;
+import propcap.study.now.SeasonNow.Advice;
+import propcap.study.now.SeasonNow.Chance;
+import propcap.study.now.SeasonNow.SowingNow;
+import propcap.study.now.SeasonNow.Standing;
+import propcap.study.now.SeasonNow.Trays;
+import propcap.study.statistics.MeanLimits;
+import propcap.study.statistics.Stat;
+import propcap.study.work.WorkCalendar;
 
 /** The tables of a season on a day within it. */
 final class NowTables {

@@ -11,10 +11,10 @@ import propcap.farm.Sowing;
 import propcap.report.kit.Dates;
 import propcap.report.kit.LogDoubts;
 import propcap.report.kit.Words;
-import propcap.study.CheckingLog;
-import propcap.study.SeasonNow;
-import propcap.study.SeasonNow.SowingNow;
-import propcap.study.SeasonNow.Standing;
+import propcap.study.now.CheckingLog;
+import propcap.study.now.SeasonNow;
+import propcap.study.now.SeasonNow.SowingNow;
+import propcap.study.now.SeasonNow.Standing;
 
 /** A season on a day within it, in words. */
 final class NowWords {

@@ -11,11 +11,11 @@ import propcap.report.kit.Dates;
 import propcap.report.kit.Sheet.Cell;
 import propcap.report.kit.Table;
 import propcap.report.kit.Words;
-import propcap.study.Forecast.DayUse;
-import propcap.study.Forecast.Occupancy;
-import propcap.study.MeanLimits;
-import propcap.study.SeasonNow;
-import propcap.study.Stat;
+import propcap.study.forecast.Forecast.DayUse;
+import propcap.study.forecast.Forecast.Occupancy;
+import propcap.study.now.SeasonNow;
+import propcap.study.statistics.MeanLimits;
+import propcap.study.statistics.Stat;
 
 /**
  * A place from today on.

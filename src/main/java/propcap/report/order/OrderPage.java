@@ -7,7 +7,7 @@ import propcap.report.kit.Fact;
 import propcap.report.kit.Part;
 import propcap.report.kit.Sheet;
 import propcap.report.kit.Words;
-import propcap.study.Supplies;
+import propcap.study.order.Supplies;
 
 /** The page of what to order for the season. */
 final class OrderPage {

@@ -13,12 +13,12 @@ import propcap.report.kit.Sheet;
 import propcap.report.kit.Sheet.Cell;
 import propcap.report.kit.Table;
 import propcap.report.kit.Words;
-import propcap.study.Supplies;
-import propcap.study.Supplies.ByMoney;
-import propcap.study.Supplies.ForLot;
-import propcap.study.Supplies.ForSowing;
-import propcap.study.Supplies.Item;
-import propcap.study.Supplies.Kind;
+import propcap.study.order.Supplies;
+import propcap.study.order.Supplies.ByMoney;
+import propcap.study.order.Supplies.ForLot;
+import propcap.study.order.Supplies.ForSowing;
+import propcap.study.order.Supplies.Item;
+import propcap.study.order.Supplies.Kind;
 
 /** The order list as tables. */
 record OrderTables(Supplies supplies) {

@@ -6,11 +6,11 @@ import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import propcap.report.kit.Words;
-import propcap.study.Supplies;
-import propcap.study.Supplies.ByMoney;
-import propcap.study.Supplies.ForSowing;
-import propcap.study.Supplies.Item;
-import propcap.study.Supplies.Kind;
+import propcap.study.order.Supplies;
+import propcap.study.order.Supplies.ByMoney;
+import propcap.study.order.Supplies.ForSowing;
+import propcap.study.order.Supplies.Item;
+import propcap.study.order.Supplies.Kind;
 
 /** What the order list says, in sentences and short words. */
 final class OrderWords {

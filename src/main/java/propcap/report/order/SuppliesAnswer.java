@@ -8,8 +8,8 @@ import propcap.report.kit.Lines;
 import propcap.report.kit.PagedAnswer;
 import propcap.report.kit.Words;
 import propcap.results.AnswerKind;
-import propcap.study.Supplies;
-import propcap.study.Supplies.Kind;
+import propcap.study.order.Supplies;
+import propcap.study.order.Supplies.Kind;
 
 /** The order list as a page, a table and a file for other programs. */
 public record SuppliesAnswer(Supplies supplies) implements PagedAnswer {

@@ -9,9 +9,9 @@ import propcap.farm.Season;
 import propcap.report.kit.Dates;
 import propcap.report.kit.Money;
 import propcap.report.kit.Words;
-import propcap.study.Difference;
-import propcap.study.Forecast.SowingForecast;
-import propcap.study.Planned;
+import propcap.study.forecast.Forecast.SowingForecast;
+import propcap.study.plan.Planned;
+import propcap.study.statistics.Difference;
 
 /**
  * What a better plan changes of one sowing, and what the change was measured to do by itself, in

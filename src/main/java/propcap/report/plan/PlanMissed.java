@@ -10,8 +10,8 @@ import propcap.report.kit.Dates;
 import propcap.report.kit.TradeWords;
 import propcap.report.kit.WaitingCauses;
 import propcap.report.kit.Words;
-import propcap.study.Forecast.SowingForecast;
-import propcap.study.Planned;
+import propcap.study.forecast.Forecast.SowingForecast;
+import propcap.study.plan.Planned;
 
 /**
  * The sowings that miss their goal under the plan to sow by, and what was seen to keep each from

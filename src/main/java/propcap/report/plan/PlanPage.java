@@ -12,8 +12,8 @@ import propcap.report.kit.Part.Figure;
 import propcap.report.kit.Sheet;
 import propcap.report.kit.Table;
 import propcap.report.kit.Words;
-import propcap.study.FirstPlan.Filled;
-import propcap.study.Planned;
+import propcap.study.fill.FirstPlan.Filled;
+import propcap.study.plan.Planned;
 
 /** The page of a better plan: what changes and why, what it brings, and how full the places are. */
 final class PlanPage {

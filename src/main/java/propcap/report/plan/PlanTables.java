@@ -11,8 +11,8 @@ import propcap.report.kit.Money;
 import propcap.report.kit.Sheet.Cell;
 import propcap.report.kit.Table;
 import propcap.report.kit.Words;
-import propcap.study.Forecast.SowingForecast;
-import propcap.study.Planned;
+import propcap.study.forecast.Forecast.SowingForecast;
+import propcap.study.plan.Planned;
 
 /** A better plan as a sowing plan that a scenario reads, and as tables. */
 record PlanTables(Planned planned) {

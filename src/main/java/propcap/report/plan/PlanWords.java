@@ -7,12 +7,12 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import propcap.report.kit.Money;
 import propcap.report.kit.Words;
-import propcap.study.Difference;
-import propcap.study.Forecast;
-import propcap.study.Forecast.SowingForecast;
-import propcap.study.Planned;
-import propcap.study.Planned.GivenUp;
-import propcap.study.Safety;
+import propcap.study.forecast.Forecast;
+import propcap.study.forecast.Forecast.SowingForecast;
+import propcap.study.forecast.Safety;
+import propcap.study.plan.Planned;
+import propcap.study.plan.Planned.GivenUp;
+import propcap.study.statistics.Difference;
 
 /** A better plan in sentences. */
 record PlanWords(Planned planned, Optional<Money> money) {

@@ -9,8 +9,8 @@ import propcap.report.kit.Lines;
 import propcap.report.kit.PagedAnswer;
 import propcap.report.kit.Words;
 import propcap.results.AnswerKind;
-import propcap.study.FirstPlan.Filled;
-import propcap.study.Planned;
+import propcap.study.fill.FirstPlan.Filled;
+import propcap.study.plan.Planned;
 
 /**
  * A better plan: the sowing plan itself, and what changes and why.

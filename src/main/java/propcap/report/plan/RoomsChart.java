@@ -13,8 +13,8 @@ import propcap.farm.Season;
 import propcap.report.chart.ChartStyle;
 import propcap.report.chart.SeasonAxis;
 import propcap.report.chart.Svg;
-import propcap.study.Forecast.DayUse;
-import propcap.study.Forecast.Occupancy;
+import propcap.study.forecast.Forecast.DayUse;
+import propcap.study.forecast.Forecast.Occupancy;
 
 /** Spaces in use day by day under two plans, one panel for each kind of place. */
 final class RoomsChart {

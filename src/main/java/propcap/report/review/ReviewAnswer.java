@@ -15,7 +15,7 @@ import propcap.report.kit.PagedAnswer;
 import propcap.report.kit.Part;
 import propcap.report.kit.Words;
 import propcap.results.AnswerKind;
-import propcap.study.Review;
+import propcap.study.review.Review;
 
 /**
  * A season looked back upon.

@@ -7,11 +7,11 @@ import propcap.report.kit.Dates;
 import propcap.report.kit.Sheet.Cell;
 import propcap.report.kit.Table;
 import propcap.report.kit.Words;
-import propcap.study.Review;
-import propcap.study.Review.Came;
-import propcap.study.Review.Figure;
-import propcap.study.Review.Look;
-import propcap.study.Review.Range;
+import propcap.study.review.Review;
+import propcap.study.review.Review.Came;
+import propcap.study.review.Review.Figure;
+import propcap.study.review.Review.Look;
+import propcap.study.review.Review.Range;
 
 /** The tables of a look back. */
 final class ReviewTables {

@@ -6,10 +6,10 @@ import propcap.farm.Season;
 import propcap.farm.Sowing;
 import propcap.report.kit.Dates;
 import propcap.report.kit.Words;
-import propcap.study.LogFigure;
-import propcap.study.Review;
-import propcap.study.Review.Figure;
-import propcap.study.Review.Look;
+import propcap.study.review.LogFigure;
+import propcap.study.review.Review;
+import propcap.study.review.Review.Figure;
+import propcap.study.review.Review.Look;
 
 /** A look back in words. */
 final class ReviewWords {

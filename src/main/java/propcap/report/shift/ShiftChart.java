@@ -15,10 +15,10 @@ import propcap.report.chart.Marks;
 import propcap.report.chart.Svg;
 import propcap.report.chart.TriedAxis;
 import propcap.report.kit.Words;
-import propcap.study.MeanLimits;
-import propcap.study.Shifts.Group;
-import propcap.study.Shifts.Point;
-import propcap.study.Stat;
+import propcap.study.shift.Shifts.Group;
+import propcap.study.shift.Shifts.Point;
+import propcap.study.statistics.MeanLimits;
+import propcap.study.statistics.Stat;
 
 /** What comes of sowing a group earlier or later, one panel for each outcome. */
 final class ShiftChart {

@@ -5,8 +5,8 @@ import java.util.Optional;
 import propcap.report.kit.Head;
 import propcap.report.kit.Json;
 import propcap.report.kit.Money;
-import propcap.study.Shifts;
-import propcap.study.Shifts.Group;
+import propcap.study.shift.Shifts;
+import propcap.study.shift.Shifts.Group;
 
 /** What comes of sowing earlier or later, for other programs and for a spreadsheet. */
 final class ShiftFiles {

@@ -12,8 +12,8 @@ import propcap.report.kit.Sheet;
 import propcap.report.kit.Sheet.Cell;
 import propcap.report.kit.Table;
 import propcap.report.kit.Words;
-import propcap.study.Shifts;
-import propcap.study.Shifts.Group;
+import propcap.study.shift.Shifts;
+import propcap.study.shift.Shifts.Group;
 
 /** The page of what comes of sowing earlier or later. */
 final class ShiftPage {

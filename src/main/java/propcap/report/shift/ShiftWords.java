@@ -6,10 +6,10 @@ import java.util.Optional;
 import propcap.report.kit.Dates;
 import propcap.report.kit.Money;
 import propcap.report.kit.Words;
-import propcap.study.Difference;
-import propcap.study.Shifts;
-import propcap.study.Shifts.Group;
-import propcap.study.Shifts.Point;
+import propcap.study.shift.Shifts;
+import propcap.study.shift.Shifts.Group;
+import propcap.study.shift.Shifts.Point;
+import propcap.study.statistics.Difference;
 
 /** When to sow a group, in words. */
 record ShiftWords(Group group, Optional<Money> money) {

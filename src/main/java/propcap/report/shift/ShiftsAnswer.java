@@ -8,7 +8,7 @@ import propcap.report.kit.Fact;
 import propcap.report.kit.Lines;
 import propcap.report.kit.PagedAnswer;
 import propcap.results.AnswerKind;
-import propcap.study.Shifts;
+import propcap.study.shift.Shifts;
 
 /** What comes of sowing earlier or later. */
 public record ShiftsAnswer(Shifts shifts) implements PagedAnswer {

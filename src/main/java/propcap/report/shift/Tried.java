@@ -8,8 +8,8 @@ import propcap.report.kit.Money;
 import propcap.report.kit.Sheet.Cell;
 import propcap.report.kit.Table;
 import propcap.report.kit.Words;
-import propcap.study.Shifts.Group;
-import propcap.study.Shifts.Point;
+import propcap.study.shift.Shifts.Group;
+import propcap.study.shift.Shifts.Point;
 
 /** One shift of a group, as a row of the table of shifts. */
 record Tried(Group group, Point point) {

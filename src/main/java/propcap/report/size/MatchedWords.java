@@ -4,7 +4,7 @@ import java.util.List;
 import propcap.farm.Scenario;
 import propcap.farm.Sowing;
 import propcap.report.kit.Words;
-import propcap.study.Sizing;
+import propcap.study.size.Sizing;
 
 /**
  * The sowings that a goal is about, in words: a few by their ids, the whole of a crop by its name.

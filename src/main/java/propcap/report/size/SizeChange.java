@@ -5,10 +5,10 @@ import java.util.List;
 import propcap.farm.Scenario;
 import propcap.report.kit.InvestmentWords;
 import propcap.report.kit.Words;
-import propcap.study.Comparison;
-import propcap.study.Difference;
-import propcap.study.Sizing;
-import propcap.study.WhatMatters;
+import propcap.study.compare.Comparison;
+import propcap.study.forecast.WhatMatters;
+import propcap.study.size.Sizing;
+import propcap.study.statistics.Difference;
 
 /** What the answer to how large a place must be changes in the whole house, in words. */
 final class SizeChange {

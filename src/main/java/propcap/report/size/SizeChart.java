@@ -21,10 +21,10 @@ import propcap.report.chart.Marks;
 import propcap.report.chart.Svg;
 import propcap.report.chart.TriedAxis;
 import propcap.report.kit.Words;
-import propcap.study.Goal.Measure;
-import propcap.study.Sizing;
-import propcap.study.Sizing.Candidate;
-import propcap.study.Sizing.Found;
+import propcap.study.size.Goal.Measure;
+import propcap.study.size.Sizing;
+import propcap.study.size.Sizing.Candidate;
+import propcap.study.size.Sizing.Found;
 
 /** What the goal asks against the size of one place, and how many springs each size took. */
 final class SizeChart {

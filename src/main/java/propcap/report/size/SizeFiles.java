@@ -5,11 +5,11 @@ import java.util.stream.IntStream;
 import propcap.report.kit.Json;
 import propcap.report.kit.Table;
 import propcap.report.kit.WorthTable;
-import propcap.study.Comparison;
-import propcap.study.FurnishingList;
-import propcap.study.Goal;
-import propcap.study.Sizing;
-import propcap.study.Sizing.Candidate;
+import propcap.study.compare.Comparison;
+import propcap.study.size.FurnishingList;
+import propcap.study.size.Goal;
+import propcap.study.size.Sizing;
+import propcap.study.size.Sizing.Candidate;
 
 /** How large a place must be, for other programs and for a spreadsheet. */
 final class SizeFiles {

@@ -10,12 +10,12 @@ import propcap.report.kit.LossWords;
 import propcap.report.kit.TradeWords;
 import propcap.report.kit.WaitingCauses;
 import propcap.report.kit.Words;
-import propcap.study.Forecast;
-import propcap.study.Forecast.SowingForecast;
-import propcap.study.Goal.Measure;
-import propcap.study.Sizing;
-import propcap.study.Sizing.Candidate;
-import propcap.study.Sizing.Found;
+import propcap.study.forecast.Forecast;
+import propcap.study.forecast.Forecast.SowingForecast;
+import propcap.study.size.Goal.Measure;
+import propcap.study.size.Sizing;
+import propcap.study.size.Sizing.Candidate;
+import propcap.study.size.Sizing.Found;
 
 /** What must be known beside the answer to how large a place must be, in words. */
 record SizeNotes(SizeWords words) {

@@ -13,11 +13,11 @@ import propcap.report.kit.Sheet.Cell;
 import propcap.report.kit.Sheet.Column;
 import propcap.report.kit.Table;
 import propcap.report.kit.Words;
-import propcap.study.FurnishingList;
-import propcap.study.Goal.Measure;
-import propcap.study.Sizing;
-import propcap.study.Sizing.Candidate;
-import propcap.study.Sizing.Found;
+import propcap.study.size.FurnishingList;
+import propcap.study.size.Goal.Measure;
+import propcap.study.size.Sizing;
+import propcap.study.size.Sizing.Candidate;
+import propcap.study.size.Sizing.Found;
 
 /** The page of how large a place must be, and of what to order for it. */
 final class SizePage {

@@ -4,10 +4,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import propcap.report.kit.Words;
-import propcap.study.Goal.Measure;
-import propcap.study.Sizing;
-import propcap.study.Sizing.Candidate;
-import propcap.study.Sizing.Found;
+import propcap.study.size.Goal.Measure;
+import propcap.study.size.Sizing;
+import propcap.study.size.Sizing.Candidate;
+import propcap.study.size.Sizing.Found;
 
 /**
  * The answer to how large a place must be, in a sentence; another one where the springs ran out

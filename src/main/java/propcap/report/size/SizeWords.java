@@ -8,10 +8,10 @@ import propcap.farm.Place;
 import propcap.report.kit.Money;
 import propcap.report.kit.Words;
 import propcap.study.Capacity;
-import propcap.study.Goal.Measure;
-import propcap.study.Sizing;
-import propcap.study.Sizing.Candidate;
-import propcap.study.Sizing.Found;
+import propcap.study.size.Goal.Measure;
+import propcap.study.size.Sizing;
+import propcap.study.size.Sizing.Candidate;
+import propcap.study.size.Sizing.Found;
 
 /** How large a place must be, in words. */
 record SizeWords(Sizing sizing, Optional<Money> money) {

@@ -9,8 +9,8 @@ import propcap.report.kit.Lines;
 import propcap.report.kit.PagedAnswer;
 import propcap.report.kit.Words;
 import propcap.results.AnswerKind;
-import propcap.study.FurnishingList;
-import propcap.study.Sizing;
+import propcap.study.size.FurnishingList;
+import propcap.study.size.Sizing;
 
 /**
  * How large a place must be, and what to order for it: that stands below the ten headlines, a line

@@ -3,7 +3,7 @@ package propcap.report.stages;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import propcap.evidence.Stages;
+import propcap.evidence.stages.Stages;
 import propcap.report.kit.AnswerPage;
 import propcap.report.kit.Lines;
 import propcap.report.kit.PagedAnswer;

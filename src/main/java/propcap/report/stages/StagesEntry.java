@@ -8,9 +8,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
-import propcap.evidence.CropStages;
-import propcap.evidence.Learned;
-import propcap.evidence.Stages;
+import propcap.evidence.stages.CropStages;
+import propcap.evidence.stages.Learned;
+import propcap.evidence.stages.Stages;
 import propcap.farm.Crop;
 
 /**

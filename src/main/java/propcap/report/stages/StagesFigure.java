@@ -2,9 +2,9 @@ package propcap.report.stages;
 
 import java.util.ArrayList;
 import java.util.List;
-import propcap.evidence.CropStages;
 import propcap.evidence.Estimate;
-import propcap.evidence.Learned;
+import propcap.evidence.stages.CropStages;
+import propcap.evidence.stages.Learned;
 import propcap.report.kit.Words;
 
 /**

@@ -2,8 +2,8 @@ package propcap.report.stages;
 
 import java.util.ArrayList;
 import java.util.List;
-import propcap.evidence.CropStages;
-import propcap.evidence.Stages;
+import propcap.evidence.stages.CropStages;
+import propcap.evidence.stages.Stages;
 import propcap.report.kit.AnswerPage;
 import propcap.report.kit.Fact;
 import propcap.report.kit.Part;

@@ -2,10 +2,10 @@ package propcap.report.stages;
 
 import java.util.ArrayList;
 import java.util.List;
-import propcap.evidence.CropStages;
-import propcap.evidence.Stages;
-import propcap.evidence.TrayEvidence.Readiness;
-import propcap.evidence.TrayEvidence.Untold;
+import propcap.evidence.stages.CropStages;
+import propcap.evidence.stages.Stages;
+import propcap.evidence.stages.TrayEvidence.Readiness;
+import propcap.evidence.stages.TrayEvidence.Untold;
 import propcap.report.kit.Dates;
 import propcap.report.kit.Words;
 

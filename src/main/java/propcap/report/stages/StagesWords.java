@@ -3,11 +3,11 @@ package propcap.report.stages;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import propcap.evidence.CropStages;
 import propcap.evidence.Estimate;
-import propcap.evidence.Learned;
-import propcap.evidence.Stages;
-import propcap.evidence.TrayEvidence.Readiness;
+import propcap.evidence.stages.CropStages;
+import propcap.evidence.stages.Learned;
+import propcap.evidence.stages.Stages;
+import propcap.evidence.stages.TrayEvidence.Readiness;
 import propcap.report.kit.ListNumbers;
 import propcap.report.kit.Words;
 

@@ -13,7 +13,7 @@ import propcap.report.kit.Money;
 import propcap.report.kit.PagedAnswer;
 import propcap.report.kit.Words;
 import propcap.results.AnswerKind;
-import propcap.study.Sweep;
+import propcap.study.sweep.Sweep;
 
 /** What comes of many scenarios. */
 public record SweepAnswer(Sweep sweep) implements PagedAnswer {

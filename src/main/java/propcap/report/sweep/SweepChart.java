@@ -20,11 +20,11 @@ import propcap.report.chart.Svg;
 import propcap.report.chart.TriedAxis;
 import propcap.report.kit.Part.Figure;
 import propcap.report.kit.Words;
-import propcap.study.Difference;
-import propcap.study.MeanLimits;
-import propcap.study.Stat;
-import propcap.study.Sweep;
-import propcap.study.Sweep.Swept;
+import propcap.study.statistics.Difference;
+import propcap.study.statistics.MeanLimits;
+import propcap.study.statistics.Stat;
+import propcap.study.sweep.Sweep;
+import propcap.study.sweep.Sweep.Swept;
 
 /**
  * What comes of many scenarios: against what was changed where that is one number or two, else row

@@ -6,7 +6,7 @@ import propcap.report.kit.AnswerPage;
 import propcap.report.kit.Fact;
 import propcap.report.kit.Part;
 import propcap.report.kit.Words;
-import propcap.study.Sweep;
+import propcap.study.sweep.Sweep;
 
 /** The page of many scenarios. */
 record SweepPage(Sweep sweep) {

@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.stream.IntStream;
 import propcap.report.kit.Money;
 import propcap.report.kit.Words;
-import propcap.study.Difference;
-import propcap.study.Sweep;
-import propcap.study.Sweep.Swept;
+import propcap.study.statistics.Difference;
+import propcap.study.sweep.Sweep;
+import propcap.study.sweep.Sweep.Swept;
 
 /** What comes of many scenarios, in words. */
 record SweepWords(Sweep sweep) {

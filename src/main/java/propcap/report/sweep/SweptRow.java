@@ -9,9 +9,9 @@ import propcap.report.kit.Money;
 import propcap.report.kit.Sheet.Cell;
 import propcap.report.kit.Table;
 import propcap.report.kit.Words;
-import propcap.study.Difference;
-import propcap.study.Sweep;
-import propcap.study.Sweep.Swept;
+import propcap.study.statistics.Difference;
+import propcap.study.sweep.Sweep;
+import propcap.study.sweep.Sweep.Swept;
 
 /** A scenario of a sweep, as a row of its table. */
 record SweptRow(Sweep sweep, int number) {

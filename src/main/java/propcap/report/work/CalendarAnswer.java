@@ -15,10 +15,10 @@ import propcap.report.kit.Words;
 import propcap.results.Answer;
 import propcap.results.AnswerKind;
 import propcap.study.Period;
-import propcap.study.WorkCalendar;
-import propcap.study.WorkCalendar.Day;
-import propcap.study.WorkCalendar.Planned;
-import propcap.study.WorkCalendar.Task;
+import propcap.study.work.WorkCalendar;
+import propcap.study.work.WorkCalendar.Day;
+import propcap.study.work.WorkCalendar.Planned;
+import propcap.study.work.WorkCalendar.Task;
 
 /**
  * The week's work as sheets to print, tables, a calendar for a phone and labels for the trays.

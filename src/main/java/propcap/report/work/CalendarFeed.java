@@ -23,9 +23,9 @@ import propcap.farm.Season;
 import propcap.report.kit.Dates;
 import propcap.report.kit.Words;
 import propcap.study.Period;
-import propcap.study.WorkCalendar;
-import propcap.study.WorkCalendar.Planned;
-import propcap.study.WorkCalendar.Task;
+import propcap.study.work.WorkCalendar;
+import propcap.study.work.WorkCalendar.Planned;
+import propcap.study.work.WorkCalendar.Task;
 
 /**
  * The work as a calendar that a phone can subscribe to: RFC 5545, an all-day event for each task

@@ -8,10 +8,10 @@ import propcap.report.kit.Head;
 import propcap.report.kit.Json;
 import propcap.report.kit.Table;
 import propcap.study.Period;
-import propcap.study.WorkCalendar;
-import propcap.study.WorkCalendar.Day;
-import propcap.study.WorkCalendar.Stint;
-import propcap.study.WorkCalendar.Task;
+import propcap.study.work.WorkCalendar;
+import propcap.study.work.WorkCalendar.Day;
+import propcap.study.work.WorkCalendar.Stint;
+import propcap.study.work.WorkCalendar.Task;
 
 /** The work of a period, for other programs and for a spreadsheet. */
 final class CalendarFiles {

@@ -13,8 +13,8 @@ import propcap.farm.TrayTask;
 import propcap.report.kit.Dates;
 import propcap.report.kit.Words;
 import propcap.study.Period;
-import propcap.study.WorkCalendar;
-import propcap.study.WorkCalendar.Task;
+import propcap.study.work.WorkCalendar;
+import propcap.study.work.WorkCalendar.Task;
 
 /** Sheets of a month: what is sown by name, and how many trays of everything else. */
 public record MonthSheets(String scenario, String version, List<Month> months) {

@@ -8,9 +8,9 @@ import propcap.farm.Crop;
 import propcap.farm.TrayTask;
 import propcap.report.kit.Dates;
 import propcap.study.Period;
-import propcap.study.WorkCalendar;
-import propcap.study.WorkCalendar.Stint;
-import propcap.study.WorkCalendar.Task;
+import propcap.study.work.WorkCalendar;
+import propcap.study.work.WorkCalendar.Stint;
+import propcap.study.work.WorkCalendar.Task;
 
 /** A label for each tray that is sown in a period, on sheets to print. */
 public record TrayLabels(

@@ -16,10 +16,10 @@ import propcap.farm.TrayTask;
 import propcap.report.kit.Dates;
 import propcap.report.kit.Words;
 import propcap.study.Period;
-import propcap.study.WorkCalendar;
-import propcap.study.WorkCalendar.Planned;
-import propcap.study.WorkCalendar.Stint;
-import propcap.study.WorkCalendar.Task;
+import propcap.study.work.WorkCalendar;
+import propcap.study.work.WorkCalendar.Planned;
+import propcap.study.work.WorkCalendar.Stint;
+import propcap.study.work.WorkCalendar.Task;
 
 /** Sheets to pin up by the door, one a week: what to do on which day, with a box to tick. */
 public record WeekSheets(String scenario, String version, List<Week> weeks) {

@@ -12,9 +12,9 @@ import propcap.farm.Season;
 import propcap.farm.TrayTask;
 import propcap.report.kit.Dates;
 import propcap.report.kit.Words;
-import propcap.study.WorkCalendar.Planned;
-import propcap.study.WorkCalendar.Stint;
-import propcap.study.WorkCalendar.Task;
+import propcap.study.work.WorkCalendar.Planned;
+import propcap.study.work.WorkCalendar.Stint;
+import propcap.study.work.WorkCalendar.Task;
 
 /** What there is to do, as it is said at the door of the house. */
 final class WorkWords {

@@ -7,12 +7,12 @@ import org.junit.jupiter.api.Test;
 import propcap.farm.Place;
 import propcap.farm.Scenario;
 import propcap.report.Questions;
-import propcap.study.Bottlenecks;
-import propcap.study.Bottlenecks.Trial;
-import propcap.study.Bottlenecks.Worth;
 import propcap.study.Capacity;
-import propcap.study.Difference;
-import propcap.study.Investment.Pays;
+import propcap.study.bottleneck.Bottlenecks;
+import propcap.study.bottleneck.Bottlenecks.Trial;
+import propcap.study.bottleneck.Bottlenecks.Worth;
+import propcap.study.money.Investment.Pays;
+import propcap.study.statistics.Difference;
 
 /** What is said of bottlenecks in a sentence, and what must not be said. */
 class BottlenecksVerdictsTest {

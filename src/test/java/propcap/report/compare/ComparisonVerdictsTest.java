@@ -14,12 +14,12 @@ import propcap.report.Questions;
 import propcap.report.kit.InvestmentWords;
 import propcap.report.kit.Money;
 import propcap.report.kit.Words;
-import propcap.study.Comparison;
-import propcap.study.Difference;
-import propcap.study.Investment;
-import propcap.study.Investment.Change;
-import propcap.study.Investment.Price;
-import propcap.study.Investment.Worth;
+import propcap.study.compare.Comparison;
+import propcap.study.money.Investment;
+import propcap.study.money.Investment.Change;
+import propcap.study.money.Investment.Price;
+import propcap.study.money.Investment.Worth;
+import propcap.study.statistics.Difference;
 
 /** What a comparison says in a sentence, and what it must not say. */
 class ComparisonVerdictsTest {

@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 import propcap.report.Forecasts;
 import propcap.report.kit.Lines;
 import propcap.report.kit.WaitingCauses;
-import propcap.study.Forecast;
+import propcap.study.forecast.Forecast;
 
 class HandsSectionTest {
   private static final Forecast SHORT = Forecasts.shortOfHands();

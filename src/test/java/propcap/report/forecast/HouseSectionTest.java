@@ -11,8 +11,8 @@ import propcap.report.Forecasts;
 import propcap.report.forecast.HouseWeeks.PlaceWeeks;
 import propcap.report.forecast.HouseWeeks.Week;
 import propcap.report.kit.Templates;
-import propcap.study.Forecast;
-import propcap.study.Forecast.Occupancy;
+import propcap.study.forecast.Forecast;
+import propcap.study.forecast.Forecast.Occupancy;
 
 class HouseSectionTest {
   private static final Forecast SPRING = Forecasts.spring();

@@ -11,9 +11,9 @@ import propcap.farm.Crop;
 import propcap.farm.Crops;
 import propcap.farm.Farms;
 import propcap.farm.Scenario;
-import propcap.study.Forecast;
-import propcap.study.Forecasting;
 import propcap.study.RunSettings;
+import propcap.study.forecast.Forecast;
+import propcap.study.forecast.Forecasting;
 
 /**
  * What comes in few springs has no plus or minus: it is said in how many springs it was seen. One

@@ -13,12 +13,12 @@ import propcap.farm.Sowing;
 import propcap.farm.Sowings;
 import propcap.report.Forecasts;
 import propcap.study.EvenChances;
-import propcap.study.Forecast;
-import propcap.study.Forecast.SowingForecast;
-import propcap.study.Forecasting;
 import propcap.study.RunSettings;
-import propcap.study.Safety;
-import propcap.study.Shortfall;
+import propcap.study.forecast.Forecast;
+import propcap.study.forecast.Forecast.SowingForecast;
+import propcap.study.forecast.Forecasting;
+import propcap.study.forecast.Safety;
+import propcap.study.forecast.Shortfall;
 
 class ReasonsTest {
   private static Forecast forecast(Scenario scenario) throws InterruptedException {

@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import propcap.report.Forecasts;
-import propcap.study.Forecast;
+import propcap.study.forecast.Forecast;
 
 class ReportPageTest {
   private static final Pattern ID = Pattern.compile("\\sid=\"([^\"]*)\"");

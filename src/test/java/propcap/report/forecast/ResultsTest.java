@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import propcap.report.Forecasts;
 import propcap.report.Put;
-import propcap.study.Forecast;
+import propcap.study.forecast.Forecast;
 
 class ResultsTest {
   private final Forecast spring = Forecasts.spring();

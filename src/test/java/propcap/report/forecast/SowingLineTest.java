@@ -6,8 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 import org.junit.jupiter.api.Test;
 import propcap.farm.Farms;
 import propcap.report.forecast.SowingLine.Bar;
-import propcap.study.Forecasting;
 import propcap.study.RunSettings;
+import propcap.study.forecast.Forecasting;
 
 /**
  * Two trays that are sown on the round of one day where one table is: both could leave the heat 5

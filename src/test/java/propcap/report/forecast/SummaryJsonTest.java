@@ -11,7 +11,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import propcap.farm.Loss;
 import propcap.report.Forecasts;
-import propcap.study.Forecast;
+import propcap.study.forecast.Forecast;
 
 class SummaryJsonTest {
   private final Forecast spring = Forecasts.spring();

@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 import propcap.farm.Loss;
 import propcap.report.Forecasts;
 import propcap.report.kit.ForecastLookup;
-import propcap.study.Forecast;
+import propcap.study.forecast.Forecast;
 
 class TablesTest {
   private final Forecast spring = Forecasts.spring();

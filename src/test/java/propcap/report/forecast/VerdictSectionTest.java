@@ -13,10 +13,10 @@ import org.junit.jupiter.api.Test;
 import propcap.farm.TinyFarm;
 import propcap.report.Forecasts;
 import propcap.report.forecast.VerdictSection.Figure;
-import propcap.study.Forecast;
-import propcap.study.Forecast.Occupancy;
-import propcap.study.Forecasting;
 import propcap.study.RunSettings;
+import propcap.study.forecast.Forecast;
+import propcap.study.forecast.Forecast.Occupancy;
+import propcap.study.forecast.Forecasting;
 
 class VerdictSectionTest {
 

@@ -13,9 +13,9 @@ import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import propcap.evidence.Estimate;
 import propcap.farm.RoomWait;
-import propcap.study.Difference;
-import propcap.study.MeanLimits;
-import propcap.study.Stat;
+import propcap.study.statistics.Difference;
+import propcap.study.statistics.MeanLimits;
+import propcap.study.statistics.Stat;
 
 /** Files for other programs, from records. */
 class JsonTest {

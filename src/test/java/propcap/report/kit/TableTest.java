@@ -13,9 +13,9 @@ import org.junit.jupiter.api.Test;
 import propcap.evidence.Estimate;
 import propcap.farm.PlaceKind;
 import propcap.report.kit.Sheet.Cell;
-import propcap.study.Difference;
-import propcap.study.MeanLimits;
-import propcap.study.Stat;
+import propcap.study.statistics.Difference;
+import propcap.study.statistics.MeanLimits;
+import propcap.study.statistics.Stat;
 
 /** One table, as a file for a spreadsheet, as objects for other programs and on the page. */
 class TableTest {

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
 import propcap.report.Forecasts;
-import propcap.study.Forecast;
+import propcap.study.forecast.Forecast;
 
 class WaitingCausesTest {
   private final Forecast spring = Forecasts.spring();

@@ -6,10 +6,10 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import propcap.study.Difference;
-import propcap.study.MeanLimits;
-import propcap.study.Stat;
 import propcap.study.Stats;
+import propcap.study.statistics.Difference;
+import propcap.study.statistics.MeanLimits;
+import propcap.study.statistics.Stat;
 
 class WordsTest {
   @ParameterizedTest

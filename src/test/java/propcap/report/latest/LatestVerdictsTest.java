@@ -12,13 +12,13 @@ import propcap.farm.Crops;
 import propcap.farm.Farms;
 import propcap.farm.Scenario;
 import propcap.farm.Sowing;
-import propcap.study.FirstPlan.Filled;
-import propcap.study.Latest;
-import propcap.study.Latest.Course;
-import propcap.study.Latest.Day;
-import propcap.study.Latest.ForSowing;
-import propcap.study.LatestQuestion;
 import propcap.study.RunSettings;
+import propcap.study.fill.FirstPlan.Filled;
+import propcap.study.latest.Latest;
+import propcap.study.latest.Latest.Course;
+import propcap.study.latest.Latest.Day;
+import propcap.study.latest.Latest.ForSowing;
+import propcap.study.latest.LatestQuestion;
 
 /** What is said of a last day to sow. Day 0 is 1 March 2027. */
 class LatestVerdictsTest {

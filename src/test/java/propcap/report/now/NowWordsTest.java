@@ -18,21 +18,21 @@ import propcap.farm.Sowing;
 import propcap.report.forecast.ForecastAnswer;
 import propcap.report.kit.Sheet;
 import propcap.report.kit.Words;
-import propcap.study.AskingNow;
-import propcap.study.Difference;
-import propcap.study.Forecast;
-import propcap.study.Forecast.DayUse;
-import propcap.study.Forecast.SowingForecast;
-import propcap.study.Forecasting;
 import propcap.study.RunSettings;
-import propcap.study.SeasonNow;
-import propcap.study.SeasonNow.Advice;
-import propcap.study.SeasonNow.Chance;
-import propcap.study.SeasonNow.Kind;
-import propcap.study.SeasonNow.SowingNow;
-import propcap.study.SeasonNow.Trays;
-import propcap.study.Stat;
 import propcap.study.Stats;
+import propcap.study.forecast.Forecast;
+import propcap.study.forecast.Forecast.DayUse;
+import propcap.study.forecast.Forecast.SowingForecast;
+import propcap.study.forecast.Forecasting;
+import propcap.study.now.AskingNow;
+import propcap.study.now.SeasonNow;
+import propcap.study.now.SeasonNow.Advice;
+import propcap.study.now.SeasonNow.Chance;
+import propcap.study.now.SeasonNow.Kind;
+import propcap.study.now.SeasonNow.SowingNow;
+import propcap.study.now.SeasonNow.Trays;
+import propcap.study.statistics.Difference;
+import propcap.study.statistics.Stat;
 
 /** What now, in words. It is the morning of 11 March 2027, day 10. */
 class NowWordsTest {

@@ -10,8 +10,8 @@ import propcap.farm.Farms;
 import propcap.farm.Sowing;
 import propcap.study.BadQuestionException;
 import propcap.study.RunSettings;
-import propcap.study.Supplies;
-import propcap.study.Supplying;
+import propcap.study.order.Supplies;
+import propcap.study.order.Supplying;
 
 /** A farm on which nothing is left to chance: a tray brings 10 plants, on day 21. */
 class OrderWordsTest {

@@ -13,11 +13,11 @@ import propcap.farm.Sowing;
 import propcap.farm.TinyFarm;
 import propcap.report.Questions;
 import propcap.report.kit.Lines;
-import propcap.study.Budget;
-import propcap.study.Planned;
-import propcap.study.Planning;
-import propcap.study.PlanningQuestion;
 import propcap.study.RunSettings;
+import propcap.study.plan.Budget;
+import propcap.study.plan.Planned;
+import propcap.study.plan.Planning;
+import propcap.study.plan.PlanningQuestion;
 
 /** What is said of a better plan. */
 class PlanAnswerTest {

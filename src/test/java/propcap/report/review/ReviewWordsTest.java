@@ -11,13 +11,13 @@ import org.junit.jupiter.api.Test;
 import propcap.farm.Scenario;
 import propcap.farm.SoFar;
 import propcap.farm.TinyFarm;
-import propcap.study.LogFigure;
-import propcap.study.Review;
-import propcap.study.Review.Came;
-import propcap.study.Review.Figure;
-import propcap.study.Review.Look;
-import propcap.study.Review.Range;
 import propcap.study.RunSettings;
+import propcap.study.review.LogFigure;
+import propcap.study.review.Review;
+import propcap.study.review.Review.Came;
+import propcap.study.review.Review.Figure;
+import propcap.study.review.Review.Look;
+import propcap.study.review.Review.Range;
 
 /** A look back in the terminal's words. */
 class ReviewWordsTest {

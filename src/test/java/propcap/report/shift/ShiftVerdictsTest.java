@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import propcap.report.Questions;
-import propcap.study.Shifts;
+import propcap.study.shift.Shifts;
 
 /** What is said of shifts in a sentence, and what must not be said. */
 class ShiftVerdictsTest {

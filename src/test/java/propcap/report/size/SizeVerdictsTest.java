@@ -7,12 +7,12 @@ import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import propcap.report.Forecasts;
 import propcap.report.Questions;
-import propcap.study.Forecast;
-import propcap.study.Goal;
-import propcap.study.Goal.Measure;
-import propcap.study.Sizing;
-import propcap.study.Sizing.Candidate;
-import propcap.study.Sizing.Found;
+import propcap.study.forecast.Forecast;
+import propcap.study.size.Goal;
+import propcap.study.size.Goal.Measure;
+import propcap.study.size.Sizing;
+import propcap.study.size.Sizing.Candidate;
+import propcap.study.size.Sizing.Found;
 
 /** What the answer to a size says in a sentence, and what it must not say. */
 class SizeVerdictsTest {

@@ -13,10 +13,10 @@ import org.junit.jupiter.api.Test;
 import propcap.farm.Variants.Setting;
 import propcap.farm.Variants.Variant;
 import propcap.report.Questions;
-import propcap.study.Difference;
 import propcap.study.Stats;
-import propcap.study.Sweep;
-import propcap.study.Sweep.Swept;
+import propcap.study.statistics.Difference;
+import propcap.study.sweep.Sweep;
+import propcap.study.sweep.Sweep.Swept;
 
 class SweepAnswerTest {
 

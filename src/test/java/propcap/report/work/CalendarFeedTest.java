@@ -25,8 +25,8 @@ import propcap.farm.Scenario;
 import propcap.farm.Season;
 import propcap.study.Period;
 import propcap.study.RunSettings;
-import propcap.study.WorkCalendar;
-import propcap.study.WorkPlanning;
+import propcap.study.work.WorkCalendar;
+import propcap.study.work.WorkPlanning;
 
 /**
  * The calendar file, held against the rules of RFC 5545 and read back by another library (ical4j)

@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 import propcap.Tried;
 import propcap.farm.Scenario;
 import propcap.farm.TrayTask;
-import propcap.study.WorkCalendar;
+import propcap.study.work.WorkCalendar;
 
 /** The same as {@link OneAccountTest} on many farms. */
 @Tag("guarantees")

@@ -26,16 +26,16 @@ import propcap.farm.Scenario;
 import propcap.farm.TrayMove;
 import propcap.farm.TrayTask;
 import propcap.farm.WorkKind;
-import propcap.files.ScenarioReader;
-import propcap.study.Forecast;
-import propcap.study.Forecasting;
-import propcap.study.HandsForecast;
+import propcap.files.scenario.ScenarioReader;
 import propcap.study.Period;
 import propcap.study.RunSettings;
-import propcap.study.WorkCalendar;
-import propcap.study.WorkCalendar.Stint;
-import propcap.study.WorkCalendar.Task;
-import propcap.study.WorkPlanning;
+import propcap.study.forecast.Forecast;
+import propcap.study.forecast.Forecasting;
+import propcap.study.forecast.HandsForecast;
+import propcap.study.work.WorkCalendar;
+import propcap.study.work.WorkCalendar.Stint;
+import propcap.study.work.WorkCalendar.Task;
+import propcap.study.work.WorkPlanning;
 
 /**
  * The week's work is told on the terminal, on week and month sheets, in a table, as JSON, in a

@@ -23,7 +23,7 @@ import net.fortuna.ical4j.model.Property;
 import net.fortuna.ical4j.model.component.CalendarComponent;
 import propcap.farm.TrayTask;
 import propcap.study.Period;
-import propcap.study.WorkCalendar;
+import propcap.study.work.WorkCalendar;
 
 /**
  * What each telling of a season's work says, read out of its text again: trays by job and day (such

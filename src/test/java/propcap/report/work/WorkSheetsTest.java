@@ -20,8 +20,8 @@ import propcap.report.kit.Lines;
 import propcap.report.kit.Templates;
 import propcap.study.Period;
 import propcap.study.RunSettings;
-import propcap.study.WorkCalendar;
-import propcap.study.WorkPlanning;
+import propcap.study.work.WorkCalendar;
+import propcap.study.work.WorkPlanning;
 
 /**
  * The sheets of a farm without luck: sown on day 2, off the heat on 7, out on 17, planted on 21.

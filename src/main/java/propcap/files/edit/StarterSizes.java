@@ -1,0 +1,54 @@
+package propcap.files.edit;
+
+import java.util.ArrayList;
+import java.util.List;
+import propcap.files.edit.YamlText.Step;
+
+/**
+ * How many trays a first farm has room for: its heat is mats, without a chamber.
+ *
+ * @param onHeat where trays germinate
+ * @param onTables where seedlings grow on
+ * @param hardening outdoors
+ */
+public record StarterSizes(int onHeat, int onTables, int hardening) {
+  private static final int MOST = 99_999;
+
+  public StarterSizes {
+    for (int spaces : List.of(onHeat, onTables, hardening)) {
+      if (spaces < 1 || spaces > MOST) {
+        throw new IllegalArgumentException(
+            "room for trays must be from 1 to " + MOST + ", was " + spaces);
+      }
+    }
+  }
+
+  /** A file of the first set, with these sizes. */
+  String changed(String name, String text) {
+    return switch (name) {
+      case "scenario.yaml" -> scenario(text);
+      // A crop's list of places names the chamber first or last; notes tell of it all the same.
+      case "crops.yaml" -> text.replace("[Chamber, ", "[").replace(", Chamber]", "]");
+      case "log.csv" -> text.replace(",Chamber,", ",Mats,");
+      default -> text;
+    };
+  }
+
+  private String scenario(String text) {
+    String sized = YamlText.remove(text, place("Chamber"));
+    String notes =
+        sized.replace(
+            "The 8 % and 2 % here are planning defaults", "The 2 % here is a planning default");
+    return spaces(spaces(spaces(notes, "Mats", onHeat), "House", onTables), "Yard", hardening);
+  }
+
+  private static String spaces(String text, String name, int spaces) {
+    List<Step> path = new ArrayList<>(place(name));
+    path.add(Step.to("spaces"));
+    return YamlText.set(text, path, Integer.toString(spaces));
+  }
+
+  private static List<Step> place(String name) {
+    return List.of(Step.to("places"), Step.toItem("name", name));
+  }
+}

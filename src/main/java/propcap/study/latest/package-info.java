@@ -1,0 +1,5 @@
+/** The last day on which it is worth sowing. */
+@NullMarked
+package propcap.study.latest;
+
+import org.jspecify.annotations.NullMarked;

@@ -18,10 +18,13 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Date;
+import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -127,18 +130,22 @@ class ArchitectureTest {
     assertThat(questions()).hasSizeGreaterThanOrEqualTo(11).contains("forecast", "plan", "frost");
   }
 
-  static Stream<Path> roomsOfReport() throws IOException {
-    try (Stream<Path> files = Files.list(Path.of("src/main/java/propcap/report"))) {
-      return files.filter(Files::isDirectory).toList().stream();
+  static Stream<Path> rooms() throws IOException {
+    List<Path> rooms = new ArrayList<>();
+    for (String floor : List.of("report", "study", "evidence", "files")) {
+      try (Stream<Path> found = Files.walk(Path.of("src/main/java/propcap", floor))) {
+        found.filter(Files::isDirectory).forEach(rooms::add);
+      }
     }
+    return rooms.stream();
   }
 
   /** A room that grows beyond that has more than one thing in it. */
   @ParameterizedTest
-  @MethodSource("roomsOfReport")
-  void aRoomOfReportIsSeenAtAGlance(Path room) throws IOException {
+  @MethodSource("rooms")
+  void aRoomIsSeenAtAGlance(Path room) throws IOException {
     try (Stream<Path> files = Files.list(room)) {
-      assertThat(files).hasSizeLessThanOrEqualTo(26);
+      assertThat(files.filter(Files::isRegularFile)).hasSizeLessThanOrEqualTo(26);
     }
   }
 
@@ -280,6 +287,36 @@ class ArchitectureTest {
   @Test
   void roomsDoNotUseEachOtherInACircle() {
     slices().matching("propcap.(*)..").should().beFreeOfCycles().check(HOUSE);
+    slices().matching("propcap.(**)").should().beFreeOfCycles().check(HOUSE);
+  }
+
+  /** On the way up: what seasons tell, what they cost, what comes of a plan, then questions. */
+  @ParameterizedTest
+  @CsvSource({
+    "study.statistics,",
+    "study.money, study.statistics",
+    "evidence.germination, evidence",
+    "evidence.stages, evidence",
+    "evidence.weather, evidence",
+    "files.text,",
+    "files.weather, files.text",
+    "files.log, files.text",
+    "files.scenario, files.log files.weather files.text",
+    "files.edit, files.scenario files.log files.weather files.text"
+  })
+  void aRoomWithinAFloorUsesOnlyThoseBelowIt(String room, @Nullable String below) {
+    String floor = room.substring(0, room.indexOf('.'));
+    List<String> allowed = new ArrayList<>(List.of("propcap." + room));
+    Stream.of((below == null ? "" : below).split(" "))
+        .forEach(other -> allowed.add("propcap." + other));
+    classes()
+        .that()
+        .resideInAPackage("propcap." + room)
+        .should()
+        .onlyDependOnClassesThat(
+            resideOutsideOfPackage("propcap." + floor + "..")
+                .or(resideInAnyPackage(allowed.toArray(String[]::new))))
+        .check(HOUSE);
   }
 
   // What is banned.

@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.ToDoubleFunction;
 import propcap.bench.Command.Took;
-import propcap.files.LogReading;
 import propcap.files.Nursery;
 import propcap.files.text.FaultsException;
 import propcap.web.Redraw;

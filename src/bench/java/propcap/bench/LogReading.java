@@ -1,4 +1,4 @@
-package propcap.files;
+package propcap.bench;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -9,9 +9,14 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import propcap.farm.Scenario;
 import propcap.farm.Sowing;
+import propcap.files.Nursery;
+import propcap.files.scenario.ScenarioReader;
+import propcap.files.scenario.SoFarAsked;
+import propcap.files.text.FaultsException;
+import propcap.files.text.UnsavedTexts;
 
 /** How long it takes to read a season's log of 5,000 rows, a tray a row, and to walk through it. */
-public final class LogReading {
+final class LogReading {
   private static final int ROWS = 5000;
   private static final int TURNS = 9;
   private static final LocalDate TODAY = LocalDate.of(2027, 4, 10);
@@ -19,7 +24,7 @@ public final class LogReading {
   private LogReading() {}
 
   /** Seconds by which reading a scenario takes longer with the log, median of 9 after 3. */
-  public static double median(Path folder) throws IOException, FaultsException {
+  static double median(Path folder) throws IOException, FaultsException {
     Path scenario = Nursery.write(folder, 80, 2_600, 20);
     Path log = write(folder, ScenarioReader.read(scenario));
     double[] seconds = new double[TURNS];

@@ -87,7 +87,7 @@ public final class CountsReader {
 
   /** What to ask for in place of a lot that was not counted, such as "did you mean Z-27?". */
   public static String nearestLot(String lot, List<String> lots) {
-    return FaultWords.oneOf(lot, lots);
+    return FaultWords.oneOf(lot, lots).words();
   }
 
   private void row(Fields fields) {

@@ -1,6 +1,7 @@
 package propcap.files;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 import java.io.BufferedReader;
 import java.io.IOException;
@@ -15,6 +16,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import propcap.files.text.FaultsException;
+import propcap.files.text.Right;
 
 /** The faults that a grower can make: each is reported at its place, and nothing else is. */
 class FaultsTest {
@@ -79,6 +82,24 @@ class FaultsTest {
             "sowings.csv:15: sow of marigold-1 is '2028-03-20', outside the season; 2027-01-11 to"
                 + " 2027-07-04",
             "weather.csv:1830: date 2001-01-02 again, first on line 1829; each day once");
+  }
+
+  /** Whoever shows a fault at its field puts the one for the other; no quote gets in the way. */
+  @Test
+  void theKnownWordThatIsMeantIsToldBesideTheWords() {
+    folder.change("scenario.yaml", "[SUNDAY]", "[Sundy]");
+    folder.change("crops.yaml", "germinate-in: [Mats, House 1]", "germinate-in: [Mat', House 1]");
+    folder.change("sowings.csv", "pepper-1,pepper,", "pepper-1,peper,");
+    folder.change("sowings.csv", "2027-03-20,48", "2028-03-20,48");
+
+    assertThat(
+            catchThrowableOfType(FaultsException.class, folder::read).faults().stream()
+                .map(fault -> fault.about().slip()))
+        .containsExactly(
+            new Right.Slip("Mat'", "Mats"),
+            new Right.Slip("Sundy", "SUNDAY"),
+            new Right.Slip("peper", "pepper"),
+            null);
   }
 
   @Test

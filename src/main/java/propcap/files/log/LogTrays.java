@@ -213,9 +213,8 @@ public final class LogTrays {
         .fault(
             "sowing",
             "unknown sowing " + FaultWords.shown(row.sowing()),
-            FaultWords.nearest(row.sowing(), scenario.sowings().stream().map(Sowing::id).toList())
-                .map(near -> "did you mean " + near + "?")
-                .orElse(otherwise));
+            FaultWords.near(
+                row.sowing(), scenario.sowings().stream().map(Sowing::id).toList(), otherwise));
   }
 
   private Optional<Place> place(LogRow row) {

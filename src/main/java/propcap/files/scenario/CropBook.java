@@ -164,6 +164,6 @@ public final class CropBook {
 
   /** What to ask for in place of a name that the list lacks, such as "did you mean zinnia?". */
   public String nearest(String name) {
-    return FaultWords.oneOf(name, byName.keySet());
+    return FaultWords.oneOf(name, byName.keySet()).words();
   }
 }

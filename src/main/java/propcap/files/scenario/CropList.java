@@ -12,6 +12,7 @@ import propcap.files.text.Faults;
 import propcap.files.text.Fields;
 import propcap.files.text.FilePosition;
 import propcap.files.text.Node;
+import propcap.files.text.Right;
 import propcap.files.text.SourceText;
 import propcap.files.text.UnsavedTexts;
 import propcap.files.text.YamlFile;
@@ -109,12 +110,11 @@ final class CropList {
     Node.Keyed known = changes;
     for (String name : changes.entries().keySet()) {
       Node.Entry entry = changes.entries().get(name);
-      Optional<String> near = FaultWords.nearest(name, list.entries().keySet());
+      Right right = FaultWords.near(name, list.entries().keySet(), "");
       boolean whole =
           entry.value() instanceof Node.Keyed crop && crop.has("cells") && crop.has("emergence");
-      if (!list.has(name) && !whole && near.isPresent()) {
-        faults.add(
-            entry.spot(), "no crop " + FaultWords.shown(name), "did you mean " + near.get() + "?");
+      if (!list.has(name) && !whole && right.slip() != null) {
+        faults.add(entry.spot(), "no crop " + FaultWords.shown(name), right);
         known = known.without(name);
       }
     }

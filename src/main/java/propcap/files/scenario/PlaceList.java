@@ -154,9 +154,7 @@ final class PlaceList {
       faults.add(
           spot,
           "no place is named " + FaultWords.shown(name),
-          FaultWords.nearest(name, order)
-              .map(near -> "did you mean " + near + "?")
-              .orElse("kind, spaces and climate, or like, for a new place"));
+          FaultWords.near(name, order, "kind, spaces and climate, or like, for a new place"));
       return;
     }
     byName.put(name, place);
@@ -178,7 +176,7 @@ final class PlaceList {
       faults.add(
           value.get().spot(),
           key + " is " + value.get().kind(),
-          "a place: " + FaultWords.oneOf(name, order));
+          FaultWords.oneOf(name, order).after("a place: "));
     }
     return Optional.empty();
   }

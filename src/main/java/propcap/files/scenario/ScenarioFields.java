@@ -115,7 +115,8 @@ record ScenarioFields(
         if (days.contains(day)) {
           rest.add(DayOfWeek.valueOf(day));
         } else {
-          fields.fault(text.spot(), "rest day " + text.kind(), FaultWords.oneOf(day, days));
+          fields.fault(
+              text.spot(), "rest day " + text.kind(), FaultWords.oneOf(text.text().strip(), days));
         }
       }
     }

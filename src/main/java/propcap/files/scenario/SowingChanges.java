@@ -83,13 +83,13 @@ final class SowingChanges {
   }
 
   private void matchesNone(String match, Node.Keyed change, String key) {
-    Optional<String> near =
-        FaultWords.nearest(match, rows.stream().map(row -> row.word("id")).toList());
     faults.add(
         change.entry(key).map(e -> e.value().spot()).orElse(change.spot()),
         "no sowing matches " + FaultWords.shown(match),
-        near.map(n -> "did you mean " + n + "?")
-            .orElse("the id of a sowing, with * for any letters"));
+        FaultWords.near(
+            match,
+            rows.stream().map(row -> row.word("id")).toList(),
+            "the id of a sowing, with * for any letters"));
   }
 
   private void apply(Node.Keyed written) {

@@ -1,6 +1,7 @@
 package propcap.files.text;
 
 import java.nio.file.Path;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Something wrong in a grower's file, or so unlikely that it is worth another look, at its place.
@@ -24,12 +25,23 @@ public record Fault(Path file, int line, int column, String found, String right,
    * @param isMissing whether the key is not written at all
    * @param isToFind whether it is left empty, and some questions find it; each reader says how they
    *     are asked where it is read
+   * @param slip the word in it that a known one is like; null where none is
    */
-  public record About(String owner, String path, String key, boolean isMissing, boolean isToFind) {
+  public record About(
+      String owner,
+      String path,
+      String key,
+      boolean isMissing,
+      boolean isToFind,
+      Right.@Nullable Slip slip) {
     public static final About NO_VALUE = new About("", "");
 
     public About(String owner, String key) {
-      this(owner, "", key, false, false);
+      this(owner, "", key, false, false, null);
+    }
+
+    About with(Right.@Nullable Slip meant) {
+      return new About(owner, path, key, isMissing, isToFind, meant);
     }
   }
 

@@ -43,15 +43,20 @@ public final class FaultWords {
   }
 
   /** A near word among the known ones, else all of them, as what would be right. */
-  public static String oneOf(String word, Collection<String> known) {
-    Optional<String> near = nearest(word, known);
-    if (near.isPresent()) {
-      return "did you mean " + near.get() + "?";
-    }
+  public static Right oneOf(String word, Collection<String> known) {
     List<String> listed = known.stream().limit(MOST_LISTED).toList();
-    return "one of "
-        + String.join(", ", listed)
-        + (known.size() > listed.size() ? " and " + (known.size() - listed.size()) + " more" : "");
+    int more = known.size() - listed.size();
+    return near(
+        word,
+        known,
+        "one of " + String.join(", ", listed) + (more > 0 ? " and " + more + " more" : ""));
+  }
+
+  /** A near word among the known ones, else what is said otherwise, as what would be right. */
+  public static Right near(String word, Collection<String> known, String otherwise) {
+    return nearest(word, known)
+        .map(near -> new Right("did you mean " + near + "?", new Right.Slip(word, near)))
+        .orElseGet(() -> Right.of(otherwise));
   }
 
   /** The known word that differs least, if by no more than a slip of the pen. */

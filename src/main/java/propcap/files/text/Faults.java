@@ -33,6 +33,10 @@ public final class Faults {
     add(spot, what, right, Fault.About.NO_VALUE);
   }
 
+  public void add(FilePosition spot, String what, Right right) {
+    add(spot, what, right.words(), Fault.About.NO_VALUE.with(right.slip()));
+  }
+
   public void add(FilePosition spot, String what, String right, Fault.About about) {
     Path file = spot.file();
     if (isFull(file) || !found.add(spot.fault(what, right, about))) {

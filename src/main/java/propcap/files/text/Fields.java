@@ -88,16 +88,24 @@ public final class Fields {
 
   /** A fault of a value, told in words of its own. */
   public void fault(String key, String found, String right) {
+    fault(key, found, Right.of(right));
+  }
+
+  public void fault(String key, String found, Right right) {
     fault(spot(key), found, right, about(key));
   }
 
   public void fault(FilePosition spot, String found, String right) {
+    fault(spot, found, Right.of(right));
+  }
+
+  public void fault(FilePosition spot, String found, Right right) {
     fault(spot, found, right, Fault.About.NO_VALUE);
   }
 
-  private void fault(FilePosition spot, String found, String right, Fault.About about) {
+  private void fault(FilePosition spot, String found, Right right, Fault.About about) {
     sound = false;
-    faults.add(spot, found, right, about);
+    faults.add(spot, found, right.words(), about.with(right.slip()));
   }
 
   private Fault.About about(String key) {
@@ -105,11 +113,15 @@ public final class Fields {
   }
 
   private Fault.About about(String key, boolean isMissing, boolean isToFind) {
-    return new Fault.About(owner, path, key, isMissing, isToFind);
+    return new Fault.About(owner, path, key, isMissing, isToFind, null);
   }
 
   /** A key's value is wrong in itself. */
   public void wrong(String key, Node value, String right) {
+    wrong(key, value, Right.of(right));
+  }
+
+  private void wrong(String key, Node value, Right right) {
     if (value instanceof Node.Unread) {
       sound = false;
     } else {
@@ -119,6 +131,10 @@ public final class Fields {
 
   /** A key's value does not fit what is written elsewhere. */
   public void wrong(String key, String why, String right) {
+    wrong(key, why, Right.of(right));
+  }
+
+  public void wrong(String key, String why, Right right) {
     fault(spot(key), of(key) + " is " + written(key) + ", " + why, right, about(key));
   }
 
@@ -143,7 +159,7 @@ public final class Fields {
             + second
             + " "
             + written(second),
-        right,
+        Right.of(right),
         about(first));
   }
 
@@ -174,7 +190,7 @@ public final class Fields {
 
   /** A value that a reader makes something of; where it does not, what would be right. */
   private <T> Optional<T> read(
-      String key, Function<Node, Optional<? extends T>> reader, String right) {
+      String key, Function<Node, Optional<? extends T>> reader, Right right) {
     Optional<Node> value = value(key);
     Optional<T> read = value.flatMap(reader);
     if (read.isEmpty()) {
@@ -185,6 +201,11 @@ public final class Fields {
 
   private <T> Optional<T> readText(
       String key, Function<Node.Text, Optional<T>> reader, String right) {
+    return readText(key, reader, Right.of(right));
+  }
+
+  private <T> Optional<T> readText(
+      String key, Function<Node.Text, Optional<T>> reader, Right right) {
     return read(
         key, v -> v instanceof Node.Text text ? reader.apply(text) : Optional.empty(), right);
   }
@@ -289,7 +310,9 @@ public final class Fields {
   /** A map within this one. */
   public Optional<Node.Keyed> keyed(String key, String right) {
     return read(
-        key, v -> v instanceof Node.Keyed keyed ? Optional.of(keyed) : Optional.empty(), right);
+        key,
+        v -> v instanceof Node.Keyed keyed ? Optional.of(keyed) : Optional.empty(),
+        Right.of(right));
   }
 
   /** The fields of a map within this one. */
@@ -308,7 +331,7 @@ public final class Fields {
         read(
             key,
             v -> v instanceof Node.Items items ? Optional.of(items) : Optional.empty(),
-            "a list such as " + example);
+            Right.of("a list such as " + example));
     List<Node.Text> texts = new ArrayList<>();
     for (Node item : list.map(Node.Items::items).orElse(List.of())) {
       Node.text(item)
@@ -323,7 +346,9 @@ public final class Fields {
     String right = "a list such as [" + example + "]";
     Optional<Node.Items> list =
         read(
-            key, v -> v instanceof Node.Items items ? Optional.of(items) : Optional.empty(), right);
+            key,
+            v -> v instanceof Node.Items items ? Optional.of(items) : Optional.empty(),
+            Right.of(right));
     if (list.map(Node.Items::open).orElse(false)) {
       sound = false;
     }

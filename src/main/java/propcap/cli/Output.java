@@ -15,14 +15,14 @@ final class Output {
   /** Writes the files of an answer, then prints what matters and which files hold the rest. */
   static int of(CommandSpec spec, Answer answer, ResultsFolder folder) throws IOException {
     List<Path> written = folder.write(answer.files(Propcap.Version.text()));
-    return of(spec, answer.headlines(), written);
+    return of(spec, answer.headlines().lines(), written);
   }
 
   /** Writes the files of an answer, then prints what matters and, after a blank line, more. */
   static int of(CommandSpec spec, Answer answer, List<String> more, ResultsFolder folder)
       throws IOException {
     List<Path> written = folder.write(answer.files(Propcap.Version.text()));
-    List<String> lines = new ArrayList<>(answer.headlines());
+    List<String> lines = new ArrayList<>(answer.headlines().lines());
     lines.add("");
     lines.addAll(more);
     return of(spec, lines, written);

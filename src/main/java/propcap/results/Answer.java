@@ -1,6 +1,5 @@
 package propcap.results;
 
-import java.util.List;
 import java.util.Map;
 
 /**
@@ -11,8 +10,8 @@ public interface Answer {
   /** Which answer it is: which folder it goes into, and which files are its own. */
   AnswerKind kind();
 
-  /** Plain text, the verdict first: at most ten lines, none wider than 100 columns. */
-  List<String> headlines();
+  /** At most ten lines, but for what is told of an order. */
+  Headlines headlines();
 
   /**
    * The texts of all files by their names, the page first.

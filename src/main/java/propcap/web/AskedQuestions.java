@@ -1,6 +1,5 @@
 package propcap.web;
 
-import com.google.gson.JsonArray;
 import com.google.gson.JsonObject;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -10,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import propcap.farm.PlanNeeds;
 import propcap.results.Answer;
 import propcap.results.ResultsFolder;
@@ -104,20 +104,23 @@ final class AskedQuestions {
     return kept;
   }
 
-  JsonObject answer(long id) throws RefusedException {
+  /**
+   * An answer as the page shows it.
+   *
+   * @param basis what it rests on
+   * @param proposal what it would be called beside the plan; null where it proposes nothing
+   */
+  record Shown(long id, String basis, String html, List<String> files, @Nullable String proposal) {}
+
+  Shown answer(long id) throws RefusedException {
     Kept kept = kept(id);
     Answer answer = kept.answer();
-    JsonObject json = new JsonObject();
-    json.addProperty("id", id);
-    JsonArray lines = new JsonArray();
-    answer.headlines().forEach(lines::add);
-    json.add("headlines", lines);
-    json.addProperty("html", answer.html());
-    JsonArray files = new JsonArray();
-    answer.kind().files().forEach(files::add);
-    json.add("files", files);
-    kept.proposal().ifPresent(p -> json.addProperty("proposal", p.title()));
-    return json;
+    return new Shown(
+        id,
+        answer.headlines().basis(),
+        answer.html(),
+        answer.kind().files(),
+        kept.proposal().map(Proposal::title).orElse(null));
   }
 
   /**

@@ -1,8 +1,5 @@
 package propcap.web;
 
-import com.google.gson.Gson;
-import com.google.gson.JsonArray;
-import com.google.gson.JsonObject;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -22,10 +19,8 @@ import propcap.study.compare.Comparing;
 import propcap.study.compare.Comparison;
 import propcap.study.forecast.Forecast;
 import propcap.study.forecast.Forecasting;
-import propcap.study.forecast.WhatMatters;
 import propcap.study.now.CheckingLog;
 import propcap.study.statistics.Difference;
-import propcap.study.statistics.MeanLimits;
 
 /**
  * The forecast beside the plan, and with it what differs where scenarios stand side by side. It is
@@ -187,63 +182,9 @@ final class Outlook {
     return shown;
   }
 
-  /** The forecast in short. */
-  JsonObject summary() throws RefusedException {
+  ForecastShown inShort() throws RefusedException {
     Seen shown = seen();
-    Forecast forecast = shown.forecast();
-    ForecastAnswer answer = new ForecastAnswer(forecast);
-    JsonObject json = new JsonObject();
-    json.addProperty("version", shown.version());
-    json.addProperty("file", desk.folder().name(shown.file()));
-    json.addProperty("seasons", forecast.seasons());
-    json.addProperty("isWhole", forecast.seasons() >= allSeasons);
-    json.addProperty("needed", answer.needed().value());
-    json.addProperty("neededWhat", answer.needed().what());
-    json.addProperty("neededError", answer.needed().error());
-    json.addProperty("onTime", answer.onTime());
-    json.addProperty("mean", forecast.onTime().mean());
-    MeanLimits limits = forecast.onTime().limits();
-    json.addProperty("low", limits == null ? forecast.onTime().mean() : limits.low());
-    json.addProperty("high", limits == null ? forecast.onTime().mean() : limits.high());
-    Difference change = shown.change();
-    if (change != null) {
-      json.addProperty("before", forecast.onTime().mean() - change.mean());
-      json.addProperty("change", answer.sinceChange(change));
-      boolean isOfWeight = WhatMatters.of(change, forecast.scenario()) == WhatMatters.MATTERS;
-      json.addProperty("weight", isOfWeight ? change.mean() > 0 ? "up" : "down" : "");
-    }
-    json.addProperty("verdict", answer.verdict());
-    json.addProperty("safe", answer.safe());
-    json.addProperty("fullest", answer.fullest());
-    json.add("sowings", new Gson().toJsonTree(answer.sowings()));
-    JsonArray lines = new JsonArray();
-    answer.headlines().forEach(lines::add);
-    json.add("headlines", lines);
-    JsonArray doubts = new JsonArray();
-    shown.doubts().forEach(doubts::add);
-    json.add("doubts", doubts);
-    JsonArray sections = new JsonArray();
-    for (ForecastAnswer.Section section : ForecastAnswer.Section.values()) {
-      JsonObject each = new JsonObject();
-      each.addProperty("id", section.word());
-      each.addProperty("title", section.title());
-      sections.add(each);
-    }
-    json.add("sections", sections);
-    json.add("verdicts", verdicts(shown));
-    Comparison comparison = shown.comparison();
-    json.addProperty(
-        "sideBySide", comparison == null ? "" : new ComparisonAnswer(comparison).sideBySide());
-    return json;
-  }
-
-  private static JsonArray verdicts(Seen shown) {
-    JsonArray rows = new JsonArray();
-    Comparison comparison = shown.comparison();
-    if (comparison != null) {
-      new ComparisonAnswer(comparison).verdicts().forEach(rows::add);
-    }
-    return rows;
+    return ForecastShown.of(shown, desk.folder().name(shown.file()), allSeasons);
   }
 
   /** A section of the report, as HTML. */

@@ -132,11 +132,12 @@ final class Page implements AutoCloseable {
     return switch (path) {
       case "/report.css" -> Reply.of(200, "text/css; charset=utf-8", Style.css());
       case "/api/state" -> state(value(query, "file"));
-      case "/api/forecast" -> Reply.json(outlook.summary());
+      case "/api/forecast" -> Reply.json(new Gson().toJsonTree(outlook.inShort()));
       case "/api/section" -> Reply.html(outlook.section(value(query, "id")));
       case "/api/studies" -> studies();
       case "/api/crops" -> Reply.json(BroughtCrops.json());
-      case "/api/answer" -> Reply.json(asks.answer(number(value(query, "id"))));
+      case "/api/answer" ->
+          Reply.json(new Gson().toJsonTree(asks.answer(number(value(query, "id")))));
       default -> throw new RefusedException(404, "there is nothing at " + path);
     };
   }
@@ -173,7 +174,7 @@ final class Page implements AutoCloseable {
   }
 
   private static SharedPage.Entry entry(String title, Answer answer, String at) {
-    return new SharedPage.Entry(title, answer.headlines(), at, answer.kind().files());
+    return new SharedPage.Entry(title, answer.headlines().lines(), at, answer.kind().files());
   }
 
   private static Reply own(String name) throws IOException {

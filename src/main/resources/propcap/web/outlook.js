@@ -68,7 +68,7 @@ function tellOfBefore(faults) {
   $('strip').textContent = `Before ${where}: ${strip()}`;
 }
 
-const strip = () => `${now.needed} plants needed on time · ${now.safe} sowings safe`;
+const strip = () => `${now.needed.value} plants needed on time · ${now.safe} sowings safe`;
 
 /** Another scenario's forecast must not be taken for that of one that has none. */
 function forget() {
@@ -109,13 +109,12 @@ async function draw() {
     state.isExampleWeather
       ? el('p', {class: 'hint', id: 'example-weather'}, 'The springs are those of an invented example’s weather. Take your own place’s in the tab “Season and weather”.')
       : null,
-    el('p', {class: 'big', id: 'needed'}, el('strong', {}, now.needed), ` ${now.neededWhat} `, el('small', {}, `(${now.neededError})`)),
+    el('p', {class: 'big', id: 'needed'}, el('strong', {}, now.needed.value), ` ${now.needed.what} `, el('small', {}, `(${now.needed.error})`)),
     el('p', {class: 'all', id: 'on-time', 'data-mean': now.mean, 'data-seasons': now.seasons}, now.onTime),
     band(),
-    el('p', {class: 'change', id: 'change'}, el('span', {class: now.weight || null}, now.change ?? '')),
+    el('p', {class: 'change', id: 'change'}, el('span', {class: now.change?.weight || null}, now.change?.told ?? '')),
     now.doubts.length ? el('div', {id: 'doubts', role: 'status'}, el('p', {}, 'Worth another look in the log:'), el('ul', {}, now.doubts.map((doubt) => el('li', {}, doubt)))) : null,
-    // Without the verdict, the sowings safe, the plants needed and, last, the springs: all stand above.
-    el('ul', {}, now.headlines.slice(3, -1).map((line) => el('li', {}, marked(line.trim())))),
+    el('ul', {}, now.lines.map((line) => el('li', {}, marked(line.trim())))),
     ...sideBySide(),
     ...now.sections.map(section),
     el('div', {class: 'row'}, button('Save this report', save, {disabled: !now.isWhole, 'data-at': 'save report'}), el('span', {class: 'written', id: 'report-written'})),
@@ -133,7 +132,7 @@ const width = () => Math.max(200, $('outlook-body').clientWidth);
 /** The 95 % interval as a band, which narrows as more springs are tried. */
 function band() {
   const half = (now.high - now.low) / 2;
-  const others = now.before === undefined ? [] : [now.before];
+  const others = now.change ? [now.change.before] : [];
   if (!scale) {
     const most = Math.max(half, ...others.map((m) => Math.abs(m - now.mean)), 1);
     scale = {from: now.mean - 1.6 * most, to: now.mean + 1.6 * most};

@@ -293,7 +293,7 @@ function shownAnswer(page, {name, title}) {
         .filter((file) => !file.endsWith('.json'))
         .flatMap((file) => [el('a', {href: `/answer/${answer.id}/${file}`, target: '_blank', rel: 'noopener'}, file), ' ']),
     ),
-    el('p', {class: 'hint'}, `Asked of: ${answer.of}. ${answer.headlines.at(-1)}`),
+    el('p', {class: 'hint'}, `Asked of: ${answer.of}. ${answer.basis}`),
     parts,
   );
 }

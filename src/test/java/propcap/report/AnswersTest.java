@@ -279,7 +279,8 @@ class AnswersTest {
 
   @Test
   void aTerminalNamesAPlaceOnceAndThenALineForEachThing() {
-    List<String> lines = new SizingAnswer(Questions.sizing(), Questions.order()).headlines();
+    List<String> lines =
+        new SizingAnswer(Questions.sizing(), Questions.order()).headlines().lines();
     assertThat(lines.subList(lines.size() - 7, lines.size()))
         .startsWith(
             "Order for House 2:",
@@ -296,15 +297,16 @@ class AnswersTest {
     String endless = "a name that goes on and on ".repeat(12).strip();
     List<List<String>> all =
         List.of(
-            new ComparisonAnswer(Questions.comparison()).headlines(),
+            new ComparisonAnswer(Questions.comparison()).headlines().lines(),
             new ComparisonAnswer(Questions.plain(endless, endless, Questions.d(-40, 210)))
-                .headlines(),
-            new BottlenecksAnswer(Questions.bottlenecks()).headlines(),
-            new BottlenecksAnswer(Questions.noBottleneck()).headlines(),
-            new SizingAnswer(Questions.sizing(), Questions.NO_ORDER).headlines(),
-            new SizingAnswer(Questions.pairs(), Questions.NO_ORDER).headlines(),
-            new ShiftsAnswer(Questions.shifts(true)).headlines(),
-            new ShiftsAnswer(Questions.unshifted()).headlines());
+                .headlines()
+                .lines(),
+            new BottlenecksAnswer(Questions.bottlenecks()).headlines().lines(),
+            new BottlenecksAnswer(Questions.noBottleneck()).headlines().lines(),
+            new SizingAnswer(Questions.sizing(), Questions.NO_ORDER).headlines().lines(),
+            new SizingAnswer(Questions.pairs(), Questions.NO_ORDER).headlines().lines(),
+            new ShiftsAnswer(Questions.shifts(true)).headlines().lines(),
+            new ShiftsAnswer(Questions.unshifted()).headlines().lines());
     for (List<String> lines : all) {
       assertThat(lines).hasSizeBetween(2, 10);
       assertThat(lines)

@@ -50,8 +50,8 @@ class PageTest extends Served {
     assertThat(first.get("seasons").getAsInt()).isIn(20, 100, 1000);
     JsonObject whole = news.forecast();
     assertThat(whole.get("seasons").getAsInt()).isEqualTo(1000);
-    assertThat(whole.get("headlines").getAsJsonArray().get(0).getAsString())
-        .isEqualTo("Small spring: ◐ 0 of 2 sowings are safe and 2 at risk.");
+    assertThat(whole.get("verdict").getAsString())
+        .isEqualTo("◐ 0 of 2 sowings are safe and 2 at risk.");
   }
 
   @Test

@@ -1,13 +1,13 @@
 package propcap.report.bottleneck;
 
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import propcap.report.kit.AnswerPage;
 import propcap.report.kit.Fact;
 import propcap.report.kit.Lines;
 import propcap.report.kit.PagedAnswer;
 import propcap.results.AnswerKind;
+import propcap.results.Headlines;
 import propcap.study.bottleneck.Bottlenecks;
 
 /** What a little more or less of each place brings. */
@@ -26,7 +26,7 @@ public record BottlenecksAnswer(Bottlenecks bottlenecks) implements PagedAnswer 
   }
 
   @Override
-  public List<String> headlines() {
+  public Headlines headlines() {
     BottlenecksWords words = new BottlenecksWords(bottlenecks);
     StairWords stair = new StairWords(bottlenecks);
     // Where money is asked, whether it pays is the question.

@@ -13,6 +13,7 @@ import propcap.report.kit.Sheet;
 import propcap.report.kit.Templates;
 import propcap.report.kit.Words;
 import propcap.results.AnswerKind;
+import propcap.results.Headlines;
 import propcap.study.compare.Comparison;
 
 /** What alternatives would change. */
@@ -31,7 +32,7 @@ public record ComparisonAnswer(Comparison comparison) implements PagedAnswer {
   }
 
   @Override
-  public List<String> headlines() {
+  public Headlines headlines() {
     Lines lines = new Lines();
     List<ComparisonWords> alternatives = ComparisonWords.of(comparison);
     boolean isShort = alternatives.size() > 1;

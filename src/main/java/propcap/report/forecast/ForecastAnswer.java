@@ -10,6 +10,7 @@ import propcap.report.kit.Templates;
 import propcap.report.kit.Words;
 import propcap.results.Answer;
 import propcap.results.AnswerKind;
+import propcap.results.Headlines;
 import propcap.study.forecast.Forecast;
 import propcap.study.forecast.WhatMatters;
 import propcap.study.statistics.Difference;
@@ -57,8 +58,13 @@ public record ForecastAnswer(Forecast forecast) implements Answer {
   }
 
   @Override
-  public List<String> headlines() {
-    return Headlines.of(forecast);
+  public Headlines headlines() {
+    return ForecastHeadlines.of(forecast);
+  }
+
+  /** The headlines but those of the verdict, of what is needed and of what was tried. */
+  public List<String> besideThePlan() {
+    return ForecastHeadlines.besideThePlan(forecast);
   }
 
   @Override

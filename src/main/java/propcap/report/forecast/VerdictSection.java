@@ -58,6 +58,11 @@ public record VerdictSection(String mark, String sentence, List<Figure> figures)
         SafetyWords.mark(worst(forecast)), SafetyWords.standing(forecast) + ".", figures);
   }
 
+  /** All figures but of the sowings that are safe and of the plants that are needed. */
+  List<Figure> otherFigures() {
+    return figures.subList(2, figures.size());
+  }
+
   static Figure needed(Forecast forecast) {
     return new Figure(
         Words.count(forecast.balance().supplied().mean())

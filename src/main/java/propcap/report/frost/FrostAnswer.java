@@ -1,13 +1,13 @@
 package propcap.report.frost;
 
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import propcap.evidence.weather.FrostTable;
 import propcap.report.kit.AnswerPage;
 import propcap.report.kit.Lines;
 import propcap.report.kit.PagedAnswer;
 import propcap.results.AnswerKind;
+import propcap.results.Headlines;
 
 /**
  * When frost becomes unlikely, as a page, tables, and the lines that a terminal shows.
@@ -30,7 +30,7 @@ public record FrostAnswer(FrostTable table, String record, String cropList) impl
   }
 
   @Override
-  public List<String> headlines() {
+  public Headlines headlines() {
     FrostWords words = new FrostWords(table);
     Lines lines = new Lines();
     table.thresholds().forEach(t -> lines.add(words.verdict(t)));

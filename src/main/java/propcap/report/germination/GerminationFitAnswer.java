@@ -12,6 +12,7 @@ import propcap.report.kit.Lines;
 import propcap.report.kit.PagedAnswer;
 import propcap.report.kit.Words;
 import propcap.results.AnswerKind;
+import propcap.results.Headlines;
 
 /**
  * What a germination test says for the crop list.
@@ -39,7 +40,7 @@ public record GerminationFitAnswer(GerminationFit fit, List<CropEntry> entries, 
   }
 
   @Override
-  public List<String> headlines() {
+  public Headlines headlines() {
     Lines lines = new Lines();
     for (int i = 0; i < entries.size(); i++) {
       GerminationWords words = new GerminationWords(fit.lots().get(i), entries.get(i));

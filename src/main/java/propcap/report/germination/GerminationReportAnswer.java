@@ -1,7 +1,6 @@
 package propcap.report.germination;
 
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import propcap.evidence.germination.GerminationReport;
 import propcap.report.kit.AnswerPage;
@@ -9,6 +8,7 @@ import propcap.report.kit.Lines;
 import propcap.report.kit.PagedAnswer;
 import propcap.report.kit.Words;
 import propcap.results.AnswerKind;
+import propcap.results.Headlines;
 
 /**
  * A germination test as a seed laboratory reports it.
@@ -31,7 +31,7 @@ public record GerminationReportAnswer(GerminationReport report, String counts)
   }
 
   @Override
-  public List<String> headlines() {
+  public Headlines headlines() {
     Lines lines = new Lines();
     report.groups().forEach(group -> lines.add(GerminationReportPage.verdict(group)));
     return lines.endingWith(

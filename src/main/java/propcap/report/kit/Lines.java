@@ -2,6 +2,7 @@ package propcap.report.kit;
 
 import java.util.ArrayList;
 import java.util.List;
+import propcap.results.Headlines;
 
 /** Sentences as lines of a terminal: a long one goes on, set in, on the next line. */
 public final class Lines {
@@ -37,7 +38,7 @@ public final class Lines {
    * The first sentences, so many as a terminal's headlines have room for, and last of all one more
    * line. Only the first of all is cut where it is too long by itself.
    */
-  public List<String> endingWith(String last) {
+  public Headlines endingWith(String last) {
     List<String> most = new ArrayList<>(all.stream().flatMap(List::stream).toList());
     if (most.size() >= MOST) {
       most.clear();
@@ -49,7 +50,8 @@ public final class Lines {
       }
       most.add("… more is in the report");
     }
-    most.add(last);
-    return most.stream().map(l -> Words.shortened(l, COLUMNS)).toList();
+    return new Headlines(
+        most.stream().map(l -> Words.shortened(l, COLUMNS)).toList(),
+        Words.shortened(last, COLUMNS));
   }
 }

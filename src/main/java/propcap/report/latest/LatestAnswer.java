@@ -9,6 +9,7 @@ import propcap.report.kit.FilledWords;
 import propcap.report.kit.Lines;
 import propcap.report.kit.PagedAnswer;
 import propcap.results.AnswerKind;
+import propcap.results.Headlines;
 import propcap.study.fill.FirstPlan.Filled;
 import propcap.study.latest.Latest;
 
@@ -39,7 +40,7 @@ public record LatestAnswer(Latest latest, List<Filled> filled) implements PagedA
   }
 
   @Override
-  public List<String> headlines() {
+  public Headlines headlines() {
     Lines lines = new Lines();
     List<LatestRow> rows = LatestRow.of(latest, filled);
     if (rows.size() <= FEW) {

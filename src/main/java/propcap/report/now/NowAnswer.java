@@ -14,6 +14,7 @@ import propcap.report.kit.Lines;
 import propcap.report.kit.PagedAnswer;
 import propcap.results.Answer;
 import propcap.results.AnswerKind;
+import propcap.results.Headlines;
 import propcap.study.now.SeasonNow;
 import propcap.study.work.WorkCalendar;
 
@@ -41,7 +42,7 @@ public record NowAnswer(SeasonNow now, WorkCalendar work, Answer forecast, @Null
   }
 
   @Override
-  public List<String> headlines() {
+  public Headlines headlines() {
     NowWords words = new NowWords(now);
     Lines lines = new Lines();
     words.told(last).forEach(lines::add);

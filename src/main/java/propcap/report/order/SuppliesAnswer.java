@@ -1,13 +1,13 @@
 package propcap.report.order;
 
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import propcap.report.kit.AnswerPage;
 import propcap.report.kit.Lines;
 import propcap.report.kit.PagedAnswer;
 import propcap.report.kit.Words;
 import propcap.results.AnswerKind;
+import propcap.results.Headlines;
 import propcap.study.order.Supplies;
 import propcap.study.order.Supplies.Kind;
 
@@ -23,7 +23,7 @@ public record SuppliesAnswer(Supplies supplies) implements PagedAnswer {
   }
 
   @Override
-  public List<String> headlines() {
+  public Headlines headlines() {
     Lines lines = new Lines().add(OrderWords.verdict(supplies));
     lines.add(OrderWords.safe(supplies));
     OrderWords.beyond(supplies).ifPresent(lines::add);

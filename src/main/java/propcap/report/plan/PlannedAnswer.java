@@ -9,6 +9,7 @@ import propcap.report.kit.Lines;
 import propcap.report.kit.PagedAnswer;
 import propcap.report.kit.Words;
 import propcap.results.AnswerKind;
+import propcap.results.Headlines;
 import propcap.study.fill.FirstPlan.Filled;
 import propcap.study.plan.Planned;
 
@@ -41,7 +42,7 @@ public record PlannedAnswer(Planned planned, List<Filled> filled) implements Pag
   }
 
   @Override
-  public List<String> headlines() {
+  public Headlines headlines() {
     PlanWords words = PlanWords.of(planned);
     Lines lines = new Lines();
     FilledWords.sentences(filled, planned.start().season()).forEach(lines::add);

@@ -15,6 +15,7 @@ import propcap.report.kit.PagedAnswer;
 import propcap.report.kit.Part;
 import propcap.report.kit.Words;
 import propcap.results.AnswerKind;
+import propcap.results.Headlines;
 import propcap.study.review.Review;
 
 /**
@@ -38,7 +39,7 @@ public record ReviewAnswer(Review review, String log, String file) implements Pa
   }
 
   @Override
-  public List<String> headlines() {
+  public Headlines headlines() {
     ReviewWords words = new ReviewWords(review);
     Lines lines = new Lines();
     List<String> forecasts = words.forecasts();

@@ -1,13 +1,13 @@
 package propcap.report.shift;
 
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import propcap.report.kit.AnswerPage;
 import propcap.report.kit.Fact;
 import propcap.report.kit.Lines;
 import propcap.report.kit.PagedAnswer;
 import propcap.results.AnswerKind;
+import propcap.results.Headlines;
 import propcap.study.shift.Shifts;
 
 /** What comes of sowing earlier or later. */
@@ -22,7 +22,7 @@ public record ShiftsAnswer(Shifts shifts) implements PagedAnswer {
   }
 
   @Override
-  public List<String> headlines() {
+  public Headlines headlines() {
     Lines lines = new Lines();
     ShiftWords.of(shifts).forEach(w -> lines.add(w.verdict()));
     return lines.endingWith(

@@ -4,11 +4,13 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import propcap.report.kit.AnswerPage;
 import propcap.report.kit.Lines;
 import propcap.report.kit.PagedAnswer;
 import propcap.report.kit.Words;
 import propcap.results.AnswerKind;
+import propcap.results.Headlines;
 import propcap.study.size.FurnishingList;
 import propcap.study.size.Sizing;
 
@@ -31,20 +33,19 @@ public record SizingAnswer(Sizing sizing, FurnishingList order) implements Paged
   }
 
   @Override
-  public List<String> headlines() {
+  public Headlines headlines() {
     Lines lines = new Lines().add(SizeVerdict.of(sizing));
     SizeNotes.of(sizing).all().forEach(lines::add);
-    List<String> all =
-        new ArrayList<>(
-            lines.endingWith(
-                sizing.scenario().name()
-                    + ": "
-                    + Words.plural((double) sizing.seasonsRun(), "spring")
-                    + " of all sizes together, seed "
-                    + sizing.settings().seed()));
-    // What was run stands last, as in every answer.
-    all.addAll(all.size() - 1, orders(order));
-    return List.copyOf(all);
+    Headlines headlines =
+        lines.endingWith(
+            sizing.scenario().name()
+                + ": "
+                + Words.plural((double) sizing.seasonsRun(), "spring")
+                + " of all sizes together, seed "
+                + sizing.settings().seed());
+    return new Headlines(
+        Stream.concat(headlines.told().stream(), orders(order).stream()).toList(),
+        headlines.basis());
   }
 
   @Override

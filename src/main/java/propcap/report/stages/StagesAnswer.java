@@ -9,6 +9,7 @@ import propcap.report.kit.Lines;
 import propcap.report.kit.PagedAnswer;
 import propcap.report.kit.Words;
 import propcap.results.AnswerKind;
+import propcap.results.Headlines;
 
 /** What a log of trays says: a page, files, the lines for the crop list, and a terminal’s few. */
 public record StagesAnswer(Stages stages) implements PagedAnswer {
@@ -29,7 +30,7 @@ public record StagesAnswer(Stages stages) implements PagedAnswer {
   }
 
   @Override
-  public List<String> headlines() {
+  public Headlines headlines() {
     Lines lines = new Lines();
     List<StagesWords> crops = StagesWords.of(stages);
     for (StagesWords words : crops) {

@@ -13,6 +13,7 @@ import propcap.report.kit.Money;
 import propcap.report.kit.PagedAnswer;
 import propcap.report.kit.Words;
 import propcap.results.AnswerKind;
+import propcap.results.Headlines;
 import propcap.study.sweep.Sweep;
 
 /** What comes of many scenarios. */
@@ -27,7 +28,7 @@ public record SweepAnswer(Sweep sweep) implements PagedAnswer {
   }
 
   @Override
-  public List<String> headlines() {
+  public Headlines headlines() {
     SweepWords words = new SweepWords(sweep);
     Lines lines = new Lines();
     words.verdicts().forEach(lines::add);

@@ -14,6 +14,7 @@ import propcap.report.kit.Templates;
 import propcap.report.kit.Words;
 import propcap.results.Answer;
 import propcap.results.AnswerKind;
+import propcap.results.Headlines;
 import propcap.study.Period;
 import propcap.study.work.WorkCalendar;
 import propcap.study.work.WorkCalendar.Day;
@@ -45,7 +46,7 @@ public record CalendarAnswer(
   }
 
   @Override
-  public List<String> headlines() {
+  public Headlines headlines() {
     Lines lines = new Lines();
     for (TrayTask job : TrayTask.values()) {
       int trays = calendar.trays(job, period);
@@ -93,7 +94,7 @@ public record CalendarAnswer(
   @Override
   public String html() {
     // The sheets are pages of their own.
-    return Templates.fill("lines.jte", headlines());
+    return Templates.fill("lines.jte", headlines().lines());
   }
 
   /** What the plan sows, by name where these are few, and what of it waits. */

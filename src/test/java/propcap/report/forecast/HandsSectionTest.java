@@ -61,10 +61,11 @@ class HandsSectionTest {
 
   @Test
   void theTerminalHasALineForLimitedHandsAndNoMoreLines() {
-    List<String> lines = Headlines.of(SHORT);
+    List<String> lines = ForecastHeadlines.of(SHORT).lines();
     assertThat(lines).hasSizeLessThanOrEqualTo(Lines.MOST);
     assertThat(lines).anyMatch(l -> l.startsWith("Hands: ") && l.contains("run out on 20 of 175"));
-    assertThat(Headlines.of(Forecasts.spring())).noneMatch(l -> l.startsWith("Hands"));
+    assertThat(ForecastHeadlines.of(Forecasts.spring()).lines())
+        .noneMatch(l -> l.startsWith("Hands"));
   }
 
   @Test

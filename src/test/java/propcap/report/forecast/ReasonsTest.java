@@ -131,7 +131,8 @@ class ReasonsTest {
         .hasSize(forecast.sowings().size())
         .allMatch(row -> row.parts().get(0).name().equals("too few trays"))
         .allMatch(row -> row.sentence().contains(" plants in an ordinary spring)"));
-    assertThat(Headlines.of(forecast)).anyMatch(line -> line.contains(": too few trays ("));
+    assertThat(ForecastHeadlines.of(forecast).lines())
+        .anyMatch(line -> line.contains(": too few trays ("));
   }
 
   /** In half of the springs it gives no more, so that half of what is expected lacks at least. */

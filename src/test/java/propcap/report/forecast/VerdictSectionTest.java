@@ -30,7 +30,7 @@ class VerdictSectionTest {
         .extracting(Figure::value)
         .containsExactly("32 of 42", "56,300 of 62,520", "49 days");
     assertThat(verdict.figures()).noneMatch(f -> f.error().isEmpty());
-    assertThat(Headlines.of(spring).get(0))
+    assertThat(ForecastHeadlines.of(spring).lines().get(0))
         .isEqualTo("Base spring: ◐ 32 of 42 sowings are safe and 10 at risk.");
     String page = ReportPage.html(spring, "0.1.0");
     assertThat(page.indexOf(verdict.sentence()))

@@ -10,11 +10,11 @@ class LinesTest {
   @Test
   void aNumberStaysWithItsErrorAndItsPercent() {
     String start = "x".repeat(Lines.COLUMNS - 3);
-    assertThat(new Lines().add(start + " 5 % of it").endingWith("end"))
+    assertThat(new Lines().add(start + " 5 % of it").endingWith("end").lines())
         .containsExactly(start, "  5 % of it", "end");
-    assertThat(new Lines().add(start + " 5 ± 2 plants").endingWith("end"))
+    assertThat(new Lines().add(start + " 5 ± 2 plants").endingWith("end").lines())
         .containsExactly(start, "  5 ± 2 plants", "end");
-    assertThat(new Lines().add(start + " 5 plants").endingWith("end"))
+    assertThat(new Lines().add(start + " 5 plants").endingWith("end").lines())
         .containsExactly(start + " 5", "  plants", "end");
     assertThat(Templates.withoutLooseErrors("<p id=\"zinnia-2\">zinnia-2, 2027-03-01, A4-</p>"))
         .isEqualTo("<p id=\"zinnia-2\"><span class=\"kept\">zinnia-2</span>, 2027-03-01, A4-</p>");
@@ -32,14 +32,14 @@ class LinesTest {
     for (int i = 0; i < 3; i++) {
       lines.add("one").add(two);
     }
-    assertThat(lines.endingWith("end"))
+    assertThat(lines.endingWith("end").lines())
         .hasSize(Lines.MOST)
         .doesNotContain("… more is in the report");
     lines.add(two);
-    assertThat(lines.endingWith("end"))
+    assertThat(lines.endingWith("end").lines())
         .hasSize(9)
         .endsWith("one", "… more is in the report", "end");
     String long1 = String.join(" ", Collections.nCopies(12, "x".repeat(Lines.COLUMNS - 2)));
-    assertThat(new Lines().add(long1).endingWith("end")).hasSize(Lines.MOST);
+    assertThat(new Lines().add(long1).endingWith("end").lines()).hasSize(Lines.MOST);
   }
 }

@@ -66,7 +66,7 @@ class LatestVerdictsTest {
       sowing("a", 5, course(0, true, 99, 99, 99), course(8, false, 99, 98, 92, 88, 60, 40, 10));
 
   private static String told(ForSowing... sowings) {
-    List<String> lines = new LatestAnswer(latest(sowings), List.of()).headlines();
+    List<String> lines = new LatestAnswer(latest(sowings), List.of()).headlines().lines();
     return String.join(" ", lines).replaceAll("\\s+", " ");
   }
 
@@ -154,7 +154,7 @@ class LatestVerdictsTest {
     Sowing a = USUAL.sowing();
     LatestAnswer answer =
         new LatestAnswer(latest(USUAL), List.of(new Filled(a, true, true, 0.9, 0.6, 160)));
-    assertThat(String.join(" ", answer.headlines()).replaceAll("\\s+", " "))
+    assertThat(String.join(" ", answer.headlines().lines()).replaceAll("\\s+", " "))
         .contains("Filled in where the sowing plan is empty: a (2 trays on 6 March).")
         .contains("Even by itself, with endless room, no day tried brings a to its goal.")
         .doesNotContain("The plan's");
@@ -210,7 +210,7 @@ class LatestVerdictsTest {
     LatestAnswer answer = new LatestAnswer(latest(List.of("x", "y"), USUAL), List.of());
     String left =
         "Left out, as they are sown already: 2 sowings. The question “now” tells whether to sow again.";
-    assertThat(String.join(" ", answer.headlines()).replaceAll("\\s+", " ")).contains(left);
+    assertThat(String.join(" ", answer.headlines().lines()).replaceAll("\\s+", " ")).contains(left);
     assertThat(answer.html()).contains(left);
   }
 }

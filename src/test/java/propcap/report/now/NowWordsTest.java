@@ -133,7 +133,7 @@ class NowWordsTest {
   }
 
   private String told(@Nullable LastTime last) throws Exception {
-    return String.join(" ", answer(last).headlines()).replaceAll("\\s+", " ");
+    return String.join(" ", answer(last).headlines().lines()).replaceAll("\\s+", " ");
   }
 
   private String page() throws Exception {

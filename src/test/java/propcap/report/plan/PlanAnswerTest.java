@@ -37,7 +37,7 @@ class PlanAnswerTest {
 
   @Test
   void whatItBringsComesFirstAndWhatChangesHasItsReason() {
-    List<String> lines = new PlannedAnswer(better).headlines();
+    List<String> lines = new PlannedAnswer(better).headlines().lines();
     assertThat(lines.get(0)).startsWith("The new plan brings +").contains("EUR a spring");
     assertThat(lines.get(1)).contains("1 of 2 as it was, 2 now");
     assertThat(lines).allMatch(line -> line.length() <= Lines.COLUMNS);
@@ -61,7 +61,7 @@ class PlanAnswerTest {
             with.weather(),
             null,
             Labour.NOT_LIMITED);
-    assertThat(new PlannedAnswer(plan(without)).headlines().get(0))
+    assertThat(new PlannedAnswer(plan(without)).headlines().lines().get(0))
         .startsWith("The new plan takes no more trays than the plan as it was, and +1");
   }
 
@@ -112,11 +112,11 @@ class PlanAnswerTest {
   @Test
   void whatIsGivenUpIsSaidBeforeAllElse() throws Exception {
     Planned planned = oneOrTheOther(List.of("large"));
-    assertThat(new PlannedAnswer(planned).headlines().get(0))
+    assertThat(new PlannedAnswer(planned).headlines().lines().get(0))
         .startsWith("The new plan gives up large (")
         .endsWith(" of its 80 plants on time, 40 as it was).");
     assertThat(new PlanTables(planned).json("1")).contains("\"givenUp\": [\n    \"large\"\n  ]");
-    assertThat(new PlannedAnswer(oneOrTheOther(List.of())).headlines())
+    assertThat(new PlannedAnswer(oneOrTheOther(List.of())).headlines().lines())
         .noneMatch(l -> l.contains("gives up"));
   }
 
@@ -152,7 +152,8 @@ class PlanAnswerTest {
     assertThat(kept.isConfirmed()).isFalse();
     assertThat(kept.changes()).isEmpty();
     assertThat(kept.kept().scenario()).isEqualTo(better.kept().scenario());
-    assertThat(new PlannedAnswer(kept).headlines().get(0)).startsWith("Keep the plan as it is");
+    assertThat(new PlannedAnswer(kept).headlines().lines().get(0))
+        .startsWith("Keep the plan as it is");
     assertThat(new PlanTables(kept).sowingPlan()).isEqualTo(new PlanTables(better).sowingPlan());
   }
 }

@@ -53,12 +53,12 @@ class ReviewWordsTest {
 
   @Test
   void theVerdictComesFirstWithWhatIsUsual() {
-    assertThat(answer(winter(40)).headlines())
+    assertThat(answer(winter(40)).headlines().lines())
         .startsWith(
             "Winter's forecast held, as far as one spring can tell.",
             "Winter: 40 of 50 sowings came within their ranges of 8 springs of 10; 34 to 46 are usual.");
-    assertThat(answer(winter(20)).headlines().get(0)).contains("did not hold", "too often");
-    assertThat(answer(winter(50)).headlines().get(0)).contains("held too well");
+    assertThat(answer(winter(20)).headlines().lines().get(0)).contains("did not hold", "too often");
+    assertThat(answer(winter(50)).headlines().lines().get(0)).contains("held too well");
   }
 
   @Test
@@ -70,7 +70,8 @@ class ReviewWordsTest {
                 figure("zinnia", LogFigure.STAND, -6.2),
                 figure("pepper", LogFigure.LOST_ON_TABLE, 5),
                 figure("onion", LogFigure.LOST_OUTSIDE, 4.5))
-            .headlines();
+            .headlines()
+            .lines();
     assertThat(lines).hasSizeLessThanOrEqualTo(10);
     assertThat(lines)
         .contains(
@@ -83,7 +84,7 @@ class ReviewWordsTest {
 
   @Test
   void whatChanceExplainsIsNotCalledWrong() {
-    assertThat(answer(winter(40), figure("tomato", LogFigure.ON_TABLE, 3.9)).headlines())
+    assertThat(answer(winter(40), figure("tomato", LogFigure.ON_TABLE, 3.9)).headlines().lines())
         .anyMatch(l -> l.startsWith("No number of the crop list is off by more than chance"))
         .noneMatch(l -> l.contains("fit stages"));
   }
@@ -92,7 +93,7 @@ class ReviewWordsTest {
   void ofTooFewSpringsNoNumberIsToldRightOrWrong() {
     ReviewAnswer few =
         answer(winter(40), Double.POSITIVE_INFINITY, figure("tomato", LogFigure.ON_TABLE, 9));
-    assertThat(few.headlines())
+    assertThat(few.headlines().lines())
         .anyMatch(l -> l.startsWith("Fewer than 19 springs do not tell"))
         .noneMatch(l -> l.startsWith("No number"));
     assertThat(few.files("1").get("review.json")).contains("\"byChance\": null");

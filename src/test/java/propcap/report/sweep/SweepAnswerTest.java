@@ -66,7 +66,8 @@ class SweepAnswerTest {
   void theVerdictComesFirstAndSaysWhatIsNotTold() {
     assertThat(
             new SweepAnswer(three(Questions.d(40, 9), Questions.d(35, 9), List.of(1, 2, 0), 2))
-                .headlines())
+                .headlines()
+                .lines())
         .containsExactly(
             "larger is best: +40.0 ± 9.0 plants on time a spring against now.",
             "The springs do not tell it from later: with 95 % confidence one of these is the best.",
@@ -80,7 +81,8 @@ class SweepAnswerTest {
   void whatIsBestAsItIsAndWhatIsNotClearIsSaid() {
     assertThat(
             new SweepAnswer(three(Questions.d(-40, 9), Questions.d(-35, 9), List.of(0, 2, 1)))
-                .headlines())
+                .headlines()
+                .lines())
         .startsWith(
             "now is best as it is: none of the 2 other scenarios came out with more plants on time.",
             "With 95 % confidence none of the others is better.");
@@ -88,7 +90,8 @@ class SweepAnswerTest {
             String.join(
                 " ",
                 new SweepAnswer(three(Questions.d(4, 9), Questions.d(-35, 9), List.of(1, 0, 2), 0))
-                    .headlines()))
+                    .headlines()
+                    .lines()))
         .startsWith("Nothing tried clearly has more plants on time than now: larger came out");
   }
 
@@ -124,6 +127,6 @@ class SweepAnswerTest {
     List<Integer> ranking = IntStream.range(0, many.size()).boxed().toList();
     SweepAnswer answer = new SweepAnswer(sweep(many, ranking, List.of()));
     assertThat(answer.html()).contains("sweep-rows").contains("The 30 best;").contains("change 50");
-    assertThat(answer.headlines()).hasSizeLessThanOrEqualTo(10);
+    assertThat(answer.headlines().lines()).hasSizeLessThanOrEqualTo(10);
   }
 }

@@ -230,6 +230,8 @@ record ToldWork(WorkCalendar calendar, Period all) {
   }
 
   static List<String> headlines(WorkCalendar calendar, Period period) {
-    return new CalendarAnswer(calendar, period, LabelSheet.COMMON, Instant.EPOCH).headlines();
+    return new CalendarAnswer(calendar, period, LabelSheet.COMMON, Instant.EPOCH)
+        .headlines()
+        .lines();
   }
 }

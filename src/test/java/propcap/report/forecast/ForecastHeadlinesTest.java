@@ -6,10 +6,10 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import propcap.report.Forecasts;
 
-class HeadlinesTest {
+class ForecastHeadlinesTest {
   @Test
   void tenLinesSayWhatMatters() {
-    assertThat(Headlines.of(Forecasts.spring()))
+    assertThat(ForecastHeadlines.of(Forecasts.spring()).lines())
         .containsExactly(
             "Base spring: ◐ 32 of 42 sowings are safe and 10 at risk.",
             "  32 of 42 sowings safe (7 to 37 within the error)",
@@ -28,14 +28,15 @@ class HeadlinesTest {
   @Test
   void noLineIsWiderThanATerminal() {
     String longName = "a very long name of a crop that goes on and on ".repeat(3).strip();
-    for (String line : Headlines.of(Forecasts.spring(longName, List.of(longName)))) {
+    for (String line :
+        ForecastHeadlines.of(Forecasts.spring(longName, List.of(longName))).lines()) {
       assertThat(line.length()).isLessThanOrEqualTo(100);
     }
   }
 
   @Test
   void aSpringInWhichNothingHappensHasItsLines() {
-    assertThat(Headlines.of(Forecasts.bare()))
+    assertThat(ForecastHeadlines.of(Forecasts.bare()).lines())
         .contains(
             "  No place is ever full",
             "Nothing waits: no place holds up another.",

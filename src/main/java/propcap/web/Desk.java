@@ -229,7 +229,7 @@ final class Desk {
     try {
       change.with(editor, written);
     } catch (IllegalArgumentException | IndexOutOfBoundsException e) {
-      throw RefusedException.bad("this change cannot be made: " + e.getMessage());
+      throw RefusedException.change(e.getMessage());
     }
     for (Path changed : editor.unsaved().texts().keySet()) {
       folder.inside(changed);

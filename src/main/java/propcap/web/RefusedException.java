@@ -1,14 +1,31 @@
 package propcap.web;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import propcap.disk.CannotWriteException;
 
 /** A request that is not carried out; nothing was changed. The message says why. */
 final class RefusedException extends Exception {
   private static final long serialVersionUID = 1;
 
+  /**
+   * What the page is told.
+   *
+   * @param refused why, in words
+   * @param field of the request that it is about; null where it is about none
+   * @param why the same words without what they are about
+   * @param typed what may mean one thing or another; null where it is clear
+   * @param readings each of those as it would be clear
+   */
+  record Refusal(
+      String refused,
+      @Nullable String field,
+      @Nullable String why,
+      @Nullable String typed,
+      List<String> readings) {}
+
   private final int status;
-  private final List<String> readings;
+  private final transient Refusal refusal;
 
   /**
    * Refuses.
@@ -16,18 +33,30 @@ final class RefusedException extends Exception {
    * @param status as HTTP counts them, such as 400
    */
   RefusedException(int status, String message) {
-    this(status, message, List.of());
+    this(status, new Refusal(message, null, null, null, List.of()));
   }
 
-  private RefusedException(int status, String message, List<String> readings) {
-    super(message);
+  private RefusedException(int status, Refusal refusal) {
+    super(refusal.refused());
     this.status = status;
-    this.readings = readings;
+    this.refusal = refusal;
   }
 
-  /** What may mean one thing or another, each as it would be clear. */
-  static RefusedException unclear(String message, List<String> readings) {
-    return new RefusedException(400, message, List.copyOf(readings));
+  /** What is typed may mean one thing or another, each as it would be clear. */
+  static RefusedException unclear(String typed, String why, List<String> readings) {
+    return new RefusedException(
+        400, new Refusal(typed + " " + why, null, null, typed, List.copyOf(readings)));
+  }
+
+  /** A field of the request is wrong. */
+  static RefusedException field(String key, String why) {
+    return new RefusedException(400, new Refusal(key + " " + why, key, why, null, List.of()));
+  }
+
+  /** A change that the plan does not take. */
+  static RefusedException change(@Nullable String why) {
+    return new RefusedException(
+        400, new Refusal("this change cannot be made: " + why, null, why, null, List.of()));
   }
 
   static RefusedException bad(String message) {
@@ -40,9 +69,8 @@ final class RefusedException extends Exception {
         500, "this could not be written: " + e.file() + ": " + e.found() + "; " + e.right());
   }
 
-  /** What may be meant, where that is not clear. */
-  List<String> readings() {
-    return readings;
+  Refusal refusal() {
+    return refusal;
   }
 
   int status() {

@@ -1,9 +1,7 @@
 package propcap.web;
 
-import com.google.gson.JsonArray;
+import com.google.gson.Gson;
 import com.google.gson.JsonElement;
-import com.google.gson.JsonObject;
-import java.util.List;
 import java.util.Map;
 
 /** What is sent back. */
@@ -11,7 +9,11 @@ record Reply(int status, String type, String body, Map<String, String> headers) 
   private static final String PLAIN = "text/plain; charset=utf-8";
 
   static Reply json(JsonElement json) {
-    return of(200, "application/json; charset=utf-8", json.toString());
+    return json(200, json);
+  }
+
+  private static Reply json(int status, JsonElement json) {
+    return of(status, "application/json; charset=utf-8", json.toString());
   }
 
   static Reply html(String html) {
@@ -46,17 +48,12 @@ record Reply(int status, String type, String body, Map<String, String> headers) 
 
   /** A refusal of the page's own requests, with a word that the page can show. */
   static Reply refusal(int status, String message) {
-    return refusal(status, message, List.of());
+    return refusal(status, new RefusedException(status, message).refusal());
   }
 
-  /** The same, with what may be meant where that is not clear. */
-  static Reply refusal(int status, String message, List<String> readings) {
-    JsonObject json = new JsonObject();
-    json.addProperty("refused", message);
-    JsonArray all = new JsonArray();
-    readings.forEach(all::add);
-    json.add("readings", all);
-    return of(status, "application/json; charset=utf-8", json.toString());
+  /** The same with all that is known of it. */
+  static Reply refusal(int status, RefusedException.Refusal refusal) {
+    return json(status, new Gson().toJsonTree(refusal));
   }
 
   static Reply plain(int status, String message) {

@@ -40,7 +40,7 @@ record RequestFields(JsonObject json) {
     if (json.get(key) instanceof JsonPrimitive text && text.getAsString().indexOf('\0') < 0) {
       return text.getAsString();
     }
-    throw RefusedException.bad(key + " must be a text");
+    throw RefusedException.field(key, "must be a text");
   }
 
   private static String text(String key, JsonElement value) throws RefusedException {
@@ -50,7 +50,7 @@ record RequestFields(JsonObject json) {
         return text;
       }
     }
-    throw RefusedException.bad(key + " must be a text of one line");
+    throw RefusedException.field(key, "must be a text of one line");
   }
 
   boolean isTrue(String key) throws RefusedException {
@@ -62,7 +62,7 @@ record RequestFields(JsonObject json) {
     try {
       return Long.parseLong(text.strip());
     } catch (NumberFormatException e) {
-      throw RefusedException.bad(key + " must be a whole number, was '" + text + "'");
+      throw RefusedException.field(key, "must be a whole number, was '" + text + "'");
     }
   }
 
@@ -70,8 +70,8 @@ record RequestFields(JsonObject json) {
   int number(String key, int least, int most) throws RefusedException {
     long number = number(key);
     if (number < least || number > most) {
-      throw RefusedException.bad(
-          key + " must be from " + least + " to " + most + ", was " + number);
+      throw RefusedException.field(
+          key, "must be from " + least + " to " + most + ", was " + number);
     }
     return (int) number;
   }
@@ -95,7 +95,7 @@ record RequestFields(JsonObject json) {
     } catch (DateTimeParseException e) {
       // Refused below, as any other text that is no day.
     }
-    throw RefusedException.bad(key + " must be a day such as 2027-07-01, was '" + text + "'");
+    throw RefusedException.field(key, "must be a day such as 2027-07-01, was '" + text + "'");
   }
 
   /** Texts by key. */
@@ -107,7 +107,7 @@ record RequestFields(JsonObject json) {
       }
       return texts;
     }
-    throw RefusedException.bad(key + " must be a map of texts");
+    throw RefusedException.field(key, "must be a map of texts");
   }
 
   /** Objects in a list. */
@@ -116,12 +116,12 @@ record RequestFields(JsonObject json) {
     if (json.get(key) instanceof JsonArray list) {
       for (JsonElement each : list) {
         if (!(each instanceof JsonObject object)) {
-          throw RefusedException.bad(key + " must be a list of objects");
+          throw RefusedException.field(key, "must be a list of objects");
         }
         all.add(new RequestFields(object));
       }
       return all;
     }
-    throw RefusedException.bad(key + " must be a list");
+    throw RefusedException.field(key, "must be a list");
   }
 }

@@ -154,7 +154,7 @@ public final class Server implements AutoCloseable {
   }
 
   private static Reply refusal(RefusedException e) {
-    return Reply.refusal(e.status(), String.valueOf(e.getMessage()), e.readings());
+    return Reply.refusal(e.status(), e.refusal());
   }
 
   /** A request's text, of which not a byte too many is read. */

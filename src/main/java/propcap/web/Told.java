@@ -10,25 +10,35 @@ import propcap.files.text.Right;
  * @param list such as {@code places}; empty for the scenario's own keys
  * @param row which of the list; -1: none of them
  * @param key empty where it is about the whole row
- * @param where its file and line
+ * @param file that it stands in
+ * @param where that file and the line
  * @param wrong the word that a known one is like; empty where none is
  * @param meant that known word
  */
 record Told(
-    String list, int row, String key, String words, String where, String wrong, String meant) {
+    String list,
+    int row,
+    String key,
+    String words,
+    String file,
+    String where,
+    String wrong,
+    String meant) {
   /** Where the page's own questions find what is left empty. */
   private static final String FINDS_IT =
       "; or leave it empty, and under Questions “" + Questions.title("plan") + "” finds it";
 
   static Told of(Fault fault, WrittenScenario written) {
     WrittenScenario.Field field = written.fieldOf(fault);
+    String file = String.valueOf(fault.file().getFileName());
     Right.Slip slip = fault.about().slip();
     return new Told(
         field.list(),
         field.row(),
         field.key(),
         fault.found() + "; " + fault.right() + (fault.about().isToFind() ? FINDS_IT : ""),
-        fault.file().getFileName() + (fault.line() > 0 ? ", line " + fault.line() : ""),
+        file,
+        file + (fault.line() > 0 ? ", line " + fault.line() : ""),
         slip == null ? "" : slip.written(),
         slip == null ? "" : slip.known());
   }

@@ -91,8 +91,8 @@ record TypedCells(@Nullable Season season) {
     String monthFirst = new PastedDates(Order.MONTH_FIRST, season).read(typed);
     if (PastedDates.unclear(cell).isPresent() && !dayFirst.equals(monthFirst)) {
       throw RefusedException.unclear(
-          typed
-              + " may be "
+          typed,
+          "may be "
               + IN_WORDS.format(LocalDate.parse(dayFirst))
               + " or "
               + IN_WORDS.format(LocalDate.parse(monthFirst))
@@ -122,7 +122,8 @@ record TypedCells(@Nullable Season season) {
       String parts = PastedNumbers.plain(digits, ',').orElse(digits);
       String unit = amount.group(3);
       throw RefusedException.unclear(
-          typed + " may be " + thousands + " or " + parts + "; write the one that is meant",
+          typed,
+          "may be " + thousands + " or " + parts + "; write the one that is meant",
           List.of(amount.group(1) + thousands + unit, amount.group(1) + parts + unit));
     }
     return PastedNumbers.plain(digits, decimal.orElse('.'))

@@ -62,7 +62,7 @@ function tellOfBefore(faults) {
   if (!now || !faults.length) {
     return;
   }
-  const files = [...new Set(faults.map((f) => f.where.replace(/, line \d+$/, '')))];
+  const files = [...new Set(faults.map((f) => f.file))];
   const where = faults.length === 1 ? `the fault in ${faults[0].where}` : `the ${faults.length} faults in ${files.join(' and ')}`;
   $('outlook-body').prepend(el('p', {id: 'outlook-before', class: 'before'}, `Of the plan before ${where}. A forecast of the plan as it stands comes once ${faults.length === 1 ? 'it is' : 'they are'} mended.`));
   $('strip').textContent = `Before ${where}: ${strip()}`;

@@ -38,7 +38,7 @@ const page = {
         made = typeof edits === 'function' ? edits() : edits;
         return post('/api/edit', {file: shown, version: state.version, edits: made});
       },
-      (words, {readings}) => (readings.length ? askWhich(words, readings, made) : refused(words)),
+      (words, refusal) => (refusal.readings.length ? askWhich(refusal, made) : refused(words, refusal)),
     );
   },
   run,
@@ -90,10 +90,9 @@ function run(action, refused = (words) => say(words, true)) {
 }
 
 /** What was typed may be one thing or another: it is asked which, and what is answered is taken. */
-function askWhich(words, readings, edits) {
-  const typed = words.slice(0, words.indexOf(' may be '));
+function askWhich({message, typed, readings}, edits) {
   const clear = (reading) => JSON.parse(JSON.stringify(edits), (key, value) => (value === typed ? reading : value));
-  const notice = say(words, true, ...readings.map((reading) => button(inWords(reading), () => {
+  const notice = say(message, true, ...readings.map((reading) => button(inWords(reading), () => {
     notice.remove();
     page.edit(clear(reading));
   }, {'data-reading': reading})));

@@ -133,8 +133,8 @@ async function rename(page, name, to) {
     refused = {name, to, words: `a place needs a name; it is still ${name}`};
     page.redraw();
   } else {
-    await page.edit([{do: 'rename-place', name, to}], (words) => {
-      refused = {name, to, words: `${words.replace(/^this change cannot be made: /, '')}; it is still ${name}`};
+    await page.edit([{do: 'rename-place', name, to}], (words, {why = words}) => {
+      refused = {name, to, words: `${why}; it is still ${name}`};
     });
   }
 }

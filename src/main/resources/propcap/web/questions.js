@@ -185,7 +185,7 @@ async function start(page, question) {
   troubles.delete(name);
   const done = await page.run(
     () => post('/api/ask', {question: name, file: page.state.shown, ...sent}),
-    (words) => troubles.set(name, named(words, fields)),
+    (words, refusal) => troubles.set(name, named(refusal, fields)),
   );
   if (done) {
     asked.set(name, {id: done.id, name, of, share: 0, stage: 'waiting', ...early.get(done.id)});
@@ -195,10 +195,12 @@ async function start(page, question) {
 }
 
 /** The server's words, with the field's name as it stands on the page. */
-function named(words, fields) {
-  const meant = fields.find((f) => words.startsWith(`${f.key} must`));
-  return meant ? meant.label.replace(/, .*/, '') + words.slice(meant.key.length) : words.charAt(0).toUpperCase() + words.slice(1);
+function named({message, field, why}, fields) {
+  const meant = fields.find((f) => f.key === field);
+  return meant ? `“${meant.label}” ${why}` : sentence(message);
 }
+
+const sentence = (words) => words.charAt(0).toUpperCase() + words.slice(1);
 
 /** News of a study may be here before the answer that names it. */
 const early = new Map();
@@ -245,14 +247,14 @@ async function finish(page, name) {
   }
   asked.delete(name);
   if (over.stage === 'failed') {
-    troubles.set(name, named(over.trouble, []));
+    troubles.set(name, sentence(over.trouble));
   } else if (over.stage === 'stopped') {
     page.say('Stopped. Nothing was written.');
   } else {
     try {
       answers.set(name, {...(await get('/api/answer', {id: over.id})), of: over.of, written: ''});
     } catch (refusal) {
-      troubles.set(name, named(refusal.message, []));
+      troubles.set(name, sentence(refusal.message));
     }
   }
   redraw(page);

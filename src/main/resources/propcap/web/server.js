@@ -1,12 +1,10 @@
 // What goes to the server and comes from it. All of it is on this machine.
 
-/** A refusal in the server's words. */
+/** A refusal in the server's words: of a field, or of what was typed and may be one of some readings. */
 export class Refused extends Error {
-  constructor(status, words, readings = []) {
-    super(words);
-    this.status = status;
-    /** What may be meant, where that is not clear. */
-    this.readings = readings;
+  constructor(status, {refused, field, why, typed, readings = []}) {
+    super(refused);
+    Object.assign(this, {status, field, why, typed, readings});
   }
 }
 
@@ -20,7 +18,7 @@ async function answer(asked) {
   const isJson = (response.headers.get('Content-Type') || '').includes('json');
   const body = isJson ? await response.json() : await response.text();
   if (!response.ok) {
-    throw new Refused(response.status, isJson ? body.refused : body, isJson ? body.readings : []);
+    throw new Refused(response.status, isJson ? body : {refused: body});
   }
   return body;
 }

@@ -56,8 +56,8 @@ function day(page) {
     const now = {day: soFar.isChosen ? soFar.today : '', clock: soFar.isClock, winter: soFar.isWinter, overfull: soFar.isOverfull};
     return page.run(
       () => post('/api/day', {...now, ...more}),
-      (words) => {
-        wrong.set('today', {today: [{words: words.replace(/^day must/, 'The day must')}]});
+      (words, {field, why}) => {
+        wrong.set('today', {today: [{words: field === 'day' ? `The day ${why}` : words}]});
         page.redraw();
       },
     ).then((done) => done && wrong.delete('today') && page.redraw());

@@ -64,7 +64,7 @@ class QuestionsInBrowserTest extends InBrowser {
     page.find("[data-at='stop bottleneck'], [data-answer='bottleneck']");
     page.click("[data-at='ask shift']");
     page.click("[data-at='ask size']");
-    page.awaitText("[data-trouble='size']", "From must be a whole number");
+    page.awaitText("[data-trouble='size']", "“From, spaces” must be a whole number");
     assertThat(page.text("[data-answer='shift'] h2")).isNotEmpty();
     assertThat(page.text("[data-answer='bottleneck'] h2")).isNotEmpty();
     assertThat(page.text("[data-trouble='size']")).contains("'many'");

@@ -71,7 +71,7 @@ class TypedCellsTest {
     RefusedException asked =
         catchThrowableOfType(RefusedException.class, () -> TYPED.read(key, typed));
     assertThat(asked).hasMessageStartingWith(typed + " may be " + told + "; write ");
-    assertThat(asked.readings()).containsExactly(one, other);
+    assertThat(asked.refusal().readings()).containsExactly(one, other);
   }
 
   /** One that guesses would write the fifth of January. */

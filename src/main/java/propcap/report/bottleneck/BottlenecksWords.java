@@ -44,13 +44,12 @@ record BottlenecksWords(Bottlenecks answer) {
   }
 
   private String safe(Trial with) {
-    return with.safe()
-        + " of "
-        + Words.plural(answer.scenario().sowings().size(), "sowing")
-        + " safe with "
-        + (with.spaces() == 1 ? "it" : "them")
-        + ", as it is "
-        + answer.safe();
+    return "%s of %s safe with %s, as it is %s"
+        .formatted(
+            with.safe(),
+            Words.plural(answer.scenario().sowings().size(), "sowing"),
+            with.spaces() == 1 ? "it" : "them",
+            answer.safe());
   }
 
   /** Such as {@code +305 ± 60 plants on time a spring, 15 for each of them}. */
@@ -74,10 +73,8 @@ record BottlenecksWords(Bottlenecks answer) {
             .toList();
     return names.isEmpty()
         ? ""
-        : " By the space "
-            + Words.list(names)
-            + (names.size() == 1 ? " is" : " are")
-            + " not told apart from it.";
+        : " By the space %s%s not told apart from it."
+            .formatted(Words.list(names), names.size() == 1 ? " is" : " are");
   }
 
   /** Such as {@code 20 more spaces} or, of hands, {@code one more hour a day}. */
@@ -120,13 +117,12 @@ record BottlenecksWords(Bottlenecks answer) {
             ? "Do not take on " + more(worth.place(), more.spaces())
             : "Do not buy " + more(worth.place(), more.spaces()) + " of " + worth.place().name();
     return Optional.of(
-        what
-            + ": "
-            + (more.spaces() == 1 ? "it brings " : "they bring ")
-            + Words.difference(more.onTime())
-            + " plants on time a spring, but "
-            + MoneyWords.of(answer).against(more)
-            + ".");
+        "%s: %s%s plants on time a spring, but %s."
+            .formatted(
+                what,
+                more.spaces() == 1 ? "it brings " : "they bring ",
+                Words.difference(more.onTime()),
+                MoneyWords.of(answer).against(more)));
   }
 
   private Optional<String> lessHelps(Worth worth) {
@@ -181,10 +177,8 @@ record BottlenecksWords(Bottlenecks answer) {
       Difference waiting = worth.moreWaiting().get(s);
       if (waiting.isLess()) {
         steps.add(
-            TradeWords.step(RoomWait.values()[s])
-                + " ("
-                + Words.difference(waiting)
-                + " tray-days)");
+            "%s (%s tray-days)"
+                .formatted(TradeWords.step(RoomWait.values()[s]), Words.difference(waiting)));
       }
     }
     return steps.isEmpty() ? Optional.empty() : Optional.of(Words.list(steps));

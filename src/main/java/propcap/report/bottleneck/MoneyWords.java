@@ -37,10 +37,8 @@ record MoneyWords(Money money) {
     Difference margin = trial.margin();
     return margin != null && margin.isLess()
         ? "even before buying the margin falls (" + money.difference(margin) + " a season)"
-        : (trial.spaces() == 1 ? "costs" : "cost")
-            + " more than that is worth ("
-            + worth(trial)
-            + ")";
+        : "%s more than that is worth (%s)"
+            .formatted(trial.spaces() == 1 ? "costs" : "cost", worth(trial));
   }
 
   /** What the steps bring before they are paid for; nothing where one of them may bring none. */
@@ -55,11 +53,10 @@ record MoneyWords(Money money) {
             .toList();
     return margins.isEmpty()
         ? ""
-        : " Before buying "
-            + (steps.size() == 1 ? "it brings " : "they bring ")
-            + Words.list(margins)
-            + " "
-            + money.currency()
-            + " of margin a season.";
+        : " Before buying %s%s %s of margin a season."
+            .formatted(
+                steps.size() == 1 ? "it brings " : "they bring ",
+                Words.list(margins),
+                money.currency());
   }
 }

@@ -63,14 +63,12 @@ record StairWords(Bottlenecks answer) {
   }
 
   private String step(Step step, boolean withWorth) {
-    return BottlenecksWords.more(step.place(), step.trial().spaces())
-        + " of "
-        + (step.place().isHands() ? "hands" : step.place().name())
-        + " ("
-        + Words.difference(step.trial().onTime())
-        + " plants a spring"
-        + (withWorth ? ", " + MoneyWords.of(answer).worth(step.trial()) : "")
-        + ")";
+    return "%s of %s (%s plants a spring%s)"
+        .formatted(
+            BottlenecksWords.more(step.place(), step.trial().spaces()),
+            step.place().isHands() ? "hands" : step.place().name(),
+            Words.difference(step.trial().onTime()),
+            withWorth ? ", " + MoneyWords.of(answer).worth(step.trial()) : "");
   }
 
   private String whetherToBuy(List<Step> steps) {
@@ -86,12 +84,8 @@ record StairWords(Bottlenecks answer) {
     if (open.stream().noneMatch(s -> s.trial().pays() == Pays.NOT_KNOWN)) {
       return "Whether " + which + " is not told: the springs are too few for that.";
     }
-    return "Whether "
-        + which
-        + " cannot be told: "
-        + (one ? "its" : "their")
-        + " cost is not written."
-        + MoneyWords.of(answer).beforeBuying(open);
+    return "Whether %s cannot be told: %s cost is not written.%s"
+        .formatted(which, one ? "its" : "their", MoneyWords.of(answer).beforeBuying(open));
   }
 
   /** Such as {@code the second}. */

@@ -47,11 +47,8 @@ record ComparisonWords(Comparison comparison, int alternative) {
     Difference onTime = difference(comparison.total(Kind.ON_TIME));
     String springs = Words.plural(comparison.seasons(), "spring");
     if (onTime.mean() == 0 && onTime.halfWidth() == 0) {
-      return name()
-          + " changes nothing: "
-          + springs
-          + " gave the same plants on time."
-          + whatGetsWorse(" But ");
+      return "%s changes nothing: %s gave the same plants on time.%s"
+          .formatted(name(), springs, whatGetsWorse(" But "));
     }
     WhatMatters matters = WhatMatters.of(onTime, comparison.scenarios().get(0));
     if (matters == WhatMatters.NONE) {
@@ -76,25 +73,22 @@ record ComparisonWords(Comparison comparison, int alternative) {
           + whatGetsWorse(gains ? " But " : " Besides, ");
     }
     if (!onTime.isTold()) {
-      return name()
-          + " changes the plants on time"
-          + Words.inFew(onTime)
-          + " of "
-          + Words.count(comparison.seasons())
-          + " only, too few to tell what it brings."
-          + whatMoves()
-          + whatGetsWorse(" But ");
+      return "%s changes the plants on time%s of %s only, too few to tell what it brings.%s%s"
+          .formatted(
+              name(),
+              Words.inFew(onTime),
+              Words.count(comparison.seasons()),
+              whatMoves(),
+              whatGetsWorse(" But "));
     }
-    return name()
-        + " adds nothing that "
-        + springs
-        + " could tell ("
-        + Words.difference(onTime)
-        + " plants on time a spring): "
-        + holdUp().orElse("nothing waits for room")
-        + "."
-        + whatMoves()
-        + whatGetsWorse(" But ");
+    return "%s adds nothing that %s could tell (%s plants on time a spring): %s.%s%s"
+        .formatted(
+            name(),
+            springs,
+            Words.difference(onTime),
+            holdUp().orElse("nothing waits for room"),
+            whatMoves(),
+            whatGetsWorse(" But "));
   }
 
   /** The verdict where there is little room, without its reasons. */
@@ -237,12 +231,11 @@ record ComparisonWords(Comparison comparison, int alternative) {
   private String holdUp(RoomWait step, Outcome waiting) {
     double now = waiting.levels().get(0).mean();
     boolean isStill = now >= WaitingCauses.NOTHING && !difference(waiting).isMore();
-    return TradeWords.holdUp(step, isStill ? "still full" : "full", plantsStretch())
-        + " ("
-        + Words.plural(now, "tray-day")
-        + " a spring now, "
-        + Words.amount(level(waiting))
-        + " with it)";
+    return "%s (%s a spring now, %s with it)"
+        .formatted(
+            TradeWords.holdUp(step, isStill ? "still full" : "full", plantsStretch()),
+            Words.plural(now, "tray-day"),
+            Words.amount(level(waiting)));
   }
 
   private boolean plantsStretch() {

@@ -113,11 +113,8 @@ public record ForecastAnswer(Forecast forecast) implements Answer {
 
   /** All plants on time, which are more, with their error. */
   public String onTime() {
-    return "With those beyond what a sowing needs, "
-        + Words.count(forecast.onTime().mean())
-        + " plants are on time ("
-        + Words.interval(forecast.onTime())
-        + ")";
+    return "With those beyond what a sowing needs, %s plants are on time (%s)"
+        .formatted(Words.count(forecast.onTime().mean()), Words.interval(forecast.onTime()));
   }
 
   /** What the last change did to all plants on time, by the rule of {@link WhatMatters}. */
@@ -126,10 +123,10 @@ public record ForecastAnswer(Forecast forecast) implements Answer {
       return "The last change makes no difference to the plants on time.";
     }
     String told =
-        "With the last change "
-            + Words.count(Math.abs(difference.mean()))
-            + (difference.mean() > 0 ? " more" : " fewer")
-            + " plants are on time";
+        "With the last change %s%s plants are on time"
+            .formatted(
+                Words.count(Math.abs(difference.mean())),
+                difference.mean() > 0 ? " more" : " fewer");
     return switch (WhatMatters.of(difference, forecast.scenario())) {
       case MATTERS -> told + ".";
       case NONE -> told + ": no difference that matters.";

@@ -92,9 +92,9 @@ final class ForecastHeadlines {
   }
 
   private static String hands(Forecast forecast) {
-    return "Hands: "
-        + Words.amount(forecast.hands().hoursPerWorkingDay())
-        + " hours a working day; they run out on "
-        + WaitingCauses.daysShort(forecast.hands());
+    return "Hands: %s hours a working day; they run out on %s"
+        .formatted(
+            Words.amount(forecast.hands().hoursPerWorkingDay()),
+            WaitingCauses.daysShort(forecast.hands()));
   }
 }

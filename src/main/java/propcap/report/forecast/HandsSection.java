@@ -72,13 +72,11 @@ public record HandsSection(
   private static String verdict(Forecast forecast) {
     HandsForecast hands = forecast.hands();
     String takes =
-        "The work takes "
-            + Words.count(hands.hours().mean())
-            + " hours a spring ("
-            + Words.usual(hands.hours())
-            + "), "
-            + Words.amount(hands.hoursPerWorkingDay())
-            + " a working day";
+        "The work takes %s hours a spring (%s), %s a working day"
+            .formatted(
+                Words.count(hands.hours().mean()),
+                Words.usual(hands.hours()),
+                Words.amount(hands.hoursPerWorkingDay()));
     return forecast.scenario().labour().isLimited()
         ? takes + " in the mean; hours run out on " + WaitingCauses.daysShort(hands) + "."
         : takes + " in the mean.";

@@ -40,11 +40,8 @@ public record LossSection(
         ForecastLookup.crops(forecast).stream().map(c -> crop(forecast, c, causes)).toList(),
         absent.isEmpty()
             ? ""
-            : "In none of "
-                + Words.plural(forecast.seasons(), "spring")
-                + " is anything lost to: "
-                + String.join("; ", absent)
-                + ".",
+            : "In none of %s is anything lost to: %s."
+                .formatted(Words.plural(forecast.seasons(), "spring"), String.join("; ", absent)),
         LossChart.of(bars(forecast, causes)));
   }
 
@@ -64,13 +61,12 @@ public record LossSection(
                         + LossWords.share(stat(forecast, l).mean(), sown)
                         + ")")
             .toList();
-    return "Of "
-        + Words.count(sown)
-        + " cells sown in a mean spring "
-        + Words.count(out)
-        + " become plants in the ground, "
-        + LossWords.share(out, sown)
-        + (largest.isEmpty() ? "." : ". Most is lost to: " + String.join(", ", largest) + ".");
+    return "Of %s cells sown in a mean spring %s become plants in the ground, %s%s"
+        .formatted(
+            Words.count(sown),
+            Words.count(out),
+            LossWords.share(out, sown),
+            largest.isEmpty() ? "." : ". Most is lost to: " + String.join(", ", largest) + ".");
   }
 
   private static List<Row> rows(Forecast forecast, List<Loss> causes) {

@@ -51,13 +51,8 @@ final class OccupancyChart {
   }
 
   private static String words(Occupancy place, double used) {
-    return "Tray spaces in use in "
-        + place.name()
-        + " by day: room for "
-        + Words.count(place.spaces())
-        + ", at most "
-        + Words.count(used)
-        + " used or wanted.";
+    return "Tray spaces in use in %s by day: room for %s, at most %s used or wanted."
+        .formatted(place.name(), Words.count(place.spaces()), Words.count(used));
   }
 
   private static XYLineAndShapeRenderer line(Color colour, Stroke stroke) {

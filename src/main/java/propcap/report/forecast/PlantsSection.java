@@ -159,12 +159,8 @@ public record PlantsSection(
           ? "in " + Words.springs(forecast.chanceMet()) + " all are in by " + bedBy
           : "ready by " + Dates.day(forecast.readyBy(), season) + " in 9 springs of 10";
     }
-    return "in "
-        + Words.onlySprings(forecast.chanceMet())
-        + " are the "
-        + needed
-        + " plants in by "
-        + bedBy;
+    return "in %s are the %s plants in by %s"
+        .formatted(Words.onlySprings(forecast.chanceMet()), needed, bedBy);
   }
 
   private static String wordsAndDate(SowingForecast forecast, Season season) {

@@ -148,12 +148,8 @@ public record Reasons(List<Row> rows, String springs, String note) {
       Scenario scenario, SowingForecast sowing, Shortfall shortfall, Part part) {
     String plants = Words.count((double) part.plants());
     if (part.name().equals(TOO_FEW_TRAYS)) {
-      return plants
-          + " for "
-          + TOO_FEW_TRAYS
-          + " ("
-          + give(sowing, shortfall)
-          + " plants in an ordinary spring)";
+      return "%s for %s (%s plants in an ordinary spring)"
+          .formatted(plants, TOO_FEW_TRAYS, give(sowing, shortfall));
     }
     if (!part.name().equals(LACK_OF_ROOM)) {
       return plants + " " + part.name();
@@ -181,12 +177,11 @@ public record Reasons(List<Row> rows, String springs, String note) {
         .filter(step -> days(sowing, step) >= A_WAIT)
         .map(
             step ->
-                "a tray waits "
-                    + Words.plural(days(sowing, step), "day")
-                    + " "
-                    + TradeWords.step(step)
-                    + ", for "
-                    + Forecast.waitedFor(scenario, sowing.sowing(), step));
+                "a tray waits %s %s, for %s"
+                    .formatted(
+                        Words.plural(days(sowing, step), "day"),
+                        TradeWords.step(step),
+                        Forecast.waitedFor(scenario, sowing.sowing(), step)));
   }
 
   private static double days(SowingForecast sowing, RoomWait step) {

@@ -97,13 +97,11 @@ public record RoomSection(List<Row> rows, List<Figure> figures, String closed) {
     if (place.days().isEmpty() || place.days().get(fullest).p50() == 0) {
       return ".";
     }
-    return ": at its fullest, on "
-        + Dates.day(season.date(fullest), season)
-        + ", it holds "
-        + Words.count(place.days().get(fullest).p50())
-        + " of "
-        + Words.count(place.spaces())
-        + " in a median spring.";
+    return ": at its fullest, on %s, it holds %s of %s in a median spring."
+        .formatted(
+            Dates.day(season.date(fullest), season),
+            Words.count(place.days().get(fullest).p50()),
+            Words.count(place.spaces()));
   }
 
   /** Days of the season, both ends included. */

@@ -87,10 +87,10 @@ public record VerdictSection(String mark, String sentence, List<Figure> figures)
             .toArray();
     return likely.length < 2
         ? ""
-        : ", between "
-            + Dates.day(season.date(likely[0]), season)
-            + " and "
-            + Dates.day(season.date(likely[likely.length - 1]), season);
+        : ", between %s and %s"
+            .formatted(
+                Dates.day(season.date(likely[0]), season),
+                Dates.day(season.date(likely[likely.length - 1]), season));
   }
 
   /** The place that is full on the most days; empty where none ever is. */

@@ -118,11 +118,8 @@ public record WaitingSection(
           + "no plants that were ready to harden off stood there: it is the tables themselves that"
           + " are too small.";
     }
-    return waiting
-        + "for "
-        + Words.count(bottleneck.tablesBehindReady())
-        + " of them plants that were ready to harden off stood on the tables: "
-        + wayOut(bottleneck);
+    return "%sfor %s of them plants that were ready to harden off stood on the tables: %s"
+        .formatted(waiting, Words.count(bottleneck.tablesBehindReady()), wayOut(bottleneck));
   }
 
   private static String wayOut(WaitingCauses bottleneck) {

@@ -93,10 +93,8 @@ record FrostWords(FrostTable table) {
     }
     return day == 0
         ? "in no more than " + share + " is there such a frost at all"
-        : "from "
-            + Dates.dayOfAnyYear(season().date(day))
-            + " on it is that cold in no more than "
-            + share;
+        : "from %s on it is that cold in no more than %s"
+            .formatted(Dates.dayOfAnyYear(season().date(day)), share);
   }
 
   private static FrostDate date(FrostDates frosts, double chance) {
@@ -111,12 +109,11 @@ record FrostWords(FrostTable table) {
     List<String> warnings = new ArrayList<>();
     if (table.years().size() < FrostTable.FEW_YEARS) {
       warnings.add(
-          "Only "
-              + Words.plural(table.years().size(), "year")
-              + (table.years().size() == 1 ? " covers" : " cover")
-              + " the season: a chance of 10 % is hardly known from fewer than "
-              + FrostTable.FEW_YEARS
-              + ".");
+          "Only %s%s the season: a chance of 10 %% is hardly known from fewer than %s."
+              .formatted(
+                  Words.plural(table.years().size(), "year"),
+                  table.years().size() == 1 ? " covers" : " cover",
+                  FrostTable.FEW_YEARS));
     }
     for (FrostDates frosts : table.thresholds()) {
       if (frosts.yearsToTheEnd() > 0) {

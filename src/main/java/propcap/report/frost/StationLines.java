@@ -41,10 +41,8 @@ public final class StationLines {
       List<String> kinds =
           flagged.entrySet().stream().map(e -> e.getKey() + " " + e.getValue()).toList();
       lines.add(
-          Words.plural(doubted, "value")
-              + " left out that the service itself flags ("
-              + String.join(", ", kinds)
-              + ")");
+          "%s left out that the service itself flags (%s)"
+              .formatted(Words.plural(doubted, "value"), String.join(", ", kinds)));
     }
     section(lines, "value", "left out that cannot be", leftOut, all);
     section(lines, "gap", "filled by straight lines", gaps(filled.filled()), all);
@@ -75,16 +73,14 @@ public final class StationLines {
     }
     LocalDate first = days.get(0).date();
     LocalDate last = days.get(days.size() - 1).date();
-    return Words.count(days.size())
-        + (days.size() == 1 ? " day" : " days")
-        + ", "
-        + Dates.dayAndYear(first)
-        + " to "
-        + Dates.dayAndYear(last)
-        + "; whole years: "
-        + covered(days, LocalDate.of(2027, 12, 31))
-        + ", whole from January to July: "
-        + covered(days, LocalDate.of(2027, 7, 31));
+    return "%s%s, %s to %s; whole years: %s, whole from January to July: %s"
+        .formatted(
+            Words.count(days.size()),
+            days.size() == 1 ? " day" : " days",
+            Dates.dayAndYear(first),
+            Dates.dayAndYear(last),
+            covered(days, LocalDate.of(2027, 12, 31)),
+            covered(days, LocalDate.of(2027, 7, 31)));
   }
 
   /** In any year without a 29 February; which one has no part in it. */

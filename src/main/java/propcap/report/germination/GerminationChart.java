@@ -65,11 +65,8 @@ final class GerminationChart {
         ChartStyle.chart(plot),
         id,
         HEIGHT,
-        "Share of the seeds of "
-            + lot
-            + " that had come up, by day, at "
-            + Limits.temperature(at.tempC())
-            + ". The table has the estimates.");
+        "Share of the seeds of %s that had come up, by day, at %s. The table has the estimates."
+            .formatted(lot, Limits.temperature(at.tempC())));
   }
 
   private static XYStepRenderer steps(int series, Color colour) {

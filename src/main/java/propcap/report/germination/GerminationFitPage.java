@@ -57,14 +57,12 @@ final class GerminationFitPage {
       figures.add(
           new Figure(
               "At " + Limits.temperature(at.tempC()) + ".",
-              Words.plural(at.seeds(), "seed")
-                  + " in "
-                  + Words.plural(at.trays().size(), "tray")
-                  + ", "
-                  + Words.count(at.emerged())
-                  + " up by day "
-                  + Limits.days(at.lastDays())
-                  + ".",
+              "%s in %s, %s up by day %s."
+                  .formatted(
+                      Words.plural(at.seeds(), "seed"),
+                      Words.plural(at.trays().size(), "tray"),
+                      Words.count(at.emerged()),
+                      Limits.days(at.lastDays())),
               GerminationChart.of(at, words.name(), id + "at" + (t + 1))));
     }
     return new Part(

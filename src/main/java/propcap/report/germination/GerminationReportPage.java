@@ -107,14 +107,12 @@ final class GerminationReportPage {
     if (chance == null) {
       return t.replicates() == 1 ? "One tray cannot be compared." : "All trays are alike.";
     }
-    return Words.plural(t.replicates(), "tray")
-        + " lie "
-        + number(t.range())
-        + " points apart, "
-        + (chance < RARE ? "more than chance has it" : "no more than chance has it")
-        + " (as far or further in "
-        + Words.chance(chance)
-        + " of tests).";
+    return "%s lie %s points apart, %s (as far or further in %s of tests)."
+        .formatted(
+            Words.plural(t.replicates(), "tray"),
+            number(t.range()),
+            chance < RARE ? "more than chance has it" : "no more than chance has it",
+            Words.chance(chance));
   }
 
   private static Part part(Group group, String id) {

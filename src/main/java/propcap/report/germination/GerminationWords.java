@@ -73,10 +73,8 @@ final class GerminationWords {
                 ? "the test ended too early to tell how many of the seeds come up: "
                     + Limits.percentLimits(share)
                     + " (95 % limits)"
-                : Words.percent(share.value())
-                    + " of the seeds come up (95 % limits "
-                    + Limits.percentLimits(share)
-                    + ")");
+                : "%s of the seeds come up (95 %% limits %s)"
+                    .formatted(Words.percent(share.value()), Limits.percentLimits(share)));
     CurveFit curve = at.lognormal();
     if (curve == null) {
       return come + ".";
@@ -97,11 +95,8 @@ final class GerminationWords {
     GerminatingShare germinating = at().germinating();
     if (germinating.endedEarly() || !isNear(tested.rate(), germinating.share().value())) {
       remarks.add(
-          "The crop list gets rate "
-              + ListNumbers.percent(tested.rate())
-              + " and tested-seeds "
-              + tested.seeds()
-              + ": about as unsure as these limits.");
+          "The crop list gets rate %s and tested-seeds %s: about as unsure as these limits."
+              .formatted(ListNumbers.percent(tested.rate()), tested.seeds()));
     }
   }
 
@@ -118,28 +113,21 @@ final class GerminationWords {
     String bestC = Limits.temperature(best.tempC());
     remarks.add(
         best.tempC() == entry.atC()
-            ? "Of "
-                + Words.plural(lot.temperatures().size(), "temperature")
-                + " "
-                + bestC
-                + " is the best: most come up, or within two points of it, and soonest."
-            : "The best temperature is "
-                + bestC
-                + ", where "
-                + Words.percent(best.germinating().share().value())
-                + " come up; the crop list has another.");
+            ? "Of %s %s is the best: most come up, or within two points of it, and soonest."
+                .formatted(Words.plural(lot.temperatures().size(), "temperature"), bestC)
+            : "The best temperature is %s, where %s come up; the crop list has another."
+                .formatted(bestC, Words.percent(best.germinating().share().value())));
   }
 
   String base() {
     ThermalFit thermal = lot.thermal();
     return thermal == null
         ? why(lot.noBase())
-        : "Nothing develops at or below "
-            + Limits.temperature(thermal.base())
-            + "; above it, half are up after "
-            + Limits.whole(thermal.theta())
-            + " degree days."
-            + drawnThrough(thermal.temperaturesC());
+        : "Nothing develops at or below %s; above it, half are up after %s degree days.%s"
+            .formatted(
+                Limits.temperature(thermal.base()),
+                Limits.whole(thermal.theta()),
+                drawnThrough(thermal.temperaturesC()));
   }
 
   private String drawnThrough(List<Double> temperaturesC) {
@@ -152,10 +140,8 @@ final class GerminationWords {
     String beyond =
         leftOut.isEmpty()
             ? ""
-            : " "
-                + Words.list(leftOut)
-                + (leftOut.size() == 1 ? " is" : " are")
-                + " left out, as beyond the optimum.";
+            : " %s%s left out, as beyond the optimum."
+                .formatted(Words.list(leftOut), leftOut.size() == 1 ? " is" : " are");
     return temperaturesC.size() > 2
         ? beyond
         : beyond + " Two temperatures leave nothing to test the line by.";
@@ -196,29 +182,21 @@ final class GerminationWords {
     }
     String few = isOfFewTrays() ? FEW_TRAYS : mayHideABadTray(rho) ? NEARLY_ALL_UP : "";
     if (rho.value() < 0.0005) {
-      return "Trays differ no more than chance has it (correlation 0, at most "
-          + fine(rho.high())
-          + ")."
-          + few;
+      return "Trays differ no more than chance has it (correlation 0, at most %s).%s"
+          .formatted(fine(rho.high()), few);
     }
     String alike =
-        "Two seeds of one tray are alike by a correlation of "
-            + fine(rho.value())
-            + " ("
-            + fine(rho.low())
-            + " to "
-            + fine(rho.high())
-            + ")";
+        "Two seeds of one tray are alike by a correlation of %s (%s to %s)"
+            .formatted(fine(rho.value()), fine(rho.low()), fine(rho.high()));
     boolean asMany = at().germinating().endedEarly() || entry.tested().seeds() >= at().seeds();
     return asMany
         ? alike + "." + few
-        : alike
-            + ": "
-            + Words.plural(at().seeds(), "seed")
-            + " tell as much as "
-            + Words.count(entry.tested().seeds())
-            + " would in trays that are alike."
-            + few;
+        : "%s: %s tell as much as %s would in trays that are alike.%s"
+            .formatted(
+                alike,
+                Words.plural(at().seeds(), "seed"),
+                Words.count(entry.tested().seeds()),
+                few);
   }
 
   /** Three trays beside the first tell how trays differ, be it of several temperatures. */

@@ -77,26 +77,21 @@ public final class ChangeWords {
               + "; what it was bought for is spent, and no sale of it is reckoned with");
     }
     return Optional.of(
-        "buying "
-            + bought(change)
-            + " costs "
-            + money.amount(price.buy())
-            + " once"
-            + share(change, price, money)
-            + ", lasts "
-            + Words.plural(price.lastsYears(), "year")
-            + upkeep(price, money));
+        "buying %s costs %s once%s, lasts %s%s"
+            .formatted(
+                bought(change),
+                money.amount(price.buy()),
+                share(change, price, money),
+                Words.plural(price.lastsYears(), "year"),
+                upkeep(price, money)));
   }
 
   private static String share(Change change, Price price, Money money) {
     Place.Cost cost = change.place().cost();
     return !price.isShare() || cost == null
         ? ""
-        : " (of the "
-            + money.amount(cost.buy())
-            + " for "
-            + Words.plural(change.spacesNow(), "space")
-            + ", the share of those added)";
+        : " (of the %s for %s, the share of those added)"
+            .formatted(money.amount(cost.buy()), Words.plural(change.spacesNow(), "space"));
   }
 
   private static String upkeep(Price price, Money money) {

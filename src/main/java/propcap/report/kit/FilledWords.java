@@ -28,12 +28,11 @@ public final class FilledWords {
         filled.stream().filter(f -> f.chance() < f.goal()).map(f -> f.sowing().id()).toList();
     if (!lacking.isEmpty()) {
       sentences.add(
-          "Even by "
-              + (lacking.size() == 1 ? "itself" : "themselves")
-              + ", with endless room, no day tried brings "
-              + Words.list(lacking)
-              + " to "
-              + (lacking.size() == 1 ? "its goal." : "their goals."));
+          "Even by %s, with endless room, no day tried brings %s to %s"
+              .formatted(
+                  lacking.size() == 1 ? "itself" : "themselves",
+                  Words.list(lacking),
+                  lacking.size() == 1 ? "its goal." : "their goals."));
     }
     return sentences;
   }

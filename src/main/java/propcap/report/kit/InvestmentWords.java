@@ -137,12 +137,8 @@ public record InvestmentWords(
           + " the same cost in both.";
     }
     if (investment.gain().isLess() && !isUpkeepSaved()) {
-      return "Do not buy "
-          + what()
-          + asIn("")
-          + ": even before it is paid for, the margin is "
-          + margin()
-          + ".";
+      return "Do not buy %s%s: even before it is paid for, the margin is %s."
+          .formatted(what(), asIn(""), margin());
     }
     return ChangeWords.names(unpriced)
         + asIn(",")
@@ -161,12 +157,8 @@ public record InvestmentWords(
   }
 
   private String verdict(Worth worth) {
-    return start(worth)
-        + why(worth)
-        + " (net present value "
-        + value(worth)
-        + ")."
-        + whatWouldTell(worth);
+    return "%s%s (net present value %s).%s"
+        .formatted(start(worth), why(worth), value(worth), whatWouldTell(worth));
   }
 
   private String why(Worth worth) {

@@ -94,10 +94,8 @@ public final class TradeWords {
     return switch (step) {
       case SOW -> "the heat is " + full + ", and trays wait to be sown";
       case LEAVE ->
-          "the tables are "
-              + full
-              + (plantsStretch ? ", and trays stretch waiting" : ", and trays wait")
-              + " to leave the heat";
+          "the tables are %s%s to leave the heat"
+              .formatted(full, plantsStretch ? ", and trays stretch waiting" : ", and trays wait");
       case POT -> "the tables are " + full + ", and plugs wait to be potted on";
       case HARDEN -> "the hardening area is " + full + ", and ready plants wait for it";
     };

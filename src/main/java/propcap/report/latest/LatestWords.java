@@ -42,10 +42,8 @@ final class LatestWords {
   }
 
   private String what() {
-    return "its "
-        + Words.count(row.sowing().plantsNeeded())
-        + " plants on time in "
-        + springs(row.answer().goal());
+    return "its %s plants on time in %s"
+        .formatted(Words.count(row.sowing().plantsNeeded()), springs(row.answer().goal()));
   }
 
   /** Such as {@code 9 springs of 10}, or {@code 95 % of springs} where tenths do not say it. */
@@ -101,24 +99,19 @@ final class LatestWords {
   private String never() {
     Optional<Day> best = row.answer().inHouse().best();
     if (best.isEmpty()) {
-      return row.sowing().id()
-          + ": no working day is left before its bed's last, "
-          + day(row.sowing().bedBy())
-          + ".";
+      return "%s: no working day is left before its bed's last, %s."
+          .formatted(row.sowing().id(), day(row.sowing().bedBy()));
     }
     boolean isNear =
         row.answer().inHouse().days().stream().anyMatch(d -> d.high() >= row.answer().goal());
-    return row.sowing().id()
-        + ": on no working day that is left does it have "
-        + what()
-        + "; the best is "
-        + day(best.get().sow())
-        + ", with "
-        + chance(best.get())
-        + (isNear ? ", which the springs do not tell from it" : "")
-        + "; "
-        + aloneAtBest()
-        + ".";
+    return "%s: on no working day that is left does it have %s; the best is %s, with %s%s; %s."
+        .formatted(
+            row.sowing().id(),
+            what(),
+            day(best.get().sow()),
+            chance(best.get()),
+            isNear ? ", which the springs do not tell from it" : "",
+            aloneAtBest());
   }
 
   private String aloneAtBest() {
@@ -152,12 +145,8 @@ final class LatestWords {
         "Not on every day before that: sown "
             + (first.equals(end)
                 ? "on " + day(first)
-                : "on "
-                    + Words.plural(last.holes().size(), "day")
-                    + " from "
-                    + day(first)
-                    + " to "
-                    + day(end))
+                : "on %s from %s to %s"
+                    .formatted(Words.plural(last.holes().size(), "day"), day(first), day(end)))
             + " it falls short.");
   }
 
@@ -199,10 +188,11 @@ final class LatestWords {
     List<LatestRow> inTime = standing(rows, Standing.IN_TIME);
     if (rows.stream().anyMatch(LatestRow::isPlanned)) {
       sentences.add(
-          inTime.size()
-              + " of "
-              + Words.plural((double) rows.stream().filter(LatestRow::isPlanned).count(), "sowing")
-              + " are sown by their last day as planned.");
+          "%s of %s are sown by their last day as planned."
+              .formatted(
+                  inTime.size(),
+                  Words.plural(
+                      (double) rows.stream().filter(LatestRow::isPlanned).count(), "sowing")));
     }
     add(sentences, "Too late as planned: ", standing(rows, Standing.LATE), LatestWords::byDays);
     add(sentences, "After it, within the error: ", standing(rows, Standing.NEAR), LatestWords::id);
@@ -221,22 +211,15 @@ final class LatestWords {
         .ifPresent(
             r ->
                 sentences.add(
-                    id(r)
-                        + " has the least to spare: "
-                        + Words.plural(spare(r), "day")
-                        + ", to "
-                        + sowBy(r)
-                        + "."));
+                    "%s has the least to spare: %s, to %s."
+                        .formatted(id(r), Words.plural(spare(r), "day"), sowBy(r))));
     standing(rows, Standing.FILLED_IN).stream()
         .min(Comparator.comparing(r -> r.inHouse().orElseThrow().day().sow()))
         .ifPresent(
             r ->
                 sentences.add(
-                    "Of those filled in the first last day is "
-                        + sowBy(r)
-                        + ", of "
-                        + id(r)
-                        + "."));
+                    "Of those filled in the first last day is %s, of %s."
+                        .formatted(sowBy(r), id(r))));
     return sentences;
   }
 
@@ -246,11 +229,10 @@ final class LatestWords {
     return begun == 0
         ? Optional.empty()
         : Optional.of(
-            "Left out, as "
-                + (begun == 1 ? "it is" : "they are")
-                + " sown already: "
-                + (begun == 1 ? latest.begun().get(0) : Words.plural(begun, "sowing"))
-                + ". The question “now” tells whether to sow again.");
+            "Left out, as %s sown already: %s. The question “now” tells whether to sow again."
+                .formatted(
+                    begun == 1 ? "it is" : "they are",
+                    begun == 1 ? latest.begun().get(0) : Words.plural(begun, "sowing")));
   }
 
   private static List<LatestRow> standing(List<LatestRow> rows, Standing standing) {

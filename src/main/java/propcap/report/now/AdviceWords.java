@@ -75,11 +75,8 @@ final class AdviceWords {
       case SOW_AGAIN -> "sow " + Words.plural(advice.trays(), "tray") + " again on " + today();
       case BUY_IN -> "buy in " + Words.plural(advice.trays(), "plant") + cost(advice);
       case GIVE_UP ->
-          "give up "
-              + Words.plural(advice.trays(), "tray")
-              + " that are not needed ("
-              + Words.list(advice.what())
-              + ")";
+          "give up %s that are not needed (%s)"
+              .formatted(Words.plural(advice.trays(), "tray"), Words.list(advice.what()));
       case POT_NOW ->
           "pot on "
               + Words.list(advice.what())
@@ -111,12 +108,8 @@ final class AdviceWords {
     LocalDate last = season.date(advice.lastDay().getAsInt());
     return last.equals(now.now().scenario().today())
         ? "tomorrow " + trays + (advice.trays() == 1 ? " is" : " are") + " no longer enough"
-        : "on "
-            + day(last)
-            + " "
-            + trays
-            + (advice.trays() == 1 ? " is" : " are")
-            + " still enough";
+        : "on %s %s%s still enough"
+            .formatted(day(last), trays, advice.trays() == 1 ? " is" : " are");
   }
 
   /** What it does to the other sowings, such as {@code 0.7 fewer}; for several, to all. */
@@ -143,20 +136,16 @@ final class AdviceWords {
     Chance then = advice.chance();
     if (then == null) {
       told.add(
-          Words.capital(what(advice))
-              + ": on average "
-              + others(advice)
-              + " sowings have their plants on time.");
+          "%s: on average %s sowings have their plants on time."
+              .formatted(Words.capital(what(advice)), others(advice)));
     } else {
       told.add(
-          whose(advice)
-              + ": "
-              + what(advice)
-              + ", and its plants are on time in "
-              + Words.springs(then.chance())
-              + "; as it stands, in "
-              + Words.springs(of(advice).now().chanceMet())
-              + ".");
+          "%s: %s, and its plants are on time in %s; as it stands, in %s."
+              .formatted(
+                  whose(advice),
+                  what(advice),
+                  Words.springs(then.chance()),
+                  Words.springs(of(advice).now().chanceMet())));
     }
     String until = until(advice);
     if (!until.isEmpty()) {
@@ -164,10 +153,8 @@ final class AdviceWords {
     }
     if (advice.sowing() != null && !others(advice).equals("none")) {
       told.add(
-          "On average "
-              + others(advice)
-              + " of the other sowings have their plants on time"
-              + (advice.others().isLess() ? ", for lack of room." : "."));
+          "On average %s of the other sowings have their plants on time%s"
+              .formatted(others(advice), advice.others().isLess() ? ", for lack of room." : "."));
     }
     return String.join(" ", told);
   }

@@ -54,17 +54,14 @@ final class NowWords {
     long safe = now.safe();
     long risk = now.count(Standing.AT_RISK);
     long lost = now.count(Standing.LOST);
-    return "On "
-        + today()
-        + " "
-        + safe
-        + " of "
-        + Words.plural(now.sowings().size(), "sowing")
-        + (safe == 1 ? " is" : " are")
-        + " safe, "
-        + than(safe - now.safeInWinter())
-        + (risk + lost == 0 ? ": none is at risk" : "; " + risk + " at risk, " + lost + " lost")
-        + ".";
+    return "On %s %s of %s%s safe, %s%s."
+        .formatted(
+            today(),
+            safe,
+            Words.plural(now.sowings().size(), "sowing"),
+            safe == 1 ? " is" : " are",
+            than(safe - now.safeInWinter()),
+            risk + lost == 0 ? ": none is at risk" : "; " + risk + " at risk, " + lost + " lost");
   }
 
   private static String than(long more) {
@@ -75,13 +72,11 @@ final class NowWords {
 
   /** Of those needed: what one sowing has over makes up for no other. */
   private String plants() {
-    return "On average "
-        + Words.estimate(now.now().balance().supplied())
-        + " of the "
-        + Words.count((double) now.now().scenario().plantsNeeded())
-        + " plants needed will be on time, in winter "
-        + Words.estimate(now.winter().balance().supplied())
-        + ".";
+    return "On average %s of the %s plants needed will be on time, in winter %s."
+        .formatted(
+            Words.estimate(now.now().balance().supplied()),
+            Words.count((double) now.now().scenario().plantsNeeded()),
+            Words.estimate(now.winter().balance().supplied()));
   }
 
   /** What changed since it was asked before. */
@@ -131,14 +126,12 @@ final class NowWords {
         .filter(p -> p.fullDays() >= 1)
         .map(
             p ->
-                p.place().name()
-                    + " is full on "
-                    + Words.count(p.fullDays())
-                    + " of the days to come; "
-                    + p.stands()
-                    + " of its "
-                    + p.place().spaces()
-                    + " spaces are taken now.");
+                "%s is full on %s of the days to come; %s of its %s spaces are taken now."
+                    .formatted(
+                        p.place().name(),
+                        Words.count(p.fullDays()),
+                        p.stands(),
+                        p.place().spaces()));
   }
 
   /** Trays that should have been sown by now and are not in the log. */

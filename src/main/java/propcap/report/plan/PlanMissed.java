@@ -58,11 +58,8 @@ record PlanMissed(Planned planned) {
     }
     String endless = "with endless room" + (hasHandsLimited() ? " and hands" : "");
     String best =
-        "sown on "
-            + Dates.day(alone.sowing().sow(), planned.start().season())
-            + " in "
-            + trays
-            + ", the most that it may have";
+        "sown on %s in %s, the most that it may have"
+            .formatted(Dates.day(alone.sowing().sow(), planned.start().season()), trays);
     if (alone.isOutOfReach() && alone.chance() < planned.goals().get(s)) {
       return "not even alone "
           + endless
@@ -77,12 +74,8 @@ record PlanMissed(Planned planned) {
             lackOfRoom(forecast),
             lackOfHands(),
             Optional.of(
-                "alone "
-                    + endless
-                    + " it comes to "
-                    + Words.chance(alone.chance())
-                    + " at best, "
-                    + best))
+                "alone %s it comes to %s at best, %s"
+                    .formatted(endless, Words.chance(alone.chance()), best)))
         .flatMap(Optional::stream)
         .collect(Collectors.joining("; "));
   }
@@ -93,12 +86,11 @@ record PlanMissed(Planned planned) {
         .max(Comparator.comparingDouble(step -> waits(forecast, step)))
         .map(
             step ->
-                "it lacks room "
-                    + place(step, forecast)
-                    + ": "
-                    + Words.plural(waits(forecast, step), "tray-day")
-                    + " of waiting "
-                    + TradeWords.step(step));
+                "it lacks room %s: %s of waiting %s"
+                    .formatted(
+                        place(step, forecast),
+                        Words.plural(waits(forecast, step), "tray-day"),
+                        TradeWords.step(step)));
   }
 
   private Optional<String> lackOfHands() {

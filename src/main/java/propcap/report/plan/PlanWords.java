@@ -40,16 +40,13 @@ record PlanWords(Planned planned, Optional<Money> money) {
                 g -> {
                   SowingForecast was = planned.before().sowings().get(g.sowing());
                   SowingForecast is = planned.found().sowings().get(g.sowing());
-                  return is.sowing().id()
-                      + " ("
-                      + Words.count(is.onTime().mean())
-                      + " of its "
-                      + Words.count(is.sowing().plantsNeeded())
-                      + " plants on time, "
-                      + Words.count(was.onTime().mean())
-                      + " as it was"
-                      + enough(was, is)
-                      + ")";
+                  return "%s (%s of its %s plants on time, %s as it was%s)"
+                      .formatted(
+                          is.sowing().id(),
+                          Words.count(is.onTime().mean()),
+                          Words.count(is.sowing().plantsNeeded()),
+                          Words.count(was.onTime().mean()),
+                          enough(was, is));
                 })
             .toList());
   }
@@ -57,11 +54,8 @@ record PlanWords(Planned planned, Optional<Money> money) {
   private static String enough(SowingForecast was, SowingForecast is) {
     return was.chanceMet() == 0 && is.chanceMet() == 0
         ? ""
-        : "; all of them in "
-            + Words.springs(is.chanceMet())
-            + ", "
-            + Words.springs(was.chanceMet())
-            + " as it was";
+        : "; all of them in %s, %s as it was"
+            .formatted(Words.springs(is.chanceMet()), Words.springs(was.chanceMet()));
   }
 
   /** What the new plan is worth, or that the old one is kept. */
@@ -73,11 +67,8 @@ record PlanWords(Planned planned, Optional<Money> money) {
     return money
         .map(
             m ->
-                "The new plan brings "
-                    + m.difference(planned.gain())
-                    + " a spring against the plan as it was, on "
-                    + springs
-                    + ".")
+                "The new plan brings %s a spring against the plan as it was, on %s."
+                    .formatted(m.difference(planned.gain()), springs))
         .orElseGet(
             () ->
                 "The new plan takes "
@@ -96,11 +87,8 @@ record PlanWords(Planned planned, Optional<Money> money) {
     }
     return planned.found().scenario().sowings().equals(planned.start().sowings())
         ? "nothing tried was better."
-        : "the best found ("
-            + gain(planned.gain())
-            + ") is not better beyond doubt on "
-            + springs
-            + ".";
+        : "the best found (%s) is not better beyond doubt on %s."
+            .formatted(gain(planned.gain()), springs);
   }
 
   private String gain(Difference gain) {
@@ -144,11 +132,10 @@ record PlanWords(Planned planned, Optional<Money> money) {
     }
     if (money.isEmpty()) {
       return Optional.of(
-          "The sowings at their goal have "
-              + Words.plural(planned.bound().of(), "tray")
-              + "; no plan reaches these goals with fewer than "
-              + Words.count(planned.bound().of() - best.mean())
-              + ".");
+          "The sowings at their goal have %s; no plan reaches these goals with fewer than %s."
+              .formatted(
+                  Words.plural(planned.bound().of(), "tray"),
+                  Words.count(planned.bound().of() - best.mean())));
     }
     String more = Money.level(best.mean(), best.halfWidth());
     return Optional.of(
@@ -179,11 +166,10 @@ record PlanWords(Planned planned, Optional<Money> money) {
 
   /** How many trays are sown, before and now. */
   String traysSown() {
-    return "The new plan sows "
-        + Words.plural(planned.kept().scenario().trays(), "tray")
-        + ", the plan as it was "
-        + Words.count(planned.start().trays())
-        + ".";
+    return "The new plan sows %s, the plan as it was %s."
+        .formatted(
+            Words.plural(planned.kept().scenario().trays(), "tray"),
+            Words.count(planned.start().trays()));
   }
 
   /** How the search went. */
@@ -195,15 +181,13 @@ record PlanWords(Planned planned, Optional<Money> money) {
           case TIMETABLE -> "a timetable of mean days";
           case EACH_ALONE -> "each sowing at its own best";
         };
-    return "The search began with "
-        + from
-        + " and tried "
-        + Words.plural((double) search.tries(), "plan")
-        + " on "
-        + search.springs()
-        + " springs"
-        + (search.isStopped() ? "; it was stopped, and this is the best until then." : ".")
-        + takenBack();
+    return "The search began with %s and tried %s on %s springs%s%s"
+        .formatted(
+            from,
+            Words.plural((double) search.tries(), "plan"),
+            search.springs(),
+            search.isStopped() ? "; it was stopped, and this is the best until then." : ".",
+            takenBack());
   }
 
   private String takenBack() {

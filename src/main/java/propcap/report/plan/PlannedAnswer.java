@@ -61,14 +61,13 @@ public record PlannedAnswer(Planned planned, List<Filled> filled) implements Pag
     words.bound().ifPresent(lines::add);
     words.foremost().forEach(lines::add);
     return lines.endingWith(
-        planned.start().name()
-            + ": "
-            + Words.plural((double) planned.search().tries(), "plan")
-            + " tried on "
-            + planned.search().springs()
-            + " springs, seed "
-            + planned.settings().seed()
-            + (planned.search().isStopped() ? "; stopped by hand" : ""));
+        "%s: %s tried on %s springs, seed %s%s"
+            .formatted(
+                planned.start().name(),
+                Words.plural((double) planned.search().tries(), "plan"),
+                planned.search().springs(),
+                planned.settings().seed(),
+                planned.search().isStopped() ? "; stopped by hand" : ""));
   }
 
   @Override

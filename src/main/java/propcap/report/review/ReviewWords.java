@@ -58,16 +58,13 @@ final class ReviewWords {
 
   /** How often the ranges of one forecast held. */
   String held(Look look) {
-    return Words.capital(name(look))
-        + ": "
-        + Words.count(look.inside())
-        + " of "
-        + Words.plural(look.sowings(), "sowing")
-        + " came within "
-        + (look.sowings() == 1 ? "its range" : "their ranges")
-        + " of 8 springs of 10; "
-        + Words.range(look.low(), look.high()).replace("–", " to ")
-        + " are usual.";
+    return "%s: %s of %s came within %s of 8 springs of 10; %s are usual."
+        .formatted(
+            Words.capital(name(look)),
+            Words.count(look.inside()),
+            Words.plural(look.sowings(), "sowing"),
+            look.sowings() == 1 ? "its range" : "their ranges",
+            Words.range(look.low(), look.high()).replace("–", " to "));
   }
 
   /** What is not over, and what is not certain. */
@@ -121,16 +118,13 @@ final class ReviewWords {
 
   /** Such as {@code zinnia, cells with a seedling: 88 % assumed, 71 % seen (6.2 errors)}. */
   static String figure(Figure f) {
-    return f.crop()
-        + ", "
-        + name(f.figure())
-        + ": "
-        + amount(f, f.assumed())
-        + " assumed, "
-        + amount(f, f.seen())
-        + " seen ("
-        + Words.amount(Math.abs(f.off()))
-        + " standard errors)";
+    return "%s, %s: %s assumed, %s seen (%s standard errors)"
+        .formatted(
+            f.crop(),
+            name(f.figure()),
+            amount(f, f.assumed()),
+            amount(f, f.seen()),
+            Words.amount(Math.abs(f.off())));
   }
 
   static String name(LogFigure figure) {

@@ -140,12 +140,11 @@ record SizeNotes(SizeWords words) {
         Stream.of(RoomWait.values())
             .max(Comparator.comparingDouble(step -> waited(sowings, step)))
             .orElseThrow();
-    return "of "
-        + Words.plural(all, "tray-day")
-        + " a spring that these trays wait for room, "
-        + Words.amount(waited(sowings, most))
-        + " are waited "
-        + TradeWords.step(most);
+    return "of %s a spring that these trays wait for room, %s are waited %s"
+        .formatted(
+            Words.plural(all, "tray-day"),
+            Words.amount(waited(sowings, most)),
+            TradeWords.step(most));
   }
 
   private static double waited(List<SowingForecast> sowings, RoomWait step) {
@@ -154,14 +153,11 @@ record SizeNotes(SizeWords words) {
 
   /** What becomes of their cells. */
   private static String plants(List<SowingForecast> sowings) {
-    return "of "
-        + Words.count(sowings.stream().mapToDouble(s -> s.cellsSown().mean()).sum())
-        + " cells sown "
-        + Words.count(sowings.stream().mapToDouble(s -> s.onTime().mean()).sum())
-        + " are plants on time and "
-        + Words.count(sowings.stream().mapToDouble(s -> s.late().mean()).sum())
-        + " late, where "
-        + Words.count(sowings.stream().mapToDouble(s -> s.sowing().plantsNeeded()).sum())
-        + " are needed";
+    return "of %s cells sown %s are plants on time and %s late, where %s are needed"
+        .formatted(
+            Words.count(sowings.stream().mapToDouble(s -> s.cellsSown().mean()).sum()),
+            Words.count(sowings.stream().mapToDouble(s -> s.onTime().mean()).sum()),
+            Words.count(sowings.stream().mapToDouble(s -> s.late().mean()).sum()),
+            Words.count(sowings.stream().mapToDouble(s -> s.sowing().plantsNeeded()).sum()));
   }
 }

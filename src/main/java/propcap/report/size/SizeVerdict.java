@@ -24,10 +24,10 @@ record SizeVerdict(SizeWords words) {
     if (sizing().isDecided()) {
       return answer.map(this::decided).orElseGet(this::noneHolds);
     }
-    return "Not decided in "
-        + Words.plural(sizing().most(), "spring")
-        + ": "
-        + answer.map(this::seems).orElseGet(this::noneSeems);
+    return "Not decided in %s: %s"
+        .formatted(
+            Words.plural(sizing().most(), "spring"),
+            answer.map(this::seems).orElseGet(this::noneSeems));
   }
 
   private Sizing sizing() {
@@ -75,15 +75,13 @@ record SizeVerdict(SizeWords words) {
             + ").";
     return answer.equals(now)
         ? isEnough
-        : isEnough
-            + " "
-            + Words.capital(words.amount(0, answer.spaces().get(0)))
-            + words.ofNow(answer)
-            + ", would do: the smallest of "
-            + sizesTried()
-            + " ("
-            + words.estimate(answer)
-            + ").";
+        : "%s %s%s, would do: the smallest of %s (%s)."
+            .formatted(
+                isEnough,
+                Words.capital(words.amount(0, answer.spaces().get(0))),
+                words.ofNow(answer),
+                sizesTried(),
+                words.estimate(answer));
   }
 
   /** What comes of today's sizes, where they are not what was said. */
@@ -168,15 +166,13 @@ record SizeVerdict(SizeWords words) {
     if (isMargin()) {
       return best(answer, " seems best with ", " seem best") + largestMargin(" so far", answer);
     }
-    return best(answer, " seems to need ", " seem to be needed")
-        + ", so that "
-        + words.goal()
-        + ". With "
-        + bare(answer)
-        + " it is "
-        + words.estimate(answer)
-        + next(answer).map(c -> "; with " + bare(c) + " it is " + words.estimate(c)).orElse("")
-        + ".";
+    return "%s, so that %s. With %s it is %s%s."
+        .formatted(
+            best(answer, " seems to need ", " seem to be needed"),
+            words.goal(),
+            bare(answer),
+            words.estimate(answer),
+            next(answer).map(c -> "; with " + bare(c) + " it is " + words.estimate(c)).orElse(""));
   }
 
   /** What comes nearest before an answer and is open as well; or else what fails before it. */
@@ -194,10 +190,10 @@ record SizeVerdict(SizeWords words) {
   }
 
   private String noneSeems() {
-    return none("seems")
-        + words.estimate(sizing().nearestToGoal())
-        + ", and the goal is "
-        + words.shown(sizing().goal().least())
-        + ".";
+    return "%s%s, and the goal is %s."
+        .formatted(
+            none("seems"),
+            words.estimate(sizing().nearestToGoal()),
+            words.shown(sizing().goal().least()));
   }
 }

@@ -55,22 +55,19 @@ record SizeWords(Sizing sizing, Optional<Money> money) {
     MatchedWords matched = MatchedWords.of(sizing);
     return switch (measure()) {
       case MET ->
-          (matched.isAll() ? "every sowing" : matched.each())
-              + (matched.isAll() || matched.isOne() ? " has its" : " have their")
-              + " plants on time in at least "
-              + shown(sizing.goal().least())
-              + " of springs";
+          "%s%s plants on time in at least %s of springs"
+              .formatted(
+                  matched.isAll() ? "every sowing" : matched.each(),
+                  matched.isAll() || matched.isOne() ? " has its" : " have their",
+                  shown(sizing.goal().least()));
       case ON_TIME_SHARE ->
-          "at least "
-              + shown(sizing.goal().least())
-              + " of the plants needed"
-              + (matched.isAll() ? "" : " by " + matched.together())
-              + " are on time";
+          "at least %s of the plants needed%s are on time"
+              .formatted(
+                  shown(sizing.goal().least()), matched.isAll() ? "" : " by " + matched.together());
       case ON_TIME ->
-          "at least "
-              + shown(sizing.goal().least())
-              + (matched.isAll() ? "" : " of " + matched.together())
-              + " are on time in a mean spring";
+          "at least %s%s are on time in a mean spring"
+              .formatted(
+                  shown(sizing.goal().least()), matched.isAll() ? "" : " of " + matched.together());
       case MARGIN -> "the mean margin of a season is largest";
     };
   }

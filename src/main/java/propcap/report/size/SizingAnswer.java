@@ -38,11 +38,11 @@ public record SizingAnswer(Sizing sizing, FurnishingList order) implements Paged
     SizeNotes.of(sizing).all().forEach(lines::add);
     Headlines headlines =
         lines.endingWith(
-            sizing.scenario().name()
-                + ": "
-                + Words.plural((double) sizing.seasonsRun(), "spring")
-                + " of all sizes together, seed "
-                + sizing.settings().seed());
+            "%s: %s of all sizes together, seed %s"
+                .formatted(
+                    sizing.scenario().name(),
+                    Words.plural((double) sizing.seasonsRun(), "spring"),
+                    sizing.settings().seed()));
     return new Headlines(
         Stream.concat(headlines.told().stream(), orders(order).stream()).toList(),
         headlines.basis());

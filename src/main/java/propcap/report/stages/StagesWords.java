@@ -37,20 +37,15 @@ record StagesWords(CropStages crop, double listedTrays) {
               ? " Write a row ready, also where a tray is moved the same day."
               : "");
     }
-    return name()
-        + ": growing on takes "
-        + days(takes.learned().value())
-        + " days"
-        + at
-        + " ("
-        + days(takes.learned().low())
-        + "–"
-        + days(takes.learned().high())
-        + "), by "
-        + Words.plural(takes.trays(), "tray")
-        + " and the crop list’s "
-        + days(takes.listed().value())
-        + ".";
+    return "%s: growing on takes %s days%s (%s–%s), by %s and the crop list’s %s."
+        .formatted(
+            name(),
+            days(takes.learned().value()),
+            at,
+            days(takes.learned().low()),
+            days(takes.learned().high()),
+            Words.plural(takes.trays(), "tray"),
+            days(takes.listed().value()));
   }
 
   String losses() {
@@ -107,13 +102,11 @@ record StagesWords(CropStages crop, double listedTrays) {
   }
 
   private static String waited(List<Integer> waited) {
-    return "Ready plugs waited for their first move: half of "
-        + Words.plural(waited.size(), "tray")
-        + " up to "
-        + Words.plural(waited.get((waited.size() - 1) / 2), "day")
-        + ", the longest "
-        + Words.plural(waited.get(waited.size() - 1), "day")
-        + ". ";
+    return "Ready plugs waited for their first move: half of %s up to %s, the longest %s. "
+        .formatted(
+            Words.plural(waited.size(), "tray"),
+            Words.plural(waited.get((waited.size() - 1) / 2), "day"),
+            Words.plural(waited.get(waited.size() - 1), "day"));
   }
 
   /** How many trays were used how, and what the log cannot tell apart. */

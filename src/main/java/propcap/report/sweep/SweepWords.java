@@ -45,25 +45,14 @@ record SweepWords(Sweep sweep) {
     Swept best = sweep.best();
     Difference deciding = best.deciding(sweep.byMargin());
     if (deciding == null) {
-      return name(best)
-          + " is best as it is: none of the "
-          + Words.plural(others(), "other scenario")
-          + " came out with "
-          + measure()
-          + ".";
+      return "%s is best as it is: none of the %s came out with %s."
+          .formatted(name(best), Words.plural(others(), "other scenario"), measure());
     }
     String than = name(sweep.first());
     return deciding.isMore()
         ? name(best) + " is best: " + differences(best) + " against " + than + "."
-        : "Nothing tried clearly has "
-            + measure()
-            + " than "
-            + than
-            + ": "
-            + name(best)
-            + " came out best, with "
-            + differences(best)
-            + ".";
+        : "Nothing tried clearly has %s than %s: %s came out best, with %s."
+            .formatted(measure(), than, name(best), differences(best));
   }
 
   private String alike() {
@@ -79,11 +68,8 @@ record SweepWords(Sweep sweep) {
     if (names.size() > NAMED) {
       some.add(names.size() - NAMED + " more");
     }
-    return "The springs do not tell it from "
-        + Words.list(some)
-        + ": with "
-        + Words.given(sweep.confidence())
-        + " confidence one of these is the best.";
+    return "The springs do not tell it from %s: with %s confidence one of these is the best."
+        .formatted(Words.list(some), Words.given(sweep.confidence()));
   }
 
   /** Those that the springs do not tell from the best, by name. */
@@ -97,10 +83,8 @@ record SweepWords(Sweep sweep) {
     String told = plants == null ? "" : Words.difference(plants) + " plants on time";
     return (margin == null
             ? told
-            : told
-                + " and "
-                + new Money(SweptRow.currency(sweep)).difference(margin)
-                + " of margin")
+            : "%s and %s of margin"
+                .formatted(told, new Money(SweptRow.currency(sweep)).difference(margin)))
         + " a spring";
   }
 
@@ -112,13 +96,11 @@ record SweepWords(Sweep sweep) {
   }
 
   private static String leader(Swept swept) {
-    return Words.shortened(swept.variant().name(), LONGEST_LED)
-        + ": "
-        + Words.estimate(swept.onTime())
-        + " on time, "
-        + swept.safe()
-        + " of "
-        + swept.variant().scenario().sowings().size()
-        + " sowings safe";
+    return "%s: %s on time, %s of %s sowings safe"
+        .formatted(
+            Words.shortened(swept.variant().name(), LONGEST_LED),
+            Words.estimate(swept.onTime()),
+            swept.safe(),
+            swept.variant().scenario().sowings().size());
   }
 }

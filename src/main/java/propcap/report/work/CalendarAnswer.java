@@ -58,14 +58,12 @@ public record CalendarAnswer(
     List<Day> days = new ArrayList<>(calendar.days(period));
     days.sort(Comparator.comparingDouble(d -> -d.hours().mean()));
     lines.add(
-        "Work: "
-            + WorkWords.hours(calendar.hours(period))
-            + " on average; most on "
-            + Dates.dayOfWeek(days.get(0).date(), calendar.scenario().season())
-            + ": "
-            + WorkWords.hours(days.get(0).hours().mean())
-            + ", in 1 spring of 10 more than "
-            + WorkWords.hours(days.get(0).hours().p90()));
+        "Work: %s on average; most on %s: %s, in 1 spring of 10 more than %s"
+            .formatted(
+                WorkWords.hours(calendar.hours(period)),
+                Dates.dayOfWeek(days.get(0).date(), calendar.scenario().season()),
+                WorkWords.hours(days.get(0).hours().mean()),
+                WorkWords.hours(days.get(0).hours().p90())));
     return lines.endingWith(
         calendar.scenario().name()
             + ", "

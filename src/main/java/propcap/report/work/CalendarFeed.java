@@ -126,12 +126,14 @@ final class CalendarFeed {
     String works = "about " + WorkWords.hours(task.hours()) + " of work";
     Planned planned = task.planned();
     if (planned != null) {
-      return crop
-          + "\nPlanned for "
-          + Dates.dayOfWeek(planned.due(), season)
-          + (planned.isOnItsDay() ? "" : ": " + WorkWords.asPlanned(planned, task.latest(), season))
-          + "; "
-          + works;
+      return "%s\nPlanned for %s%s; %s"
+          .formatted(
+              crop,
+              Dates.dayOfWeek(planned.due(), season),
+              planned.isOnItsDay()
+                  ? ""
+                  : ": " + WorkWords.asPlanned(planned, task.latest(), season),
+              works);
     }
     String range = Words.range(task.trays());
     String trays = Words.plural(task.trays().mean(), "tray");

@@ -8,7 +8,7 @@ import propcap.study.statistics.Difference;
 import propcap.study.statistics.MeanLimits;
 import propcap.study.statistics.Stat;
 
-/** Amounts of a currency, shown rounded half up to whole units. */
+/** Amounts of a currency, shown rounded half up to whole units but where the error is smaller. */
 public record Money(String currency) {
 
   /** The scenario's currency; empty where no money is asked. */
@@ -51,7 +51,9 @@ public record Money(String currency) {
 
   /** A mean and half its interval, without the currency. */
   public static String bare(double mean, double halfWidth) {
-    return Words.signed(mean) + " ± " + whole(BigDecimal.valueOf(Words.finite(halfWidth)));
+    return isOfCents(halfWidth)
+        ? Words.difference(mean, cents(halfWidth))
+        : Words.signed(mean) + " ± " + whole(BigDecimal.valueOf(Words.finite(halfWidth)));
   }
 
   /** A level and the larger half of its 95 % interval, without its currency. */
@@ -64,10 +66,22 @@ public record Money(String currency) {
 
   /** A level and half its 95 % interval, without its currency. */
   public static String level(double mean, double halfWidth) {
+    if (isOfCents(halfWidth)) {
+      return Words.estimate(mean, cents(halfWidth));
+    }
     String amount = whole(BigDecimal.valueOf(Words.finite(mean)));
     return halfWidth == 0
         ? amount
         : amount + " ± " + whole(BigDecimal.valueOf(Words.finite(halfWidth)));
+  }
+
+  /** An error that would be rounded to none is told in hundredths of the currency. */
+  private static boolean isOfCents(double halfWidth) {
+    return halfWidth > 0 && halfWidth < 0.5;
+  }
+
+  private static double cents(double halfWidth) {
+    return Math.max(halfWidth, 0.01);
   }
 
   private static String whole(BigDecimal amount) {

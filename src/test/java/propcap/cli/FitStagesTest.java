@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Objects;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import propcap.farm.Crop;
@@ -81,8 +82,14 @@ class FitStagesTest {
 
   @Test
   void theSameLogGivesTheSameBytes() throws Exception {
-    String log = Files.readString(Path.of("demo-data/tray-log.csv"));
+    // A sowing of each crop: all five take more than twice as long.
+    String log =
+        Files.readAllLines(Path.of("demo-data/tray-log.csv")).stream()
+            .filter(row -> !row.startsWith("tomato-25b") && !row.startsWith("tomato-25c"))
+            .filter(row -> !row.startsWith("zinnia-25b"))
+            .collect(Collectors.joining("\n", "", "\n"));
     fit(log);
+    assertThat(out().resolve("stages.json")).content().contains("tomato").contains("zinnia");
     String first = Files.readString(out().resolve("stages.html"));
     fit(log);
     assertThat(Files.readString(out().resolve("stages.html"))).isEqualTo(first);

@@ -31,7 +31,7 @@ class PlanCommandTest {
 
   @Test
   void aPlanIsASowingPlanThatTheScenarioReads() throws Exception {
-    Run run = plan("--tries", "60");
+    Run run = plan("--tries", "20");
     assertThat(run.err()).isEmpty();
     assertThat(run.exitCode()).isIn(Propcap.DONE, Propcap.NO);
     assertThat(run.out()).contains("Sowings safe").contains("seed 1");

@@ -2,6 +2,7 @@ package propcap.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.tngtech.archunit.ArchConfiguration;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
@@ -15,13 +16,19 @@ import propcap.results.AnswerKind;
 /** Each answer says itself what is written of it, so that no two may say the same. */
 class AnswerKindsTest {
   private static final List<AnswerKind> KINDS =
-      new ClassFileImporter()
-              .withImportOption(new ImportOption.DoNotIncludeTests())
-              .importPackages("propcap.report")
-              .stream()
-              .filter(each -> each.isAssignableTo(Answer.class) && !each.isInterface())
-              .map(AnswerKindsTest::kind)
-              .toList();
+      ArchConfiguration.withThreadLocalScope(AnswerKindsTest::kinds);
+
+  /** Of classes elsewhere nothing is asked, and to read them all takes long. */
+  private static List<AnswerKind> kinds(ArchConfiguration reading) {
+    reading.setResolveMissingDependenciesFromClassPath(false);
+    return new ClassFileImporter()
+            .withImportOption(new ImportOption.DoNotIncludeTests())
+            .importPackages("propcap.report", "propcap.results")
+            .stream()
+            .filter(each -> each.isAssignableTo(Answer.class) && !each.isInterface())
+            .map(AnswerKindsTest::kind)
+            .toList();
+  }
 
   private static AnswerKind kind(JavaClass answer) {
     try {

@@ -54,6 +54,11 @@ public record RunSettings(
     return new RunSettings(seed, seasons, precision, threads, newEngine);
   }
 
+  /** So many seasons of another seed, all of which are run. */
+  public RunSettings ofSeed(long newSeed, int newSeasons) {
+    return new RunSettings(newSeed, newSeasons, null, threads, engine);
+  }
+
   public RunSettings withSeasons(int newSeasons) {
     return new RunSettings(seed, newSeasons, precision, threads, engine);
   }

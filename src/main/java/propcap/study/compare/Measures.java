@@ -137,18 +137,7 @@ public final class Measures {
 
   /** How many sowings of a scenario are safe in such seasons of it. */
   public int safe(Scenario scenario, List<double[]> seasons) {
-    return (int)
-        IntStream.range(0, scenario.sowings().size())
-            .filter(
-                s ->
-                    Safety.of(chance(seasons, s), Safety.goal(scenario.sowings().get(s)))
-                        == Safety.SAFE)
-            .count();
-  }
-
-  /** One number over the seasons. */
-  public static double[] column(List<double[]> seasons, int measure) {
-    return seasons.stream().mapToDouble(numbers -> numbers[measure]).toArray();
+    return Safety.count(scenario.sowings(), s -> chance(seasons, s));
   }
 
   private static IntStream ofCrop(Scenario scenario, String crop) {

@@ -140,7 +140,7 @@ final class OpenSowing {
 
   private boolean isReached(int[] enough, int inTrays, Strata strata) {
     double[] met = Arrays.stream(enough).mapToDouble(e -> e <= inTrays ? 1 : 0).toArray();
-    return MeanLimits.ofChance(met, strata, MeanLimits.CONFIDENCE).low() >= goal;
+    return MeanLimits.ofChance(met, strata).low() >= goal;
   }
 
   private int mostOfUse(int[] enough) {

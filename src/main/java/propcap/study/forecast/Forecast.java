@@ -184,10 +184,7 @@ public record Forecast(
     return Paired.difference(
         others.stream().limit(both).mapToDouble(plants -> plants).toArray(),
         rows.stream().limit(both).mapToDouble(SeasonRow::onTime).toArray(),
-        Strata.of(scenario, settings.seed(), both),
-        true,
-        MeanLimits.CONFIDENCE,
-        1);
+        Strata.of(scenario, settings.seed(), both));
   }
 
   /** The open places that would do for a sowing at a step, such as "Chamber or Mats". */

@@ -68,13 +68,12 @@ final class HandsSummary {
   HandsForecast forecast(Strata strata) {
     int days = worked.length;
     Map<WorkKind, Stat> waiting = new EnumMap<>(WorkKind.class);
-    waited.forEach(
-        (work, column) -> waiting.put(work, Samples.of(column.numbers(), strata).stat()));
+    waited.forEach((work, column) -> waiting.put(work, column.stat(strata)));
     return new HandsForecast(
-        Samples.of(hours(0, days), strata).stat(),
+        Stat.of(hours(0, days), strata),
         byWork(0, days),
         (int) IntStream.range(0, days).filter(this::isWorkingDay).count(),
-        Samples.of(daysShort.numbers(), strata).stat(),
+        daysShort.stat(strata),
         waiting,
         IntStream.range(0, days).mapToObj(day -> day(day, strata)).toList(),
         weeks(strata));
@@ -137,7 +136,7 @@ final class HandsSummary {
     return new HandsForecast.Week(
         monday,
         IntStream.range(from, to).mapToDouble(this::budget).sum(),
-        Samples.of(hours(from, to), strata).stat(),
+        Stat.of(hours(from, to), strata),
         byWork(from, to),
         seasons(IntStream.range(from, to).mapToLong(day -> shortOn[day]).sum()));
   }

@@ -9,7 +9,6 @@ import org.jspecify.annotations.Nullable;
 import propcap.farm.Loss;
 import propcap.season.SeasonOutcome;
 import propcap.study.statistics.Column;
-import propcap.study.statistics.MeanLimits;
 import propcap.study.statistics.Paired;
 import propcap.study.statistics.Samples;
 import propcap.study.statistics.Strata;
@@ -90,7 +89,7 @@ final class ShortfallSummary {
     return new Shortfall(
         n,
         Samples.mean(now),
-        Paired.difference(withRoom, now, strata, false, MeanLimits.CONFIDENCE, 1),
+        Paired.difference(withRoom, now, strata, false, 1),
         ordinary,
         tooFewTrays / n,
         tooLate / n,

@@ -14,7 +14,6 @@ import propcap.season.SeasonOutcome;
 import propcap.study.statistics.Column;
 import propcap.study.statistics.Counts;
 import propcap.study.statistics.MeanLimits;
-import propcap.study.statistics.Samples;
 import propcap.study.statistics.Strata;
 
 /** One sowing over many seasons, counted as they come in. */
@@ -120,12 +119,12 @@ final class SowingSummary {
     int seasons = onTime.size();
     double[] isMet = new double[seasons];
     Arrays.setAll(isMet, n -> isMet(n) ? 1 : 0);
-    MeanLimits chance = MeanLimits.ofChance(isMet, strata, MeanLimits.CONFIDENCE);
+    MeanLimits chance = MeanLimits.ofChance(isMet, strata);
     return new Forecast.SowingForecast(
         sowing,
-        Samples.of(cellsSown.numbers(), strata).stat(),
-        Samples.of(onTime.numbers(), strata).stat(),
-        Samples.of(late.numbers(), strata).stat(),
+        cellsSown.stat(strata),
+        onTime.stat(strata),
+        late.stat(strata),
         Arrays.stream(isMet).sum() / seasons,
         chance.low(),
         chance.high(),

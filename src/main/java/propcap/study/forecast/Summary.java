@@ -173,8 +173,7 @@ public final class Summary {
             .toArray();
     double[] margin = margins.getElements();
     return new Forecast.Balance(
-        Samples.of(supplied, strata).stat(),
-        margin.length == 0 ? null : Samples.of(margin, strata).stat());
+        Stat.of(supplied, strata), margin.length == 0 ? null : Stat.of(margin, strata));
   }
 
   private Map<String, LocalDate> release() {
@@ -204,7 +203,7 @@ public final class Summary {
   private Map<Loss, Stat> losses(List<Map<Loss, Column>> crops, Strata strata) {
     Map<Loss, Stat> stats = new EnumMap<>(Loss.class);
     for (Loss cause : Loss.values()) {
-      stats.put(cause, Samples.of(sum(of(crops, cause)), strata).stat());
+      stats.put(cause, Stat.of(sum(of(crops, cause)), strata));
     }
     return stats;
   }
@@ -223,7 +222,7 @@ public final class Summary {
 
   private Map<RoomWait, Stat> waiting(Strata strata) {
     Map<RoomWait, Stat> stats = new EnumMap<>(RoomWait.class);
-    waiting.forEach((step, column) -> stats.put(step, Samples.of(column.numbers(), strata).stat()));
+    waiting.forEach((step, column) -> stats.put(step, column.stat(strata)));
     return stats;
   }
 

@@ -170,8 +170,7 @@ final class SowDays {
     for (int d = from; d < days.size(); d++) {
       int springs = met[d].length;
       MeanLimits limits =
-          MeanLimits.ofChance(
-              met[d], Strata.of(scenario, settings.seed(), springs), MeanLimits.CONFIDENCE);
+          MeanLimits.ofChance(met[d], Strata.of(scenario, settings.seed(), springs));
       tried.add(
           new Day(
               scenario.season().date(days.get(d)),

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import propcap.farm.Scenario;
+import propcap.season.SeasonOutcome;
 import propcap.study.RunSettings;
 import propcap.study.Seasons;
 import propcap.study.now.SeasonNow.Chance;
@@ -67,10 +68,7 @@ final class AdviceSprings {
 
   private int[][] run(Scenario changed, int from, int to) throws InterruptedException {
     try (Seasons seasons = Seasons.ofOneOfMany(changed, settings)) {
-      return seasons
-          .run(List.of(0), from, to, (s, outcome) -> outcome.onTime(), done -> {})
-          .get(0)
-          .toArray(int[][]::new);
+      return seasons.run(from, to, SeasonOutcome::onTime, done -> {}).toArray(int[][]::new);
     }
   }
 
@@ -96,7 +94,7 @@ final class AdviceSprings {
    * @param changes how many are told together
    */
   Difference difference(double[] first, double[] second, int changes) {
-    return Paired.difference(first, second, strata(), true, MeanLimits.CONFIDENCE, changes);
+    return Paired.difference(first, second, strata(), true, changes);
   }
 
   /** The difference in sowings met, but for one; -1: all. */
@@ -107,7 +105,7 @@ final class AdviceSprings {
 
   /** A chance in the springs that are told from. */
   Chance chance(double[] met) {
-    MeanLimits limits = MeanLimits.ofChance(met, strata(), MeanLimits.CONFIDENCE);
+    MeanLimits limits = MeanLimits.ofChance(met, strata());
     return new Chance(mean(met), limits.low(), limits.high());
   }
 

@@ -69,14 +69,11 @@ public final class Supplying {
     List<TrayYields> yields;
     try (Seasons seasons = Seasons.withDiaries(List.of(generous), settings)) {
       yields =
-          seasons
-              .run(
-                  List.of(0),
-                  0,
-                  n,
-                  (s, outcome) -> new TrayYields(generous, outcome.diary()),
-                  done -> progress.accept(UP_TO_GENEROUS * done / n))
-              .get(0);
+          seasons.run(
+              0,
+              n,
+              outcome -> new TrayYields(generous, outcome.diary()),
+              done -> progress.accept(UP_TO_GENEROUS * done / n));
     }
     double[] inHouse = inHouse(scenario, settings, progress);
     List<ForSowing> sowings = new Supplying(scenario, chance, yields, inHouse).sowings();
@@ -88,14 +85,8 @@ public final class Supplying {
 
   /** Sowings that are safe with the trays that are ordered, in the house as it is. */
   private static int safe(List<ForSowing> sowings, List<HouseUse> uses) {
-    return (int)
-        IntStream.range(0, sowings.size())
-            .filter(
-                s ->
-                    Safety.of(
-                            inHouse(sowings.get(s), s, uses), Safety.goal(sowings.get(s).sowing()))
-                        == Safety.SAFE)
-            .count();
+    return Safety.count(
+        sowings.stream().map(ForSowing::sowing).toList(), s -> inHouse(sowings.get(s), s, uses));
   }
 
   private static double inHouse(ForSowing sowing, int s, List<HouseUse> uses) {
@@ -119,21 +110,18 @@ public final class Supplying {
     int sowings = scenario.sowings().size();
     try (Seasons seasons = new Seasons(List.of(scenario), settings)) {
       List<boolean[]> met =
-          seasons
-              .run(
-                  List.of(0),
-                  0,
-                  n,
-                  (i, outcome) -> {
-                    boolean[] isMet = new boolean[sowings];
-                    for (int s = 0; s < sowings; s++) {
-                      isMet[s] = SeasonTotals.isMet(scenario, outcome, s);
-                    }
-                    return isMet;
-                  },
-                  done ->
-                      progress.accept(UP_TO_GENEROUS + (UP_TO_PLANNED - UP_TO_GENEROUS) * done / n))
-              .get(0);
+          seasons.run(
+              0,
+              n,
+              outcome -> {
+                boolean[] isMet = new boolean[sowings];
+                for (int s = 0; s < sowings; s++) {
+                  isMet[s] = SeasonTotals.isMet(scenario, outcome, s);
+                }
+                return isMet;
+              },
+              done ->
+                  progress.accept(UP_TO_GENEROUS + (UP_TO_PLANNED - UP_TO_GENEROUS) * done / n));
       return IntStream.range(0, sowings)
           .mapToDouble(s -> met.stream().filter(m -> m[s]).count() / (double) n)
           .toArray();
@@ -157,14 +145,11 @@ public final class Supplying {
         scenario.withSowings(
             sown.stream().map(s -> all.get(s).sowing().withTrays(all.get(s).ordered())).toList());
     try (Seasons seasons = Seasons.withDiaries(List.of(ordered), settings)) {
-      return seasons
-          .run(
-              List.of(0),
-              n,
-              2 * n,
-              (i, outcome) -> new HouseUse(ordered, outcome, sown, all.size()),
-              done -> progress.accept(UP_TO_PLANNED + (1 - UP_TO_PLANNED) * done / n))
-          .get(0);
+      return seasons.run(
+          n,
+          2 * n,
+          outcome -> new HouseUse(ordered, outcome, sown, all.size()),
+          done -> progress.accept(UP_TO_PLANNED + (1 - UP_TO_PLANNED) * done / n));
     }
   }
 

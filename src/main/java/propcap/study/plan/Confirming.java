@@ -19,7 +19,6 @@ import propcap.study.forecast.Summary;
 import propcap.study.money.Accounts;
 import propcap.study.statistics.Column;
 import propcap.study.statistics.Difference;
-import propcap.study.statistics.MeanLimits;
 import propcap.study.statistics.Paired;
 import propcap.study.statistics.Samples;
 import propcap.study.statistics.Strata;
@@ -97,7 +96,7 @@ final class Confirming {
     Summary summary = new Summary(before, fresh);
     try (Seasons seasons = new Seasons(List.of(before), fresh)) {
       int few = Math.min(BATCH, fresh.seasons());
-      seasons.run(List.of(0), 0, few, (s, o) -> o, done -> {}).get(0).forEach(summary::add);
+      seasons.run(0, few, o -> o, done -> {}).forEach(summary::add);
     }
     checkFits(fresh, Collections.nCopies(ALONE, summary), before.sowings().size());
   }
@@ -168,8 +167,7 @@ final class Confirming {
     List<Scenario> endless = plans.stream().map(Scenario::withEndlessRoom).toList();
     int n = Math.min(DEMAND_SPRINGS, fresh.seasons());
     try (Seasons seasons = new Seasons(endless, fresh)) {
-      List<List<SeasonOutcome>> unhindered =
-          seasons.run(List.of(BEFORE, FOUND), 0, n, (s, o) -> o, done -> {});
+      List<List<SeasonOutcome>> unhindered = seasons.run(n, (s, o) -> o, share -> {});
       List<Forecast> made = new ArrayList<>();
       for (int p = 0; p < plans.size(); p++) {
         unhindered.get(p).forEach(summaries.get(p)::addUnhindered);
@@ -182,7 +180,7 @@ final class Confirming {
   // What differs.
 
   private Difference difference(double[] before, double[] found) {
-    return Paired.difference(before, found, strata(before.length), true, MeanLimits.CONFIDENCE, 1);
+    return Paired.difference(before, found, strata(before.length));
   }
 
   /** Of the first so many fresh springs. */
@@ -280,7 +278,7 @@ final class Confirming {
     double[] now = Arrays.copyOf(worths[kept], n);
     double[] most = bounding.most(springs);
     return new Planned.Bound(
-        Paired.difference(now, most, strata(n), true, MeanLimits.CONFIDENCE, 1),
+        Paired.difference(now, most, strata(n)),
         Arrays.stream(most).average().orElseThrow(),
         chances);
   }
@@ -304,9 +302,6 @@ final class Confirming {
     double[] more = new double[springs.size()];
     Arrays.fill(more, now - fewest);
     return new Planned.Bound(
-        Paired.difference(
-            new double[more.length], more, strata(more.length), true, MeanLimits.CONFIDENCE, 1),
-        now,
-        chances);
+        Paired.difference(new double[more.length], more, strata(more.length)), now, chances);
   }
 }

@@ -144,8 +144,7 @@ public final class Planning {
 
   /** So many springs that have no part in the search. */
   private RunSettings fresh(int springs) {
-    return new RunSettings(
-        settings.seed() + APART, springs, null, settings.threads(), settings.engine());
+    return settings.ofSeed(settings.seed() + APART, springs);
   }
 
   private TakingBack.Fewest fewest(PlanSearch.Found found) throws InterruptedException {

@@ -5,10 +5,8 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Objects;
 import java.util.concurrent.Callable;
-import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
 import java.util.function.Function;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
@@ -18,7 +16,7 @@ import propcap.farm.Scenario;
 import propcap.season.House;
 import propcap.season.SeasonOutcome;
 import propcap.season.SeasonPlan;
-import propcap.study.TooLargeException;
+import propcap.study.SharedWork;
 import propcap.study.statistics.Strata;
 
 /**
@@ -94,16 +92,7 @@ final class TrialSprings implements AutoCloseable {
             return null;
           });
     }
-    for (Future<Void> share : pool.invokeAll(shares)) {
-      try {
-        share.get();
-      } catch (ExecutionException e) {
-        if (e.getCause() instanceof OutOfMemoryError) {
-          throw TooLargeException.outOfMemory();
-        }
-        throw new IllegalStateException("a season failed", e.getCause());
-      }
-    }
+    SharedWork.run(pool, shares);
     return kept.stream().map(Objects::requireNonNull).toList();
   }
 

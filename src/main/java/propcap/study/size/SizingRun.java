@@ -322,7 +322,7 @@ public final class SizingRun {
 
   /** What is told of one size has as many seasons as a forecast. */
   private RunSettings told() {
-    int seasons = Math.min(settings.seasons(), RunSettings.DEFAULT_SEASONS);
-    return new RunSettings(settings.seed(), seasons, null, settings.threads(), settings.engine());
+    return settings.ofSeed(
+        settings.seed(), Math.min(settings.seasons(), RunSettings.DEFAULT_SEASONS));
   }
 }

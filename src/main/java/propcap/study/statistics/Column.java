@@ -80,6 +80,10 @@ public final class Column {
     return numbers;
   }
 
+  public Stat stat(Strata strata) {
+    return Stat.of(numbers(), strata);
+  }
+
   /** What it takes in memory, bytes. */
   long bytes() {
     return 64 + (long) Short.BYTES * shorts.length + (long) Integer.BYTES * ints.length;

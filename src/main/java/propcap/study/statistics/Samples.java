@@ -28,6 +28,11 @@ public final class Samples {
     return new Samples(values.clone(), strata);
   }
 
+  /** One of the numbers that were kept of each season. */
+  public static double[] column(List<double[]> seasons, int number) {
+    return seasons.stream().mapToDouble(numbers -> numbers[number]).toArray();
+  }
+
   public static <T> double mean(List<T> seasons, ToDoubleFunction<T> number) {
     return mean(seasons.stream().mapToDouble(number).toArray());
   }

@@ -50,11 +50,15 @@ public record EquivalentCount(double rate, int seeds) {
   }
 
   private static double lower(Estimate told, double seeds) {
-    return BetaDist.inverseF(told.value() * seeds, (1 - told.value()) * seeds, Estimate.TAIL);
+    return quantile(told, seeds, Estimate.TAIL);
   }
 
   private static double upper(Estimate told, double seeds) {
-    return BetaDist.inverseF(told.value() * seeds, (1 - told.value()) * seeds, 1 - Estimate.TAIL);
+    return quantile(told, seeds, 1 - Estimate.TAIL);
+  }
+
+  private static double quantile(Estimate told, double seeds, double share) {
+    return BetaDist.inverseF(told.value() * seeds, (1 - told.value()) * seeds, share);
   }
 
   /**

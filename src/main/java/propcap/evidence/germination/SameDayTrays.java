@@ -1,11 +1,10 @@
 package propcap.evidence.germination;
 
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import propcap.farm.CountedTray;
-import propcap.farm.CountedTray.Inspection;
 
 /**
  * Trays that were inspected on the same days, as one.
@@ -22,26 +21,15 @@ record SameDayTrays(List<Double> days, List<Integer> seedlings) {
   static List<SameDayTrays> of(List<CountedTray> trays) {
     Map<List<Double>, int[]> byDays = new LinkedHashMap<>();
     for (CountedTray tray : trays) {
-      List<Inspection> looks =
-          tray.inspections().stream().filter(inspection -> inspection.days() > 0).toList();
-      List<Double> days = looks.stream().map(Inspection::days).toList();
+      List<FoundSeedlings> looks =
+          FoundSeedlings.of(tray).stream().filter(look -> look.toDays() > 0).toList();
+      List<Double> days = looks.stream().map(FoundSeedlings::toDays).toList();
       int[] fresh = byDays.computeIfAbsent(days, d -> new int[d.size()]);
-      int before = 0;
-      for (int i = 0; i < fresh.length; i++) {
-        fresh[i] += looks.get(i).emerged() - before;
-        before = looks.get(i).emerged();
-      }
+      Arrays.setAll(fresh, i -> fresh[i] + looks.get(i).seedlings());
     }
-    List<SameDayTrays> groups = new ArrayList<>();
-    byDays.forEach(
-        (days, fresh) -> {
-          List<Integer> seedlings = new ArrayList<>();
-          for (int n : fresh) {
-            seedlings.add(n);
-          }
-          groups.add(new SameDayTrays(days, seedlings));
-        });
-    return groups;
+    return byDays.entrySet().stream()
+        .map(e -> new SameDayTrays(e.getKey(), Arrays.stream(e.getValue()).boxed().toList()))
+        .toList();
   }
 
   double lastDays() {

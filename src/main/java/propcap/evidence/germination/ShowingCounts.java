@@ -7,16 +7,12 @@ import java.util.TreeMap;
 import java.util.function.DoubleUnaryOperator;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import propcap.farm.CountedTray;
-import propcap.farm.CountedTray.Inspection;
 
 /**
  * The trays of one lot at one temperature, as a likelihood wants them: when a seedling showed is
  * known only to lie between two inspections, and what never showed may yet have come later.
  */
 final class ShowingCounts {
-  /** Seedlings that showed after one inspection and by the next, of all trays together. */
-  record Interval(double fromDays, double toDays, int seedlings) {}
-
   /** The seeds of all trays that were last inspected on one day: up by then, and not. */
   private record End(double days, int up, int down) {
     /** Log-likelihood of a share that is up by then. */
@@ -29,7 +25,10 @@ final class ShowingCounts {
   private static final double OUT_OF_THE_QUESTION = -1e9;
 
   private final List<CountedTray> trays;
-  private final List<Interval> intervals = new ArrayList<>();
+
+  /** Those in which a seedling showed, of all trays together. */
+  private final List<FoundSeedlings> intervals = new ArrayList<>();
+
   private final List<End> ends = new ArrayList<>();
   private final int seeds;
   private final int emerged;
@@ -41,21 +40,17 @@ final class ShowingCounts {
     Map<Double, Map<Double, Integer>> shown = new TreeMap<>();
     Map<Double, List<CountedTray>> byEnd = new TreeMap<>();
     for (CountedTray tray : trays) {
-      double from = 0;
-      int before = 0;
-      for (Inspection inspection : tray.inspections()) {
-        int fresh = inspection.emerged() - before;
-        if (fresh > 0) {
+      for (FoundSeedlings found : FoundSeedlings.of(tray)) {
+        if (found.seedlings() > 0) {
           shown
-              .computeIfAbsent(from, d -> new TreeMap<>())
-              .merge(inspection.days(), fresh, Integer::sum);
+              .computeIfAbsent(found.fromDays(), d -> new TreeMap<>())
+              .merge(found.toDays(), found.seedlings(), Integer::sum);
         }
-        from = inspection.days();
-        before = inspection.emerged();
       }
       byEnd.computeIfAbsent(tray.lastDays(), d -> new ArrayList<>()).add(tray);
     }
-    shown.forEach((from, tos) -> tos.forEach((to, n) -> intervals.add(new Interval(from, to, n))));
+    shown.forEach(
+        (from, tos) -> tos.forEach((to, n) -> intervals.add(new FoundSeedlings(from, to, n))));
     byEnd.forEach(
         (days, there) -> {
           int up = there.stream().mapToInt(CountedTray::emerged).sum();
@@ -66,11 +61,6 @@ final class ShowingCounts {
 
   List<CountedTray> trays() {
     return trays;
-  }
-
-  /** Those in which a seedling showed. */
-  List<Interval> intervals() {
-    return intervals;
   }
 
   int seeds() {
@@ -90,8 +80,8 @@ final class ShowingCounts {
    * curve of any steepness equally well.
    */
   boolean tellACurve() {
-    for (Interval a : intervals) {
-      for (Interval b : intervals) {
+    for (FoundSeedlings a : intervals) {
+      for (FoundSeedlings b : intervals) {
         boolean apart = a.toDays() < b.fromDays();
         boolean oneBetween =
             a.toDays() == b.fromDays()
@@ -111,7 +101,7 @@ final class ShowingCounts {
    */
   double logLikelihoodOfTimes(CurveFamily family, double logMedian, double spread) {
     double sum = 0;
-    for (Interval interval : intervals) {
+    for (FoundSeedlings interval : intervals) {
       double share =
           family.between(
               z(interval.fromDays(), logMedian, spread), z(interval.toDays(), logMedian, spread));
@@ -171,9 +161,9 @@ final class ShowingCounts {
   double roughMedianDays() {
     int half = (emerged() + 1) / 2;
     int sum = 0;
-    List<Interval> inOrder = new ArrayList<>(intervals);
+    List<FoundSeedlings> inOrder = new ArrayList<>(intervals);
     inOrder.sort((a, b) -> Double.compare(a.toDays(), b.toDays()));
-    for (Interval interval : inOrder) {
+    for (FoundSeedlings interval : inOrder) {
       sum += interval.seedlings();
       if (sum >= half) {
         return (interval.fromDays() + interval.toDays()) / 2;

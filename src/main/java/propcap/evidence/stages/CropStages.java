@@ -2,8 +2,8 @@ package propcap.evidence.stages;
 
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import propcap.evidence.stages.TrayEvidence.Count;
 import propcap.evidence.stages.TrayEvidence.Readiness;
@@ -78,12 +78,7 @@ public record CropStages(
 
   /** How long ready plugs waited for their first move, in days, in rising order. */
   public List<Integer> waitedDays() {
-    return trays.stream()
-        .map(TrayEvidence::waitedDays)
-        .filter(Objects::nonNull)
-        .map(Objects::requireNonNull)
-        .sorted()
-        .toList();
+    return trays.stream().flatMap(t -> Stream.ofNullable(t.waitedDays())).sorted().toList();
   }
 
   /** The crop with what was learned in the place of what was listed. */

@@ -23,11 +23,7 @@ public record FrostDates(
    *     days of the record by rank, which hold whatever the distribution
    * @param fittedOrNull by the normal of last frosts; null where there is no such day
    */
-  public record FrostDate(double chance, DayEstimate counted, @Nullable DayEstimate fittedOrNull) {
-    public Optional<DayEstimate> fitted() {
-      return Optional.ofNullable(fittedOrNull);
-    }
-  }
+  public record FrostDate(double chance, DayEstimate counted, @Nullable DayEstimate fittedOrNull) {}
 
   static FrostDates of(FrostRecord record, List<Double> chances) {
     Optional<LastFrostFit> fit = LastFrostFit.of(record);

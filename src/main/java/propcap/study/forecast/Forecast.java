@@ -210,9 +210,4 @@ public record Forecast(
         .map(Place::name)
         .toList();
   }
-
-  /** The scenario's places that are open, in its order. */
-  public List<Place> openPlaces() {
-    return scenario.places().stream().filter(Place::isOpen).toList();
-  }
 }

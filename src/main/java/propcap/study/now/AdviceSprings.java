@@ -72,6 +72,20 @@ final class AdviceSprings {
     }
   }
 
+  /** Plants that a sowing lacks at most in as many of the springs tried on as its goal. */
+  double lacking(SowingNow of) {
+    int s = sowings.indexOf(of);
+    double[] lacking = of(beforeTrying(), o -> Math.max(0, of.sowing().plantsNeeded() - o[s]));
+    Arrays.sort(lacking);
+    return lacking[(int) Math.min(lacking.length - 1, Math.ceil(of.goal() * lacking.length))];
+  }
+
+  /** Of each spring, 1 where a sowing has the plants that it needs with so many more; else 0. */
+  double[] met(int[][] springs, SowingNow of, int more) {
+    int s = sowings.indexOf(of);
+    return of(springs, o -> o[s] + more >= of.sowing().plantsNeeded() ? 1 : 0);
+  }
+
   /** A number of each spring. */
   static double[] of(int[][] springs, ToDoubleFunction<int[]> number) {
     return Arrays.stream(springs).mapToDouble(number).toArray();

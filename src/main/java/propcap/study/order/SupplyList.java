@@ -206,8 +206,7 @@ final class SupplyList {
 
   /** The number that is not exceeded in so large a share of the seasons as the chance. */
   private int quantile(IntStream counts) {
-    Counts counted = new Counts();
-    counts.forEach(counted::add);
+    Counts counted = Counts.of(counts);
     return counted.size() == 0 ? 0 : counted.reached(chance);
   }
 

@@ -17,6 +17,7 @@ import propcap.study.Seasons;
 import propcap.study.forecast.Safety;
 import propcap.study.order.Supplies.ByMoney;
 import propcap.study.order.Supplies.ForSowing;
+import propcap.study.statistics.Counts;
 
 /**
  * The question before the season: how much seed, how many trays, pots and how much mix? More trays
@@ -162,7 +163,7 @@ public final class Supplying {
     Crop crop = scenario.cropOf(sowing);
     int tried = TIMES * sowing.trays() + MORE;
     int needed = sowing.plantsNeeded();
-    int[] enough = yields.stream().mapToInt(y -> y.enough(s, needed)).toArray();
+    Counts enough = Counts.of(yields.stream().mapToInt(y -> y.enough(s, needed)));
     double perTray = yields.stream().mapToDouble(y -> y.plantsPerTray(s)).average().orElse(0);
     Integer byMean = perTray > 0 ? (int) Math.min(tried, Math.ceil(needed / perTray)) : null;
     return new ForSowing(
@@ -181,14 +182,13 @@ public final class Supplying {
   }
 
   /** Share of seasons in which so many trays are enough. */
-  private static double chanceWith(int[] enough, int trays) {
-    return IntStream.of(enough).filter(e -> e <= trays).count() / (double) enough.length;
+  private static double chanceWith(Counts enough, int trays) {
+    return enough.share(e -> e <= trays);
   }
 
   /** The fewest trays that are enough with a chance; null where those tried are not. */
-  private static @Nullable Integer least(int[] enough, double chance, int tried) {
-    int[] sorted = IntStream.of(enough).sorted().toArray();
-    int trays = sorted[Math.max(0, (int) Math.ceil(chance * sorted.length - 1e-9) - 1)];
+  private static @Nullable Integer least(Counts enough, double chance, int tried) {
+    int trays = enough.reached(chance);
     return trays > tried ? null : (Integer) trays;
   }
 
@@ -201,7 +201,8 @@ public final class Supplying {
     return cells.isPresent() ? (Integer) cells.getAsInt() : null;
   }
 
-  private @Nullable ByMoney byMoney(Sowing sowing, int s, int[] enough, double perTray, int tried) {
+  private @Nullable ByMoney byMoney(
+      Sowing sowing, int s, Counts enough, double perTray, int tried) {
     Prices prices = scenario.prices();
     if (prices == null || perTray == 0) {
       return null;

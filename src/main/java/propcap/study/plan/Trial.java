@@ -9,7 +9,7 @@ import java.util.stream.IntStream;
  * What a plan brought on some springs, one after the other: the numbers that a search compares, by
  * spring, so that two plans are compared on the same ones.
  */
-public final class Trial {
+final class Trial {
   private final TrialPlan trialPlan;
   private final double[] worth;
 

@@ -72,11 +72,8 @@ public record Period(LocalDate from, LocalDate to) {
       throws BadQuestionException {
     if (last.isBefore(season.start()) || first.isAfter(season.end())) {
       throw new BadQuestionException(
-          asked
-              + " lies outside the season, which is from "
-              + season.start()
-              + " to "
-              + season.end());
+          "%s lies outside the season, which is from %s to %s"
+              .formatted(asked, season.start(), season.end()));
     }
     return new Period(
         first.isBefore(season.start()) ? season.start() : first,

@@ -1,6 +1,7 @@
 package propcap.evidence.germination;
 
 import java.util.List;
+import java.util.stream.IntStream;
 import propcap.farm.CountedTray;
 
 /**
@@ -28,11 +29,7 @@ final class BetaBinomial {
 
   /** How many of the counts are more than 0, 1, 2 and so on. */
   private static int[] above(int[] counts) {
-    int most = 0;
-    for (int count : counts) {
-      most = Math.max(most, count);
-    }
-    int[] above = new int[most];
+    int[] above = new int[IntStream.of(counts).max().orElse(0)];
     for (int count : counts) {
       for (int j = 0; j < count; j++) {
         above[j]++;

@@ -121,14 +121,9 @@ public final class Comparing {
       String here = currency(priced.get(0));
       if (!currency(other).equals(here)) {
         throw new BadQuestionException(
-            priced.get(0).name()
-                + " reckons in "
-                + here
-                + " and "
-                + other.name()
-                + " in "
-                + currency(other)
-                + ": amounts of different currencies cannot be compared; write both in one");
+            ("%s reckons in %s and %s in %s: amounts of different currencies cannot be compared;"
+                    + " write both in one")
+                .formatted(priced.get(0).name(), here, other.name(), currency(other)));
       }
     }
   }

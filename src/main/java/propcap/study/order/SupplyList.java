@@ -220,7 +220,7 @@ final class SupplyList {
     return amount >= 10 ? text("%,.0f", amount) : text("%.1f", amount);
   }
 
-  private static String plain(double number) {
+  static String plain(double number) {
     return BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
   }
 

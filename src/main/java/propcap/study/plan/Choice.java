@@ -2,6 +2,8 @@ package propcap.study.plan;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -125,10 +127,7 @@ record Choice(
   /** The sowing as it is, or as near to it as may be chosen. */
   Setting asItIs(Scenario scenario) {
     Setting was = asItWas(scenario);
-    int nearest = days.get(0);
-    for (int d : days) {
-      nearest = Math.abs(d - was.day()) < Math.abs(nearest - was.day()) ? d : nearest;
-    }
+    int nearest = Collections.min(days, Comparator.comparingInt(d -> Math.abs(d - was.day())));
     return new Setting(nearest, was.trays(), was.place());
   }
 

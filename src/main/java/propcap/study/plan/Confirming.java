@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import propcap.chance.Luck;
-import propcap.farm.Prices;
 import propcap.farm.Scenario;
 import propcap.season.SeasonOutcome;
 import propcap.season.SeasonPlan;
@@ -180,21 +179,14 @@ final class Confirming {
   // What differs.
 
   private Difference difference(double[] before, double[] found) {
-    return Paired.difference(before, found, strata(before.length));
-  }
-
-  /** Of the first so many fresh springs. */
-  private Strata strata(int springs) {
-    return Strata.of(scenarios.get(BEFORE), fresh.seed(), springs);
+    Strata strata = Strata.of(scenarios.get(BEFORE), fresh.seed(), before.length);
+    return Paired.difference(before, found, strata);
   }
 
   /** Margin of a season of a plan; without money, its trays as a cost. */
   private ToDoubleFunction<SeasonOutcome> worth(int plan) {
     Scenario scenario = scenarios.get(plan);
-    Prices prices = scenario.prices();
-    return prices == null
-        ? o -> -scenario.trays()
-        : o -> Accounts.margin(scenario, prices, o).doubleValue();
+    return scenario.prices() == null ? o -> -scenario.trays() : Accounts.marginOf(scenario);
   }
 
   /** Sowings met, of those that miss their goal beyond the error under either plan. */
@@ -278,9 +270,7 @@ final class Confirming {
     double[] now = Arrays.copyOf(worths[kept], n);
     double[] most = bounding.most(springs);
     return new Planned.Bound(
-        Paired.difference(now, most, strata(n)),
-        Arrays.stream(most).average().orElseThrow(),
-        chances);
+        difference(now, most), Arrays.stream(most).average().orElseThrow(), chances);
   }
 
   /** Of the sowings at their goal, the trays that they have more than the fewest that reach it. */
@@ -301,7 +291,6 @@ final class Confirming {
     }
     double[] more = new double[springs.size()];
     Arrays.fill(more, now - fewest);
-    return new Planned.Bound(
-        Paired.difference(new double[more.length], more, strata(more.length)), now, chances);
+    return new Planned.Bound(difference(new double[more.length], more), now, chances);
   }
 }

@@ -25,9 +25,6 @@ final class TakingBack {
   /** Less of a chance than counts as missed. Planning default, not measured. */
   private static final double A_GOAL = 0.01;
 
-  /** Standard errors within which a loss is none beyond doubt: 95 %, one-sided. */
-  private static final double IN_DOUBT = 1.645;
-
   private final List<Choice> choices;
   private final Trials trials;
   private final PlanObjective objective;
@@ -204,7 +201,7 @@ final class TakingBack {
     }
     Trial.Gap worth = plan.worthAbove(found);
     return missed <= A_GOAL
-        && (worth.mean() + IN_DOUBT * worth.se() >= 0
+        && (!worth.isLoss()
             || worth.mean() >= -mayCost
             || objective.score(plan) >= objective.score(found));
   }

@@ -95,7 +95,20 @@ final class Trial {
    *
    * @param se standard error
    */
-  record Gap(double mean, double se) {}
+  record Gap(double mean, double se) {
+    /** Standard errors within which a loss is none beyond doubt: 95 %, one-sided. */
+    private static final double IN_DOUBT = 1.645;
+
+    /** What it may be, by so many standard errors more than was seen. */
+    double atMost(double errors) {
+      return mean + errors * se;
+    }
+
+    /** Whether it is a loss beyond doubt. */
+    boolean isLoss() {
+      return atMost(IN_DOUBT) < 0;
+    }
+  }
 
   Gap worthAbove(Trial other) {
     return gap(other, i -> worth[i] - other.worth[i]);

@@ -126,13 +126,10 @@ public final class Shifting {
       Sowing shifted = sowings.get(s).shifted(days);
       if (!scenario.season().contains(shifted.sow())) {
         throw new BadQuestionException(
-            shifted.id()
-                + ", sown "
-                + Math.abs(days)
-                + (days < 0 ? " days earlier, " : " days later, ")
-                + "would be sown on "
-                + shifted.sow()
-                + ", outside the season; try less, or lengthen the season");
+            ("%s, sown %s days %s, would be sown on %s, outside the season; try less, or lengthen"
+                    + " the season")
+                .formatted(
+                    shifted.id(), Math.abs(days), days < 0 ? "earlier" : "later", shifted.sow()));
       }
       sowings.set(s, shifted);
     }

@@ -59,7 +59,7 @@ final class SweptSeasons {
     return o -> {
       double[] read = new double[NUMBERS + places + sowings];
       read[ON_TIME] = SeasonTotals.onTime(o);
-      read[LATE] = IntStream.range(0, sowings).mapToLong(o::late).sum();
+      read[LATE] = SeasonTotals.late(o);
       for (int p = 0; p < places; p++) {
         read[NUMBERS + p] = fullDays(scenario, o, p);
       }

@@ -183,7 +183,7 @@ final class WalkedTray {
       }
       case POTTED_ON -> {
         int pots = potTrays(entry.plants());
-        wasReadyBy(crop.pottingOn().when() == When.IF_HELD ? day - holds() : day);
+        wasReadyBy(readyIfPottedOn(day));
         stage = Stage.POTTED;
         standing.moveAsPots(entry, pots, Math.max(pots, potTrays(mostPlants)));
       }
@@ -225,8 +225,9 @@ final class WalkedTray {
     }
   }
 
-  private double holds() {
-    return crop.growingOn().holdsDays();
+  /** What is potted once it has been held too long had been ready for as long as it keeps. */
+  private double readyIfPottedOn(int day) {
+    return crop.pottingOn().when() == When.IF_HELD ? day - crop.growingOn().holdsDays() : day;
   }
 
   /** Trays of pots that it becomes: as many as the plants that took fill, or may be thought to. */
@@ -279,7 +280,7 @@ final class WalkedTray {
         && potting != When.NEVER
         && hasHandsFor(WorkKind.POT_ON)
         && standing.surelyHasRoomAsPots(potTrays(mostPlants))) {
-      wasNotReady(potting == When.IF_HELD ? day - holds() : day);
+      wasNotReady(readyIfPottedOn(day));
     }
   }
 

@@ -19,10 +19,10 @@ public record RunSettings(
   public static final int DEFAULT_SEASONS = 1000;
 
   /** More springs than these tell nothing that a grower could use. */
-  public static final int MOST_SEASONS = 1_000_000;
+  private static final int MOST_SEASONS = 1_000_000;
 
   /** More than any machine that a grower has. */
-  public static final int MOST_THREADS = 256;
+  private static final int MOST_THREADS = 256;
 
   /** On this machine's threads. */
   public RunSettings(long seed, int seasons, @Nullable Double precision, int threads) {

@@ -43,7 +43,7 @@ public record GerminationIndices(
     @Nullable Double uncertainty) {
 
   /** The indices of a tray. */
-  public static GerminationIndices of(CountedTray tray) {
+  static GerminationIndices of(CountedTray tray) {
     List<Inspection> looks = tray.inspections();
     int n = tray.emerged();
     double percent = 100.0 * n / tray.seeds();

@@ -30,13 +30,11 @@ final class ShowingCounts {
   private final List<FoundSeedlings> intervals = new ArrayList<>();
 
   private final List<End> ends = new ArrayList<>();
-  private final int seeds;
-  private final int emerged;
+  private final Tally tally;
 
   ShowingCounts(List<CountedTray> trays) {
     this.trays = List.copyOf(trays);
-    this.seeds = trays.stream().mapToInt(CountedTray::seeds).sum();
-    this.emerged = trays.stream().mapToInt(CountedTray::emerged).sum();
+    this.tally = Tally.of(trays);
     Map<Double, Map<Double, Integer>> shown = new TreeMap<>();
     Map<Double, List<CountedTray>> byEnd = new TreeMap<>();
     for (CountedTray tray : trays) {
@@ -53,9 +51,8 @@ final class ShowingCounts {
         (from, tos) -> tos.forEach((to, n) -> intervals.add(new FoundSeedlings(from, to, n))));
     byEnd.forEach(
         (days, there) -> {
-          int up = there.stream().mapToInt(CountedTray::emerged).sum();
-          int sown = there.stream().mapToInt(CountedTray::seeds).sum();
-          ends.add(new End(days, up, sown - up));
+          Tally end = Tally.of(there);
+          ends.add(new End(days, end.up(), end.seeds() - end.up()));
         });
   }
 
@@ -64,11 +61,11 @@ final class ShowingCounts {
   }
 
   int seeds() {
-    return seeds;
+    return tally.seeds();
   }
 
   int emerged() {
-    return emerged;
+    return tally.up();
   }
 
   double lastDays() {
@@ -145,16 +142,16 @@ final class ShowingCounts {
           }
           return sum;
         };
-    if (emerged == 0) {
+    if (emerged() == 0) {
       return 0;
     }
     if (rise.applyAsDouble(1) >= 0) {
       return 1;
     }
     if (ends.size() == 1) {
-      return emerged / (seeds * shown[0]);
+      return emerged() / (seeds() * shown[0]);
     }
-    return new BrentSolver(1e-10).solve(200, rise::applyAsDouble, 0.5 * emerged / seeds, 1);
+    return new BrentSolver(1e-10).solve(200, rise::applyAsDouble, 0.5 * emerged() / seeds(), 1);
   }
 
   /** A rough median of those that showed, days: where to start looking for a better one. */

@@ -39,12 +39,11 @@ record BetaBelief(double lost, double kept) {
 
   /** The mean and the middle 95 %. */
   Estimate estimate() {
-    return Estimate.within(mean(), quantile(Estimate.TAIL), quantile(1 - Estimate.TAIL));
+    return Estimate.within(mean(), this::quantile);
   }
 
   /** The middle 95 % around a figure that is taken as it is listed. */
   Estimate around(double listed) {
-    Estimate all = estimate();
-    return Estimate.within(listed, all.low(), all.high());
+    return Estimate.within(listed, this::quantile);
   }
 }

@@ -62,6 +62,6 @@ final class WeightedPoints {
 
   /** The mean and the middle 95 %. */
   Estimate estimate() {
-    return Estimate.within(mean(), quantile(Estimate.TAIL), quantile(1 - Estimate.TAIL));
+    return Estimate.within(mean(), this::quantile);
   }
 }

@@ -12,6 +12,7 @@ import propcap.farm.Season;
 import propcap.farm.WorkKind;
 import propcap.season.SeasonOutcome;
 import propcap.study.Period;
+import propcap.study.SeasonTotals;
 import propcap.study.statistics.ByKind;
 import propcap.study.statistics.Column;
 import propcap.study.statistics.Samples;
@@ -52,7 +53,7 @@ final class HandsSummary {
       shortOn[day] += season.isShortOfHands(day) ? 1 : 0;
     }
     daysShort.add(season.daysShortOfHands());
-    waited.forEach((work, column) -> column.add(waited(season, work)));
+    waited.forEach((work, column) -> column.add((int) SeasonTotals.waitedForHands(season, work)));
   }
 
   /** What is kept of each season by itself. */
@@ -139,15 +140,5 @@ final class HandsSummary {
           long sum = IntStream.range(from, to).mapToLong(d -> byWork[d][work.ordinal()]).sum();
           return SeasonOutcome.inHours(sum) / daysShort.size();
         });
-  }
-
-  private static int waited(SeasonOutcome season, WorkKind work) {
-    int sum = 0;
-    for (int s = 0; s < season.sowings(); s++) {
-      for (int month = 0; month < season.months(); month++) {
-        sum += season.waitedForHands(work, s, month);
-      }
-    }
-    return sum;
   }
 }

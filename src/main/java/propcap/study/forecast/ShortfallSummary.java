@@ -44,10 +44,6 @@ final class ShortfallSummary {
     return Math.max(0, needed - plants);
   }
 
-  int seasons() {
-    return onTime.size();
-  }
-
   /**
    * The account.
    *

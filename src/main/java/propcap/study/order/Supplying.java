@@ -26,7 +26,6 @@ import propcap.study.statistics.Counts;
  * sown again, is what they use in the house as it is.
  */
 public final class Supplying {
-  public static final double DEFAULT_CHANCE = 0.9;
 
   /** How many trays are tried for each one planned, and how many more. */
   private static final int TIMES = 2;
@@ -40,16 +39,23 @@ public final class Supplying {
 
   private final Scenario scenario;
   private final double chance;
+  private final RunSettings settings;
+  private final DoubleConsumer progress;
+
+  /** What each season's trays bring, if there is room for all and twice as many. */
   private final List<TrayYields> yields;
 
   /** By sowing: share of seasons in which it is met in the places as they are. */
   private final double[] inHouse;
 
-  private Supplying(Scenario scenario, double chance, List<TrayYields> yields, double[] inHouse) {
+  private Supplying(Scenario scenario, double chance, RunSettings settings, DoubleConsumer progress)
+      throws InterruptedException {
     this.scenario = scenario;
     this.chance = chance;
-    this.yields = yields;
-    this.inHouse = inHouse;
+    this.settings = settings;
+    this.progress = progress;
+    yields = yields();
+    inHouse = inHouse();
   }
 
   /**
@@ -65,23 +71,23 @@ public final class Supplying {
     if (!(chance > 0 && chance < 1)) {
       throw new BadQuestionException("a chance is more than 0 % and less than 100 %, such as 90%");
     }
-    int n = settings.seasons();
-    Scenario generous = generous(scenario);
-    List<TrayYields> yields;
-    try (Seasons seasons = Seasons.withDiaries(List.of(generous), settings)) {
-      yields =
-          seasons.run(
-              0,
-              n,
-              outcome -> new TrayYields(generous, outcome.diary()),
-              done -> progress.accept(UP_TO_GENEROUS * done / n));
-    }
-    double[] inHouse = inHouse(scenario, settings, progress);
-    List<ForSowing> sowings = new Supplying(scenario, chance, yields, inHouse).sowings();
-    List<HouseUse> uses = uses(scenario, sowings, settings, progress);
+    return new Supplying(scenario, chance, settings, progress).supplies();
+  }
+
+  private Supplies supplies() throws InterruptedException {
+    List<ForSowing> sowings =
+        IntStream.range(0, scenario.sowings().size()).mapToObj(this::forSowing).toList();
+    List<HouseUse> uses = uses(sowings);
     SupplyList list = new SupplyList(chance, sowings, yields, uses);
     return new Supplies(
-        scenario, settings, n, chance, sowings, safe(sowings, uses), list.lots(), list.items());
+        scenario,
+        settings,
+        settings.seasons(),
+        chance,
+        sowings,
+        safe(sowings, uses),
+        list.lots(),
+        list.items());
   }
 
   /** Sowings that are safe with the trays that are ordered, in the house as it is. */
@@ -97,16 +103,27 @@ public final class Supplying {
     return uses.stream().filter(u -> u.isMet(s)).count() / (double) uses.size();
   }
 
-  private static Scenario generous(Scenario scenario) {
-    return scenario
-        .withSowings(
-            scenario.sowings().stream().map(s -> s.withTrays(TIMES * s.trays() + MORE)).toList())
-        .withEndlessRoom()
-        .withLabour(Labour.NOT_LIMITED);
+  private List<TrayYields> yields() throws InterruptedException {
+    Scenario generous =
+        scenario
+            .withSowings(scenario.sowings().stream().map(s -> s.withTrays(tried(s))).toList())
+            .withEndlessRoom()
+            .withLabour(Labour.NOT_LIMITED);
+    int n = settings.seasons();
+    try (Seasons seasons = Seasons.withDiaries(List.of(generous), settings)) {
+      return seasons.run(
+          0,
+          n,
+          outcome -> new TrayYields(generous, outcome.diary()),
+          done -> progress.accept(UP_TO_GENEROUS * done / n));
+    }
   }
 
-  private static double[] inHouse(Scenario scenario, RunSettings settings, DoubleConsumer progress)
-      throws InterruptedException {
+  private static int tried(Sowing sowing) {
+    return TIMES * sowing.trays() + MORE;
+  }
+
+  private double[] inHouse() throws InterruptedException {
     int n = settings.seasons();
     int sowings = scenario.sowings().size();
     try (Seasons seasons = new Seasons(List.of(scenario), settings)) {
@@ -133,9 +150,7 @@ public final class Supplying {
    * What each season uses in the house as it is, with the trays that are ordered: in other seasons
    * than those by which they were chosen, in which they are enough more often than in all.
    */
-  private static List<HouseUse> uses(
-      Scenario scenario, List<ForSowing> all, RunSettings settings, DoubleConsumer progress)
-      throws InterruptedException {
+  private List<HouseUse> uses(List<ForSowing> all) throws InterruptedException {
     int n = settings.seasons();
     List<Integer> sown =
         IntStream.range(0, all.size()).filter(s -> all.get(s).ordered() > 0).boxed().toList();
@@ -154,14 +169,10 @@ public final class Supplying {
     }
   }
 
-  private List<ForSowing> sowings() {
-    return IntStream.range(0, scenario.sowings().size()).mapToObj(this::forSowing).toList();
-  }
-
   private ForSowing forSowing(int s) {
     Sowing sowing = scenario.sowings().get(s);
     Crop crop = scenario.cropOf(sowing);
-    int tried = TIMES * sowing.trays() + MORE;
+    int tried = tried(sowing);
     int needed = sowing.plantsNeeded();
     Counts enough = Counts.of(yields.stream().mapToInt(y -> y.enough(s, needed)));
     double perTray = yields.stream().mapToDouble(y -> y.plantsPerTray(s)).average().orElse(0);

@@ -35,7 +35,19 @@ record Choice(
     boolean mayGiveUp) {
 
   /** One way to sow it: the day, the trays, and which of the places is tried first. */
-  record Setting(int day, int trays, int place) {}
+  record Setting(int day, int trays, int place) {
+    Setting onDay(int newDay) {
+      return new Setting(newDay, trays, place);
+    }
+
+    Setting withTrays(int newTrays) {
+      return new Setting(day, newTrays, place);
+    }
+
+    Setting in(int newPlace) {
+      return new Setting(day, trays, newPlace);
+    }
+  }
 
   /**
    * What may be chosen for each sowing of a scenario.
@@ -128,7 +140,7 @@ record Choice(
   Setting asItIs(Scenario scenario) {
     Setting was = asItWas(scenario);
     int nearest = Collections.min(days, Comparator.comparingInt(d -> Math.abs(d - was.day())));
-    return new Setting(nearest, was.trays(), was.place());
+    return was.onDay(nearest);
   }
 
   private int ownPlace() {

@@ -129,23 +129,22 @@ final class TakingBack {
     for (Setting back :
         List.of(
             was,
-            new Setting(was.day(), is.trays(), was.place()),
-            new Setting(is.day(), was.trays(), was.place()),
-            new Setting(is.day(), was.trays(), is.place()),
-            new Setting(is.day(), is.trays(), was.place()))) {
+            was.withTrays(is.trays()),
+            was.onDay(is.day()),
+            is.withTrays(was.trays()),
+            is.in(was.place()))) {
       if (take(current.with(s, back))) {
         break;
       }
     }
     Setting less = setting(s);
-    towards(
-        was.trays(), less.trays(), t -> current.with(s, new Setting(less.day(), t, less.place())));
+    towards(was.trays(), less.trays(), t -> current.with(s, less.withTrays(t)));
     Setting least = setting(s);
     List<Integer> days = choices.get(s).days();
     towards(
         days.indexOf(was.day()),
         days.indexOf(least.day()),
-        d -> current.with(s, new Setting(days.get(d), least.trays(), least.place())));
+        d -> current.with(s, least.onDay(days.get(d))));
   }
 
   /** Goes from a number as near to another as may be, by halving. */

@@ -67,12 +67,6 @@ final class TrialSprings implements AutoCloseable {
     return run(from, to, luck -> reading.apply(House.season(plan, luck)));
   }
 
-  /** What is kept of some springs of a plan, each with a diary in its outcome. */
-  <T> List<T> runWithDiaries(SeasonPlan plan, int from, int to, Function<SeasonOutcome, T> reading)
-      throws InterruptedException {
-    return run(from, to, luck -> reading.apply(House.seasonWithDiary(plan, luck)));
-  }
-
   /** What is made of the luck of some springs, in their order. */
   <T> List<T> run(int from, int to, Function<SeasonLuck, T> making) throws InterruptedException {
     List<@Nullable T> kept = new ArrayList<>(Collections.nCopies(to - from, null));

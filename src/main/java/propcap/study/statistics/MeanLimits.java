@@ -115,8 +115,13 @@ public record MeanLimits(double low, double high) {
     double seen = Samples.mean(met) * of;
     double error = (1 - CONFIDENCE) / 2;
     return new MeanLimits(
-        seen == 0 ? 0 : chance(p -> (more(seen, of, p) + more(seen + 1, of, p)) / 2 - error),
-        seen == of ? 1 : chance(p -> 1 - (more(seen, of, p) + more(seen + 1, of, p)) / 2 - error));
+        seen == 0 ? 0 : chance(p -> midP(seen, of, p) - error),
+        seen == of ? 1 : chance(p -> 1 - midP(seen, of, p) - error));
+  }
+
+  /** The probability of more than so many, and half of that of just so many. */
+  private static double midP(double seen, double of, double chance) {
+    return (more(seen, of, chance) + more(seen + 1, of, chance)) / 2;
   }
 
   /** The probability of so many or more. */

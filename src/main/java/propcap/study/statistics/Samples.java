@@ -2,7 +2,6 @@ package propcap.study.statistics;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.function.DoublePredicate;
 import java.util.function.ToDoubleFunction;
 import org.apache.commons.math3.distribution.TDistribution;
 import org.apache.commons.math3.stat.descriptive.moment.Mean;
@@ -62,10 +61,6 @@ public final class Samples {
     Strata.MeanError error = strata.error(values);
     return error.se()
         * new TDistribution(null, error.freedom()).inverseCumulativeProbability(0.975);
-  }
-
-  double share(DoublePredicate holds) {
-    return Arrays.stream(values).filter(holds).count() / (double) values.length;
   }
 
   /** What is never seen below 0 has no mean below it. */

@@ -29,17 +29,8 @@ record BetaBelief(double lost, double kept) {
     return new BetaBelief(held * weight, (1 - held) * weight);
   }
 
-  double mean() {
-    return lost / (lost + kept);
-  }
-
   double quantile(double share) {
     return BetaDist.inverseF(lost, kept, share);
-  }
-
-  /** The mean and the middle 95 %. */
-  Estimate estimate() {
-    return Estimate.within(mean(), this::quantile);
   }
 
   /** The middle 95 % around a figure that is taken as it is listed. */

@@ -22,8 +22,8 @@ import propcap.study.statistics.Counts;
 /**
  * The question before the season: how much seed, how many trays, pots and how much mix? More trays
  * are tried than are planned, with room for all: whether there is room is another question, and
- * another answer ({@code SizingRun}). What the trays then use beyond themselves, pots and trays
- * sown again, is what they use in the house as it is.
+ * another answer ({@link propcap.study.size.SizingRun}). What the trays then use beyond themselves,
+ * pots and trays sown again, is what they use in the house as it is.
  */
 public final class Supplying {
 

@@ -85,17 +85,7 @@ public record CropStages(
   public Crop learned() {
     Crop.GrowingOn old = crop.growingOn();
     boolean hasOutbreaks = crop.growingOn().dampingOff().chance() > 0 || expectedOutbreaks() >= 0.5;
-    return new Crop(
-        crop.name(),
-        crop.cells(),
-        crop.seedsPerCell(),
-        crop.germination(),
-        crop.emergence(),
-        crop.germinateIn(),
-        crop.leaveAt(),
-        crop.pullAfterDays(),
-        crop.standWindowDays(),
-        crop.failBelow(),
+    return crop.with(
         new Crop.GrowingOn(
             old.baseC(),
             old.optimumC(),
@@ -109,8 +99,7 @@ public record CropStages(
             holdsDays.learned().value(),
             overheldLoss.learned().value()),
         potting(),
-        hardening(),
-        crop.materials());
+        hardening());
   }
 
   private Crop.PottingOn potting() {

@@ -13,6 +13,7 @@ import propcap.farm.Scenario;
 import propcap.farm.Sowing;
 import propcap.study.BadQuestionException;
 import propcap.study.NamesInQuestions;
+import propcap.study.Period;
 
 /**
  * What may be chosen for a sowing.
@@ -98,16 +99,16 @@ record Choice(
 
   private static LocalDate from(Sowing sowing, PlanningQuestion question) {
     LocalDate from = sowing.leeway().from();
-    LocalDate to = sowing.leeway().to();
-    LocalDate earliest = sowing.sow().minusDays(question.earlierDays());
-    return from != null ? from : to != null && to.isBefore(earliest) ? to : earliest;
+    return from != null
+        ? from
+        : Period.earlier(sowing.sow().minusDays(question.earlierDays()), sowing.leeway().to());
   }
 
   private static LocalDate to(Sowing sowing, PlanningQuestion question) {
-    LocalDate from = sowing.leeway().from();
     LocalDate to = sowing.leeway().to();
-    LocalDate latest = sowing.sow().plusDays(question.laterDays());
-    return to != null ? to : from != null && from.isAfter(latest) ? from : latest;
+    return to != null
+        ? to
+        : Period.later(sowing.sow().plusDays(question.laterDays()), sowing.leeway().from());
   }
 
   private static boolean isOpen(

@@ -47,7 +47,8 @@ public enum LogFigure {
     }
     return switch (this) {
       case STAND -> share(to.plants(), cells);
-      case IN_HEAT, ON_TABLE -> OptionalDouble.of(ChronoUnit.DAYS.between(from.date(), to.date()));
+      case IN_HEAT, ON_TABLE ->
+          OptionalDouble.of((double) ChronoUnit.DAYS.between(from.date(), to.date()));
       case LOST_ON_TABLE, LOST_OUTSIDE -> lost(from.plants(), to.plants());
     };
   }

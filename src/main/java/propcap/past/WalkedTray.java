@@ -62,8 +62,7 @@ final class WalkedTray {
     this.scenario = scenario;
     this.spaces = spaces;
     this.hours = hours;
-    List<String> ids = scenario.sowings().stream().map(Sowing::id).toList();
-    sowing = ids.indexOf(written.sowing());
+    sowing = scenario.sowings().stream().map(Sowing::id).toList().indexOf(written.sowing());
     plan = scenario.sowings().get(sowing);
     crop = scenario.cropOf(plan);
     isSurelyThinned = crop.seedsPerCell() == 1;
@@ -239,8 +238,7 @@ final class WalkedTray {
   /** What has no bed any more goes before all others have their turn. */
   private void throwOut(LocalDate date) {
     LocalDate until = plan.bedUntil();
-    boolean isFirst = until != null && date.isAfter(until);
-    if (isFirst) {
+    if (until != null && date.isAfter(until)) {
       standing.leave();
     } else {
       standing.throwOut();

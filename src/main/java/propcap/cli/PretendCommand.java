@@ -19,8 +19,8 @@ import propcap.files.scenario.ScenarioReader;
 import propcap.files.text.UnsavedTexts;
 import propcap.report.PageWords;
 import propcap.season.PretendedLog.Counting;
-import propcap.study.Pretending;
 import propcap.study.RunSettings;
+import propcap.study.pretend.Pretending;
 
 /** A log to practise with. */
 @Command(

@@ -1,5 +1,7 @@
 package propcap.evidence;
 
+import java.util.function.DoubleUnaryOperator;
+
 /**
  * A figure worked out from records, with its 95 % limits.
  *
@@ -21,6 +23,11 @@ public record Estimate(double value, double low, double high) {
   /** A figure within limits that were worked out apart from it, widened to it where need be. */
   public static Estimate within(double value, double low, double high) {
     return new Estimate(value, Math.min(low, value), Math.max(high, value));
+  }
+
+  /** A figure within the middle 95 % of a distribution, by its quantiles. */
+  public static Estimate within(double value, DoubleUnaryOperator quantile) {
+    return within(value, quantile.applyAsDouble(TAIL), quantile.applyAsDouble(1 - TAIL));
   }
 
   /** The estimate and its limits in another unit. */

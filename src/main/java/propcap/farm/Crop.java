@@ -59,6 +59,15 @@ public record Crop(
 
   /** This crop, potted on at other times. */
   public Crop pottedOn(PottingOn.When when) {
+    return with(
+        growingOn,
+        new PottingOn(
+            when, pottingOn.potsPerTray, pottingOn.takesDays, pottingOn.holdsDays, pottingOn.loss),
+        hardening);
+  }
+
+  /** This crop with other stages after germination. */
+  public Crop with(GrowingOn grown, PottingOn potted, Hardening hardened) {
     return new Crop(
         name,
         cells,
@@ -70,10 +79,9 @@ public record Crop(
         pullAfterDays,
         standWindowDays,
         failBelow,
-        growingOn,
-        new PottingOn(
-            when, pottingOn.potsPerTray, pottingOn.takesDays, pottingOn.holdsDays, pottingOn.loss),
-        hardening,
+        grown,
+        potted,
+        hardened,
         materials);
   }
 

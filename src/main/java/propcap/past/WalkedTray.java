@@ -3,6 +3,7 @@ package propcap.past;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import propcap.farm.Crop;
 import propcap.farm.Crop.PottingOn.When;
@@ -31,6 +32,7 @@ final class WalkedTray {
   private final int sowing;
   private final Sowing plan;
   private final Crop crop;
+  private final Standing standing;
   private final int[] germinateIn;
 
   /** From when on its crop may go out; later than any day where it never may. */
@@ -40,11 +42,6 @@ final class WalkedTray {
   private final List<TrayPast.Move> moves = new ArrayList<>();
   private Stage stage = Stage.TO_SOW;
   private int next;
-  private int place = Spaces.NOWHERE;
-  private int fills;
-
-  /** As the plants that took are counted, and not those that were potted, it may fill more. */
-  private int fillsAtMost;
 
   private double plants;
 
@@ -65,11 +62,11 @@ final class WalkedTray {
     this.scenario = scenario;
     this.spaces = spaces;
     this.hours = hours;
-    List<String> ids = scenario.sowings().stream().map(Sowing::id).toList();
-    sowing = ids.indexOf(written.sowing());
+    sowing = scenario.sowings().stream().map(Sowing::id).toList().indexOf(written.sowing());
     plan = scenario.sowings().get(sowing);
     crop = scenario.cropOf(plan);
     isSurelyThinned = crop.seedsPerCell() == 1;
+    standing = new Standing(spaces);
     germinateIn = spaces.germinateIn(plan, crop);
     releaseDay = scenario.releaseDate(crop).map(scenario.season()::dayOf).orElse(Integer.MAX_VALUE);
     isReadyWritten = written.entries().stream().anyMatch(e -> e.event() == LoggedEvent.READY);
@@ -96,7 +93,7 @@ final class WalkedTray {
   }
 
   boolean standsIn(int where) {
-    return place == where;
+    return standing.isIn(where);
   }
 
   int lineOfLastMove() {
@@ -143,17 +140,14 @@ final class WalkedTray {
             case SOWN -> hours.minutes().sow();
             case OFF_HEAT -> hours.minutes().move() + mayBeThinned(true);
             case POTTED_ON -> hours.minutes().potOn() * mostPlants;
-            case MOVED_OUT -> hours.minutes().move() * Math.max(1, fillsAtMost);
-            case PLANTED_OUT -> hours.minutes().plantOut() * plantedAtMost(entry(at));
+            case MOVED_OUT -> hours.minutes().move() * Math.max(1, standing.fillsAtMost());
+            case PLANTED_OUT ->
+                hours.minutes().plantOut()
+                    * Objects.requireNonNullElse(entry(at).plants(), mostPlants);
             case READY, COUNTED, OUTBREAK, THROWN_OUT -> 0;
           };
     }
     return minutes;
-  }
-
-  private int plantedAtMost(Entry planted) {
-    Integer counted = planted.plants();
-    return counted == null ? mostPlants : counted;
   }
 
   private double mayBeThinned(boolean isOffHeat) {
@@ -174,17 +168,13 @@ final class WalkedTray {
     switch (entry.event()) {
       case SOWN -> {
         stage = Stage.GERMINATING;
-        plants = crop.cells() * expectedStand();
+        plants = crop.cells() * (1 - Math.pow(1 - crop.germination().rate(), crop.seedsPerCell()));
         mostPlants = crop.cells();
-        stand(where(entry, germinateIn, 1), 1, 1);
+        standing.moveTo(entry, germinateIn, 1, 1);
       }
       case OFF_HEAT -> {
-        int table =
-            spaces.isTable(place) && entry.place() == null
-                ? place
-                : whereAfter(entry, spaces.tables(), 1);
         stage = Stage.GROWING_ON;
-        stand(table, 1, 1);
+        standing.moveToATable(entry);
       }
       case READY -> {
         readyAfter = lastRound;
@@ -192,23 +182,19 @@ final class WalkedTray {
       }
       case POTTED_ON -> {
         int pots = potTrays(entry.plants());
-        wasReadyBy(crop.pottingOn().when() == When.IF_HELD ? day - holds() : day);
-        int table = ownTableFirst(entry, pots);
+        wasReadyBy(readyIfPottedOn(day));
         stage = Stage.POTTED;
-        stand(table, pots, Math.max(pots, potTrays(mostPlants)));
+        standing.moveAsPots(entry, pots, Math.max(pots, potTrays(mostPlants)));
       }
       case MOVED_OUT -> {
         if (stage == Stage.GROWING_ON) {
           wasReadyBy(day);
         }
-        int needs = fills;
-        int atMost = fillsAtMost;
-        int area = whereAfter(entry, spaces.hardeningAreas(), needs);
         stage = Stage.HARDENING;
-        stand(area, needs, atMost);
+        standing.moveTo(entry, spaces.hardeningAreas(), standing.fills(), standing.fillsAtMost());
       }
       case PLANTED_OUT -> {
-        leave();
+        standing.leave();
         stage = Stage.GONE;
       }
       case THROWN_OUT -> {
@@ -219,8 +205,8 @@ final class WalkedTray {
     }
     count(entry);
     lineOfLastMove = entry.event().isMove() ? entry.line() : lineOfLastMove;
-    String in = place == Spaces.NOWHERE ? null : spaces.name(place);
-    moves.add(new TrayPast.Move(entry.event(), day, entry.plants(), in, fills));
+    moves.add(
+        new TrayPast.Move(entry.event(), day, entry.plants(), standing.name(), standing.fills()));
   }
 
   private void count(Entry entry) {
@@ -238,12 +224,9 @@ final class WalkedTray {
     }
   }
 
-  private double expectedStand() {
-    return 1 - Math.pow(1 - crop.germination().rate(), crop.seedsPerCell());
-  }
-
-  private double holds() {
-    return crop.growingOn().holdsDays();
+  /** What is potted once it has been held too long had been ready for as long as it keeps. */
+  private double readyIfPottedOn(int day) {
+    return crop.pottingOn().when() == When.IF_HELD ? day - crop.growingOn().holdsDays() : day;
   }
 
   /** Trays of pots that it becomes: as many as the plants that took fill, or may be thought to. */
@@ -252,66 +235,13 @@ final class WalkedTray {
     return Math.max(1, (int) Math.ceil((took == null ? plants : took) / pots));
   }
 
-  // Where it goes.
-
-  private int where(Entry entry, int[] of, int needs) {
-    if (entry.place() != null) {
-      return spaces.named(entry.place());
-    }
-    int found = spaces.firstWithRoom(of, needs);
-    return found == Spaces.NOWHERE ? of[0] : found;
-  }
-
-  /** Where it goes once it has left where it stands. */
-  private int whereAfter(Entry entry, int[] of, int needs) {
-    int found = where(entry, of, needs);
-    leave();
-    return found;
-  }
-
-  private int ownTableFirst(Entry entry, int needs) {
-    int own = place;
-    boolean staysAtHome =
-        entry.place() == null
-            && (spaces.free(own) + 1 >= needs
-                || spaces.firstWithRoom(spaces.tables(), needs) == Spaces.NOWHERE);
-    if (staysAtHome) {
-      leave();
-      return own;
-    }
-    return whereAfter(entry, spaces.tables(), needs);
-  }
-
-  private void stand(int in, int needs, int atMost) {
-    leave();
-    place = in;
-    fills = needs;
-    fillsAtMost = atMost;
-    spaces.take(in, needs, atMost);
-  }
-
-  private void leave() {
-    if (place != Spaces.NOWHERE) {
-      spaces.leave(place, fills, fillsAtMost);
-    }
-    standsNowhere();
-  }
-
-  private void standsNowhere() {
-    place = Spaces.NOWHERE;
-    fills = 0;
-    fillsAtMost = 0;
-  }
-
   /** What has no bed any more goes before all others have their turn. */
   private void throwOut(LocalDate date) {
     LocalDate until = plan.bedUntil();
-    boolean isFirst = until != null && date.isAfter(until);
-    if (place != Spaces.NOWHERE && !isFirst) {
-      spaces.throwOut(place, fills, fillsAtMost);
-      standsNowhere();
+    if (until != null && date.isAfter(until)) {
+      standing.leave();
     } else {
-      leave();
+      standing.throwOut();
     }
   }
 
@@ -333,7 +263,7 @@ final class WalkedTray {
     When potting = crop.pottingOn().when();
     if (step == LoggedEvent.OFF_HEAT && stage == Stage.GERMINATING) {
       boolean room =
-          spaces.isTable(place)
+          standing.isOnATable()
               || (hours.surelyFor(WorkKind.MOVE) && spaces.surelyHasRoom(spaces.tables(), 1));
       notDueInHeat = room ? day : notDueInHeat;
     } else if (stage == Stage.GROWING_ON
@@ -347,19 +277,13 @@ final class WalkedTray {
         && step == LoggedEvent.POTTED_ON
         && potting != When.NEVER
         && hasHandsFor(WorkKind.POT_ON)
-        && hasRoomInPots()) {
-      wasNotReady(potting == When.IF_HELD ? day - holds() : day);
+        && standing.surelyHasRoomAsPots(potTrays(mostPlants))) {
+      wasNotReady(readyIfPottedOn(day));
     }
   }
 
   private boolean hasHandsFor(WorkKind work) {
     return isSurelyThinned && hours.surelyFor(work);
-  }
-
-  /** However many of its plants were left by then. */
-  private boolean hasRoomInPots() {
-    int needs = potTrays(mostPlants);
-    return spaces.surelyFree(place) + 1 >= needs || spaces.surelyHasRoom(spaces.tables(), needs);
   }
 
   TrayPast past() {

@@ -37,12 +37,8 @@ public record Job(String name, List<Option> options) {
     public Stay {
       if (to < from || spaces < 0) {
         throw new IllegalArgumentException(
-            "a stay holds 0 spaces or more and ends after it begins, was "
-                + spaces
-                + " spaces, "
-                + from
-                + " to "
-                + to);
+            "a stay holds 0 spaces or more and ends after it begins, was %s spaces, %s to %s"
+                .formatted(spaces, from, to));
       }
     }
   }

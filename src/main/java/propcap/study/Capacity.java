@@ -56,16 +56,10 @@ public record Capacity(String name, @Nullable Place place, double size) {
 
   /** A scenario with another size of it. */
   public Scenario sized(Scenario scenario, double newSize) {
-    return isHands()
-        ? withHours(scenario, newSize)
-        : withSpaces(scenario, name, (int) Math.round(newSize));
-  }
-
-  private static Scenario withHours(Scenario scenario, double hours) {
-    return scenario.withLabour(scenario.labour().withHoursPerDay(hours));
-  }
-
-  private static Scenario withSpaces(Scenario scenario, String name, int spaces) {
+    if (isHands()) {
+      return scenario.withLabour(scenario.labour().withHoursPerDay(newSize));
+    }
+    int spaces = (int) Math.round(newSize);
     return scenario.withPlaces(
         scenario.places().stream()
             .map(p -> p.name().equals(name) ? p.withSpaces(spaces) : p)

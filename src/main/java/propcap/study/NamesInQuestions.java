@@ -40,10 +40,8 @@ public final class NamesInQuestions {
     List<Integer> found = matching(scenario, match);
     if (found.isEmpty()) {
       throw new BadQuestionException(
-          "no sowing's id matches '"
-              + match
-              + "', and no crop that is sown has that name; a match is such as "
-              + example(scenario));
+          "no sowing's id matches '%s', and no crop that is sown has that name; a match is such as %s"
+              .formatted(match, example(scenario)));
     }
     return found;
   }

@@ -50,11 +50,13 @@ public record Period(LocalDate from, LocalDate to) {
     return within(season, first, last, first + " to " + last);
   }
 
-  private static LocalDate earlier(LocalDate day, @Nullable LocalDate other) {
+  /** The earlier of two days, where there are two. */
+  public static LocalDate earlier(LocalDate day, @Nullable LocalDate other) {
     return other != null && other.isBefore(day) ? other : day;
   }
 
-  private static LocalDate later(LocalDate day, @Nullable LocalDate other) {
+  /** The later of two days, where there are two. */
+  public static LocalDate later(LocalDate day, @Nullable LocalDate other) {
     return other != null && other.isAfter(day) ? other : day;
   }
 
@@ -72,15 +74,10 @@ public record Period(LocalDate from, LocalDate to) {
       throws BadQuestionException {
     if (last.isBefore(season.start()) || first.isAfter(season.end())) {
       throw new BadQuestionException(
-          asked
-              + " lies outside the season, which is from "
-              + season.start()
-              + " to "
-              + season.end());
+          "%s lies outside the season, which is from %s to %s"
+              .formatted(asked, season.start(), season.end()));
     }
-    return new Period(
-        first.isBefore(season.start()) ? season.start() : first,
-        last.isAfter(season.end()) ? season.end() : last);
+    return new Period(later(first, season.start()), earlier(last, season.end()));
   }
 
   public boolean contains(LocalDate date) {

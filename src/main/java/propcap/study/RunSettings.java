@@ -19,10 +19,10 @@ public record RunSettings(
   public static final int DEFAULT_SEASONS = 1000;
 
   /** More springs than these tell nothing that a grower could use. */
-  public static final int MOST_SEASONS = 1_000_000;
+  private static final int MOST_SEASONS = 1_000_000;
 
   /** More than any machine that a grower has. */
-  public static final int MOST_THREADS = 256;
+  private static final int MOST_THREADS = 256;
 
   /** On this machine's threads. */
   public RunSettings(long seed, int seasons, @Nullable Double precision, int threads) {
@@ -52,6 +52,11 @@ public record RunSettings(
   /** These settings, with an engine to simulate the seasons. */
   public RunSettings on(SeasonEngine newEngine) {
     return new RunSettings(seed, seasons, precision, threads, newEngine);
+  }
+
+  /** So many seasons of another seed, all of which are run. */
+  public RunSettings ofSeed(long newSeed, int newSeasons) {
+    return new RunSettings(newSeed, newSeasons, null, threads, engine);
   }
 
   public RunSettings withSeasons(int newSeasons) {

@@ -1,9 +1,11 @@
 package propcap.study;
 
+import java.util.function.IntBinaryOperator;
 import java.util.stream.IntStream;
 import propcap.farm.Loss;
 import propcap.farm.RoomWait;
 import propcap.farm.Scenario;
+import propcap.farm.WorkKind;
 import propcap.season.SeasonOutcome;
 
 /** What is read of a season as one number, by whoever asks. */
@@ -44,15 +46,24 @@ public final class SeasonTotals {
     return sum;
   }
 
-  /** Tray-days waited for room at one step. */
-  public static double waited(SeasonOutcome season, RoomWait step) {
+  /** Tray-days (spaces-days outside and in pots) that had room and waited for hands. */
+  public static double waitedForHands(SeasonOutcome season, WorkKind work) {
+    return overMonths(season, (s, month) -> season.waitedForHands(work, s, month));
+  }
+
+  private static double overMonths(SeasonOutcome season, IntBinaryOperator days) {
     double sum = 0;
     for (int s = 0; s < season.sowings(); s++) {
       for (int month = 0; month < season.months(); month++) {
-        sum += season.waited(step, s, month);
+        sum += days.applyAsInt(s, month);
       }
     }
     return sum;
+  }
+
+  /** Tray-days waited for room at one step. */
+  public static double waited(SeasonOutcome season, RoomWait step) {
+    return overMonths(season, (s, month) -> season.waited(step, s, month));
   }
 
   /** Plants lost by one cause. */

@@ -5,6 +5,8 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.DoubleConsumer;
+import java.util.function.Function;
 import java.util.function.IntConsumer;
 import java.util.stream.IntStream;
 import propcap.farm.Scenario;
@@ -18,6 +20,7 @@ import propcap.season.SeasonOutcome;
  */
 public final class Seasons implements AutoCloseable {
   private final SeasonEngine.Opened engine;
+  private final int scenarios;
 
   public Seasons(List<Scenario> scenarios, RunSettings settings) {
     this(settings, new SeasonsAsked(scenarios, settings.seed(), false, false));
@@ -25,6 +28,7 @@ public final class Seasons implements AutoCloseable {
 
   private Seasons(RunSettings settings, SeasonsAsked asked) {
     engine = settings.engine().open(asked, settings.threads());
+    scenarios = asked.scenarios().size();
   }
 
   /** Seasons that each have a diary in their outcome. */
@@ -41,6 +45,27 @@ public final class Seasons implements AutoCloseable {
   @FunctionalInterface
   public interface Reading<T> {
     T of(int scenario, SeasonOutcome outcome);
+  }
+
+  /**
+   * Runs so many seasons of all scenarios, from the first on.
+   *
+   * @param progress told, from any thread, the share done, 0 to 1
+   */
+  public <T> List<List<T>> run(int seasons, Reading<T> reading, DoubleConsumer progress)
+      throws InterruptedException {
+    return run(
+        IntStream.range(0, scenarios).boxed().toList(),
+        0,
+        seasons,
+        reading,
+        done -> progress.accept(done / (double) seasons));
+  }
+
+  /** Runs seasons of the only scenario, or the first; what was kept, in the seasons' order. */
+  public <T> List<T> run(int from, int to, Function<SeasonOutcome, T> reading, IntConsumer done)
+      throws InterruptedException {
+    return run(List.of(0), from, to, (scenario, outcome) -> reading.apply(outcome), done).get(0);
   }
 
   /**

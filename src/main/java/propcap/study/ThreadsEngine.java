@@ -3,10 +3,8 @@ package propcap.study;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
-import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Stream;
 
@@ -56,19 +54,7 @@ enum ThreadsEngine implements SeasonEngine {
               }
             });
       }
-      for (Future<Void> share : pool.invokeAll(shares)) {
-        try {
-          share.get();
-        } catch (ExecutionException e) {
-          if (e.getCause() instanceof TooLargeException tooLarge) {
-            throw tooLarge;
-          }
-          if (e.getCause() instanceof OutOfMemoryError) {
-            throw TooLargeException.outOfMemory();
-          }
-          throw new IllegalStateException("a season failed", e.getCause());
-        }
-      }
+      SharedWork.run(pool, shares);
     }
 
     @Override

@@ -15,8 +15,6 @@ import propcap.farm.RandomScenarios;
 import propcap.farm.Scenario;
 import propcap.files.scenario.ScenarioReader;
 import propcap.season.SeasonOutcome;
-import propcap.study.compare.Measures;
-import propcap.study.forecast.Forecasting;
 import propcap.study.statistics.MeanLimits;
 import propcap.study.statistics.Samples;
 import propcap.study.statistics.Strata;
@@ -49,7 +47,7 @@ class DealtYearsGuaranteeTest {
 
   private static List<ToDoubleFunction<SeasonOutcome>> numbers(Scenario scenario) {
     List<ToDoubleFunction<SeasonOutcome>> numbers = new ArrayList<>();
-    numbers.add(Forecasting::onTime);
+    numbers.add(SeasonTotals::onTime);
     IntStream.range(0, scenario.sowings().size())
         .forEach(s -> numbers.add(o -> SeasonTotals.isMet(scenario, o, s) ? 1 : 0));
     return numbers;
@@ -69,7 +67,7 @@ class DealtYearsGuaranteeTest {
                   done -> {})
               .get(0);
       return IntStream.range(0, numbers.size())
-          .mapToObj(m -> Measures.column(rows, m))
+          .mapToObj(m -> Samples.column(rows, m))
           .toArray(double[][]::new);
     }
   }
@@ -99,8 +97,8 @@ class DealtYearsGuaranteeTest {
         if (rarer * BY_FORCE >= 40) {
           (rarer < .02 ? tallies.small : tallies.chances)
               .add(
-                  MeanLimits.ofChance(seen[m], strata, .95),
-                  MeanLimits.ofChance(seen[m], atRandom, .95),
+                  MeanLimits.ofChance(seen[m], strata),
+                  MeanLimits.ofChance(seen[m], atRandom),
                   truth);
         }
       }

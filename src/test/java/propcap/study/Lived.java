@@ -5,6 +5,7 @@ import propcap.farm.Scenario;
 import propcap.farm.SoFar;
 import propcap.past.LogWalk;
 import propcap.season.PretendedLog.Counting;
+import propcap.study.pretend.Pretending;
 
 /** A simulated spring taken for one that was lived through, with its log. */
 public final class Lived {

@@ -1,6 +1,7 @@
 package propcap.evidence.germination;
 
 import java.util.List;
+import java.util.stream.IntStream;
 import propcap.farm.CountedTray;
 
 /**
@@ -15,24 +16,18 @@ final class BetaBinomial {
   private final int[] emergedAbove;
   private final int[] failedAbove;
   private final int[] seedsAbove;
-  private final int emerged;
-  private final int failed;
+  private final Tally tally;
 
   BetaBinomial(List<CountedTray> trays) {
     emergedAbove = above(trays.stream().mapToInt(CountedTray::emerged).toArray());
     failedAbove = above(trays.stream().mapToInt(t -> t.seeds() - t.emerged()).toArray());
     seedsAbove = above(trays.stream().mapToInt(CountedTray::seeds).toArray());
-    emerged = trays.stream().mapToInt(CountedTray::emerged).sum();
-    failed = trays.stream().mapToInt(CountedTray::seeds).sum() - emerged;
+    tally = Tally.of(trays);
   }
 
   /** How many of the counts are more than 0, 1, 2 and so on. */
   private static int[] above(int[] counts) {
-    int most = 0;
-    for (int count : counts) {
-      most = Math.max(most, count);
-    }
-    int[] above = new int[most];
+    int[] above = new int[IntStream.of(counts).max().orElse(0)];
     for (int count : counts) {
       for (int j = 0; j < count; j++) {
         above[j]++;
@@ -41,18 +36,15 @@ final class BetaBinomial {
     return above;
   }
 
-  int emerged() {
-    return emerged;
-  }
-
-  int seeds() {
-    return emerged + failed;
+  /** The share that came up, of all trays together. */
+  double share() {
+    return tally.share();
   }
 
   /** Log-likelihood of a chance and a correlation, less the binomial coefficients. */
   double logLikelihood(double chance, double correlation) {
     if (correlation <= 0) {
-      return term(emerged, chance) + term(failed, 1 - chance);
+      return term(tally.up(), chance) + term(tally.seeds() - tally.up(), 1 - chance);
     }
     double rest = 1 - correlation;
     return sum(emergedAbove, chance * rest, correlation)

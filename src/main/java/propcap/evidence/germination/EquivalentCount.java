@@ -40,7 +40,7 @@ public record EquivalentCount(double rate, int seeds) {
   /** So many seeds that the limits of the beta distribution are as far apart. */
   private static double ofWidth(Estimate told) {
     double width = told.high() - told.low();
-    return solved(n -> width - (upper(told, n) - lower(told, n)), 1);
+    return solved(n -> width - (upper(told, n) - lower(told, n)));
   }
 
   private static boolean isNear(Estimate told, double seeds) {
@@ -50,11 +50,15 @@ public record EquivalentCount(double rate, int seeds) {
   }
 
   private static double lower(Estimate told, double seeds) {
-    return BetaDist.inverseF(told.value() * seeds, (1 - told.value()) * seeds, Estimate.TAIL);
+    return quantile(told, seeds, Estimate.TAIL);
   }
 
   private static double upper(Estimate told, double seeds) {
-    return BetaDist.inverseF(told.value() * seeds, (1 - told.value()) * seeds, 1 - Estimate.TAIL);
+    return quantile(told, seeds, 1 - Estimate.TAIL);
+  }
+
+  private static double quantile(Estimate told, double seeds, double share) {
+    return BetaDist.inverseF(told.value() * seeds, (1 - told.value()) * seeds, share);
   }
 
   /**
@@ -62,29 +66,28 @@ public record EquivalentCount(double rate, int seeds) {
    * lower limit is the exact one, that makes n of n + 1.
    */
   private static EquivalentCount of(double low, double high) {
-    double down = solved(d -> high - BetaDist.inverseF(upWith(low, d), d, 1 - Estimate.TAIL), 1);
+    double down = solved(d -> high - BetaDist.inverseF(upWith(low, d), d, 1 - Estimate.TAIL));
     return rounded(upWith(low, down), down);
   }
 
   private static double upWith(double low, double down) {
-    return solved(up -> BetaDist.inverseF(up, down, Estimate.TAIL) - low, 1);
+    return solved(up -> BetaDist.inverseF(up, down, Estimate.TAIL) - low);
   }
 
   private static EquivalentCount rounded(double up, double down) {
     return new EquivalentCount(up / (up + down), (int) Math.max(1, Math.round(up + down)));
   }
 
-  /** Where a rising function is 0; the least where it is above 0 from there on. */
-  private static double solved(DoubleUnaryOperator rising, double least) {
-    if (rising.applyAsDouble(least) >= 0) {
-      return least;
+  /** Where a rising function is 0; 1 where it is above 0 from there on. */
+  private static double solved(DoubleUnaryOperator rising) {
+    if (rising.applyAsDouble(1) >= 0) {
+      return 1;
     }
-    double most = Math.log(MOST_SEEDS);
     if (rising.applyAsDouble(MOST_SEEDS) <= 0) {
       return MOST_SEEDS;
     }
     return Math.exp(
         new BrentSolver(1e-9)
-            .solve(200, log -> rising.applyAsDouble(Math.exp(log)), Math.log(least), most));
+            .solve(200, log -> rising.applyAsDouble(Math.exp(log)), 0, Math.log(MOST_SEEDS)));
   }
 }

@@ -1,5 +1,8 @@
 package propcap.evidence.germination;
 
+import static java.util.stream.Collectors.groupingBy;
+import static java.util.stream.Collectors.toList;
+
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -39,10 +42,9 @@ public final class GerminationFitting {
    * @param optimaC by crop, where known: no warmer temperature has a part in the base
    */
   public static GerminationFit fit(List<CountedTray> trays, Map<String, Double> optimaC) {
-    Map<List<String>, List<CountedTray>> byLot = new LinkedHashMap<>();
-    for (CountedTray tray : trays) {
-      byLot.computeIfAbsent(List.of(tray.crop(), tray.lot()), l -> new ArrayList<>()).add(tray);
-    }
+    Map<List<String>, List<CountedTray>> byLot =
+        trays.stream()
+            .collect(groupingBy(t -> List.of(t.crop(), t.lot()), LinkedHashMap::new, toList()));
     return new GerminationFit(
         byLot.entrySet().stream()
             .map(
@@ -57,11 +59,9 @@ public final class GerminationFitting {
   private Lot lot(String crop, String lot) {
     List<List<CountedTray>> alike = ReplicateGroups.of(trays);
     double weight = Heterogeneity.of(alike).weight();
-    Map<Double, List<CountedTray>> byTemperature = new TreeMap<>();
-    for (CountedTray tray : trays) {
-      byTemperature.computeIfAbsent(tray.tempC(), t -> new ArrayList<>()).add(tray);
-    }
-    byTemperature.forEach((tempC, there) -> at(tempC, new ShowingCounts(there), weight));
+    trays.stream()
+        .collect(groupingBy(CountedTray::tempC, TreeMap::new, toList()))
+        .forEach((tempC, there) -> at(tempC, new ShowingCounts(there), weight));
     Base base = base();
     return new Lot(
         crop, lot, temperatures, TrayCorrelation.of(alike).orElse(null), base.line(), base.why());

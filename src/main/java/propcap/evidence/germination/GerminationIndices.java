@@ -43,7 +43,7 @@ public record GerminationIndices(
     @Nullable Double uncertainty) {
 
   /** The indices of a tray. */
-  public static GerminationIndices of(CountedTray tray) {
+  static GerminationIndices of(CountedTray tray) {
     List<Inspection> looks = tray.inspections();
     int n = tray.emerged();
     double percent = 100.0 * n / tray.seeds();
@@ -58,19 +58,21 @@ public record GerminationIndices(
     double sum = 0;
     double pairs = 0;
     double bits = 0;
-    int before = 0;
-    for (Inspection look : looks) {
-      double fresh = look.emerged() - before;
+    List<FoundSeedlings> found = FoundSeedlings.of(tray);
+    for (FoundSeedlings look : found) {
+      double fresh = look.seedlings();
       if (fresh > 0) {
-        speed += fresh / look.days();
-        sum += fresh * look.days();
+        speed += fresh / look.toDays();
+        sum += fresh * look.toDays();
         pairs += fresh * (fresh - 1);
         bits -= fresh / n * Math.log(fresh / n) / Math.log(2);
       }
-      before = look.emerged();
     }
     double mean = sum / n;
-    double squares = squares(looks, mean);
+    double squares = 0;
+    for (FoundSeedlings look : found) {
+      squares += look.seedlings() * (look.toDays() - mean) * (look.toDays() - mean);
+    }
     Double variance = n > 1 ? squares / (n - 1) : null;
     return new GerminationIndices(
         percent,
@@ -88,16 +90,6 @@ public record GerminationIndices(
         squares > 0 ? n / squares : null,
         n > 1 ? pairs / ((double) n * (n - 1)) : null,
         Math.max(0, bits));
-  }
-
-  private static double squares(List<Inspection> looks, double mean) {
-    double squares = 0;
-    int before = 0;
-    for (Inspection look : looks) {
-      squares += (look.emerged() - before) * (look.days() - mean) * (look.days() - mean);
-      before = look.emerged();
-    }
-    return squares;
   }
 
   /**

@@ -1,6 +1,8 @@
 package propcap.evidence.germination;
 
-import java.util.ArrayList;
+import static java.util.stream.Collectors.groupingBy;
+import static java.util.stream.Collectors.toList;
+
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -43,12 +45,11 @@ public record GerminationReport(List<Group> groups) {
 
   /** Reports counts, in their order. */
   public static GerminationReport of(List<CountedTray> trays) {
-    Map<List<Object>, List<CountedTray>> byGroup = new LinkedHashMap<>();
-    for (CountedTray tray : trays) {
-      byGroup
-          .computeIfAbsent(List.of(tray.crop(), tray.lot(), tray.tempC()), g -> new ArrayList<>())
-          .add(tray);
-    }
+    Map<List<Object>, List<CountedTray>> byGroup =
+        trays.stream()
+            .collect(
+                groupingBy(
+                    t -> List.of(t.crop(), t.lot(), t.tempC()), LinkedHashMap::new, toList()));
     return new GerminationReport(byGroup.values().stream().map(GerminationReport::group).toList());
   }
 

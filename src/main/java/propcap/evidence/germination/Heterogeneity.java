@@ -32,9 +32,9 @@ record Heterogeneity(double chiSquare, int degreesOfFreedom) {
     double chiSquare = 0;
     int degrees = 0;
     for (List<CountedTray> group : groups) {
-      double seeds = group.stream().mapToInt(CountedTray::seeds).sum();
-      double share = group.stream().mapToInt(CountedTray::emerged).sum() / seeds;
-      if (share > 0 && share < 1) {
+      Tally tally = Tally.of(group);
+      if (tally.isMixed()) {
+        double share = tally.share();
         degrees += group.size() - 1;
         for (CountedTray tray : group) {
           double expected = tray.seeds() * share;

@@ -19,8 +19,7 @@ final class ReplicateRange {
    * @param range points of percent
    */
   static double chanceOf(List<CountedTray> trays, double range) {
-    double seeds = trays.stream().mapToInt(CountedTray::seeds).sum();
-    double share = trays.stream().mapToInt(CountedTray::emerged).sum() / seeds;
+    double share = Tally.of(trays).share();
     List<BinomialDist> laws = trays.stream().map(t -> new BinomialDist(t.seeds(), share)).toList();
     TreeSet<Double> percents = new TreeSet<>();
     for (BinomialDist law : laws) {

@@ -59,7 +59,7 @@ public record ReplicateTolerance(
           14, 14, 14);
 
   /** Judges the trays of one lot at one temperature. */
-  public static ReplicateTolerance of(List<CountedTray> trays) {
+  static ReplicateTolerance of(List<CountedTray> trays) {
     double sum = 0;
     double least = 100;
     double most = 0;
@@ -95,10 +95,8 @@ public record ReplicateTolerance(
   }
 
   private static @Nullable Double chanceOfRange(List<CountedTray> trays, double range) {
-    int up = trays.stream().mapToInt(CountedTray::emerged).sum();
-    int seeds = trays.stream().mapToInt(CountedTray::seeds).sum();
-    return trays.size() < 2 || up == 0 || up == seeds
-        ? null
-        : ReplicateRange.chanceOf(trays, range);
+    return trays.size() > 1 && Tally.of(trays).isMixed()
+        ? (Double) ReplicateRange.chanceOf(trays, range)
+        : null;
   }
 }

@@ -7,16 +7,12 @@ import java.util.TreeMap;
 import java.util.function.DoubleUnaryOperator;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import propcap.farm.CountedTray;
-import propcap.farm.CountedTray.Inspection;
 
 /**
  * The trays of one lot at one temperature, as a likelihood wants them: when a seedling showed is
  * known only to lie between two inspections, and what never showed may yet have come later.
  */
 final class ShowingCounts {
-  /** Seedlings that showed after one inspection and by the next, of all trays together. */
-  record Interval(double fromDays, double toDays, int seedlings) {}
-
   /** The seeds of all trays that were last inspected on one day: up by then, and not. */
   private record End(double days, int up, int down) {
     /** Log-likelihood of a share that is up by then. */
@@ -29,38 +25,34 @@ final class ShowingCounts {
   private static final double OUT_OF_THE_QUESTION = -1e9;
 
   private final List<CountedTray> trays;
-  private final List<Interval> intervals = new ArrayList<>();
+
+  /** Those in which a seedling showed, of all trays together. */
+  private final List<FoundSeedlings> intervals = new ArrayList<>();
+
   private final List<End> ends = new ArrayList<>();
-  private final int seeds;
-  private final int emerged;
+  private final Tally tally;
 
   ShowingCounts(List<CountedTray> trays) {
     this.trays = List.copyOf(trays);
-    this.seeds = trays.stream().mapToInt(CountedTray::seeds).sum();
-    this.emerged = trays.stream().mapToInt(CountedTray::emerged).sum();
+    this.tally = Tally.of(trays);
     Map<Double, Map<Double, Integer>> shown = new TreeMap<>();
     Map<Double, List<CountedTray>> byEnd = new TreeMap<>();
     for (CountedTray tray : trays) {
-      double from = 0;
-      int before = 0;
-      for (Inspection inspection : tray.inspections()) {
-        int fresh = inspection.emerged() - before;
-        if (fresh > 0) {
+      for (FoundSeedlings found : FoundSeedlings.of(tray)) {
+        if (found.seedlings() > 0) {
           shown
-              .computeIfAbsent(from, d -> new TreeMap<>())
-              .merge(inspection.days(), fresh, Integer::sum);
+              .computeIfAbsent(found.fromDays(), d -> new TreeMap<>())
+              .merge(found.toDays(), found.seedlings(), Integer::sum);
         }
-        from = inspection.days();
-        before = inspection.emerged();
       }
       byEnd.computeIfAbsent(tray.lastDays(), d -> new ArrayList<>()).add(tray);
     }
-    shown.forEach((from, tos) -> tos.forEach((to, n) -> intervals.add(new Interval(from, to, n))));
+    shown.forEach(
+        (from, tos) -> tos.forEach((to, n) -> intervals.add(new FoundSeedlings(from, to, n))));
     byEnd.forEach(
         (days, there) -> {
-          int up = there.stream().mapToInt(CountedTray::emerged).sum();
-          int sown = there.stream().mapToInt(CountedTray::seeds).sum();
-          ends.add(new End(days, up, sown - up));
+          Tally end = Tally.of(there);
+          ends.add(new End(days, end.up(), end.seeds() - end.up()));
         });
   }
 
@@ -68,17 +60,12 @@ final class ShowingCounts {
     return trays;
   }
 
-  /** Those in which a seedling showed. */
-  List<Interval> intervals() {
-    return intervals;
-  }
-
   int seeds() {
-    return seeds;
+    return tally.seeds();
   }
 
   int emerged() {
-    return emerged;
+    return tally.up();
   }
 
   double lastDays() {
@@ -90,8 +77,8 @@ final class ShowingCounts {
    * curve of any steepness equally well.
    */
   boolean tellACurve() {
-    for (Interval a : intervals) {
-      for (Interval b : intervals) {
+    for (FoundSeedlings a : intervals) {
+      for (FoundSeedlings b : intervals) {
         boolean apart = a.toDays() < b.fromDays();
         boolean oneBetween =
             a.toDays() == b.fromDays()
@@ -111,7 +98,7 @@ final class ShowingCounts {
    */
   double logLikelihoodOfTimes(CurveFamily family, double logMedian, double spread) {
     double sum = 0;
-    for (Interval interval : intervals) {
+    for (FoundSeedlings interval : intervals) {
       double share =
           family.between(
               z(interval.fromDays(), logMedian, spread), z(interval.toDays(), logMedian, spread));
@@ -155,25 +142,25 @@ final class ShowingCounts {
           }
           return sum;
         };
-    if (emerged == 0) {
+    if (emerged() == 0) {
       return 0;
     }
     if (rise.applyAsDouble(1) >= 0) {
       return 1;
     }
     if (ends.size() == 1) {
-      return emerged / (seeds * shown[0]);
+      return emerged() / (seeds() * shown[0]);
     }
-    return new BrentSolver(1e-10).solve(200, rise::applyAsDouble, 0.5 * emerged / seeds, 1);
+    return new BrentSolver(1e-10).solve(200, rise::applyAsDouble, 0.5 * emerged() / seeds(), 1);
   }
 
   /** A rough median of those that showed, days: where to start looking for a better one. */
   double roughMedianDays() {
     int half = (emerged() + 1) / 2;
     int sum = 0;
-    List<Interval> inOrder = new ArrayList<>(intervals);
+    List<FoundSeedlings> inOrder = new ArrayList<>(intervals);
     inOrder.sort((a, b) -> Double.compare(a.toDays(), b.toDays()));
-    for (Interval interval : inOrder) {
+    for (FoundSeedlings interval : inOrder) {
       sum += interval.seedlings();
       if (sum >= half) {
         return (interval.fromDays() + interval.toDays()) / 2;

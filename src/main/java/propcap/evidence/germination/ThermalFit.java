@@ -24,12 +24,12 @@ public record ThermalFit(
   }
 
   /** Days until half of the seedlings that ever show have shown, above the base. */
-  public double halfByDays(double tempC) {
+  double halfByDays(double tempC) {
     return theta.value() / (tempC - base.value());
   }
 
   /** Days until nine in ten have, above the base. */
-  public double mostByDays(double tempC) {
+  double mostByDays(double tempC) {
     return halfByDays(tempC) * Math.exp(spread.value() * CurveFamily.LOGNORMAL.quantile(0.9));
   }
 }

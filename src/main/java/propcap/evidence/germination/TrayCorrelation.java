@@ -45,9 +45,7 @@ final class TrayCorrelation {
   }
 
   private static boolean tells(List<CountedTray> trays) {
-    int up = trays.stream().mapToInt(CountedTray::emerged).sum();
-    int seeds = trays.stream().mapToInt(CountedTray::seeds).sum();
-    return trays.size() > 1 && up > 0 && up < seeds;
+    return trays.size() > 1 && Tally.of(trays).isMixed();
   }
 
   private Estimate estimate() {
@@ -85,7 +83,7 @@ final class TrayCorrelation {
   private double profile(double rho) {
     double sum = 0;
     for (BetaBinomial group : groups) {
-      double pooled = (double) group.emerged() / group.seeds();
+      double pooled = group.share();
       sum +=
           rho == 0
               ? group.logLikelihood(pooled, 0)

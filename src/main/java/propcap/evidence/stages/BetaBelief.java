@@ -10,14 +10,14 @@ import umontreal.ssj.probdist.BetaDist;
  * @param lost above 0
  * @param kept above 0
  */
-public record BetaBelief(double lost, double kept) {
+record BetaBelief(double lost, double kept) {
   /** Believes next to nothing: Jeffreys (1946), Proc. R. Soc. A 186. */
   static final BetaBelief NONE = new BetaBelief(0.5, 0.5);
 
   /** Nothing that a grower writes is taken as impossible or as sure. */
   static final double NEARLY_IMPOSSIBLE = 0.001;
 
-  public BetaBelief {
+  BetaBelief {
     if (!(lost > 0 && kept > 0 && Double.isFinite(lost + kept))) {
       throw new IllegalArgumentException("counts must be above 0, were " + lost + ", " + kept);
     }
@@ -29,22 +29,12 @@ public record BetaBelief(double lost, double kept) {
     return new BetaBelief(held * weight, (1 - held) * weight);
   }
 
-  public double mean() {
-    return lost / (lost + kept);
-  }
-
-  public double quantile(double share) {
+  double quantile(double share) {
     return BetaDist.inverseF(lost, kept, share);
-  }
-
-  /** The mean and the middle 95 %. */
-  public Estimate estimate() {
-    return Estimate.within(mean(), quantile(Estimate.TAIL), quantile(1 - Estimate.TAIL));
   }
 
   /** The middle 95 % around a figure that is taken as it is listed. */
   Estimate around(double listed) {
-    Estimate all = estimate();
-    return Estimate.within(listed, all.low(), all.high());
+    return Estimate.within(listed, this::quantile);
   }
 }

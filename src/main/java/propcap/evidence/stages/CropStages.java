@@ -2,8 +2,8 @@ package propcap.evidence.stages;
 
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import propcap.evidence.stages.TrayEvidence.Count;
 import propcap.evidence.stages.TrayEvidence.Readiness;
@@ -78,29 +78,14 @@ public record CropStages(
 
   /** How long ready plugs waited for their first move, in days, in rising order. */
   public List<Integer> waitedDays() {
-    return trays.stream()
-        .map(TrayEvidence::waitedDays)
-        .filter(Objects::nonNull)
-        .map(Objects::requireNonNull)
-        .sorted()
-        .toList();
+    return trays.stream().flatMap(t -> Stream.ofNullable(t.waitedDays())).sorted().toList();
   }
 
   /** The crop with what was learned in the place of what was listed. */
   public Crop learned() {
     Crop.GrowingOn old = crop.growingOn();
     boolean hasOutbreaks = crop.growingOn().dampingOff().chance() > 0 || expectedOutbreaks() >= 0.5;
-    return new Crop(
-        crop.name(),
-        crop.cells(),
-        crop.seedsPerCell(),
-        crop.germination(),
-        crop.emergence(),
-        crop.germinateIn(),
-        crop.leaveAt(),
-        crop.pullAfterDays(),
-        crop.standWindowDays(),
-        crop.failBelow(),
+    return crop.with(
         new Crop.GrowingOn(
             old.baseC(),
             old.optimumC(),
@@ -114,8 +99,7 @@ public record CropStages(
             holdsDays.learned().value(),
             overheldLoss.learned().value()),
         potting(),
-        hardening(),
-        crop.materials());
+        hardening());
   }
 
   private Crop.PottingOn potting() {

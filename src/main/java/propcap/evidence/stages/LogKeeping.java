@@ -9,6 +9,10 @@ import propcap.farm.LoggedTray;
 
 /** How a log was kept, which decides what a row that is not there says. */
 final class LogKeeping {
+  /** From one place of a tray's to the next, after the heat. */
+  static final List<LoggedEvent> MOVES =
+      List.of(LoggedEvent.POTTED_ON, LoggedEvent.MOVED_OUT, LoggedEvent.PLANTED_OUT);
+
   private final LocalDate lastDay;
   private final int seasonDays;
   private final Map<String, Rows> crops = new HashMap<>();
@@ -44,12 +48,10 @@ final class LogKeeping {
   }
 
   static boolean hasMoved(LoggedTray tray) {
-    return tray.had(LoggedEvent.POTTED_ON)
-        || tray.had(LoggedEvent.MOVED_OUT)
-        || tray.had(LoggedEvent.PLANTED_OUT);
+    return MOVES.stream().anyMatch(tray::had);
   }
 
-  private static LocalDate lastRow(LoggedTray tray) {
+  static LocalDate lastRow(LoggedTray tray) {
     return tray.entries().get(tray.entries().size() - 1).date();
   }
 

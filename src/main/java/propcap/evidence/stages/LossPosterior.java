@@ -2,7 +2,9 @@ package propcap.evidence.stages;
 
 import java.util.List;
 import java.util.function.ToDoubleFunction;
+import org.jspecify.annotations.Nullable;
 import propcap.evidence.Estimate;
+import propcap.evidence.stages.StagePrior.Figure;
 
 /** What is believed of the figures that losses hang on after trays were held against them. */
 final class LossPosterior {
@@ -27,14 +29,27 @@ final class LossPosterior {
             belief.sd());
   }
 
-  /** The mean and the middle 95 %. */
-  Estimate estimate(ToDoubleFunction<StageParameters> figure) {
-    WeightedPoints points = points(figure);
-    return points.around(points.mean());
+  /**
+   * What is learned of a figure.
+   *
+   * @param reading of a guess
+   * @param alone what the log says by itself; null: nothing
+   * @param trays that tell of it
+   */
+  Learned learned(
+      Figure figure,
+      ToDoubleFunction<StageParameters> reading,
+      @Nullable Estimate alone,
+      int trays) {
+    Estimate listed = belief.estimate(figure);
+    return trays == 0
+        ? Learned.nothing(listed)
+        : new Learned(listed, alone, estimate(reading), trays);
   }
 
-  private WeightedPoints points(ToDoubleFunction<StageParameters> figure) {
-    return draws.of(figures -> figure.applyAsDouble(belief.guess(figures)));
+  /** The mean and the middle 95 %. */
+  Estimate estimate(ToDoubleFunction<StageParameters> reading) {
+    return draws.of(figures -> reading.applyAsDouble(belief.guess(figures))).estimate();
   }
 
   /** The guess in the middle: each figure's own median. */

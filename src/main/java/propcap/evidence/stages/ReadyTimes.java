@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import propcap.evidence.Estimate;
 import propcap.evidence.stages.TrayEvidence.Readiness;
 import propcap.evidence.stages.TrayEvidence.Ripening;
@@ -60,9 +61,7 @@ final class ReadyTimes {
     return new ReadyTimes(
         trays.stream()
             .filter(t -> t.readiness() != Readiness.MOVED)
-            .map(TrayEvidence::ripening)
-            .filter(Objects::nonNull)
-            .map(Objects::requireNonNull)
+            .flatMap(t -> Stream.ofNullable(t.ripening()))
             .toList(),
         trays.stream()
             .filter(t -> t.readiness() == Readiness.MOVED)

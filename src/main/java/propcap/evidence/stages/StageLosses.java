@@ -1,10 +1,8 @@
 package propcap.evidence.stages;
 
 import java.util.List;
-import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
-import org.jspecify.annotations.Nullable;
-import propcap.evidence.Estimate;
+import propcap.evidence.stages.StagePrior.Figure;
 import propcap.farm.Crop;
 import propcap.farm.Loss;
 
@@ -50,30 +48,16 @@ record StageLosses(
       double takesDays,
       double lnDegreeDays) {
     List<TrayCourse> trays = all.stream().filter(t -> !t.legs().isEmpty()).toList();
-    Listed listed = new Listed(crop, weight);
-    int growing = with(trays, Loss.GROWING_ON);
-    int potted = with(trays, Loss.POTTING);
-    int hardened = with(trays, Loss.HARDENING);
-    int held =
-        (int) trays.stream().filter(t -> isHeld(t, lnDegreeDays, listed.holdsDays().low())).count();
-    if (trays.isEmpty()) {
-      return new StageLosses(
-          Learned.nothing(listed.loss()),
-          Learned.nothing(listed.chance()),
-          Learned.nothing(listed.severity()),
-          List.of(),
-          Learned.nothing(listed.potting()),
-          Learned.nothing(listed.hardening()),
-          Learned.nothing(listed.holdsDays()),
-          Learned.nothing(listed.overheld()));
-    }
     List<TrayLikelihood> likelihoods = trays.stream().map(TrayLikelihood::new).toList();
-    LossPosterior both =
-        new LossPosterior(
-            new StagePrior(crop, weight, takesDays, false, requirement, ready, trays), likelihoods);
-    Learned holds = learned(listed.holdsDays(), both, null, StageParameters::holdsDays, held);
+    StagePrior prior = new StagePrior(crop, weight, takesDays, false, requirement, ready, trays);
+    LossPosterior both = new LossPosterior(prior, likelihoods);
+    int growing = with(trays, Loss.GROWING_ON);
+    double leastDays = prior.estimate(Figure.LN_HOLDS).low();
+    int held = (int) trays.stream().filter(t -> isHeld(t, lnDegreeDays, leastDays)).count();
+    Learned holds = both.learned(Figure.LN_HOLDS, StageParameters::holdsDays, null, held);
     LossesByLogAlone alone =
-        LossesByLogAlone.of(trays, crop, holds.learned().low(), listed.potHoldsDays().low());
+        LossesByLogAlone.of(
+            trays, crop, holds.learned().low(), prior.estimate(Figure.LN_POT_HOLDS).low());
     StageParameters middle = both.middle();
     List<Double> outbreaks =
         IntStream.range(0, trays.size())
@@ -83,14 +67,19 @@ record StageLosses(
     double struck = outbreaks.stream().mapToDouble(Double::doubleValue).sum();
     int struckTrays = struck < 0.5 ? 0 : (int) Math.max(1, Math.round(struck));
     return new StageLosses(
-        learned(listed.loss(), both, alone.loss(), StageParameters::loss, growing),
-        learned(listed.chance(), both, alone.chance(), StageParameters::chance, growing),
-        learned(listed.severity(), both, null, StageParameters::severity, struckTrays),
+        both.learned(Figure.LOSS, StageParameters::loss, alone.loss(), growing),
+        both.learned(Figure.CHANCE, StageParameters::chance, alone.chance(), growing),
+        both.learned(Figure.SEVERITY, StageParameters::severity, null, struckTrays),
         outbreaks,
-        learned(listed.potting(), both, alone.potting(), StageParameters::potting, potted),
-        learned(listed.hardening(), both, alone.hardening(), StageParameters::hardening, hardened),
+        both.learned(
+            Figure.POTTING, StageParameters::potting, alone.potting(), with(trays, Loss.POTTING)),
+        both.learned(
+            Figure.HARDENING,
+            StageParameters::hardening,
+            alone.hardening(),
+            with(trays, Loss.HARDENING)),
         holds,
-        learned(listed.overheld(), both, null, StageParameters::overheld, held));
+        both.learned(Figure.OVERHELD, StageParameters::overheld, null, held));
   }
 
   private static int with(List<TrayCourse> trays, Loss stage) {
@@ -105,66 +94,5 @@ record StageLosses(
             ? tray.readyBy()
             : Math.min(warmth.when(Math.exp(lnDegreeDays)), tray.readyBy());
     return tray.legs().stream().anyMatch(leg -> tray.plugBeyond(leg, ready, leastDays) > 0);
-  }
-
-  private static Learned learned(
-      Estimate listed,
-      LossPosterior both,
-      @Nullable Estimate alone,
-      ToDoubleFunction<StageParameters> figure,
-      int trays) {
-    return trays == 0
-        ? Learned.nothing(listed)
-        : new Learned(listed, alone, both.estimate(figure), trays);
-  }
-
-  /** The figures of the crop list, with the error that their weight amounts to. */
-  private record Listed(Crop crop, double weight) {
-    private Estimate share(double listed, double trials) {
-      return BetaBelief.of(listed, trials).around(listed);
-    }
-
-    private double plants() {
-      return weight * crop.cells();
-    }
-
-    Estimate loss() {
-      return share(crop.growingOn().loss(), plants());
-    }
-
-    Estimate chance() {
-      return share(crop.growingOn().dampingOff().chance(), weight);
-    }
-
-    Estimate severity() {
-      return share(
-          StagePrior.listedSeverity(crop), Stages.LISTED_OUTBREAKS * Stages.OUTBREAK_WEIGHS);
-    }
-
-    Estimate potting() {
-      return share(crop.pottingOn().loss(), plants());
-    }
-
-    Estimate hardening() {
-      return share(crop.hardening().loss(), plants());
-    }
-
-    Estimate overheld() {
-      return share(crop.growingOn().overheldLossPerDay(), plants());
-    }
-
-    Estimate holdsDays() {
-      return days(crop.growingOn().holdsDays());
-    }
-
-    Estimate potHoldsDays() {
-      return days(crop.pottingOn().holdsDays());
-    }
-
-    private Estimate days(double days) {
-      double factor = Math.exp(1.96 / Math.sqrt(weight));
-      double middle = Math.max(StagePrior.LEAST_DAYS, days);
-      return Estimate.within(days, middle / factor, middle * factor);
-    }
   }
 }

@@ -3,7 +3,9 @@ package propcap.evidence.stages;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.ToDoubleFunction;
 import org.apache.commons.math3.special.Gamma;
+import propcap.evidence.Estimate;
 import propcap.farm.Crop;
 import propcap.farm.Loss;
 
@@ -14,11 +16,12 @@ import propcap.farm.Loss;
  */
 final class StagePrior {
   /** A plug that keeps for no time at all is listed as keeping half a day. */
-  static final double LEAST_DAYS = 0.5;
+  private static final double LEAST_DAYS = 0.5;
 
   private static final double LEAST_SHARE = 1e-12;
 
-  private enum Figure {
+  /** What losses hang on. */
+  enum Figure {
     MU,
     LN_SIGMA,
     AT_ONCE,
@@ -63,17 +66,12 @@ final class StagePrior {
     this.ready = ready;
     this.takesDays = takesDays;
     double plants = weight * crop.cells();
-    Crop.GrowingOn growing = crop.growingOn();
-    believe(Figure.LOSS, growing.loss(), plants, alone);
-    believe(Figure.CHANCE, growing.dampingOff().chance(), weight, alone);
-    believe(
-        Figure.SEVERITY,
-        listedSeverity(crop),
-        Stages.LISTED_OUTBREAKS * Stages.OUTBREAK_WEIGHS,
-        false);
-    believe(Figure.POTTING, crop.pottingOn().loss(), plants, false);
-    believe(Figure.HARDENING, crop.hardening().loss(), plants, false);
-    believe(Figure.OVERHELD, growing.overheldLossPerDay(), plants, false);
+    believe(Figure.LOSS, plants, alone);
+    believe(Figure.CHANCE, weight, alone);
+    believe(Figure.SEVERITY, Stages.LISTED_OUTBREAKS * Stages.OUTBREAK_WEIGHS, false);
+    believe(Figure.POTTING, plants, false);
+    believe(Figure.HARDENING, plants, false);
+    believe(Figure.OVERHELD, plants, false);
     // Trays of which nobody wrote that they were ready: any share was moved on that very round.
     shares.put(Figure.AT_ONCE, new BetaBelief(1, 1));
     // Of the daily loss while growing on, anything between none and all goes on.
@@ -98,14 +96,42 @@ final class StagePrior {
     take(isPotted, Figure.LN_POT_HOLDS);
   }
 
-  /** The listed severity; of a crop that has no damping-off, one that it may have. */
-  static double listedSeverity(Crop crop) {
-    Crop.DampingOff listed = crop.growingOn().dampingOff();
-    return listed.chance() > 0 ? listed.severity() : Stages.UNLISTED_SEVERITY;
+  private void believe(Figure figure, double trials, boolean isUnknown) {
+    shares.put(figure, isUnknown ? BetaBelief.NONE : BetaBelief.of(listed(figure), trials));
   }
 
-  private void believe(Figure figure, double listed, double trials, boolean isUnknown) {
-    shares.put(figure, isUnknown ? BetaBelief.NONE : BetaBelief.of(listed, trials));
+  /** As the crop list has it: a share, or days; of growing on, as the requirement has it. */
+  private double listed(Figure figure) {
+    Crop.GrowingOn growing = crop.growingOn();
+    return switch (figure) {
+      case MU -> requirement.mu();
+      case LN_SIGMA -> Math.log(requirement.sigma());
+      case AT_ONCE -> 0.5;
+      case LOSS -> growing.loss();
+      case CHANCE -> growing.dampingOff().chance();
+      // Of a crop that has no damping-off, one that it may have.
+      case SEVERITY ->
+          growing.dampingOff().chance() > 0
+              ? growing.dampingOff().severity()
+              : Stages.UNLISTED_SEVERITY;
+      case POTTING -> crop.pottingOn().loss();
+      case HARDENING -> crop.hardening().loss();
+      case LN_HOLDS -> growing.holdsDays();
+      case OVERHELD -> growing.overheldLossPerDay();
+      case WAITING -> 0;
+      case LN_POT_HOLDS -> crop.pottingOn().holdsDays();
+    };
+  }
+
+  /** A share or days of the crop list, with the error that their weight amounts to. */
+  Estimate estimate(Figure figure) {
+    double listed = listed(figure);
+    if (figure != Figure.LN_HOLDS && figure != Figure.LN_POT_HOLDS) {
+      return share(figure).around(listed);
+    }
+    double factor = Math.exp(1.96 / Math.sqrt(weight));
+    double middle = Math.max(LEAST_DAYS, listed);
+    return Estimate.within(listed, middle / factor, middle * factor);
   }
 
   private void take(boolean isTold, Figure... figures) {
@@ -117,34 +143,23 @@ final class StagePrior {
   }
 
   double[] mean() {
-    return each(Figure.values(), this::mean);
+    return each(this::mean);
   }
 
   double[] sd() {
-    return each(Figure.values(), this::sd);
+    return each(this::sd);
   }
 
-  private interface OfFigure {
-    double of(Figure figure);
-  }
-
-  private double[] each(Figure[] figures, OfFigure value) {
+  private double[] each(ToDoubleFunction<Figure> value) {
     double[] all = new double[places.size()];
-    for (Figure figure : figures) {
-      Integer place = places.get(figure);
-      if (place != null) {
-        all[place] = value.of(figure);
-      }
-    }
+    places.forEach((figure, place) -> all[place] = value.applyAsDouble(figure));
     return all;
   }
 
   private double mean(Figure figure) {
     return switch (figure) {
-      case MU -> requirement.mu();
-      case LN_SIGMA -> Math.log(requirement.sigma());
-      case LN_HOLDS -> lnDays(crop.growingOn().holdsDays());
-      case LN_POT_HOLDS -> lnDays(crop.pottingOn().holdsDays());
+      case MU, LN_SIGMA -> listed(figure);
+      case LN_HOLDS, LN_POT_HOLDS -> Math.log(Math.max(LEAST_DAYS, listed(figure)));
       default -> {
         BetaBelief share = share(figure);
         yield Gamma.digamma(share.lost()) - Gamma.digamma(share.kept());
@@ -162,10 +177,6 @@ final class StagePrior {
         yield Math.sqrt(Gamma.trigamma(share.lost()) + Gamma.trigamma(share.kept()));
       }
     };
-  }
-
-  private static double lnDays(double days) {
-    return Math.log(Math.max(LEAST_DAYS, days));
   }
 
   private BetaBelief share(Figure figure) {
@@ -201,40 +212,40 @@ final class StagePrior {
 
   /** The figures as the simulator has them. */
   StageParameters guess(double[] figures) {
-    double atOnce = share(figures, Figure.AT_ONCE, 0.5);
-    double chance = share(figures, Figure.CHANCE, crop.growingOn().dampingOff().chance());
-    double lnKeptGrowing = lnKept(figures, Figure.LOSS, crop.growingOn().loss());
+    double atOnce = share(figures, Figure.AT_ONCE);
+    double chance = share(figures, Figure.CHANCE);
+    double lnKeptGrowing = lnKept(figures, Figure.LOSS);
     return new StageParameters(
-        figure(figures, Figure.MU, requirement.mu()),
-        Math.exp(figure(figures, Figure.LN_SIGMA, Math.log(requirement.sigma()))),
+        figure(figures, Figure.MU),
+        Math.exp(figure(figures, Figure.LN_SIGMA)),
         Math.log(atOnce),
         Math.log1p(-atOnce),
         lnKeptGrowing,
         Math.log(chance),
         Math.log1p(-chance),
-        share(figures, Figure.SEVERITY, listedSeverity(crop)),
-        lnKept(figures, Figure.POTTING, crop.pottingOn().loss()),
-        lnKept(figures, Figure.HARDENING, crop.hardening().loss()),
-        Math.exp(figure(figures, Figure.LN_HOLDS, lnDays(crop.growingOn().holdsDays()))),
-        lnKept(figures, Figure.OVERHELD, crop.growingOn().overheldLossPerDay()),
-        share(figures, Figure.WAITING, 0) * lnKeptGrowing / takesDays,
-        Math.exp(figure(figures, Figure.LN_POT_HOLDS, lnDays(crop.pottingOn().holdsDays()))));
+        share(figures, Figure.SEVERITY),
+        lnKept(figures, Figure.POTTING),
+        lnKept(figures, Figure.HARDENING),
+        Math.exp(figure(figures, Figure.LN_HOLDS)),
+        lnKept(figures, Figure.OVERHELD),
+        share(figures, Figure.WAITING) * lnKeptGrowing / takesDays,
+        Math.exp(figure(figures, Figure.LN_POT_HOLDS)));
   }
 
-  /** Neither none nor all, where a logarithm has no end. */
-  private double share(double[] figures, Figure figure, double listed) {
+  /** Neither none nor all, where a logarithm has no end; as listed where it is not asked. */
+  private double share(double[] figures, Figure figure) {
     Integer place = places.get(figure);
     return place == null
-        ? listed
+        ? listed(figure)
         : Math.max(LEAST_SHARE, Math.min(1 - LEAST_SHARE, 1 / (1 + Math.exp(-figures[place]))));
   }
 
-  private double lnKept(double[] figures, Figure figure, double listed) {
-    return Math.log1p(-share(figures, figure, listed));
+  private double lnKept(double[] figures, Figure figure) {
+    return Math.log1p(-share(figures, figure));
   }
 
-  private double figure(double[] figures, Figure figure, double listed) {
+  private double figure(double[] figures, Figure figure) {
     Integer place = places.get(figure);
-    return place == null ? listed : figures[place];
+    return place == null ? mean(figure) : figures[place];
   }
 }

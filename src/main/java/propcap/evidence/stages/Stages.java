@@ -2,7 +2,9 @@ package propcap.evidence.stages;
 
 import java.util.List;
 import java.util.Objects;
+import java.util.stream.Stream;
 import propcap.evidence.stages.TrayEvidence.Readiness;
+import propcap.evidence.stages.TrayEvidence.Ripening;
 import propcap.farm.Crop;
 import propcap.farm.LoggedTray;
 import propcap.farm.Scenario;
@@ -127,9 +129,8 @@ public record Stages(
       List<TrayEvidence> trays, double listedDegreeDays) {
     double longest =
         trays.stream()
-            .map(TrayEvidence::ripening)
-            .filter(Objects::nonNull)
-            .mapToDouble(r -> Objects.requireNonNull(r).upTo())
+            .flatMap(t -> Stream.ofNullable(t.ripening()))
+            .mapToDouble(Ripening::upTo)
             .filter(Double::isFinite)
             .reduce(listedDegreeDays, Math::max);
     return trays.stream()

@@ -16,12 +16,12 @@ import propcap.farm.WeatherYear;
  * How warm it was on the dates of a log: by the weather record's rows of those very dates where it
  * has them, otherwise by the mean over its years of what that day of the year gives.
  */
-public final class TableWarmth {
+final class TableWarmth {
   private final Season season;
   private final Rounds rounds;
   private final List<WeatherYear> years;
 
-  public TableWarmth(Scenario scenario) {
+  TableWarmth(Scenario scenario) {
     season = scenario.season();
     rounds = scenario.rounds();
     years = scenario.weather();
@@ -73,7 +73,7 @@ public final class TableWarmth {
   }
 
   /** Whether the record has the row of this very date. */
-  public boolean isRecorded(LocalDate date) {
+  boolean isRecorded(LocalDate date) {
     return season.contains(inSeason(date)) && recorded(date).isPresent();
   }
 

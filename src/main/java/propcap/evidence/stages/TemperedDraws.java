@@ -95,18 +95,14 @@ final class TemperedDraws {
       for (int f = 0; f < point.length; f++) {
         point[f] = mean[f] + sd[f] * normal();
       }
-      put(i, point);
+      points[i] = point;
+      start[i] = logStart(point);
+      end[i] = logEnd(point);
     }
   }
 
   private double normal() {
     return NormalDist.inverseF01(stream.next());
-  }
-
-  private void put(int i, double[] point) {
-    points[i] = point;
-    start[i] = logStart(point);
-    end[i] = logEnd(point);
   }
 
   private double logStart(double[] point) {

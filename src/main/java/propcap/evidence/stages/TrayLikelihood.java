@@ -105,14 +105,7 @@ final class TrayLikelihood {
         : ReadyLaw.unwritten(warmth, tray.readyBy(), onTheRound, guess);
   }
 
-  private static double logOfSum(double a, double b) {
-    double most = Math.max(a, b);
-    return most == Double.NEGATIVE_INFINITY
-        ? most
-        : most + Math.log(Math.exp(a - most) + Math.exp(b - most));
-  }
-
-  private static double logOfSum(double[] logs) {
+  private static double logOfSum(double... logs) {
     double most = logs[0];
     for (double log : logs) {
       most = Math.max(most, log);

@@ -20,8 +20,6 @@ import propcap.farm.Loss;
 
 /** Reads what a tray tells out of its lines of the log. */
 final class TrayReading {
-  private static final List<LoggedEvent> MOVES =
-      List.of(LoggedEvent.POTTED_ON, LoggedEvent.MOVED_OUT, LoggedEvent.PLANTED_OUT);
 
   private final LoggedTray tray;
   private final Crop crop;
@@ -109,7 +107,9 @@ final class TrayReading {
   }
 
   private Optional<LocalDate> firstMove() {
-    return MOVES.stream().flatMap(move -> tray.date(move).stream()).min(LocalDate::compareTo);
+    return LogKeeping.MOVES.stream()
+        .flatMap(move -> tray.date(move).stream())
+        .min(LocalDate::compareTo);
   }
 
   /** The day on which it was last seen not to be ready. */
@@ -148,9 +148,11 @@ final class TrayReading {
 
   /** Warmth on its table from an event to its last one. */
   private WarmthCourse course(LoggedEvent from) {
-    LocalDate last = tray.entries().get(tray.entries().size() - 1).date();
     return warmth.course(
-        crop.growingOn(), tray.table().climate(), tray.date(from).orElseThrow(), last);
+        crop.growingOn(),
+        tray.table().climate(),
+        tray.date(from).orElseThrow(),
+        LogKeeping.lastRow(tray));
   }
 
   private double at(LoggedEvent event) {

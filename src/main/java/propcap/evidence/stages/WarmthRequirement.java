@@ -18,7 +18,7 @@ import propcap.evidence.Estimate;
  * @param degreeDays the median over trays, above the base
  * @param spread standard deviation over trays of the logarithm
  */
-public record WarmthRequirement(Learned degreeDays, Learned spread) {
+record WarmthRequirement(Learned degreeDays, Learned spread) {
   /** A spread of nothing would leave no room for a tray that differs. */
   static final double LEAST_SPREAD = 0.01;
 

@@ -60,8 +60,8 @@ final class WeightedPoints {
     return points[points.length - 1];
   }
 
-  /** The middle 95 % around a figure of it, such as its mean. */
-  Estimate around(double value) {
-    return Estimate.within(value, quantile(Estimate.TAIL), quantile(1 - Estimate.TAIL));
+  /** The mean and the middle 95 %. */
+  Estimate estimate() {
+    return Estimate.within(mean(), this::quantile);
   }
 }

@@ -23,11 +23,7 @@ public record FrostDates(
    *     days of the record by rank, which hold whatever the distribution
    * @param fittedOrNull by the normal of last frosts; null where there is no such day
    */
-  public record FrostDate(double chance, DayEstimate counted, @Nullable DayEstimate fittedOrNull) {
-    public Optional<DayEstimate> fitted() {
-      return Optional.ofNullable(fittedOrNull);
-    }
-  }
+  public record FrostDate(double chance, DayEstimate counted, @Nullable DayEstimate fittedOrNull) {}
 
   static FrostDates of(FrostRecord record, List<Double> chances) {
     Optional<LastFrostFit> fit = LastFrostFit.of(record);
@@ -75,7 +71,11 @@ public record FrostDates(
     int n = record.years();
     int[] ended = record.frostFreeFrom();
     BinomialDistribution byTheDay = new BinomialDistribution(null, n, 1 - chance);
-    int lowRank = (int) IntStream.rangeClosed(1, n).filter(r -> below(byTheDay, r)).count();
+    int lowRank =
+        (int)
+            IntStream.rangeClosed(1, n)
+                .filter(r -> byTheDay.cumulativeProbability(r - 1) <= 0.025)
+                .count();
     int highRank =
         IntStream.rangeClosed(1, n)
             .filter(s -> byTheDay.cumulativeProbability(s - 1) >= 0.975)
@@ -85,10 +85,6 @@ public record FrostDates(
         known(record, record.firstDayWithin(chance)),
         lowRank == 0 ? null : ended[lowRank - 1],
         highRank > n ? null : known(record, ended[highRank - 1]));
-  }
-
-  private static boolean below(BinomialDistribution count, int rank) {
-    return count.cumulativeProbability(rank - 1) <= 0.025;
   }
 
   private static @Nullable Integer known(FrostRecord record, int day) {

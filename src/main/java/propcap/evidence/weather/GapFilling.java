@@ -17,7 +17,13 @@ public final class GapFilling {
   /** Common practice: weather turns within days, and a longer line would be no weather at all. */
   public static final int DEFAULT_MOST_DAYS = 3;
 
-  private GapFilling() {}
+  private final int mostDays;
+  private final List<Gap> filled = new ArrayList<>();
+  private final List<Gap> left = new ArrayList<>();
+
+  private GapFilling(int mostDays) {
+    this.mostDays = mostDays;
+  }
 
   /** What is missing in a gap. */
   public enum Missing {
@@ -62,15 +68,15 @@ public final class GapFilling {
     if (span.isEmpty()) {
       return new Filled(List.of(), List.of(), List.of());
     }
-    List<Gap> filled = new ArrayList<>();
-    List<Gap> left = new ArrayList<>();
-    Map<LocalDate, Double> minC =
-        filled(record.minC(), Missing.TMIN, span.get(), mostDays, filled, left);
-    Map<LocalDate, Double> maxC =
-        filled(record.maxC(), Missing.TMAX, span.get(), mostDays, filled, left);
+    return new GapFilling(mostDays).filled(record, span.get());
+  }
+
+  private Filled filled(StationRecord record, Season span) {
+    Map<LocalDate, Double> minC = whole(record.minC(), Missing.TMIN, span);
+    Map<LocalDate, Double> maxC = whole(record.maxC(), Missing.TMAX, span);
     List<Day> days = new ArrayList<>();
-    for (int d = 0; d < span.get().days(); d++) {
-      LocalDate date = span.get().date(d);
+    for (int d = 0; d < span.days(); d++) {
+      LocalDate date = span.date(d);
       Double min = minC.get(date);
       Double max = maxC.get(date);
       if (min != null && max != null) {
@@ -87,17 +93,12 @@ public final class GapFilling {
         : new Day(date, Math.min(min, max), max);
   }
 
-  private static Map<LocalDate, Double> filled(
-      NavigableMap<LocalDate, Double> values,
-      Missing missing,
-      Season span,
-      int mostDays,
-      List<Gap> filled,
-      List<Gap> left) {
+  private Map<LocalDate, Double> whole(
+      NavigableMap<LocalDate, Double> values, Missing missing, Season span) {
     Map<LocalDate, Double> whole = new TreeMap<>(values);
     LocalDate before = span.start().minusDays(1);
     for (LocalDate next : values.keySet()) {
-      gap(missing, before, next).ifPresent(g -> sort(g, values, mostDays, whole, filled, left));
+      gap(missing, before, next).ifPresent(g -> sort(g, values, whole));
       before = next;
     }
     gap(missing, before, span.end().plusDays(1)).ifPresent(left::add);
@@ -110,13 +111,7 @@ public final class GapFilling {
         : Optional.empty();
   }
 
-  private static void sort(
-      Gap gap,
-      NavigableMap<LocalDate, Double> values,
-      int mostDays,
-      Map<LocalDate, Double> whole,
-      List<Gap> filled,
-      List<Gap> left) {
+  private void sort(Gap gap, NavigableMap<LocalDate, Double> values, Map<LocalDate, Double> whole) {
     Double before = values.get(gap.from().minusDays(1));
     Double after = values.get(gap.to().plusDays(1));
     if (before == null || after == null || gap.days() > mostDays) {

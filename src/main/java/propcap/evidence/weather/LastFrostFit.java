@@ -25,7 +25,7 @@ import propcap.farm.FrostRecord;
 public record LastFrostFit(
     double meanDay, double sdDays, int yearsWithFrost, int years, double misfit) {
   /** A misfit above this comes to one record in twenty that is normal (Stephens, from memory). */
-  public static final double DOUBTFUL_FROM = 0.895;
+  private static final double DOUBTFUL_FROM = 0.895;
 
   private static final NormalDistribution NORMAL = new NormalDistribution(null, 0, 1);
 
@@ -62,7 +62,7 @@ public record LastFrostFit(
   }
 
   /** The fitted chance of a frost on or after a day of the season. */
-  public double chanceFrom(int day) {
+  double chanceFrom(int day) {
     return shareWithFrost() * (1 - NORMAL.cumulativeProbability((day - 0.5 - meanDay) / sdDays));
   }
 

@@ -20,7 +20,7 @@ import propcap.study.statistics.Stat;
  *     gained by a space first
  * @param steps the best next step after each that was taken; empty where nothing clearly helps
  * @param onTime plants on time as things are
- * @param safe sowings that are safe as things are (see {@code Safety})
+ * @param safe sowings that are safe as things are (see {@link propcap.study.forecast.Safety})
  * @param isExhausted whether the stair ends because nothing clearly helps any more, or nothing that
  *     does pays, and not because it has as many steps as were asked for
  */

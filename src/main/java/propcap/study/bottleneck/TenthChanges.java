@@ -22,7 +22,6 @@ import propcap.study.money.Investment;
 import propcap.study.money.Investment.Pays;
 import propcap.study.money.PlaceChanges;
 import propcap.study.statistics.Difference;
-import propcap.study.statistics.MeanLimits;
 import propcap.study.statistics.Paired;
 import propcap.study.statistics.Samples;
 import propcap.study.statistics.Stat;
@@ -72,10 +71,9 @@ final class TenthChanges {
   }
 
   void run(DoubleConsumer progress) throws InterruptedException {
-    List<Integer> all = IntStream.range(0, scenarios.size()).boxed().toList();
-    int n = settings.seasons();
+
     try (Seasons seasons = new Seasons(scenarios, settings)) {
-      numbers = seasons.run(all, 0, n, measures::of, done -> progress.accept(done / (double) n));
+      numbers = seasons.run(settings.seasons(), measures::of, progress);
     }
   }
 
@@ -89,7 +87,7 @@ final class TenthChanges {
   }
 
   Stat onTime() {
-    return Samples.of(column(0, Comparison.Kind.ON_TIME, ""), strata).stat();
+    return Stat.of(column(0, Comparison.Kind.ON_TIME, ""), strata);
   }
 
   List<Bottlenecks.Worth> worths() {
@@ -203,12 +201,11 @@ final class TenthChanges {
         column(to, kind, subject),
         strata,
         measure.moreIsBetter(),
-        MeanLimits.CONFIDENCE,
         intervals);
   }
 
   private double[] column(int scenario, Comparison.Kind kind, String subject) {
-    return Measures.column(numbers.get(scenario), measures.indexOf(kind, subject));
+    return Samples.column(numbers.get(scenario), measures.indexOf(kind, subject));
   }
 
   /** To the space, or the hour a day, and at least one. */

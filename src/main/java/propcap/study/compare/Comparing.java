@@ -15,6 +15,7 @@ import propcap.study.statistics.Difference;
 import propcap.study.statistics.MeanLimits;
 import propcap.study.statistics.Paired;
 import propcap.study.statistics.Samples;
+import propcap.study.statistics.Stat;
 import propcap.study.statistics.Strata;
 
 /** Does a change pay? Scenarios on the same seasons, each against the first. */
@@ -38,11 +39,10 @@ public final class Comparing {
     checkCurrencies(scenarios);
     settings.forDifferences();
     Measures measures = new Measures(scenarios);
-    List<Integer> all = IntStream.range(0, scenarios.size()).boxed().toList();
+
     try (Seasons seasons = new Seasons(scenarios, settings)) {
       int n = settings.seasons();
-      List<List<double[]>> numbers =
-          seasons.run(all, 0, n, measures::of, done -> progress.accept(done / (double) n));
+      List<List<double[]>> numbers = seasons.run(n, measures::of, progress);
       List<Strata> own = scenarios.stream().map(s -> Strata.of(s, settings.seed(), n)).toList();
       Strata strata = Strata.of(scenarios, settings.seed(), n);
       return new Comparison(
@@ -53,7 +53,9 @@ public final class Comparing {
           IntStream.range(0, measures.all().size())
               .mapToObj(m -> outcome(measures.all().get(m), m, numbers, own, strata))
               .toList(),
-          all.stream().map(i -> measures.safe(scenarios.get(i), numbers.get(i))).toList(),
+          IntStream.range(0, scenarios.size())
+              .mapToObj(i -> measures.safe(scenarios.get(i), numbers.get(i)))
+              .toList(),
           investments(scenarios, measures, numbers, strata, settings.seed()));
     }
   }
@@ -64,26 +66,21 @@ public final class Comparing {
       List<List<double[]>> numbers,
       List<Strata> own,
       Strata strata) {
-    double[] first = Measures.column(numbers.get(0), m);
+    double[] first = Samples.column(numbers.get(0), m);
     int alternatives = numbers.size() - 1;
     return new Comparison.Outcome(
         measure.kind(),
         measure.subject(),
         measure.moreIsBetter(),
         IntStream.range(0, numbers.size())
-            .mapToObj(i -> Samples.of(Measures.column(numbers.get(i), m), own.get(i)).stat())
+            .mapToObj(i -> Stat.of(Samples.column(numbers.get(i), m), own.get(i)))
             .toList(),
         numbers.stream()
             .skip(1)
             .map(
                 n ->
                     Paired.difference(
-                        first,
-                        Measures.column(n, m),
-                        strata,
-                        measure.moreIsBetter(),
-                        MeanLimits.CONFIDENCE,
-                        alternatives))
+                        first, Samples.column(n, m), strata, measure.moreIsBetter(), alternatives))
             .toList());
   }
 
@@ -100,15 +97,13 @@ public final class Comparing {
       return List.of();
     }
     Investing investing = new Investing(prices.discount(), seed);
-    double[] margins = Measures.column(numbers.get(0), margin);
+    double[] margins = Samples.column(numbers.get(0), margin);
     int alternatives = scenarios.size() - 1;
     return IntStream.rangeClosed(1, alternatives)
         .mapToObj(
             a -> {
-              double[] others = Measures.column(numbers.get(a), margin);
-              Difference gain =
-                  Paired.difference(
-                      margins, others, strata, true, MeanLimits.CONFIDENCE, alternatives);
+              double[] others = Samples.column(numbers.get(a), margin);
+              Difference gain = Paired.difference(margins, others, strata, true, alternatives);
               List<Investment.Change> changes = PlaceChanges.between(first, scenarios.get(a));
               return new Investment(changes, gain, investing.worth(changes, margins, others, gain));
             })
@@ -126,14 +121,9 @@ public final class Comparing {
       String here = currency(priced.get(0));
       if (!currency(other).equals(here)) {
         throw new BadQuestionException(
-            priced.get(0).name()
-                + " reckons in "
-                + here
-                + " and "
-                + other.name()
-                + " in "
-                + currency(other)
-                + ": amounts of different currencies cannot be compared; write both in one");
+            ("%s reckons in %s and %s in %s: amounts of different currencies cannot be compared;"
+                    + " write both in one")
+                .formatted(priced.get(0).name(), here, other.name(), currency(other)));
       }
     }
   }

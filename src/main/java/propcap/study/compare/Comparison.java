@@ -15,7 +15,7 @@ import propcap.study.statistics.Stat;
  * @param seasons how many were run
  * @param confidence at which all intervals of one outcome hold together (Bonferroni), such as 0.95
  * @param outcomes what was compared
- * @param safe sowings of each scenario that are safe (see {@code Safety})
+ * @param safe sowings of each scenario that are safe (see {@link propcap.study.forecast.Safety})
  * @param investments what the places that an alternative changes cost and bring, one for each
  *     alternative; empty where no money is asked
  */

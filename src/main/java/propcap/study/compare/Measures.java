@@ -6,6 +6,7 @@ import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
@@ -15,13 +16,14 @@ import propcap.farm.Scenario;
 import propcap.farm.Sowing;
 import propcap.season.SeasonOutcome;
 import propcap.study.SeasonTotals;
+import propcap.study.compare.Comparison.Kind;
 import propcap.study.forecast.Safety;
 import propcap.study.money.Accounts;
 
 /** What is read of each season when scenarios are compared: the same numbers for all of them. */
 public final class Measures {
   /** One number of a season, and what it is. */
-  public record Measure(Comparison.Kind kind, String subject, boolean moreIsBetter) {}
+  public record Measure(Kind kind, String subject, boolean moreIsBetter) {}
 
   private final List<Measure> measures = new ArrayList<>();
   private final List<List<ToDoubleFunction<SeasonOutcome>>> readings = new ArrayList<>();
@@ -29,71 +31,49 @@ public final class Measures {
   /** Whole numbers of so many bits and more are exact. */
   private static final int BITS = 50;
 
-  private final Set<Comparison.Kind> kinds;
+  private final Set<Kind> kinds;
   private final List<Scenario> scenarios;
 
   public Measures(List<Scenario> scenarios) {
-    this(scenarios, EnumSet.allOf(Comparison.Kind.class));
+    this(scenarios, EnumSet.allOf(Kind.class));
   }
 
   /** Those of some kinds alone: each number takes its room in memory a hundred thousand times. */
-  public Measures(List<Scenario> scenarios, Set<Comparison.Kind> kinds) {
+  public Measures(List<Scenario> scenarios, Set<Kind> kinds) {
     this.kinds = kinds;
     this.scenarios = scenarios;
     scenarios.forEach(s -> readings.add(new ArrayList<>()));
-    add(scenarios, Comparison.Kind.ON_TIME, "", true, s -> SeasonTotals::onTime);
+    add(Kind.ON_TIME, "", true, s -> SeasonTotals::onTime);
     Set<String> crops = new LinkedHashSet<>();
     scenarios.forEach(s -> s.sowings().forEach(sowing -> crops.add(sowing.crop())));
     for (String crop : crops) {
-      add(
-          scenarios,
-          Comparison.Kind.ON_TIME_OF_CROP,
-          crop,
-          true,
-          s -> o -> SeasonTotals.onTime(o, ofCrop(s, crop)));
+      add(Kind.ON_TIME_OF_CROP, crop, true, s -> o -> SeasonTotals.onTime(o, ofCrop(s, crop)));
     }
-    add(scenarios, Comparison.Kind.LATE, "", false, s -> SeasonTotals::late);
-    add(scenarios, Comparison.Kind.SOWINGS_MET, "", true, s -> o -> SeasonTotals.met(s, o));
-    add(scenarios, Comparison.Kind.WAITING, "", false, s -> SeasonTotals::waited);
+    add(Kind.LATE, "", false, s -> SeasonTotals::late);
+    add(Kind.SOWINGS_MET, "", true, s -> o -> SeasonTotals.met(s, o));
+    add(Kind.WAITING, "", false, s -> SeasonTotals::waited);
     for (RoomWait step : RoomWait.values()) {
-      add(
-          scenarios,
-          Comparison.Kind.WAITING,
-          step.word(),
-          false,
-          s -> o -> SeasonTotals.waited(o, step));
+      add(Kind.WAITING, step.word(), false, s -> o -> SeasonTotals.waited(o, step));
     }
     for (Loss cause : Loss.values()) {
-      add(
-          scenarios,
-          Comparison.Kind.LOST,
-          cause.word(),
-          false,
-          s -> o -> SeasonTotals.lost(o, cause));
+      add(Kind.LOST, cause.word(), false, s -> o -> SeasonTotals.lost(o, cause));
     }
     if (scenarios.stream().allMatch(s -> s.prices() != null)) {
-      add(scenarios, Comparison.Kind.MARGIN, "", true, Accounts::marginOf);
+      add(Kind.MARGIN, "", true, Accounts::marginOf);
     }
-  }
-
-  /** How a number is read of the seasons of a scenario. */
-  @FunctionalInterface
-  private interface For {
-    ToDoubleFunction<SeasonOutcome> scenario(Scenario scenario);
   }
 
   private void add(
-      List<Scenario> scenarios,
-      Comparison.Kind kind,
+      Kind kind,
       String subject,
       boolean moreIsBetter,
-      For reading) {
+      Function<Scenario, ToDoubleFunction<SeasonOutcome>> reading) {
     if (!kinds.contains(kind)) {
       return;
     }
     measures.add(new Measure(kind, subject, moreIsBetter));
     for (int i = 0; i < scenarios.size(); i++) {
-      readings.get(i).add(reading.scenario(scenarios.get(i)));
+      readings.get(i).add(reading.apply(scenarios.get(i)));
     }
   }
 
@@ -101,7 +81,7 @@ public final class Measures {
     return measures;
   }
 
-  public int indexOf(Comparison.Kind kind, String subject) {
+  public int indexOf(Kind kind, String subject) {
     return IntStream.range(0, measures.size())
         .filter(m -> measures.get(m).kind() == kind && measures.get(m).subject().equals(subject))
         .findFirst()
@@ -112,9 +92,7 @@ public final class Measures {
   public double[] of(int scenario, SeasonOutcome season) {
     return DoubleStream.concat(
             readings.get(scenario).stream().mapToDouble(r -> r.applyAsDouble(season)),
-            kinds.contains(Comparison.Kind.SOWINGS_MET)
-                ? met(scenario, season)
-                : DoubleStream.empty())
+            kinds.contains(Kind.SOWINGS_MET) ? met(scenario, season) : DoubleStream.empty())
         .toArray();
   }
 
@@ -137,18 +115,7 @@ public final class Measures {
 
   /** How many sowings of a scenario are safe in such seasons of it. */
   public int safe(Scenario scenario, List<double[]> seasons) {
-    return (int)
-        IntStream.range(0, scenario.sowings().size())
-            .filter(
-                s ->
-                    Safety.of(chance(seasons, s), Safety.goal(scenario.sowings().get(s)))
-                        == Safety.SAFE)
-            .count();
-  }
-
-  /** One number over the seasons. */
-  public static double[] column(List<double[]> seasons, int measure) {
-    return seasons.stream().mapToDouble(numbers -> numbers[measure]).toArray();
+    return Safety.count(scenario.sowings(), s -> chance(seasons, s));
   }
 
   private static IntStream ofCrop(Scenario scenario, String crop) {

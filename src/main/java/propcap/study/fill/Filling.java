@@ -88,12 +88,8 @@ public final class Filling {
               + "; look at bed-by, sow-from and sow-to, or begin the season earlier");
     }
     RunSettings own =
-        new RunSettings(
-            settings.seed() + APART,
-            RunSettings.whole(SPRINGS, scenario.weather().size()),
-            null,
-            settings.threads(),
-            settings.engine());
+        settings.ofSeed(
+            settings.seed() + APART, RunSettings.whole(SPRINGS, scenario.weather().size()));
     return new Filling(scenario, open, own).filled();
   }
 
@@ -228,11 +224,9 @@ public final class Filling {
     }
     try (Seasons seasons = Seasons.withDiaries(sown, settings)) {
       return seasons.run(
-          IntStream.range(0, most).boxed().toList(),
-          0,
           Math.min(springs, settings.seasons()),
           (d, outcome) -> new EndlessRoomSpring(sown.get(d), outcome),
-          done -> {});
+          share -> {});
     }
   }
 

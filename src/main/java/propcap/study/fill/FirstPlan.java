@@ -15,7 +15,7 @@ public record FirstPlan(Scenario scenario, List<Filled> filled) {
   }
 
   /** A plan of which nothing was to be found. */
-  public static FirstPlan asWritten(Scenario scenario) {
+  static FirstPlan asWritten(Scenario scenario) {
     return new FirstPlan(scenario, List.of());
   }
 

@@ -8,6 +8,7 @@ import propcap.farm.Scenario;
 import propcap.farm.Sowing;
 import propcap.farm.SowingNeed;
 import propcap.study.latest.LatestSowing;
+import propcap.study.statistics.Counts;
 import propcap.study.statistics.MeanLimits;
 import propcap.study.statistics.Strata;
 
@@ -140,7 +141,7 @@ final class OpenSowing {
 
   private boolean isReached(int[] enough, int inTrays, Strata strata) {
     double[] met = Arrays.stream(enough).mapToDouble(e -> e <= inTrays ? 1 : 0).toArray();
-    return MeanLimits.ofChance(met, strata, MeanLimits.CONFIDENCE).low() >= goal;
+    return MeanLimits.ofChance(met, strata).low() >= goal;
   }
 
   private int mostOfUse(int[] enough) {
@@ -170,8 +171,7 @@ final class OpenSowing {
 
   /** The fewest trays that are enough in as many springs as the goal asks for. */
   private int fewest(int[] enough) {
-    int[] sorted = Arrays.stream(enough).sorted().toArray();
-    return sorted[Math.max(0, (int) Math.ceil(goal * sorted.length - 1e-9) - 1)];
+    return Counts.of(Arrays.stream(enough)).reached(goal);
   }
 
   static double share(int[] enough, int trays) {

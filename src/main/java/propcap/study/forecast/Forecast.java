@@ -184,10 +184,7 @@ public record Forecast(
     return Paired.difference(
         others.stream().limit(both).mapToDouble(plants -> plants).toArray(),
         rows.stream().limit(both).mapToDouble(SeasonRow::onTime).toArray(),
-        Strata.of(scenario, settings.seed(), both),
-        true,
-        MeanLimits.CONFIDENCE,
-        1);
+        Strata.of(scenario, settings.seed(), both));
   }
 
   /** The open places that would do for a sowing at a step, such as "Chamber or Mats". */
@@ -212,10 +209,5 @@ public record Forecast(
         .filter(p -> p.kind() == kind && p.isOpen())
         .map(Place::name)
         .toList();
-  }
-
-  /** The scenario's places that are open, in its order. */
-  public List<Place> openPlaces() {
-    return scenario.places().stream().filter(Place::isOpen).toList();
   }
 }

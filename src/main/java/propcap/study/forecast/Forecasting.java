@@ -2,10 +2,7 @@ package propcap.study.forecast;
 
 import java.util.List;
 import java.util.function.DoubleConsumer;
-import java.util.function.IntConsumer;
-import java.util.stream.IntStream;
 import propcap.farm.Scenario;
-import propcap.season.SeasonOutcome;
 import propcap.study.RunSettings;
 import propcap.study.Seasons;
 import propcap.study.TooLargeException;
@@ -35,7 +32,7 @@ public final class Forecasting {
     int block = scenario.weather().size();
     int forDemand = Math.min(RunSettings.whole(DEMAND_SEASONS, block), summary.seasons());
     try (Seasons endless = new Seasons(List.of(scenario.withEndlessRoom()), settings)) {
-      outcomes(endless, 0, forDemand, done -> {}).forEach(summary::addUnhindered);
+      endless.run(0, forDemand, o -> o, done -> {}).forEach(summary::addUnhindered);
     }
     return summary.forecast();
   }
@@ -51,10 +48,10 @@ public final class Forecasting {
       while (summary.seasons() < most
           && !(precision != null && isPrecise(summary.onTime(), precision))) {
         int from = summary.seasons();
-        outcomes(
-                runs,
+        runs.run(
                 from,
                 Math.min(most, from + batch),
+                o -> o,
                 done -> progress.accept((from + done) / (double) settings.seasons()))
             .forEach(summary::add);
         long each = summary.bytesASeason();
@@ -65,11 +62,6 @@ public final class Forecasting {
         }
       }
     }
-  }
-
-  private static List<SeasonOutcome> outcomes(Seasons runs, int from, int to, IntConsumer done)
-      throws InterruptedException {
-    return runs.run(List.of(0), from, to, (scenario, outcome) -> outcome, done).get(0);
   }
 
   /**
@@ -84,9 +76,5 @@ public final class Forecasting {
   public static boolean isPrecise(Forecast forecast, double precision) {
     Strata strata = Strata.of(forecast.scenario(), forecast.settings().seed(), forecast.seasons());
     return isPrecise(Samples.of(forecast.rows(), strata, Forecast.SeasonRow::onTime), precision);
-  }
-
-  public static long onTime(SeasonOutcome season) {
-    return IntStream.range(0, season.sowings()).mapToLong(season::onTime).sum();
   }
 }

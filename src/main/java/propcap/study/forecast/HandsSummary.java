@@ -1,19 +1,19 @@
 package propcap.study.forecast;
 
-import java.time.DayOfWeek;
 import java.time.LocalDate;
-import java.time.temporal.TemporalAdjusters;
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.apache.commons.math3.stat.descriptive.rank.Percentile;
 import propcap.farm.Scenario;
+import propcap.farm.Season;
 import propcap.farm.WorkKind;
 import propcap.season.SeasonOutcome;
+import propcap.study.Period;
+import propcap.study.SeasonTotals;
+import propcap.study.statistics.ByKind;
 import propcap.study.statistics.Column;
 import propcap.study.statistics.Samples;
 import propcap.study.statistics.Stat;
@@ -33,7 +33,7 @@ final class HandsSummary {
   private final int[] shortOn;
 
   private final Column daysShort = new Column();
-  private final Map<WorkKind, Column> waited = new EnumMap<>(WorkKind.class);
+  private final Map<WorkKind, Column> waited = ByKind.of(WorkKind.class, work -> new Column());
 
   HandsSummary(Scenario scenario) {
     this.scenario = scenario;
@@ -42,9 +42,6 @@ final class HandsSummary {
     Arrays.setAll(worked, day -> new Column());
     byWork = new long[days][WorkKind.values().length];
     shortOn = new int[days];
-    for (WorkKind work : WorkKind.values()) {
-      waited.put(work, new Column());
-    }
   }
 
   void add(SeasonOutcome season) {
@@ -56,7 +53,7 @@ final class HandsSummary {
       shortOn[day] += season.isShortOfHands(day) ? 1 : 0;
     }
     daysShort.add(season.daysShortOfHands());
-    waited.forEach((work, column) -> column.add(waited(season, work)));
+    waited.forEach((work, column) -> column.add((int) SeasonTotals.waitedForHands(season, work)));
   }
 
   /** What is kept of each season by itself. */
@@ -67,15 +64,13 @@ final class HandsSummary {
 
   HandsForecast forecast(Strata strata) {
     int days = worked.length;
-    Map<WorkKind, Stat> waiting = new EnumMap<>(WorkKind.class);
-    waited.forEach(
-        (work, column) -> waiting.put(work, Samples.of(column.numbers(), strata).stat()));
+
     return new HandsForecast(
-        Samples.of(hours(0, days), strata).stat(),
+        Stat.of(hours(0, days), strata),
         byWork(0, days),
         (int) IntStream.range(0, days).filter(this::isWorkingDay).count(),
-        Samples.of(daysShort.numbers(), strata).stat(),
-        waiting,
+        daysShort.stat(strata),
+        Column.stats(waited, strata),
         IntStream.range(0, days).mapToObj(day -> day(day, strata)).toList(),
         weeks(strata));
   }
@@ -120,48 +115,30 @@ final class HandsSummary {
   }
 
   private List<HandsForecast.Week> weeks(Strata strata) {
-    List<HandsForecast.Week> weeks = new ArrayList<>();
-    LocalDate start = scenario.season().start();
-    LocalDate monday = start.with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY));
-    while (!monday.isAfter(scenario.season().end())) {
-      int from = Math.max(0, scenario.season().dayOf(monday));
-      monday = monday.plusWeeks(1);
-      int to = Math.min(scenario.season().days(), scenario.season().dayOf(monday));
-      weeks.add(week(monday.minusWeeks(1), from, to, strata));
-    }
-    return weeks;
+    return Period.of(scenario.season()).weeks().stream()
+        .map(monday -> week(monday, strata))
+        .toList();
   }
 
-  /** Days from one to before another. */
-  private HandsForecast.Week week(LocalDate monday, int from, int to, Strata strata) {
+  private HandsForecast.Week week(LocalDate monday, Strata strata) {
+    Season season = scenario.season();
+    int from = Math.max(0, season.dayOf(monday));
+    int to = Math.min(season.days(), season.dayOf(monday.plusWeeks(1)));
     return new HandsForecast.Week(
         monday,
         IntStream.range(from, to).mapToDouble(this::budget).sum(),
-        Samples.of(hours(from, to), strata).stat(),
+        Stat.of(hours(from, to), strata),
         byWork(from, to),
         seasons(IntStream.range(from, to).mapToLong(day -> shortOn[day]).sum()));
   }
 
   /** Mean hours of days from one to before another. */
   private Map<WorkKind, Double> byWork(int from, int to) {
-    Map<WorkKind, Double> hours = new EnumMap<>(WorkKind.class);
-    for (WorkKind work : WorkKind.values()) {
-      long sum = 0;
-      for (int day = from; day < to; day++) {
-        sum += byWork[day][work.ordinal()];
-      }
-      hours.put(work, SeasonOutcome.inHours(sum) / daysShort.size());
-    }
-    return hours;
-  }
-
-  private static int waited(SeasonOutcome season, WorkKind work) {
-    int sum = 0;
-    for (int s = 0; s < season.sowings(); s++) {
-      for (int month = 0; month < season.months(); month++) {
-        sum += season.waitedForHands(work, s, month);
-      }
-    }
-    return sum;
+    return ByKind.of(
+        WorkKind.class,
+        work -> {
+          long sum = IntStream.range(from, to).mapToLong(d -> byWork[d][work.ordinal()]).sum();
+          return SeasonOutcome.inHours(sum) / daysShort.size();
+        });
   }
 }

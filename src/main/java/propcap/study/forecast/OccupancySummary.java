@@ -13,7 +13,6 @@ import propcap.farm.Scenario;
 import propcap.season.SeasonOutcome;
 import propcap.study.statistics.Column;
 import propcap.study.statistics.Counts;
-import propcap.study.statistics.Samples;
 import propcap.study.statistics.Strata;
 
 /** How full the places were, over many seasons, counted as they come in. */
@@ -118,8 +117,8 @@ final class OccupancySummary {
           kind,
           spaces,
           Arrays.stream(use).mapToDouble(Counts::mean).sum() / use.length,
-          Samples.of(peak.numbers(), strata).stat(),
-          Samples.of(fullDays.numbers(), strata).stat(),
+          peak.stat(strata),
+          fullDays.stat(strata),
           byDay);
     }
 

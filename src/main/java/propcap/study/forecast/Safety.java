@@ -1,6 +1,8 @@
 package propcap.study.forecast;
 
 import java.util.List;
+import java.util.function.IntToDoubleFunction;
+import java.util.stream.IntStream;
 import propcap.farm.Sowing;
 import propcap.farm.Worded;
 import propcap.study.forecast.Forecast.SowingForecast;
@@ -37,6 +39,23 @@ public enum Safety implements Worded {
   /** The chance with which a sowing's plants must be on time where nothing else is asked. */
   public static double goal(Sowing sowing) {
     return sowing.leeway().goalOr(DEFAULT_GOAL);
+  }
+
+  /**
+   * How many of some sowings are safe, each by its own goal or else the usual one.
+   *
+   * @param chance of each by its place in the list
+   */
+  public static int count(List<Sowing> sowings, IntToDoubleFunction chance) {
+    return (int)
+        IntStream.range(0, sowings.size())
+            .filter(s -> isSafe(chance.applyAsDouble(s), sowings.get(s)))
+            .count();
+  }
+
+  /** Whether a sowing is safe with a chance, by its own goal or else the usual one. */
+  public static boolean isSafe(double chance, Sowing sowing) {
+    return of(chance, goal(sowing)) == SAFE;
   }
 
   /** How many of some sowings stand so, each by its own goal or else the usual one. */

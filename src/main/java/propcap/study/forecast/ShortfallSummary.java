@@ -1,15 +1,14 @@
 package propcap.study.forecast;
 
 import java.util.Arrays;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import propcap.farm.Loss;
 import propcap.season.SeasonOutcome;
+import propcap.study.statistics.ByKind;
 import propcap.study.statistics.Column;
-import propcap.study.statistics.MeanLimits;
 import propcap.study.statistics.Paired;
 import propcap.study.statistics.Samples;
 import propcap.study.statistics.Strata;
@@ -27,14 +26,11 @@ final class ShortfallSummary {
   private final Column onTime = new Column();
 
   private final Column late = new Column();
-  private final Map<Loss, Column> lost = new EnumMap<>(Loss.class);
+  private final Map<Loss, Column> lost = ByKind.of(Loss.class, cause -> new Column());
 
   ShortfallSummary(int sowing, int needed) {
     this.sowing = sowing;
     this.needed = needed;
-    for (Loss cause : Loss.values()) {
-      lost.put(cause, new Column());
-    }
   }
 
   /** Adds a season that was run with endless room. */
@@ -46,10 +42,6 @@ final class ShortfallSummary {
 
   private double lacking(double plants) {
     return Math.max(0, needed - plants);
-  }
-
-  int seasons() {
-    return onTime.size();
   }
 
   /**
@@ -83,18 +75,15 @@ final class ShortfallSummary {
         taken[cause.ordinal()] += each * lost(cause, i);
       }
     }
-    Map<Loss, Double> means = new EnumMap<>(Loss.class);
-    for (Loss cause : Loss.values()) {
-      means.put(cause, taken[cause.ordinal()] / n);
-    }
+
     return new Shortfall(
         n,
         Samples.mean(now),
-        Paired.difference(withRoom, now, strata, false, MeanLimits.CONFIDENCE, 1),
+        Paired.difference(withRoom, now, strata, false, 1),
         ordinary,
         tooFewTrays / n,
         tooLate / n,
-        means,
+        ByKind.of(Loss.class, cause -> taken[cause.ordinal()] / n),
         met(now),
         met(withRoom));
   }

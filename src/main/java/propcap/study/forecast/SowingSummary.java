@@ -11,10 +11,10 @@ import propcap.farm.Scenario;
 import propcap.farm.Sowing;
 import propcap.farm.TrayMove;
 import propcap.season.SeasonOutcome;
+import propcap.study.statistics.ByKind;
 import propcap.study.statistics.Column;
 import propcap.study.statistics.Counts;
 import propcap.study.statistics.MeanLimits;
-import propcap.study.statistics.Samples;
 import propcap.study.statistics.Strata;
 
 /** One sowing over many seasons, counted as they come in. */
@@ -33,7 +33,7 @@ final class SowingSummary {
   private final Counts medianOut = new Counts();
   private final Counts lastOut = new Counts();
   private final Counts met = new Counts();
-  private final Map<TrayMove, Moves> moves = new EnumMap<>(TrayMove.class);
+  private final Map<TrayMove, Moves> moves = ByKind.of(TrayMove.class, move -> new Moves());
 
   /** By step and month, sums of all seasons. */
   private long[][] waits = {};
@@ -43,9 +43,6 @@ final class SowingSummary {
     this.number = number;
     sowing = scenario.sowings().get(number);
     shortfall = new ShortfallSummary(number, sowing.plantsNeeded());
-    for (TrayMove move : TrayMove.values()) {
-      moves.put(move, new Moves());
-    }
   }
 
   /** Sums of the seasons in which a tray made a move. */
@@ -120,12 +117,12 @@ final class SowingSummary {
     int seasons = onTime.size();
     double[] isMet = new double[seasons];
     Arrays.setAll(isMet, n -> isMet(n) ? 1 : 0);
-    MeanLimits chance = MeanLimits.ofChance(isMet, strata, MeanLimits.CONFIDENCE);
+    MeanLimits chance = MeanLimits.ofChance(isMet, strata);
     return new Forecast.SowingForecast(
         sowing,
-        Samples.of(cellsSown.numbers(), strata).stat(),
-        Samples.of(onTime.numbers(), strata).stat(),
-        Samples.of(late.numbers(), strata).stat(),
+        cellsSown.stat(strata),
+        onTime.stat(strata),
+        late.stat(strata),
         Arrays.stream(isMet).sum() / seasons,
         chance.low(),
         chance.high(),
@@ -166,11 +163,9 @@ final class SowingSummary {
   }
 
   private Map<RoomWait, Double> waiting() {
-    Map<RoomWait, Double> waiting = new EnumMap<>(RoomWait.class);
-    for (RoomWait step : RoomWait.values()) {
-      waiting.put(step, Arrays.stream(waits[step.ordinal()]).sum() / (double) onTime.size());
-    }
-    return waiting;
+    return ByKind.of(
+        RoomWait.class,
+        step -> Arrays.stream(waits[step.ordinal()]).sum() / (double) onTime.size());
   }
 
   /** Tray-days that it waited at a step, mean of a season, by month. */

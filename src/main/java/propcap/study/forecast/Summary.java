@@ -6,7 +6,6 @@ import java.util.AbstractList;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
-import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -26,6 +25,7 @@ import propcap.season.SeasonOutcome;
 import propcap.study.RunSettings;
 import propcap.study.SeasonTotals;
 import propcap.study.money.Accounts;
+import propcap.study.statistics.ByKind;
 import propcap.study.statistics.Column;
 import propcap.study.statistics.Samples;
 import propcap.study.statistics.Stat;
@@ -51,7 +51,7 @@ public final class Summary {
   /** By crop, in the order of the plan: cells lost by cause. */
   private final Map<String, Map<Loss, Column>> losses = new LinkedHashMap<>();
 
-  private final Map<RoomWait, Column> waiting = new EnumMap<>(RoomWait.class);
+  private final Map<RoomWait, Column> waiting = ByKind.of(RoomWait.class, s -> new Column());
   private long sowBehindOverdue;
   private long tablesBehindReady;
 
@@ -64,16 +64,10 @@ public final class Summary {
             .toList();
     occupancy = new OccupancySummary(scenario);
     hands = new HandsSummary(scenario);
-    scenario.sowings().forEach(s -> losses.computeIfAbsent(s.crop(), c -> columns(Loss.class)));
-    waiting.putAll(columns(RoomWait.class));
-  }
-
-  private static <K extends Enum<K>> Map<K, Column> columns(Class<K> kinds) {
-    Map<K, Column> columns = new EnumMap<>(kinds);
-    for (K kind : kinds.getEnumConstants()) {
-      columns.put(kind, new Column());
-    }
-    return columns;
+    scenario
+        .sowings()
+        .forEach(
+            s -> losses.computeIfAbsent(s.crop(), c -> ByKind.of(Loss.class, l -> new Column())));
   }
 
   /** Adds the next season. */
@@ -157,7 +151,7 @@ public final class Summary {
         lossesByCrop(strata),
         occupancy.places(strata),
         occupancy.kinds(strata),
-        waiting(strata),
+        Column.stats(waiting, strata),
         waits(),
         sowBehindOverdue / (double) seasons(),
         tablesBehindReady / (double) seasons(),
@@ -173,8 +167,7 @@ public final class Summary {
             .toArray();
     double[] margin = margins.getElements();
     return new Forecast.Balance(
-        Samples.of(supplied, strata).stat(),
-        margin.length == 0 ? null : Samples.of(margin, strata).stat());
+        Stat.of(supplied, strata), margin.length == 0 ? null : Stat.of(margin, strata));
   }
 
   private Map<String, LocalDate> release() {
@@ -202,11 +195,7 @@ public final class Summary {
   // Losses.
 
   private Map<Loss, Stat> losses(List<Map<Loss, Column>> crops, Strata strata) {
-    Map<Loss, Stat> stats = new EnumMap<>(Loss.class);
-    for (Loss cause : Loss.values()) {
-      stats.put(cause, Samples.of(sum(of(crops, cause)), strata).stat());
-    }
-    return stats;
+    return ByKind.of(Loss.class, cause -> Stat.of(sum(of(crops, cause)), strata));
   }
 
   private static List<Column> of(Collection<Map<Loss, Column>> crops, Loss cause) {
@@ -220,12 +209,6 @@ public final class Summary {
   }
 
   // Waiting.
-
-  private Map<RoomWait, Stat> waiting(Strata strata) {
-    Map<RoomWait, Stat> stats = new EnumMap<>(RoomWait.class);
-    waiting.forEach((step, column) -> stats.put(step, Samples.of(column.numbers(), strata).stat()));
-    return stats;
-  }
 
   private List<Forecast.Wait> waits() {
     List<Forecast.Wait> waits = new ArrayList<>();
@@ -263,12 +246,7 @@ public final class Summary {
 
     @Override
     public Forecast.SeasonRow get(int season) {
-      Map<Loss, Long> lost = new EnumMap<>(Loss.class);
-      for (Loss cause : Loss.values()) {
-        lost.put(cause, sum(of(losses.values(), cause), season));
-      }
-      Map<RoomWait, Long> waited = new EnumMap<>(RoomWait.class);
-      waiting.forEach((step, column) -> waited.put(step, (long) column.get(season)));
+
       return new Forecast.SeasonRow(
           season,
           scenario.weather().get(years.get(season)).year(),
@@ -276,12 +254,14 @@ public final class Summary {
           all(s -> s.onTime, season),
           all(s -> s.late, season),
           (int) sowings.stream().filter(s -> s.isMet(season)).count(),
-          lost,
-          waited);
+          ByKind.of(Loss.class, cause -> sum(of(losses.values(), cause), season)),
+          ByKind.of(
+              RoomWait.class,
+              step -> (long) Objects.requireNonNull(waiting.get(step)).get(season)));
     }
 
     private long all(Function<SowingSummary, Column> column, int season) {
-      return sowings.stream().map(column).mapToLong(c -> c.get(season)).sum();
+      return sum(sowings.stream().map(column).toList(), season);
     }
   }
 }

@@ -75,19 +75,13 @@ public record NewSowing(
     LocalDate from = bedFrom;
     if (!scenario.crops().containsKey(crop)) {
       throw new BadQuestionException(
-          "the crop list lacks '"
-              + crop
-              + "'; it has "
-              + String.join(", ", new TreeSet<>(scenario.crops().keySet())));
+          "the crop list lacks '%s'; it has %s"
+              .formatted(crop, String.join(", ", new TreeSet<>(scenario.crops().keySet()))));
     }
     if (!season.contains(bedBy)) {
       throw new BadQuestionException(
-          "the bed's last day "
-              + bedBy
-              + " is outside the season, "
-              + season.start()
-              + " to "
-              + season.end());
+          "the bed's last day %s is outside the season, %s to %s"
+              .formatted(bedBy, season.start(), season.end()));
     }
     if (from != null && from.isAfter(bedBy)) {
       throw new BadQuestionException(

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.DoubleConsumer;
+import java.util.stream.DoubleStream;
 import propcap.farm.Scenario;
 import propcap.farm.Sowing;
 import propcap.study.InterimLooks;
@@ -150,12 +151,9 @@ final class SowDays {
   }
 
   private void see(int day, List<Double> more) {
-    int before = met[day].length;
-    double[] all = Arrays.copyOf(met[day], before + more.size());
-    for (int i = 0; i < more.size(); i++) {
-      all[before + i] = more.get(i);
-    }
-    met[day] = all;
+    met[day] =
+        DoubleStream.concat(Arrays.stream(met[day]), more.stream().mapToDouble(Double::doubleValue))
+            .toArray();
   }
 
   private boolean isTold(int day, List<Double> of) {
@@ -170,8 +168,7 @@ final class SowDays {
     for (int d = from; d < days.size(); d++) {
       int springs = met[d].length;
       MeanLimits limits =
-          MeanLimits.ofChance(
-              met[d], Strata.of(scenario, settings.seed(), springs), MeanLimits.CONFIDENCE);
+          MeanLimits.ofChance(met[d], Strata.of(scenario, settings.seed(), springs));
       tried.add(
           new Day(
               scenario.season().date(days.get(d)),

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import propcap.farm.Scenario;
+import propcap.season.SeasonOutcome;
 import propcap.study.RunSettings;
 import propcap.study.Seasons;
 import propcap.study.now.SeasonNow.Chance;
@@ -67,11 +68,22 @@ final class AdviceSprings {
 
   private int[][] run(Scenario changed, int from, int to) throws InterruptedException {
     try (Seasons seasons = Seasons.ofOneOfMany(changed, settings)) {
-      return seasons
-          .run(List.of(0), from, to, (s, outcome) -> outcome.onTime(), done -> {})
-          .get(0)
-          .toArray(int[][]::new);
+      return seasons.run(from, to, SeasonOutcome::onTime, done -> {}).toArray(int[][]::new);
     }
+  }
+
+  /** Plants that a sowing lacks at most in as many of the springs tried on as its goal. */
+  double lacking(SowingNow of) {
+    int s = sowings.indexOf(of);
+    double[] lacking = of(beforeTrying(), o -> Math.max(0, of.sowing().plantsNeeded() - o[s]));
+    Arrays.sort(lacking);
+    return lacking[(int) Math.min(lacking.length - 1, Math.ceil(of.goal() * lacking.length))];
+  }
+
+  /** Of each spring, 1 where a sowing has the plants that it needs with so many more; else 0. */
+  double[] met(int[][] springs, SowingNow of, int more) {
+    int s = sowings.indexOf(of);
+    return of(springs, o -> o[s] + more >= of.sowing().plantsNeeded() ? 1 : 0);
   }
 
   /** A number of each spring. */
@@ -96,7 +108,7 @@ final class AdviceSprings {
    * @param changes how many are told together
    */
   Difference difference(double[] first, double[] second, int changes) {
-    return Paired.difference(first, second, strata(), true, MeanLimits.CONFIDENCE, changes);
+    return Paired.difference(first, second, strata(), true, changes);
   }
 
   /** The difference in sowings met, but for one; -1: all. */
@@ -107,7 +119,7 @@ final class AdviceSprings {
 
   /** A chance in the springs that are told from. */
   Chance chance(double[] met) {
-    MeanLimits limits = MeanLimits.ofChance(met, strata(), MeanLimits.CONFIDENCE);
+    MeanLimits limits = MeanLimits.ofChance(met, strata());
     return new Chance(mean(met), limits.low(), limits.high());
   }
 

@@ -93,18 +93,13 @@ final class Advising {
     if (prices == null) {
       return Optional.empty();
     }
-    int s = sowings.indexOf(of);
-    int needed = of.sowing().plantsNeeded();
-    double[] lacking = AdviceSprings.of(springs.beforeTrying(), o -> Math.max(0, needed - o[s]));
-    Arrays.sort(lacking);
-    int plants =
-        (int) lacking[(int) Math.min(lacking.length - 1, Math.ceil(of.goal() * lacking.length))];
+    int plants = (int) springs.lacking(of);
     double price = prices.of(of.sowing().crop()).lacking().doubleValue();
     if (plants == 0 || price == 0) {
       return Optional.empty();
     }
     int[][] told = springs.beforeTelling();
-    double[] then = AdviceSprings.of(told, o -> o[s] + plants >= needed ? 1 : 0);
+    double[] then = springs.met(told, of, plants);
     return Optional.of(
         new Advice(
             Kind.BUY_IN,
@@ -114,7 +109,7 @@ final class Advising {
             plants,
             Advice.NO_DAY,
             springs.chance(then),
-            springs.difference(AdviceSprings.of(told, o -> o[s] >= needed ? 1 : 0), then, 1),
+            springs.difference(springs.met(told, of, 0), then, 1),
             Difference.NONE,
             plants * price));
   }
@@ -156,16 +151,13 @@ final class Advising {
   private List<String> helped(int[][] after) {
     return isShort.stream()
         .filter(
-            of -> {
-              int s = sowings.indexOf(of);
-              int needed = of.sowing().plantsNeeded();
-              return springs
-                  .difference(
-                      AdviceSprings.of(springs.beforeTelling(), o -> o[s] >= needed ? 1 : 0),
-                      AdviceSprings.of(after, o -> o[s] >= needed ? 1 : 0),
-                      isShort.size())
-                  .isMore();
-            })
+            of ->
+                springs
+                    .difference(
+                        springs.met(springs.beforeTelling(), of, 0),
+                        springs.met(after, of, 0),
+                        isShort.size())
+                    .isMore())
         .map(of -> of.sowing().id())
         .toList();
   }

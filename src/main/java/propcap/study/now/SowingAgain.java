@@ -2,7 +2,6 @@ package propcap.study.now;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -53,9 +52,7 @@ final class SowingAgain {
     }
     int[][] after = springs.telling(on(scenario.today(), trays));
     double[] met = AdviceSprings.of(after, this::met);
-    Difference gain =
-        springs.difference(
-            AdviceSprings.of(springs.beforeTelling(), o -> isEnough(o[sowing])), met, 1);
+    Difference gain = springs.difference(springs.met(springs.beforeTelling(), of, 0), met, 1);
     if (!gain.isMore()) {
       return Optional.empty();
     }
@@ -99,11 +96,7 @@ final class SowingAgain {
   }
 
   private double met(int[] onTime) {
-    return isEnough(onTime[sowing] + onTime[again]);
-  }
-
-  private double isEnough(int plants) {
-    return plants >= of.sowing().plantsNeeded() ? 1 : 0;
+    return onTime[sowing] + onTime[again] >= of.sowing().plantsNeeded() ? 1 : 0;
   }
 
   /** The fewest of those tried that reach the goal, or the most of them; 0 where it is too late. */
@@ -115,7 +108,7 @@ final class SowingAgain {
     if (perTray < TOO_FEW * scenario.cropOf(of.sowing()).cells()) {
       return 0;
     }
-    int least = (int) Math.ceil(Math.max(1, lacking()) / perTray);
+    int least = (int) Math.ceil(Math.max(1, springs.lacking(of)) / perTray);
     int most = MOST_TIMES * of.sowing().trays();
     List<Integer> numbers =
         MORE.stream().map(m -> (int) Math.min(most, Math.ceil(m * least))).distinct().toList();
@@ -125,15 +118,6 @@ final class SowingAgain {
       }
     }
     return numbers.get(numbers.size() - 1);
-  }
-
-  /** Plants that it lacks at most in as many of the springs tried on as its goal. */
-  private double lacking() {
-    double[] lacking =
-        AdviceSprings.of(
-            springs.beforeTrying(), o -> Math.max(0, of.sowing().plantsNeeded() - o[sowing]));
-    Arrays.sort(lacking);
-    return lacking[(int) Math.min(lacking.length - 1, Math.ceil(of.goal() * lacking.length))];
   }
 
   /**

@@ -1,6 +1,5 @@
 package propcap.study.order;
 
-import java.math.BigDecimal;
 import org.jspecify.annotations.Nullable;
 import propcap.farm.Crop;
 
@@ -50,9 +49,6 @@ record PottingMix(double litres, String unit, boolean isDefault) {
 
   /** Such as {@code 3.2 l a tray (planning default)}. */
   String words() {
-    return BigDecimal.valueOf(litres).stripTrailingZeros().toPlainString()
-        + " l a "
-        + unit
-        + (isDefault ? " (planning default)" : "");
+    return SupplyList.plain(litres) + " l a " + unit + (isDefault ? " (planning default)" : "");
   }
 }

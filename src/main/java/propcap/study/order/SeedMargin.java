@@ -12,7 +12,7 @@ import propcap.farm.Crop.Germination;
  * binomial; the rate is beta about the tested one, as in the model. That trays differ beyond that
  * is not in it: it is in the simulation.
  */
-public final class SeedMargin {
+final class SeedMargin {
   /** Midpoints of equal chance in place of the lot's rate: their error is below a cell. */
   private static final int NODES = 200;
 
@@ -20,7 +20,7 @@ public final class SeedMargin {
 
   private final double[] fills;
 
-  public SeedMargin(Germination germination, int seedsPerCell) {
+  SeedMargin(Germination germination, int seedsPerCell) {
     double rate = germination.rate();
     double tested = germination.testedSeeds();
     boolean isSure = tested == 0 || rate == 0 || rate == 1;
@@ -37,7 +37,7 @@ public final class SeedMargin {
   }
 
   /** Chance, 0 to 1, that at least so many of some cells fill. */
-  public double chance(int cells, int needed) {
+  double chance(int cells, int needed) {
     if (needed <= 0) {
       return 1;
     }
@@ -52,7 +52,7 @@ public final class SeedMargin {
    * The least number of cells with which at least so many fill with a chance; empty where no number
    * does that a farm could sow.
    */
-  public OptionalInt cells(int needed, double chance) {
+  OptionalInt cells(int needed, double chance) {
     if (needed <= 0) {
       return OptionalInt.of(0);
     }

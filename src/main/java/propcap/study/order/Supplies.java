@@ -73,7 +73,7 @@ public record Supplies(
   }
 
   private static boolean isSafe(ForSowing sowing, double chance) {
-    return Safety.of(chance, Safety.goal(sowing.sowing())) == Safety.SAFE;
+    return Safety.isSafe(chance, sowing.sowing());
   }
 
   /**

@@ -1,5 +1,8 @@
 package propcap.study.order;
 
+import static java.util.stream.Collectors.groupingBy;
+import static java.util.stream.Collectors.toList;
+
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -63,13 +66,14 @@ final class SupplyList {
     return items;
   }
 
-  private Map<String, List<Integer>> byLot() {
-    Map<String, List<Integer>> byLot = new LinkedHashMap<>();
-    for (int s = 0; s < sowings.size(); s++) {
-      String key = sowings.get(s).crop().name() + "\0" + sowings.get(s).sowing().lot();
-      byLot.computeIfAbsent(key, k -> new ArrayList<>()).add(s);
-    }
-    return byLot;
+  private Map<List<String>, List<Integer>> byLot() {
+    return IntStream.range(0, sowings.size())
+        .boxed()
+        .collect(
+            groupingBy(
+                s -> List.of(sowings.get(s).crop().name(), sowings.get(s).sowing().lot()),
+                LinkedHashMap::new,
+                toList()));
   }
 
   private void addSeed(List<Integer> ofLot) {
@@ -104,8 +108,8 @@ final class SupplyList {
 
   /** Trays by how many cells they have, those sown again included. */
   private int addTrays() {
-    Map<Integer, List<ForLot>> byCells = new TreeMap<>();
-    lots.forEach(l -> byCells.computeIfAbsent(l.crop().cells(), c -> new ArrayList<>()).add(l));
+    Map<Integer, List<ForLot>> byCells =
+        lots.stream().collect(groupingBy(l -> l.crop().cells(), TreeMap::new, toList()));
     byCells.forEach(
         (cells, those) -> {
           Map<String, Integer> byCrop = new LinkedHashMap<>();
@@ -206,8 +210,7 @@ final class SupplyList {
 
   /** The number that is not exceeded in so large a share of the seasons as the chance. */
   private int quantile(IntStream counts) {
-    Counts counted = new Counts();
-    counts.forEach(counted::add);
+    Counts counted = Counts.of(counts);
     return counted.size() == 0 ? 0 : counted.reached(chance);
   }
 
@@ -221,7 +224,7 @@ final class SupplyList {
     return amount >= 10 ? text("%,.0f", amount) : text("%.1f", amount);
   }
 
-  private static String plain(double number) {
+  static String plain(double number) {
     return BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
   }
 

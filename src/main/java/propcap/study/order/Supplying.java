@@ -17,15 +17,15 @@ import propcap.study.Seasons;
 import propcap.study.forecast.Safety;
 import propcap.study.order.Supplies.ByMoney;
 import propcap.study.order.Supplies.ForSowing;
+import propcap.study.statistics.Counts;
 
 /**
  * The question before the season: how much seed, how many trays, pots and how much mix? More trays
  * are tried than are planned, with room for all: whether there is room is another question, and
- * another answer ({@code SizingRun}). What the trays then use beyond themselves, pots and trays
- * sown again, is what they use in the house as it is.
+ * another answer ({@link propcap.study.size.SizingRun}). What the trays then use beyond themselves,
+ * pots and trays sown again, is what they use in the house as it is.
  */
 public final class Supplying {
-  public static final double DEFAULT_CHANCE = 0.9;
 
   /** How many trays are tried for each one planned, and how many more. */
   private static final int TIMES = 2;
@@ -39,16 +39,23 @@ public final class Supplying {
 
   private final Scenario scenario;
   private final double chance;
+  private final RunSettings settings;
+  private final DoubleConsumer progress;
+
+  /** What each season's trays bring, if there is room for all and twice as many. */
   private final List<TrayYields> yields;
 
   /** By sowing: share of seasons in which it is met in the places as they are. */
   private final double[] inHouse;
 
-  private Supplying(Scenario scenario, double chance, List<TrayYields> yields, double[] inHouse) {
+  private Supplying(Scenario scenario, double chance, RunSettings settings, DoubleConsumer progress)
+      throws InterruptedException {
     this.scenario = scenario;
     this.chance = chance;
-    this.yields = yields;
-    this.inHouse = inHouse;
+    this.settings = settings;
+    this.progress = progress;
+    yields = yields();
+    inHouse = inHouse();
   }
 
   /**
@@ -64,38 +71,29 @@ public final class Supplying {
     if (!(chance > 0 && chance < 1)) {
       throw new BadQuestionException("a chance is more than 0 % and less than 100 %, such as 90%");
     }
-    int n = settings.seasons();
-    Scenario generous = generous(scenario);
-    List<TrayYields> yields;
-    try (Seasons seasons = Seasons.withDiaries(List.of(generous), settings)) {
-      yields =
-          seasons
-              .run(
-                  List.of(0),
-                  0,
-                  n,
-                  (s, outcome) -> new TrayYields(generous, outcome.diary()),
-                  done -> progress.accept(UP_TO_GENEROUS * done / n))
-              .get(0);
-    }
-    double[] inHouse = inHouse(scenario, settings, progress);
-    List<ForSowing> sowings = new Supplying(scenario, chance, yields, inHouse).sowings();
-    List<HouseUse> uses = uses(scenario, sowings, settings, progress);
+    return new Supplying(scenario, chance, settings, progress).supplies();
+  }
+
+  private Supplies supplies() throws InterruptedException {
+    List<ForSowing> sowings =
+        IntStream.range(0, scenario.sowings().size()).mapToObj(this::forSowing).toList();
+    List<HouseUse> uses = uses(sowings);
     SupplyList list = new SupplyList(chance, sowings, yields, uses);
     return new Supplies(
-        scenario, settings, n, chance, sowings, safe(sowings, uses), list.lots(), list.items());
+        scenario,
+        settings,
+        settings.seasons(),
+        chance,
+        sowings,
+        safe(sowings, uses),
+        list.lots(),
+        list.items());
   }
 
   /** Sowings that are safe with the trays that are ordered, in the house as it is. */
   private static int safe(List<ForSowing> sowings, List<HouseUse> uses) {
-    return (int)
-        IntStream.range(0, sowings.size())
-            .filter(
-                s ->
-                    Safety.of(
-                            inHouse(sowings.get(s), s, uses), Safety.goal(sowings.get(s).sowing()))
-                        == Safety.SAFE)
-            .count();
+    return Safety.count(
+        sowings.stream().map(ForSowing::sowing).toList(), s -> inHouse(sowings.get(s), s, uses));
   }
 
   private static double inHouse(ForSowing sowing, int s, List<HouseUse> uses) {
@@ -105,35 +103,43 @@ public final class Supplying {
     return uses.stream().filter(u -> u.isMet(s)).count() / (double) uses.size();
   }
 
-  private static Scenario generous(Scenario scenario) {
-    return scenario
-        .withSowings(
-            scenario.sowings().stream().map(s -> s.withTrays(TIMES * s.trays() + MORE)).toList())
-        .withEndlessRoom()
-        .withLabour(Labour.NOT_LIMITED);
+  private List<TrayYields> yields() throws InterruptedException {
+    Scenario generous =
+        scenario
+            .withSowings(scenario.sowings().stream().map(s -> s.withTrays(tried(s))).toList())
+            .withEndlessRoom()
+            .withLabour(Labour.NOT_LIMITED);
+    int n = settings.seasons();
+    try (Seasons seasons = Seasons.withDiaries(List.of(generous), settings)) {
+      return seasons.run(
+          0,
+          n,
+          outcome -> new TrayYields(generous, outcome.diary()),
+          done -> progress.accept(UP_TO_GENEROUS * done / n));
+    }
   }
 
-  private static double[] inHouse(Scenario scenario, RunSettings settings, DoubleConsumer progress)
-      throws InterruptedException {
+  private static int tried(Sowing sowing) {
+    return TIMES * sowing.trays() + MORE;
+  }
+
+  private double[] inHouse() throws InterruptedException {
     int n = settings.seasons();
     int sowings = scenario.sowings().size();
     try (Seasons seasons = new Seasons(List.of(scenario), settings)) {
       List<boolean[]> met =
-          seasons
-              .run(
-                  List.of(0),
-                  0,
-                  n,
-                  (i, outcome) -> {
-                    boolean[] isMet = new boolean[sowings];
-                    for (int s = 0; s < sowings; s++) {
-                      isMet[s] = SeasonTotals.isMet(scenario, outcome, s);
-                    }
-                    return isMet;
-                  },
-                  done ->
-                      progress.accept(UP_TO_GENEROUS + (UP_TO_PLANNED - UP_TO_GENEROUS) * done / n))
-              .get(0);
+          seasons.run(
+              0,
+              n,
+              outcome -> {
+                boolean[] isMet = new boolean[sowings];
+                for (int s = 0; s < sowings; s++) {
+                  isMet[s] = SeasonTotals.isMet(scenario, outcome, s);
+                }
+                return isMet;
+              },
+              done ->
+                  progress.accept(UP_TO_GENEROUS + (UP_TO_PLANNED - UP_TO_GENEROUS) * done / n));
       return IntStream.range(0, sowings)
           .mapToDouble(s -> met.stream().filter(m -> m[s]).count() / (double) n)
           .toArray();
@@ -144,9 +150,7 @@ public final class Supplying {
    * What each season uses in the house as it is, with the trays that are ordered: in other seasons
    * than those by which they were chosen, in which they are enough more often than in all.
    */
-  private static List<HouseUse> uses(
-      Scenario scenario, List<ForSowing> all, RunSettings settings, DoubleConsumer progress)
-      throws InterruptedException {
+  private List<HouseUse> uses(List<ForSowing> all) throws InterruptedException {
     int n = settings.seasons();
     List<Integer> sown =
         IntStream.range(0, all.size()).filter(s -> all.get(s).ordered() > 0).boxed().toList();
@@ -157,27 +161,20 @@ public final class Supplying {
         scenario.withSowings(
             sown.stream().map(s -> all.get(s).sowing().withTrays(all.get(s).ordered())).toList());
     try (Seasons seasons = Seasons.withDiaries(List.of(ordered), settings)) {
-      return seasons
-          .run(
-              List.of(0),
-              n,
-              2 * n,
-              (i, outcome) -> new HouseUse(ordered, outcome, sown, all.size()),
-              done -> progress.accept(UP_TO_PLANNED + (1 - UP_TO_PLANNED) * done / n))
-          .get(0);
+      return seasons.run(
+          n,
+          2 * n,
+          outcome -> new HouseUse(ordered, outcome, sown, all.size()),
+          done -> progress.accept(UP_TO_PLANNED + (1 - UP_TO_PLANNED) * done / n));
     }
-  }
-
-  private List<ForSowing> sowings() {
-    return IntStream.range(0, scenario.sowings().size()).mapToObj(this::forSowing).toList();
   }
 
   private ForSowing forSowing(int s) {
     Sowing sowing = scenario.sowings().get(s);
     Crop crop = scenario.cropOf(sowing);
-    int tried = TIMES * sowing.trays() + MORE;
+    int tried = tried(sowing);
     int needed = sowing.plantsNeeded();
-    int[] enough = yields.stream().mapToInt(y -> y.enough(s, needed)).toArray();
+    Counts enough = Counts.of(yields.stream().mapToInt(y -> y.enough(s, needed)));
     double perTray = yields.stream().mapToDouble(y -> y.plantsPerTray(s)).average().orElse(0);
     Integer byMean = perTray > 0 ? (int) Math.min(tried, Math.ceil(needed / perTray)) : null;
     return new ForSowing(
@@ -196,14 +193,13 @@ public final class Supplying {
   }
 
   /** Share of seasons in which so many trays are enough. */
-  private static double chanceWith(int[] enough, int trays) {
-    return IntStream.of(enough).filter(e -> e <= trays).count() / (double) enough.length;
+  private static double chanceWith(Counts enough, int trays) {
+    return enough.share(e -> e <= trays);
   }
 
   /** The fewest trays that are enough with a chance; null where those tried are not. */
-  private static @Nullable Integer least(int[] enough, double chance, int tried) {
-    int[] sorted = IntStream.of(enough).sorted().toArray();
-    int trays = sorted[Math.max(0, (int) Math.ceil(chance * sorted.length - 1e-9) - 1)];
+  private static @Nullable Integer least(Counts enough, double chance, int tried) {
+    int trays = enough.reached(chance);
     return trays > tried ? null : (Integer) trays;
   }
 
@@ -216,7 +212,8 @@ public final class Supplying {
     return cells.isPresent() ? (Integer) cells.getAsInt() : null;
   }
 
-  private @Nullable ByMoney byMoney(Sowing sowing, int s, int[] enough, double perTray, int tried) {
+  private @Nullable ByMoney byMoney(
+      Sowing sowing, int s, Counts enough, double perTray, int tried) {
     Prices prices = scenario.prices();
     if (prices == null || perTray == 0) {
       return null;

@@ -1,7 +1,6 @@
 package propcap.study.plan;
 
 import propcap.study.statistics.Difference;
-import propcap.study.statistics.MeanLimits;
 import propcap.study.statistics.Paired;
 
 /** What each change of a plan does: the plan against the same with this one change taken back. */
@@ -32,17 +31,11 @@ final class ChangeEffects {
   }
 
   private Difference worth(Trial without) {
-    return Paired.difference(
-        without.worths(), plan.worths(), trials.strata(), true, MeanLimits.CONFIDENCE, 1);
+    return Paired.difference(without.worths(), plan.worths(), trials.strata());
   }
 
   private Difference rise(Trial without, int sowing, int comparisons) {
     return Paired.difference(
-        without.mets(sowing),
-        plan.mets(sowing),
-        trials.strata(),
-        true,
-        MeanLimits.CONFIDENCE,
-        comparisons);
+        without.mets(sowing), plan.mets(sowing), trials.strata(), true, comparisons);
   }
 }

@@ -2,6 +2,8 @@ package propcap.study.plan;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -11,6 +13,7 @@ import propcap.farm.Scenario;
 import propcap.farm.Sowing;
 import propcap.study.BadQuestionException;
 import propcap.study.NamesInQuestions;
+import propcap.study.Period;
 
 /**
  * What may be chosen for a sowing.
@@ -33,7 +36,19 @@ record Choice(
     boolean mayGiveUp) {
 
   /** One way to sow it: the day, the trays, and which of the places is tried first. */
-  record Setting(int day, int trays, int place) {}
+  record Setting(int day, int trays, int place) {
+    Setting onDay(int newDay) {
+      return new Setting(newDay, trays, place);
+    }
+
+    Setting withTrays(int newTrays) {
+      return new Setting(day, newTrays, place);
+    }
+
+    Setting in(int newPlace) {
+      return new Setting(day, trays, newPlace);
+    }
+  }
 
   /**
    * What may be chosen for each sowing of a scenario.
@@ -84,16 +99,16 @@ record Choice(
 
   private static LocalDate from(Sowing sowing, PlanningQuestion question) {
     LocalDate from = sowing.leeway().from();
-    LocalDate to = sowing.leeway().to();
-    LocalDate earliest = sowing.sow().minusDays(question.earlierDays());
-    return from != null ? from : to != null && to.isBefore(earliest) ? to : earliest;
+    return from != null
+        ? from
+        : Period.earlier(sowing.sow().minusDays(question.earlierDays()), sowing.leeway().to());
   }
 
   private static LocalDate to(Sowing sowing, PlanningQuestion question) {
-    LocalDate from = sowing.leeway().from();
     LocalDate to = sowing.leeway().to();
-    LocalDate latest = sowing.sow().plusDays(question.laterDays());
-    return to != null ? to : from != null && from.isAfter(latest) ? from : latest;
+    return to != null
+        ? to
+        : Period.later(sowing.sow().plusDays(question.laterDays()), sowing.leeway().from());
   }
 
   private static boolean isOpen(
@@ -125,11 +140,8 @@ record Choice(
   /** The sowing as it is, or as near to it as may be chosen. */
   Setting asItIs(Scenario scenario) {
     Setting was = asItWas(scenario);
-    int nearest = days.get(0);
-    for (int d : days) {
-      nearest = Math.abs(d - was.day()) < Math.abs(nearest - was.day()) ? d : nearest;
-    }
-    return new Setting(nearest, was.trays(), was.place());
+    int nearest = Collections.min(days, Comparator.comparingInt(d -> Math.abs(d - was.day())));
+    return was.onDay(nearest);
   }
 
   private int ownPlace() {

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import propcap.chance.Luck;
-import propcap.farm.Prices;
 import propcap.farm.Scenario;
 import propcap.season.SeasonOutcome;
 import propcap.season.SeasonPlan;
@@ -19,7 +18,6 @@ import propcap.study.forecast.Summary;
 import propcap.study.money.Accounts;
 import propcap.study.statistics.Column;
 import propcap.study.statistics.Difference;
-import propcap.study.statistics.MeanLimits;
 import propcap.study.statistics.Paired;
 import propcap.study.statistics.Samples;
 import propcap.study.statistics.Strata;
@@ -97,7 +95,7 @@ final class Confirming {
     Summary summary = new Summary(before, fresh);
     try (Seasons seasons = new Seasons(List.of(before), fresh)) {
       int few = Math.min(BATCH, fresh.seasons());
-      seasons.run(List.of(0), 0, few, (s, o) -> o, done -> {}).get(0).forEach(summary::add);
+      seasons.run(0, few, o -> o, done -> {}).forEach(summary::add);
     }
     checkFits(fresh, Collections.nCopies(ALONE, summary), before.sowings().size());
   }
@@ -168,8 +166,7 @@ final class Confirming {
     List<Scenario> endless = plans.stream().map(Scenario::withEndlessRoom).toList();
     int n = Math.min(DEMAND_SPRINGS, fresh.seasons());
     try (Seasons seasons = new Seasons(endless, fresh)) {
-      List<List<SeasonOutcome>> unhindered =
-          seasons.run(List.of(BEFORE, FOUND), 0, n, (s, o) -> o, done -> {});
+      List<List<SeasonOutcome>> unhindered = seasons.run(n, (s, o) -> o, share -> {});
       List<Forecast> made = new ArrayList<>();
       for (int p = 0; p < plans.size(); p++) {
         unhindered.get(p).forEach(summaries.get(p)::addUnhindered);
@@ -182,21 +179,14 @@ final class Confirming {
   // What differs.
 
   private Difference difference(double[] before, double[] found) {
-    return Paired.difference(before, found, strata(before.length), true, MeanLimits.CONFIDENCE, 1);
-  }
-
-  /** Of the first so many fresh springs. */
-  private Strata strata(int springs) {
-    return Strata.of(scenarios.get(BEFORE), fresh.seed(), springs);
+    Strata strata = Strata.of(scenarios.get(BEFORE), fresh.seed(), before.length);
+    return Paired.difference(before, found, strata);
   }
 
   /** Margin of a season of a plan; without money, its trays as a cost. */
   private ToDoubleFunction<SeasonOutcome> worth(int plan) {
     Scenario scenario = scenarios.get(plan);
-    Prices prices = scenario.prices();
-    return prices == null
-        ? o -> -scenario.trays()
-        : o -> Accounts.margin(scenario, prices, o).doubleValue();
+    return scenario.prices() == null ? o -> -scenario.trays() : Accounts.marginOf(scenario);
   }
 
   /** Sowings met, of those that miss their goal beyond the error under either plan. */
@@ -280,9 +270,7 @@ final class Confirming {
     double[] now = Arrays.copyOf(worths[kept], n);
     double[] most = bounding.most(springs);
     return new Planned.Bound(
-        Paired.difference(now, most, strata(n), true, MeanLimits.CONFIDENCE, 1),
-        Arrays.stream(most).average().orElseThrow(),
-        chances);
+        difference(now, most), Arrays.stream(most).average().orElseThrow(), chances);
   }
 
   /** Of the sowings at their goal, the trays that they have more than the fewest that reach it. */
@@ -303,10 +291,6 @@ final class Confirming {
     }
     double[] more = new double[springs.size()];
     Arrays.fill(more, now - fewest);
-    return new Planned.Bound(
-        Paired.difference(
-            new double[more.length], more, strata(more.length), true, MeanLimits.CONFIDENCE, 1),
-        now,
-        chances);
+    return new Planned.Bound(difference(new double[more.length], more), now, chances);
   }
 }

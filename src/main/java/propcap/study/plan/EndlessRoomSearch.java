@@ -13,6 +13,7 @@ import java.util.stream.Stream;
 import org.apache.commons.math3.stat.interval.WilsonScoreInterval;
 import propcap.farm.Scenario;
 import propcap.farm.TrayMove;
+import propcap.season.House;
 import propcap.season.SeasonPlan;
 import propcap.study.plan.Choice.Setting;
 
@@ -222,9 +223,9 @@ final class EndlessRoomSearch {
     TrialPlan trialPlan = trialPlan(setting);
     Scenario sown = trialPlan.sown(endless, choices);
     int n = Math.min(springsRun, springs.count());
+    SeasonPlan plan = new SeasonPlan(sown, like);
     List<EndlessRoomSpring> seen =
-        springs.runWithDiaries(
-            new SeasonPlan(sown, like), 0, n, o -> new EndlessRoomSpring(sown, o));
+        springs.run(0, n, luck -> new EndlessRoomSpring(sown, House.seasonWithDiary(plan, luck)));
     for (int s = 0; s < choices.size(); s++) {
       Way way = way(s, trialPlan.settings().get(s), seen);
       tried.get(s).merge(way.all, way, (a, b) -> b.springs > a.springs ? b : a);

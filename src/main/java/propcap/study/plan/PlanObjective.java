@@ -103,7 +103,7 @@ final class PlanObjective {
     return IntStream.range(0, objective.length).anyMatch(s -> givenUp(s, plan) > givenUp(s, other));
   }
 
-  double missing(Trial plan) {
+  private double missing(Trial plan) {
     return IntStream.range(0, objective.length).mapToDouble(s -> missing(s, plan.chance(s))).sum();
   }
 
@@ -132,8 +132,7 @@ final class PlanObjective {
    * Whether a plan is worse than another by more than so much, beyond doubt on the springs seen.
    */
   boolean isClearlyWorse(Trial plan, Trial other, double worse) {
-    Trial.Gap gap = gap(plan, other);
-    return gap.mean() + CLEARLY * gap.se() < -worse || clearlyGivesUpMore(plan, other);
+    return gap(plan, other).atMost(CLEARLY) < -worse || clearlyGivesUpMore(plan, other);
   }
 
   private boolean clearlyGivesUpMore(Trial plan, Trial other) {
@@ -141,12 +140,8 @@ final class PlanObjective {
         .anyMatch(
             s ->
                 falls(s, plan, -CLEARLY) > MATTERS
-                    && (isClearlyLess(plan.chanceAbove(other, s))
-                        || isClearlyLess(plan.suppliedAbove(other, s))));
-  }
-
-  private static boolean isClearlyLess(Trial.Gap gap) {
-    return gap.mean() + CLEARLY * gap.se() < 0;
+                    && (plan.chanceAbove(other, s).atMost(CLEARLY) < 0
+                        || plan.suppliedAbove(other, s).atMost(CLEARLY) < 0));
   }
 
   /** What a plan brings more than another, in worth and in the goals that either of them misses. */

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.SplittableRandom;
 import java.util.function.DoubleConsumer;
 import java.util.stream.IntStream;
+import propcap.study.plan.Planned.Start;
 
 /**
  * Looks for a better plan by small changes, each tried on the same springs as the plan that it
@@ -22,6 +23,7 @@ final class PlanSearch {
   private final SplittableRandom random;
   private final Proposals proposals;
 
+  private final List<Beginning> starts;
   private int tries;
 
   /**
@@ -29,7 +31,7 @@ final class PlanSearch {
    *
    * @param whole what the whole plan is about, in the unit of its worth
    * @param chances of each sowing alone, which are hardly to be passed
-   * @param ideas plans whose settings are worth a try
+   * @param starts plans to begin with, whose settings are worth a try as well
    */
   PlanSearch(
       List<Choice> choices,
@@ -38,39 +40,44 @@ final class PlanSearch {
       double whole,
       long seed,
       List<Double> chances,
-      List<TrialPlan> ideas) {
+      List<Beginning> starts) {
     this.trials = trials;
     this.objective = objective;
     this.warmth = WARMTH * whole;
     this.chances = chances;
     this.random = new SplittableRandom(seed);
-    this.proposals = new Proposals(choices, ideas, random);
+    this.starts = starts;
+    this.proposals =
+        new Proposals(choices, starts.stream().map(Beginning::trialPlan).toList(), random);
   }
+
+  /** A plan that a search can begin with. */
+  record Beginning(Start name, TrialPlan trialPlan) {}
 
   /**
    * The best plan found.
    *
-   * @param startedFrom which of the starts the search began with
    * @param isStopped whether it was interrupted before the budget was spent
    */
-  record Found(TrialPlan trialPlan, int tries, int startedFrom, boolean isStopped) {}
+  record Found(TrialPlan trialPlan, int tries, Start startedFrom, boolean isStopped) {}
 
   /**
-   * Searches from the best of some plans until the budget is spent or the thread is interrupted.
+   * Searches from the best of the starts until the budget is spent or the thread is interrupted.
    *
    * @throws InterruptedException if nothing had been tried yet
    */
-  Found from(List<TrialPlan> starts, Budget budget, DoubleConsumer progress)
-      throws InterruptedException {
-    Trial best = trials.of(starts.get(0));
+  Found found(Budget budget, DoubleConsumer progress) throws InterruptedException {
+    Beginning from = starts.get(0);
+    Trial best = trials.of(from.trialPlan());
     tries = 1;
-    int from = 0;
     try {
-      for (int i = 1; i < starts.size(); i++) {
-        Trial other = trials.of(starts.get(i));
+      for (Beginning start : starts.subList(1, starts.size())) {
+        Trial other = trials.of(start.trialPlan());
         tries++;
-        from = objective.isBetter(other, best, 0) ? i : from;
-        best = from == i ? other : best;
+        if (objective.isBetter(other, best, 0)) {
+          from = start;
+          best = other;
+        }
       }
       Trial current = best;
       double spent = budget.spent(tries);
@@ -81,9 +88,9 @@ final class PlanSearch {
         progress.accept(spent);
         spent = budget.spent(tries);
       }
-      return new Found(best.trialPlan(), tries, from, false);
+      return new Found(best.trialPlan(), tries, from.name(), false);
     } catch (InterruptedException e) {
-      return new Found(best.trialPlan(), tries, from, true);
+      return new Found(best.trialPlan(), tries, from.name(), true);
     }
   }
 

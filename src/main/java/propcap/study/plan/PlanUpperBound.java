@@ -39,7 +39,7 @@ final class PlanUpperBound {
   private final double[] tray;
 
   /** What hours that end unpaid with the season are worth at the most. */
-  private final double unpaid;
+  final double unpaid;
 
   /** A bound of the plans of a scenario that may be chosen. */
   PlanUpperBound(Scenario scenario, List<Choice> choices) {
@@ -147,14 +147,6 @@ final class PlanUpperBound {
     return plant[s] * Math.min(plants, needed[s])
         + surplus[s] * Math.max(0, plants - needed[s])
         - lacking[s] * needed[s];
-  }
-
-  /** What a plan with these trays does not pass in a spring. */
-  double of(Spring spring, List<Sowing> sowings) {
-    return unpaid
-        + IntStream.range(0, sowings.size())
-            .mapToDouble(s -> spring.worth[s][sowings.get(s).trays()])
-            .sum();
   }
 
   /** What no plan passes in the mean, by spring. */

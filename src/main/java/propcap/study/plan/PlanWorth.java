@@ -9,8 +9,8 @@ import propcap.farm.TrayMove;
 import propcap.season.SeasonOutcome;
 
 /**
- * What a search goes by: the margin of {@code Accounts} in floating point, which is fast; where no
- * money is asked, the trays of the plan, as a cost.
+ * What a search goes by: the margin of {@link propcap.study.money.Accounts} in floating point,
+ * which is fast; where no money is asked, the trays of the plan, as a cost.
  */
 final class PlanWorth {
   private final boolean isMoney;

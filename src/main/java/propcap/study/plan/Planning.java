@@ -7,6 +7,7 @@ import java.util.stream.IntStream;
 import propcap.farm.Scenario;
 import propcap.study.BadQuestionException;
 import propcap.study.RunSettings;
+import propcap.study.plan.PlanSearch.Beginning;
 import propcap.study.plan.Planned.Start;
 
 /**
@@ -72,7 +73,7 @@ public final class Planning {
       throws InterruptedException {
     Confirming.checkFits(scenario, fresh(settings.seasons()));
     EndlessRoomSearch alone;
-    List<Start> names = new ArrayList<>(List.of(Start.EACH_ALONE));
+
     PlanSearch.Found found;
     int springsTried;
     try (TrialSprings springs = springs(settings.seed(), SPRINGS)) {
@@ -80,16 +81,12 @@ public final class Planning {
       Trials trials = new Trials(scenario, choices, worth, springs);
       PlanObjective objective = objective(trials);
       alone = EndlessRoomSearch.of(scenario, choices, objective, worth, springs);
-      List<TrialPlan> starts = new ArrayList<>(List.of(alone.best()));
+      List<Beginning> starts = new ArrayList<>();
+      starts.add(new Beginning(Start.EACH_ALONE, alone.best()));
       new TimetableStart(scenario, choices)
           .of(alone.byDay())
-          .ifPresent(
-              trialPlan -> {
-                starts.add(trialPlan);
-                names.add(Start.TIMETABLE);
-              });
-      starts.add(TrialPlan.asItIs(scenario, choices));
-      names.add(Start.AS_IT_WAS);
+          .ifPresent(trialPlan -> starts.add(new Beginning(Start.TIMETABLE, trialPlan)));
+      starts.add(new Beginning(Start.AS_IT_WAS, TrialPlan.asItIs(scenario, choices)));
       found =
           new PlanSearch(
                   choices,
@@ -99,8 +96,7 @@ public final class Planning {
                   settings.seed(),
                   alone.chances(),
                   starts)
-              .from(
-                  starts,
+              .found(
                   tries -> budget.spent(tries) / SEARCHING,
                   share -> progress.accept(SEARCHING * share));
     }
@@ -121,7 +117,7 @@ public final class Planning {
             new Planned.Search(
                 springsTried,
                 fewest.tries(),
-                names.get(found.startedFrom()),
+                found.startedFrom(),
                 fewest.isStopped(),
                 found.trialPlan().changed(TrialPlan.asItWas(scenario, choices)).size()),
             IntStream.range(0, choices.size()).mapToObj(alone::isOutOfReach).toList(),
@@ -144,8 +140,7 @@ public final class Planning {
 
   /** So many springs that have no part in the search. */
   private RunSettings fresh(int springs) {
-    return new RunSettings(
-        settings.seed() + APART, springs, null, settings.threads(), settings.engine());
+    return settings.ofSeed(settings.seed() + APART, springs);
   }
 
   private TakingBack.Fewest fewest(PlanSearch.Found found) throws InterruptedException {

@@ -30,7 +30,7 @@ public record PlanningQuestion(
    *
    * @throws BadQuestionException saying what would be right
    */
-  public void check() throws BadQuestionException {
+  void check() throws BadQuestionException {
     BadQuestionException.unlessChance(goal);
     if (earlierDays < 0 || laterDays < 0) {
       throw new BadQuestionException("days earlier and later are 0 or more, such as 14");

@@ -43,16 +43,16 @@ final class Proposals {
     Choice choice = choices.get(s);
     int kind = random.nextInt(100);
     if (kind < 35) {
-      return new Setting(otherDay(choice, now.day()), now.trays(), now.place());
+      return now.onDay(otherDay(choice, now.day()));
     }
     if (kind < 63) {
-      return new Setting(now.day(), otherTrays(choice, now.trays()), now.place());
+      return now.withTrays(otherTrays(choice, now.trays()));
     }
     if (kind < 71) {
-      return new Setting(otherDay(choice, now.day()), otherTrays(choice, now.trays()), now.place());
+      return now.onDay(otherDay(choice, now.day())).withTrays(otherTrays(choice, now.trays()));
     }
     if (kind < 75) {
-      return new Setting(now.day(), now.trays(), random.nextInt(choice.places().size()));
+      return now.in(random.nextInt(choice.places().size()));
     }
     return ideas.get(random.nextInt(ideas.size())).settings().get(s);
   }

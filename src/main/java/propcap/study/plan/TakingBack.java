@@ -25,9 +25,6 @@ final class TakingBack {
   /** Less of a chance than counts as missed. Planning default, not measured. */
   private static final double A_GOAL = 0.01;
 
-  /** Standard errors within which a loss is none beyond doubt: 95 %, one-sided. */
-  private static final double IN_DOUBT = 1.645;
-
   private final List<Choice> choices;
   private final Trials trials;
   private final PlanObjective objective;
@@ -132,23 +129,22 @@ final class TakingBack {
     for (Setting back :
         List.of(
             was,
-            new Setting(was.day(), is.trays(), was.place()),
-            new Setting(is.day(), was.trays(), was.place()),
-            new Setting(is.day(), was.trays(), is.place()),
-            new Setting(is.day(), is.trays(), was.place()))) {
+            was.withTrays(is.trays()),
+            was.onDay(is.day()),
+            is.withTrays(was.trays()),
+            is.in(was.place()))) {
       if (take(current.with(s, back))) {
         break;
       }
     }
     Setting less = setting(s);
-    towards(
-        was.trays(), less.trays(), t -> current.with(s, new Setting(less.day(), t, less.place())));
+    towards(was.trays(), less.trays(), t -> current.with(s, less.withTrays(t)));
     Setting least = setting(s);
     List<Integer> days = choices.get(s).days();
     towards(
         days.indexOf(was.day()),
         days.indexOf(least.day()),
-        d -> current.with(s, new Setting(days.get(d), least.trays(), least.place())));
+        d -> current.with(s, least.onDay(days.get(d))));
   }
 
   /** Goes from a number as near to another as may be, by halving. */
@@ -204,7 +200,7 @@ final class TakingBack {
     }
     Trial.Gap worth = plan.worthAbove(found);
     return missed <= A_GOAL
-        && (worth.mean() + IN_DOUBT * worth.se() >= 0
+        && (!worth.isLoss()
             || worth.mean() >= -mayCost
             || objective.score(plan) >= objective.score(found));
   }

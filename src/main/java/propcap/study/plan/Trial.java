@@ -9,7 +9,7 @@ import java.util.stream.IntStream;
  * What a plan brought on some springs, one after the other: the numbers that a search compares, by
  * spring, so that two plans are compared on the same ones.
  */
-public final class Trial {
+final class Trial {
   private final TrialPlan trialPlan;
   private final double[] worth;
 
@@ -95,7 +95,20 @@ public final class Trial {
    *
    * @param se standard error
    */
-  record Gap(double mean, double se) {}
+  record Gap(double mean, double se) {
+    /** Standard errors within which a loss is none beyond doubt: 95 %, one-sided. */
+    private static final double IN_DOUBT = 1.645;
+
+    /** What it may be, by so many standard errors more than was seen. */
+    double atMost(double errors) {
+      return mean + errors * se;
+    }
+
+    /** Whether it is a loss beyond doubt. */
+    boolean isLoss() {
+      return atMost(IN_DOUBT) < 0;
+    }
+  }
 
   Gap worthAbove(Trial other) {
     return gap(other, i -> worth[i] - other.worth[i]);

@@ -5,10 +5,8 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Objects;
 import java.util.concurrent.Callable;
-import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
 import java.util.function.Function;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
@@ -18,7 +16,7 @@ import propcap.farm.Scenario;
 import propcap.season.House;
 import propcap.season.SeasonOutcome;
 import propcap.season.SeasonPlan;
-import propcap.study.TooLargeException;
+import propcap.study.SharedWork;
 import propcap.study.statistics.Strata;
 
 /**
@@ -69,12 +67,6 @@ final class TrialSprings implements AutoCloseable {
     return run(from, to, luck -> reading.apply(House.season(plan, luck)));
   }
 
-  /** What is kept of some springs of a plan, each with a diary in its outcome. */
-  <T> List<T> runWithDiaries(SeasonPlan plan, int from, int to, Function<SeasonOutcome, T> reading)
-      throws InterruptedException {
-    return run(from, to, luck -> reading.apply(House.seasonWithDiary(plan, luck)));
-  }
-
   /** What is made of the luck of some springs, in their order. */
   <T> List<T> run(int from, int to, Function<SeasonLuck, T> making) throws InterruptedException {
     List<@Nullable T> kept = new ArrayList<>(Collections.nCopies(to - from, null));
@@ -94,16 +86,7 @@ final class TrialSprings implements AutoCloseable {
             return null;
           });
     }
-    for (Future<Void> share : pool.invokeAll(shares)) {
-      try {
-        share.get();
-      } catch (ExecutionException e) {
-        if (e.getCause() instanceof OutOfMemoryError) {
-          throw TooLargeException.outOfMemory();
-        }
-        throw new IllegalStateException("a season failed", e.getCause());
-      }
-    }
+    SharedWork.run(pool, shares);
     return kept.stream().map(Objects::requireNonNull).toList();
   }
 

@@ -10,8 +10,6 @@ import java.util.List;
  *     weighing was stopped
  */
 record WeighedPlan(TrialPlan trialPlan, List<Planned.Effect> effects) {
-  /** Standard errors within which a loss is none beyond doubt: 95 %, one-sided. */
-  private static final double IN_DOUBT = 1.645;
 
   /**
    * Takes back every change that is for nothing, one by one, and weighs the others again until none
@@ -47,7 +45,6 @@ record WeighedPlan(TrialPlan trialPlan, List<Planned.Effect> effects) {
   }
 
   private static boolean mayGo(Trial without, Trial found, PlanObjective objective) {
-    Trial.Gap lost = objective.gap(without, found);
-    return lost.mean() + IN_DOUBT * lost.se() >= 0 && !objective.givesMoreUp(without, found);
+    return !objective.gap(without, found).isLoss() && !objective.givesMoreUp(without, found);
   }
 }

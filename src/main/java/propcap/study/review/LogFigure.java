@@ -1,6 +1,5 @@
 package propcap.study.review;
 
-import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
@@ -48,7 +47,8 @@ public enum LogFigure {
     }
     return switch (this) {
       case STAND -> share(to.plants(), cells);
-      case IN_HEAT, ON_TABLE -> OptionalDouble.of(days(from.date(), to.date()));
+      case IN_HEAT, ON_TABLE ->
+          OptionalDouble.of((double) ChronoUnit.DAYS.between(from.date(), to.date()));
       case LOST_ON_TABLE, LOST_OUTSIDE -> lost(from.plants(), to.plants());
     };
   }
@@ -85,9 +85,5 @@ public enum LogFigure {
     return of == null || left == null || of == 0
         ? OptionalDouble.empty()
         : OptionalDouble.of(1 - (double) left / of);
-  }
-
-  private static double days(LocalDate from, LocalDate to) {
-    return ChronoUnit.DAYS.between(from, to);
   }
 }

@@ -13,7 +13,6 @@ import propcap.farm.SoFar;
 import propcap.farm.Sowing;
 import propcap.farm.TrayPast;
 import propcap.past.EarlierDay;
-import propcap.past.WrittenTray;
 import propcap.season.PretendedLog;
 import propcap.season.SeasonPlan;
 import propcap.study.BadQuestionException;
@@ -81,15 +80,12 @@ public final class Reviewing {
     List<Scenario> made = new ArrayList<>(List.of(scenario.asPlanned()));
     days.stream().skip(1).forEach(day -> made.add(EarlierDay.of(scenario, day)));
     made.add(scenario);
-    List<Integer> all = IntStream.range(0, made.size()).boxed().toList();
     try (Seasons seasons = new Seasons(made, settings)) {
       onTime =
           seasons.run(
-              all,
-              0,
               settings.seasons(),
               (s, outcome) -> outcome.onTime(),
-              done -> progress.accept(FORECASTS * done / settings.seasons()));
+              share -> progress.accept(FORECASTS * share));
     }
     LogFigures.Against figures = figures(progress);
     List<Integer> over = over(soFar.today());
@@ -196,17 +192,13 @@ public final class Reviewing {
     Scenario anew = scenario.withSoFar(new SoFar(season.start(), List.of(), soFar.weather()));
     SeasonPlan plan = new SeasonPlan(anew);
     try (Seasons seasons = Seasons.withDiaries(List.of(anew), settings)) {
-      List<List<double[]>> simulated =
+      List<double[]> simulated =
           seasons.run(
-              List.of(0),
               0,
               settings.seasons(),
-              (s, outcome) -> {
-                List<WrittenTray> log = PretendedLog.of(plan, outcome.diary(), season.days());
-                return figures.of(log);
-              },
+              outcome -> figures.of(PretendedLog.of(plan, outcome.diary(), season.days())),
               done -> progress.accept(FORECASTS + (1 - FORECASTS) * done / settings.seasons()));
-      return figures.against(simulated.get(0));
+      return figures.against(simulated);
     }
   }
 }

@@ -18,7 +18,6 @@ import propcap.study.NamesInQuestions;
 import propcap.study.RunSettings;
 import propcap.study.SeasonTotals;
 import propcap.study.Seasons;
-import propcap.study.compare.Measures;
 import propcap.study.money.Accounts;
 import propcap.study.statistics.Difference;
 import propcap.study.statistics.MeanLimits;
@@ -113,13 +112,7 @@ public final class Shifting {
     }
     int n = settings.seasons();
     try (Seasons seasons = new Seasons(scenarios, settings)) {
-      List<List<double[]>> numbers =
-          seasons.run(
-              IntStream.range(0, days.size()).boxed().toList(),
-              0,
-              n,
-              reading(scenario, moved),
-              done -> progress.accept(done / (double) n));
+      List<List<double[]>> numbers = seasons.run(n, reading(scenario, moved), progress);
       return new Response(
               scenario, match, moved, days, numbers, Strata.of(scenario, settings.seed(), n))
           .group();
@@ -133,13 +126,10 @@ public final class Shifting {
       Sowing shifted = sowings.get(s).shifted(days);
       if (!scenario.season().contains(shifted.sow())) {
         throw new BadQuestionException(
-            shifted.id()
-                + ", sown "
-                + Math.abs(days)
-                + (days < 0 ? " days earlier, " : " days later, ")
-                + "would be sown on "
-                + shifted.sow()
-                + ", outside the season; try less, or lengthen the season");
+            ("%s, sown %s days %s, would be sown on %s, outside the season; try less, or lengthen"
+                    + " the season")
+                .formatted(
+                    shifted.id(), Math.abs(days), days < 0 ? "earlier" : "later", shifted.sow()));
       }
       sowings.set(s, shifted);
     }
@@ -210,21 +200,16 @@ public final class Shifting {
     }
 
     private Stat stat(int d, int number) {
-      return Samples.of(column(d, number), strata).stat();
+      return Stat.of(column(d, number), strata);
     }
 
     private Difference difference(int from, int to, int number) {
       return Paired.difference(
-          column(from, number),
-          column(to, number),
-          strata,
-          true,
-          MeanLimits.CONFIDENCE,
-          Math.max(1, days.size() - 1));
+          column(from, number), column(to, number), strata, true, Math.max(1, days.size() - 1));
     }
 
     private double[] column(int d, int number) {
-      return Measures.column(numbers.get(d), number);
+      return Samples.column(numbers.get(d), number);
     }
   }
 }

@@ -1,32 +1,25 @@
 package propcap.study.size;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.DoubleConsumer;
-import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import propcap.farm.Scenario;
-import propcap.season.SeasonOutcome;
 import propcap.study.BadQuestionException;
 import propcap.study.Capacity;
 import propcap.study.InterimLooks;
-import propcap.study.NamesInQuestions;
 import propcap.study.RunSettings;
-import propcap.study.SeasonTotals;
 import propcap.study.Seasons;
 import propcap.study.compare.Comparing;
 import propcap.study.compare.Comparison;
 import propcap.study.forecast.Forecasting;
-import propcap.study.money.Accounts;
 import propcap.study.size.Goal.Measure;
 import propcap.study.size.Sizing.Candidate;
 import propcap.study.size.Sizing.Found;
 import propcap.study.statistics.BestSelection;
 import propcap.study.statistics.MeanLimits;
-import propcap.study.statistics.Strata;
 
 /**
  * How large must a place be? Sizes are run on the same seasons, until each is told. Nothing is
@@ -46,8 +39,7 @@ public final class SizingRun {
   private final Goal goal;
   private final RunSettings settings;
   private final DoubleConsumer progress;
-  private final List<Integer> sowings;
-  private final ToDoubleFunction<SeasonOutcome> margin;
+  private final GoalMeasure measure;
   private final SizeCosts costs;
   private final List<Rung> rungs;
   private final InterimLooks looks;
@@ -62,8 +54,7 @@ public final class SizingRun {
     this.settings = settings;
     this.progress = progress;
     goal = question.goal();
-    sowings = NamesInQuestions.sowings(scenario, question.match());
-    margin = goal.measure() == Measure.MARGIN ? Accounts.marginOf(scenario) : o -> 0;
+    measure = new GoalMeasure(scenario, question, settings);
     costs = SizeCosts.of(scenario, question);
     rungs = rungs();
     looks = InterimLooks.upTo(settings.seasons(), scenario.weather().size());
@@ -169,42 +160,27 @@ public final class SizingRun {
 
   private void run(Seasons seasons, List<Rung> open, int from, int to) throws InterruptedException {
     List<List<Double>> numbers =
-        seasons.run(open.stream().map(r -> r.number).toList(), from, to, this::number, done -> {});
+        seasons.run(
+            open.stream().map(r -> r.number).toList(),
+            from,
+            to,
+            (size, season) -> measure.of(season, costs.of(rungs.get(size).spaces)),
+            done -> {});
     for (int i = 0; i < open.size(); i++) {
       open.get(i).see(numbers.get(i));
     }
   }
 
   private void look(Rung rung) {
-    rung.limits = limits(rung.numbers());
+    rung.limits = limits(rung);
     rung.found = goal.found(rung.mean(), rung.limits, question.indifference(0));
   }
 
-  /** Limits of a goal's measure, whose numbers have ends that none can leave. */
-  private MeanLimits limits(double[] seen) {
-    double confidence = looks.ofEach(MeanLimits.CONFIDENCE, rungs.size());
-    return switch (goal.measure()) {
-      case MET ->
-          MeanLimits.ofChance(
-              (int) Arrays.stream(seen).filter(met -> met > 0).count(), seen.length, confidence);
-      case ON_TIME_SHARE -> MeanLimits.within(seen, strata(seen), 0, 1, confidence);
-      case ON_TIME -> MeanLimits.within(seen, strata(seen), 0, cells(), confidence);
-      case MARGIN -> {
-        var any = BestSelection.any(rungs.stream().map(Rung::numbers).toList());
-        yield MeanLimits.within(seen, strata(seen), any.getMin(), any.getMax(), confidence);
-      }
-    };
-  }
-
-  private Strata strata(double[] seen) {
-    return Strata.of(scenario, settings.seed(), seen.length);
-  }
-
-  private double cells() {
-    return sowings.stream()
-        .map(s -> scenario.sowings().get(s))
-        .mapToDouble(s -> s.trays() * scenario.cropOf(s).cells())
-        .sum();
+  private MeanLimits limits(Rung rung) {
+    return measure.limits(
+        rung.numbers(),
+        looks.ofEach(MeanLimits.CONFIDENCE, rungs.size()),
+        () -> rungs.stream().map(Rung::numbers).toList());
   }
 
   // The largest margin: what is clearly beaten drops out, until none that is left is much better.
@@ -223,7 +199,8 @@ public final class SizingRun {
           indifference = question.indifference(rungs.get(rungs.size() - 1).mean());
         }
         List<double[]> numbers = in.stream().map(Rung::numbers).toList();
-        BestSelection contest = BestSelection.of(numbers, strata(numbers.get(0)), confidence);
+        BestSelection contest =
+            BestSelection.of(numbers, measure.strata(numbers.get(0)), confidence);
         leader = in.get(contest.leader());
         behind = contest.behind();
         for (int beaten : contest.beaten()) {
@@ -234,34 +211,13 @@ public final class SizingRun {
       }
       progress.accept(to / (double) settings.seasons());
     }
-    rungs.forEach(r -> r.limits = limits(r.numbers()));
+    rungs.forEach(r -> r.limits = limits(r));
     leader.found = behind > indifference ? Found.NEAR : Found.HOLDS;
     return sizing(
         rungs.stream().map(Rung::candidate).toList(), leader.candidate(), indifference, behind);
   }
 
   // What is common to all.
-
-  /** The goal's measure of one season. */
-  private double number(int candidate, SeasonOutcome season) {
-    return switch (goal.measure()) {
-      case MET -> sowings.stream().allMatch(s -> SeasonTotals.isMet(scenario, season, s)) ? 1 : 0;
-      case ON_TIME -> SeasonTotals.onTime(season, sowings.stream().mapToInt(s -> s));
-      case ON_TIME_SHARE -> onTimeShare(season);
-      case MARGIN -> margin.applyAsDouble(season) - costs.of(rungs.get(candidate).spaces);
-    };
-  }
-
-  private double onTimeShare(SeasonOutcome season) {
-    long needed = 0;
-    long there = 0;
-    for (int s : sowings) {
-      int wanted = scenario.sowings().get(s).plantsNeeded();
-      needed += wanted;
-      there += Math.min(wanted, season.onTime(s));
-    }
-    return needed == 0 ? 1 : there / (double) needed;
-  }
 
   private boolean holds(Candidate candidate) {
     return candidate.found() == Found.HOLDS
@@ -322,7 +278,7 @@ public final class SizingRun {
 
   /** What is told of one size has as many seasons as a forecast. */
   private RunSettings told() {
-    int seasons = Math.min(settings.seasons(), RunSettings.DEFAULT_SEASONS);
-    return new RunSettings(settings.seed(), seasons, null, settings.threads(), settings.engine());
+    return settings.ofSeed(
+        settings.seed(), Math.min(settings.seasons(), RunSettings.DEFAULT_SEASONS));
   }
 }

@@ -1,6 +1,8 @@
 package propcap.study.statistics;
 
 import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.Map;
 
 /** One whole number a season, in the seasons' order, in no more bytes than the numbers take. */
 public final class Column {
@@ -78,6 +80,17 @@ public final class Column {
       numbers[i] = get(i);
     }
     return numbers;
+  }
+
+  /** What is said of each column, in their order. */
+  public static <K> Map<K, Stat> stats(Map<K, Column> columns, Strata strata) {
+    Map<K, Stat> stats = new LinkedHashMap<>();
+    columns.forEach((kind, column) -> stats.put(kind, column.stat(strata)));
+    return stats;
+  }
+
+  public Stat stat(Strata strata) {
+    return Stat.of(numbers(), strata);
   }
 
   /** What it takes in memory, bytes. */

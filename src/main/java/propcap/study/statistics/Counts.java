@@ -15,6 +15,12 @@ public final class Counts {
   private int size;
   private long sum;
 
+  public static Counts of(IntStream numbers) {
+    Counts counts = new Counts();
+    numbers.forEach(counts::add);
+    return counts;
+  }
+
   public void add(int number) {
     if (seen == NONE) {
       first = number;

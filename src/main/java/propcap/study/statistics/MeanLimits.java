@@ -100,22 +100,28 @@ public record MeanLimits(double low, double high) {
   }
 
   /**
-   * Limits of a chance from whether it came true, season by season: those of Clopper and Pearson
-   * with half of the probability of what was seen (mid-P: Lancaster 1961, "Significance tests in
-   * discrete distributions", Journal of the American Statistical Association 56), for as many
-   * seasons as these are worth (Korn and Graubard 1998, "Confidence intervals for proportions with
-   * small expected number of positive counts estimated from survey data", Survey Methodology 24;
-   * both quoted from memory, and their coverage measured, see {@code ChanceCoverageTest}).
+   * Limits with {@link #CONFIDENCE} of a chance from whether it came true, season by season: those
+   * of Clopper and Pearson with half of the probability of what was seen (mid-P: Lancaster 1961,
+   * "Significance tests in discrete distributions", Journal of the American Statistical Association
+   * 56), for as many seasons as these are worth (Korn and Graubard 1998, "Confidence intervals for
+   * proportions with small expected number of positive counts estimated from survey data", Survey
+   * Methodology 24; both quoted from memory, and their coverage measured, see {@code
+   * ChanceCoverageTest}).
    *
    * @param met 0 or 1 each
    */
-  public static MeanLimits ofChance(double[] met, Strata strata, double confidence) {
+  public static MeanLimits ofChance(double[] met, Strata strata) {
     double of = strata.worth(met);
     double seen = Samples.mean(met) * of;
-    double error = (1 - confidence) / 2;
+    double error = (1 - CONFIDENCE) / 2;
     return new MeanLimits(
-        seen == 0 ? 0 : chance(p -> (more(seen, of, p) + more(seen + 1, of, p)) / 2 - error),
-        seen == of ? 1 : chance(p -> 1 - (more(seen, of, p) + more(seen + 1, of, p)) / 2 - error));
+        seen == 0 ? 0 : chance(p -> midP(seen, of, p) - error),
+        seen == of ? 1 : chance(p -> 1 - midP(seen, of, p) - error));
+  }
+
+  /** The probability of more than so many, and half of that of just so many. */
+  private static double midP(double seen, double of, double chance) {
+    return (more(seen, of, chance) + more(seen + 1, of, chance)) / 2;
   }
 
   /** The probability of so many or more. */

@@ -14,6 +14,11 @@ import org.apache.commons.math3.stat.descriptive.moment.Mean;
 public final class Paired {
   private Paired() {}
 
+  /** The difference by itself, where the second is ahead with the higher number. */
+  public static Difference difference(double[] first, double[] second, Strata strata) {
+    return difference(first, second, strata, true, 1);
+  }
+
   /**
    * The difference, second minus first.
    *
@@ -21,11 +26,17 @@ public final class Paired {
    * @param second as many
    * @param strata of the seasons
    * @param moreIsBetter whether the second is ahead where its number is the higher
-   * @param confidence of all of so many comparisons together, by Bonferroni
-   * @param comparisons how many intervals are to hold together
+   * @param comparisons how many intervals are to hold together with {@link MeanLimits#CONFIDENCE},
+   *     by Bonferroni
    * @throws IllegalArgumentException for fewer than two seasons, of which no error can be told
    */
   public static Difference difference(
+      double[] first, double[] second, Strata strata, boolean moreIsBetter, int comparisons) {
+    return difference(first, second, strata, moreIsBetter, MeanLimits.CONFIDENCE, comparisons);
+  }
+
+  /** The same with another confidence of all comparisons together. */
+  static Difference difference(
       double[] first,
       double[] second,
       Strata strata,

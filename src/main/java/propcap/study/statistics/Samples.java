@@ -2,7 +2,6 @@ package propcap.study.statistics;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.function.DoublePredicate;
 import java.util.function.ToDoubleFunction;
 import org.apache.commons.math3.distribution.TDistribution;
 import org.apache.commons.math3.stat.descriptive.moment.Mean;
@@ -26,6 +25,11 @@ public final class Samples {
 
   public static Samples of(double[] values, Strata strata) {
     return new Samples(values.clone(), strata);
+  }
+
+  /** One of the numbers that were kept of each season. */
+  public static double[] column(List<double[]> seasons, int number) {
+    return seasons.stream().mapToDouble(numbers -> numbers[number]).toArray();
   }
 
   public static <T> double mean(List<T> seasons, ToDoubleFunction<T> number) {
@@ -57,10 +61,6 @@ public final class Samples {
     Strata.MeanError error = strata.error(values);
     return error.se()
         * new TDistribution(null, error.freedom()).inverseCumulativeProbability(0.975);
-  }
-
-  double share(DoublePredicate holds) {
-    return Arrays.stream(values).filter(holds).count() / (double) values.length;
   }
 
   /** What is never seen below 0 has no mean below it. */

@@ -26,6 +26,11 @@ public record Stat(
     double p50,
     double p90) {
 
+  /** Of one number a season. */
+  public static Stat of(double[] seasons, Strata strata) {
+    return Samples.of(seasons, strata).stat();
+  }
+
   /** Whether all seasons were alike but for so few that nothing is told of the mean's error. */
   public boolean isRare() {
     return limits == null && seasons > 1;

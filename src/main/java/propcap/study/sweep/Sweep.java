@@ -35,7 +35,7 @@ public record Sweep(
    * @param onTime plants
    * @param late plants
    * @param met sowings that have the plants needed on time
-   * @param safe sowings that are safe (see {@code Safety})
+   * @param safe sowings that are safe (see {@link propcap.study.forecast.Safety})
    * @param fullest the place with the most full days; empty where none is ever full
    * @param fullDays days with no space left there
    * @param margin before what added room costs to buy; null where no money is asked

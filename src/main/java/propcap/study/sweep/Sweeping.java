@@ -24,6 +24,7 @@ import propcap.study.statistics.Difference;
 import propcap.study.statistics.MeanLimits;
 import propcap.study.statistics.Paired;
 import propcap.study.statistics.Samples;
+import propcap.study.statistics.Stat;
 import propcap.study.statistics.Strata;
 
 /**
@@ -126,14 +127,11 @@ public final class Sweeping {
         int from = batch;
         swept.add(
             from,
-            seasons
-                .run(
-                    List.of(0),
-                    from,
-                    Math.min(n, from + BATCH),
-                    SweptSeasons.reading(scenario),
-                    done -> progress.accept((from + done) / (double) n))
-                .get(0));
+            seasons.run(
+                from,
+                Math.min(n, from + BATCH),
+                SweptSeasons.reading(scenario),
+                done -> progress.accept((from + done) / (double) n)));
       }
     }
     return swept;
@@ -189,13 +187,13 @@ public final class Sweeping {
     boolean bothHaveMoney = hasMoney && scenarios.get(0).prices() != null;
     return new Sweep.Swept(
         variants.all().get(i),
-        Samples.of(seasons.onTime(), own).stat(),
-        Samples.of(seasons.late(), own).stat(),
-        Samples.of(seasons.met(), own).stat(),
+        Stat.of(seasons.onTime(), own),
+        Stat.of(seasons.late(), own),
+        Stat.of(seasons.met(), own),
         seasons.safe(scenario.sowings()),
         fullDays > 0 ? scenario.places().get(fullest).name() : "",
         fullDays,
-        hasMoney ? Samples.of(seasons.margin(), own).stat() : null,
+        hasMoney ? Stat.of(seasons.margin(), own) : null,
         toFirst(i, true, SweptSeasons::onTime),
         toFirst(i, bothHaveMoney, SweptSeasons::margin));
   }
@@ -209,11 +207,6 @@ public final class Sweeping {
 
   private Difference difference(double[] from, double[] to) {
     return Paired.difference(
-        from,
-        to,
-        Strata.of(scenarios, settings.seed(), settings.seasons()),
-        true,
-        MeanLimits.CONFIDENCE,
-        keys.size() - 1);
+        from, to, Strata.of(scenarios, settings.seed(), settings.seasons()), true, keys.size() - 1);
   }
 }

@@ -4,13 +4,13 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.StringJoiner;
+import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import propcap.farm.Scenario;
 import propcap.farm.Sowing;
 import propcap.season.SeasonOutcome;
 import propcap.study.SeasonTotals;
-import propcap.study.Seasons;
 import propcap.study.forecast.Safety;
 import propcap.study.money.Accounts;
 
@@ -51,15 +51,15 @@ final class SweptSeasons {
   }
 
   /** What is read of a season: its numbers, then the places' full days, then the sowings met. */
-  static Seasons.Reading<double[]> reading(Scenario scenario) {
+  static Function<SeasonOutcome, double[]> reading(Scenario scenario) {
     ToDoubleFunction<SeasonOutcome> margin =
         scenario.prices() == null ? o -> 0 : Accounts.marginOf(scenario);
     int places = scenario.places().size();
     int sowings = scenario.sowings().size();
-    return (s, o) -> {
+    return o -> {
       double[] read = new double[NUMBERS + places + sowings];
       read[ON_TIME] = SeasonTotals.onTime(o);
-      read[LATE] = IntStream.range(0, sowings).mapToLong(o::late).sum();
+      read[LATE] = SeasonTotals.late(o);
       for (int p = 0; p < places; p++) {
         read[NUMBERS + p] = fullDays(scenario, o, p);
       }
@@ -120,13 +120,7 @@ final class SweptSeasons {
 
   /** How many of its sowings are safe. */
   int safe(List<Sowing> sowings) {
-    return (int)
-        IntStream.range(0, metOf.length)
-            .filter(
-                s ->
-                    Safety.of(metOf[s] / onTime().length, Safety.goal(sowings.get(s)))
-                        == Safety.SAFE)
-            .count();
+    return Safety.count(sowings, s -> metOf[s] / onTime().length);
   }
 
   /** As it is kept: a line for each row of numbers, in every digit. */

@@ -3,7 +3,6 @@ package propcap.study.work;
 import java.util.List;
 import java.util.function.DoubleConsumer;
 import propcap.farm.Scenario;
-import propcap.season.SeasonOutcome;
 import propcap.study.RunSettings;
 import propcap.study.Seasons;
 
@@ -28,14 +27,13 @@ public final class WorkPlanning {
     try (Seasons seasons = Seasons.withDiaries(List.of(scenario), settings)) {
       for (int from = 0; from < n; from += BATCH) {
         int first = from;
-        List<List<SeasonOutcome>> outcomes =
-            seasons.run(
-                List.of(0),
+        seasons
+            .run(
                 first,
                 Math.min(n, first + BATCH),
-                (s, outcome) -> outcome,
-                done -> progress.accept((first + done) / (double) n));
-        outcomes.get(0).forEach(tally::add);
+                outcome -> outcome,
+                done -> progress.accept((first + done) / (double) n))
+            .forEach(tally::add);
       }
     }
     return new WorkCalendar(scenario, settings, n, tally.tasks(), tally.days());

@@ -14,6 +14,7 @@ import propcap.season.SeasonOutcome;
 import propcap.season.Timesheet;
 import propcap.study.statistics.Column;
 import propcap.study.statistics.Samples;
+import propcap.study.statistics.Stat;
 import propcap.study.statistics.Strata;
 import propcap.study.work.WorkCalendar.Planned;
 import propcap.study.work.WorkCalendar.Stint;
@@ -109,7 +110,7 @@ final class WorkTally {
         task.job,
         task.job == TrayTask.SOW ? planned(task, due, stints) : null,
         task.chance(),
-        Samples.of(task.trays(), strata()).stat(),
+        Stat.of(task.trays(), strata()),
         task.isNever() ? due : date(task.earliest()),
         task.isNever() ? due : date(task.latest()),
         stints);
@@ -140,7 +141,7 @@ final class WorkTally {
                 new WorkCalendar.Day(
                     date(day),
                     scenario.rounds().isWorkingDay(date(day)),
-                    Samples.of(hours(day), strata).stat()))
+                    Stat.of(hours(day), strata)))
         .toList();
   }
 

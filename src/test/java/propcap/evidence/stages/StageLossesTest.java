@@ -85,11 +85,13 @@ class StageLossesTest {
     StageLosses fit = fit(List.of(hardened, potted), 10);
     BetaBelief hardening = after(BetaBelief.of(0.02, 720), 22, 194);
     Estimate found = fit.hardening().learned();
-    assertThat(found.value()).isCloseTo(hardening.mean(), within(0.0004));
+    assertThat(found.value())
+        .isCloseTo(hardening.lost() / (hardening.lost() + hardening.kept()), within(0.0004));
     assertThat(found.low()).isCloseTo(hardening.quantile(0.025), within(0.001));
     assertThat(found.high()).isCloseTo(hardening.quantile(0.975), within(0.001));
     BetaBelief potting = after(BetaBelief.of(0.02, 720), 12, 88);
-    assertThat(fit.potting().learned().value()).isCloseTo(potting.mean(), within(0.0004));
+    assertThat(fit.potting().learned().value())
+        .isCloseTo(potting.lost() / (potting.lost() + potting.kept()), within(0.0004));
     // By itself, the exact binomial interval of 12 of 100.
     assertThat(alone(fit.potting()).value()).isEqualTo(0.12);
     assertThat(1 - alone(fit.potting()).high()).isCloseTo(0.79976, within(5e-6));

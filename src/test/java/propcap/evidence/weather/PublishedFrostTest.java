@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Objects;
 import org.apache.commons.math3.distribution.NormalDistribution;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -21,7 +22,7 @@ class PublishedFrostTest {
   private static int fitted(FrostDates dates, double chance) {
     FrostDate date =
         dates.dates().stream().filter(d -> d.chance() == chance).findFirst().orElseThrow();
-    return FrostYears.dayOf(date.fitted().orElseThrow());
+    return FrostYears.dayOf(Objects.requireNonNull(date.fittedOrNull()));
   }
 
   private static FrostDates like(double meanDay, double sdDays) {

@@ -22,7 +22,7 @@ import propcap.past.LogWalk;
 import propcap.past.WrittenTray;
 import propcap.season.PretendedLog.Counting;
 import propcap.study.BadQuestionException;
-import propcap.study.Pretending;
+import propcap.study.pretend.Pretending;
 
 /** A pretended log, written and read again. */
 class LogTextTest {

@@ -329,10 +329,7 @@ class BottleneckingTest {
         Paired.difference(
             onTime(Forecasting.forecast(example, tenTimes, share -> {})),
             onTime(Forecasting.forecast(example.withPlaces(larger), tenTimes, share -> {})),
-            Strata.of(example, tenTimes.seed(), tenTimes.seasons()),
-            true,
-            .95,
-            1);
+            Strata.of(example, tenTimes.seed(), tenTimes.seasons()));
     assertThat(standardErrorsApart(table.more().onTime(), forced)).isLessThan(4);
     assertThat(standardErrorsApart(fewer(table).onTime(), forced)).isGreaterThan(4);
   }

@@ -198,7 +198,7 @@ class PlanGuaranteesTest {
                                     : Math.min(1, o.onTime(s) / (double) needed))
                         .toArray())
             .toArray(double[][]::new);
-    return Paired.difference(each[0], each[1], Strata.one(each[0].length), true, 0.95, 1);
+    return Paired.difference(each[0], each[1], Strata.one(each[0].length));
   }
 
   /** Each day and place of each sowing, in all its trays, with endless room, by force. */

@@ -117,15 +117,14 @@ class PlanningTest {
     List<List<SeasonOutcome>> outcomes = outcomes(both, 77_777, 400);
     for (int s = 0; s < scenario.sowings().size(); s++) {
       int sowing = s;
-      // Four standard errors: one false alarm in 30,000 for each sowing.
+      // Four standard errors, as for 833 comparisons: one false alarm in 30,000 for each sowing.
       Difference met =
           Paired.difference(
               met(both, outcomes, 0, s),
               met(both, outcomes, 1, s),
               Strata.of(scenario, outcomes.get(0)),
               true,
-              0.99994,
-              1);
+              833);
       double goal = planned.goals().get(s);
       double now =
           Samples.mean(outcomes.get(1), o -> SeasonTotals.isMet(scenario, o, sowing) ? 1 : 0);

@@ -6,6 +6,7 @@ import java.util.stream.IntStream;
 import propcap.chance.Luck;
 import propcap.farm.Prices;
 import propcap.farm.Scenario;
+import propcap.farm.Sowing;
 import propcap.farm.TrayMove;
 import propcap.farm.WorkKind;
 import propcap.season.House;
@@ -39,6 +40,15 @@ final class PlansByForce {
     return IntStream.range(0, springs).mapToObj(n -> bounding.spring(reader.season(n))).toList();
   }
 
+  /** What a plan with these trays does not pass in a spring. */
+  private static double ofItsTrays(
+      PlanUpperBound bounding, PlanUpperBound.Spring spring, List<Sowing> sowings) {
+    return bounding.unpaid
+        + IntStream.range(0, sowings.size())
+            .mapToDouble(s -> spring.worth()[s][sowings.get(s).trays()])
+            .sum();
+  }
+
   /**
    * How often a plan of a farm with money brings more in a spring than its trays at their best, and
    * the cost of those that were not sown; and how often plans do in the mean.
@@ -61,7 +71,7 @@ final class PlansByForce {
           SeasonOutcome season = House.season(plan, reader.season(n));
           double brings = allSown(sown, season);
           sum += most[n] - brings;
-          double ofItsTrays = bounding.of(best.get(n), sown.sowings());
+          double ofItsTrays = ofItsTrays(bounding, best.get(n), sown.sowings());
           above += brings > ofItsTrays - less + 1e-6 ? 1 : 0;
         }
         above += sum < -1e-6 ? 1 : 0;

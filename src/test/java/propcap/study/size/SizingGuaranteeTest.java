@@ -17,7 +17,6 @@ import propcap.study.NamesInQuestions;
 import propcap.study.RunSettings;
 import propcap.study.SeasonTotals;
 import propcap.study.Seasons;
-import propcap.study.compare.Measures;
 import propcap.study.size.Sizing.Candidate;
 import propcap.study.statistics.Samples;
 
@@ -95,7 +94,7 @@ class SizingGuaranteeTest {
 
   private static double[] means(List<double[]> seasons) {
     return new double[] {
-      Samples.mean(Measures.column(seasons, 0)), Samples.mean(Measures.column(seasons, 1))
+      Samples.mean(Samples.column(seasons, 0)), Samples.mean(Samples.column(seasons, 1))
     };
   }
 

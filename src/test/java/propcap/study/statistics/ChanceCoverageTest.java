@@ -68,7 +68,7 @@ class ChanceCoverageTest {
     for (int i = 0; i < 1600; i++) {
       int step = i / 4;
       double level = (step + .5) / 800;
-      MeanLimits limits = MeanLimits.ofChance(met(law, level, n, random), strata, .95);
+      MeanLimits limits = MeanLimits.ofChance(met(law, level, n, random), strata);
       held += holds(limits.low(), limits.high(), truth(law, level)) ? 1 : 0;
     }
     return held / 1600.0;
@@ -108,7 +108,7 @@ class ChanceCoverageTest {
     double truth = truth(law, level);
     for (int i = 0; i < 2000; i++) {
       double[] met = met(law, level, 1008, random);
-      MeanLimits limits = MeanLimits.ofChance(met, strata, .95);
+      MeanLimits limits = MeanLimits.ofChance(met, strata);
       held += holds(limits.low(), limits.high(), truth) ? 1 : 0;
       ConfidenceInterval wilson =
           new WilsonScoreInterval().createInterval(1008, (int) Arrays.stream(met).sum(), .95);
@@ -143,10 +143,10 @@ class ChanceCoverageTest {
   @Test
   void withoutYearsTheLimitsAreThoseByHalfTheProbability() {
     double[] three = {1, 1, 1, 0, 0, 0, 0, 0, 0, 0};
-    MeanLimits limits = MeanLimits.ofChance(three, Strata.one(10), .95);
+    MeanLimits limits = MeanLimits.ofChance(three, Strata.one(10));
     assertThat(limits.low()).isCloseTo(0.08260, within(5e-6));
     assertThat(limits.high()).isCloseTo(0.61992, within(5e-6));
-    MeanLimits none = MeanLimits.ofChance(new double[20], Strata.one(20), .95);
+    MeanLimits none = MeanLimits.ofChance(new double[20], Strata.one(20));
     assertThat(none.low()).isZero();
     assertThat(none.high()).isCloseTo(1 - Math.pow(.05, 1 / 20.0), within(1e-8));
   }

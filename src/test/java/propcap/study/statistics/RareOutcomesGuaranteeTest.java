@@ -105,8 +105,8 @@ class RareOutcomesGuaranteeTest {
     return IntStream.range(0, width)
         .mapToObj(
             m -> {
-              double[] first = Measures.column(seasons.get(0), m);
-              double[] second = Measures.column(seasons.get(1), m);
+              double[] first = Samples.column(seasons.get(0), m);
+              double[] second = Samples.column(seasons.get(1), m);
               return differences
                   ? IntStream.range(0, first.length)
                       .mapToDouble(i -> second[i] - first[i])

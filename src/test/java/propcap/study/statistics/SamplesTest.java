@@ -3,7 +3,6 @@ package propcap.study.statistics;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import propcap.study.Stats;
 
@@ -51,12 +50,6 @@ class SamplesTest {
     assertThat(stat.p10()).isCloseTo(1.9, within(1e-12));
     assertThat(stat.p50()).isCloseTo(5.5, within(1e-12));
     assertThat(stat.p90()).isCloseTo(9.1, within(1e-12));
-  }
-
-  @Test
-  void aShareIsOfAllSeasons() {
-    Samples tens = Samples.of(IntStream.range(0, 10).boxed().toList(), Strata.one(10), n -> 10 * n);
-    assertThat(tens.share(x -> x >= 70)).isEqualTo(0.3);
   }
 
   @Test

@@ -1,4 +1,4 @@
-package propcap.study;
+package propcap.study.pretend;
 
 import java.time.LocalDate;
 import java.util.List;
@@ -12,6 +12,7 @@ import propcap.farm.WeatherYear;
 import propcap.past.WrittenTray;
 import propcap.season.PretendedLog;
 import propcap.season.SeasonPlan;
+import propcap.study.BadQuestionException;
 
 /** What would have been written down of one simulated spring up to a day? */
 public final class Pretending {
@@ -61,12 +62,8 @@ public final class Pretending {
     LocalDate end = scenario.season().end().plusDays(1);
     if (!today.isAfter(scenario.season().start()) || today.isAfter(end)) {
       throw new BadQuestionException(
-          "by "
-              + today
-              + " nothing of this season can have been written down; --on takes a day from "
-              + scenario.season().start().plusDays(1)
-              + " to "
-              + end);
+          "by %s nothing of this season can have been written down; --on takes a day from %s to %s"
+              .formatted(today, scenario.season().start().plusDays(1), end));
     }
     int season = year == null ? number : inYear(scenario, seed, number, year);
     SeasonPlan plan = new SeasonPlan(scenario);
@@ -92,12 +89,8 @@ public final class Pretending {
             .orElse(-1);
     if (place < 0) {
       throw new BadQuestionException(
-          "the weather record has no spring of "
-              + year
-              + "; it has "
-              + years.get(0).year()
-              + " to "
-              + years.get(years.size() - 1).year());
+          "the weather record has no spring of %s; it has %s to %s"
+              .formatted(year, years.get(0).year(), years.get(years.size() - 1).year()));
     }
     // Each block of so many springs has every year once.
     WeatherYears dealt = new WeatherYears(seed, years.size());

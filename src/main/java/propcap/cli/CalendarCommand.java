@@ -66,7 +66,7 @@ final class CalendarCommand extends ScenarioCommand<CalendarAnswer> {
     Period period = Period.asked(scenario.season(), week, from, to);
     return (run, progress) ->
         new CalendarAnswer(
-            WorkPlanning.calendar(scenario, run, progress), period, labels, Propcap.now(spec()));
+            WorkPlanning.calendar(scenario, run, progress), period, labels, Program.now(spec()));
   }
 
   private LabelSheet labels() {

@@ -45,7 +45,7 @@ final class CropsCommand implements Callable<Integer> {
     CropBook book =
         own == null ? CropBook.ofPropcap() : CropBook.read(own, Scenarios.doubted(spec));
     lines(book).forEach(spec.commandLine().getOut()::println);
-    return Propcap.DONE;
+    return Program.DONE;
   }
 
   private List<String> lines(CropBook book) throws BadQuestionException {

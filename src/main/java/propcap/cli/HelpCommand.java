@@ -35,7 +35,7 @@ final class HelpCommand implements Callable<Integer> {
       asked = within;
     }
     asked.usage(spec.commandLine().getOut());
-    return Propcap.DONE;
+    return Program.DONE;
   }
 
   private static String others(CommandLine asked) {

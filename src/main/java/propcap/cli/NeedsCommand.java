@@ -46,7 +46,7 @@ abstract class NeedsCommand<T extends Answer> implements Callable<Integer> {
       opened(folder);
       T answer = options.ask(spec, needs.scenario(), mostSeasons(), precision(), question);
       int told = Output.of(spec, answer, folder);
-      return isNo(answer) ? Propcap.NO : told;
+      return isNo(answer) ? Program.NO : told;
     }
   }
 

@@ -24,6 +24,6 @@ final class NewCommand implements Callable<Integer> {
     var out = spec.commandLine().getOut();
     Starter.write(folder).forEach(path -> out.println("wrote " + path));
     out.println("Try it: ./propcap run " + folder.resolve("scenario.yaml"));
-    return Propcap.DONE;
+    return Program.DONE;
   }
 }

@@ -68,10 +68,10 @@ final class OpenCommand implements Callable<Integer> {
           spec.commandLine(), "--port must be from 0 to " + MOST_PORT + ", was " + port);
     }
     BufferedReader typed =
-        new BufferedReader(new InputStreamReader(Propcap.in(spec), Charset.defaultCharset()));
+        new BufferedReader(new InputStreamReader(Program.in(spec), Charset.defaultCharset()));
     Path file = file(typed, out);
     ResultsFolder.finishIn(file.resolveSibling("results"));
-    try (Server server = Server.start(file, port, Propcap.Version.text())) {
+    try (Server server = Server.start(file, port, Program.version())) {
       String link = server.newLink();
       out.println("The page, for this machine alone; the link opens once:");
       out.println("  " + link);
@@ -87,7 +87,7 @@ final class OpenCommand implements Callable<Integer> {
     } catch (InterruptedException e) {
       out.println("Stopped. What is not saved comes back the next time.");
     }
-    return Propcap.STOPPED;
+    return Program.STOPPED;
   }
 
   private Path file(BufferedReader typed, PrintWriter out) throws IOException, FaultsException {

@@ -14,14 +14,14 @@ final class Output {
 
   /** Writes the files of an answer, then prints what matters and which files hold the rest. */
   static int of(CommandSpec spec, Answer answer, ResultsFolder folder) throws IOException {
-    List<Path> written = folder.write(answer.files(Propcap.Version.text()));
+    List<Path> written = folder.write(answer.files(Program.version()));
     return of(spec, answer.headlines(), written);
   }
 
   /** Writes the files of an answer, then prints what matters and, after a blank line, more. */
   static int of(CommandSpec spec, Answer answer, List<String> more, ResultsFolder folder)
       throws IOException {
-    List<Path> written = folder.write(answer.files(Propcap.Version.text()));
+    List<Path> written = folder.write(answer.files(Program.version()));
     List<String> lines = new ArrayList<>(answer.headlines());
     lines.add("");
     lines.addAll(more);
@@ -34,6 +34,6 @@ final class Output {
     lines.forEach(terminal::println);
     terminal.println();
     written.forEach(path -> terminal.println("wrote " + path));
-    return Propcap.DONE;
+    return Program.DONE;
   }
 }

@@ -47,7 +47,7 @@ final class SoFarOptions {
 
   /** What is asked of a season so far. */
   SoFarAsked asked(CommandSpec spec, boolean always) {
-    LocalDate clock = LocalDate.ofInstant(Propcap.now(spec), ZoneId.systemDefault());
+    LocalDate clock = LocalDate.ofInstant(Program.now(spec), ZoneId.systemDefault());
     return SoFarAsked.of(log, weather, today(spec), clock, always, overfull);
   }
 

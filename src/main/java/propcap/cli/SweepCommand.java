@@ -95,7 +95,7 @@ final class SweepCommand implements Callable<Integer> {
 
   private Sweeping begun(Variants variants, RunSettings run, FinishedRuns finished)
       throws BadQuestionException {
-    Sweeping begun = new Sweeping(variants, run, Propcap.Version.text(), finished::of);
+    Sweeping begun = new Sweeping(variants, run, Program.version(), finished::of);
     if (begun.finished() > 0) {
       err()
           .printf(
@@ -120,7 +120,7 @@ final class SweepCommand implements Callable<Integer> {
         .printf(
             "Stopped. %d of %d scenarios are done and kept: the same command goes on from there.%n",
             sweeping.finished(), sweeping.size());
-    return Propcap.STOPPED;
+    return Program.STOPPED;
   }
 
   private PrintWriter err() {

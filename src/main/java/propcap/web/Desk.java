@@ -98,6 +98,9 @@ final class Desk {
       boolean canRedo,
       boolean isRestored) {}
 
+  /** A fault that a change brings, and the scenario as it is written with that change. */
+  record NewFault(Fault fault, WrittenScenario written) {}
+
   private UnsavedTexts texts(Draft of) {
     return new UnsavedTexts(of.texts(), folder.disk());
   }
@@ -181,10 +184,10 @@ final class Desk {
    * @param seen the version that it was written on
    * @return the faults; where there is one, nothing is written
    */
-  synchronized List<Told> log(String name, long seen, Change change)
+  synchronized List<NewFault> log(String name, long seen, Change change)
       throws IOException, RefusedException {
     Draft next = changed(name, seen, change);
-    List<Told> faults = newFaults(next, new LinkedHashSet<>(List.of(scenario, shown(name))));
+    List<NewFault> faults = newFaults(next, new LinkedHashSet<>(List.of(scenario, shown(name))));
     if (faults.isEmpty()) {
       step(next);
     }
@@ -196,21 +199,20 @@ final class Desk {
    *
    * @param seen the version that it would be made on
    */
-  synchronized List<Told> trial(String name, long seen, Change change)
+  synchronized List<NewFault> trial(String name, long seen, Change change)
       throws IOException, RefusedException {
     return newFaults(changed(name, seen, change), List.of(shown(name)));
   }
 
-  private List<Told> newFaults(Draft next, Collection<Path> files) {
+  private List<NewFault> newFaults(Draft next, Collection<Path> files) {
     Readings trial = readings.onTrial();
-    List<Told> faults = new ArrayList<>();
+    List<NewFault> faults = new ArrayList<>();
     for (Path each : files) {
       List<Fault> before = reading(each).faults();
       Reading after = trial.of(each, scenario, texts(next));
       after.faults().stream()
           .filter(fault -> !before.contains(fault))
-          .map(fault -> Told.of(fault, after.written()))
-          .filter(told -> !faults.contains(told))
+          .map(fault -> new NewFault(fault, after.written()))
           .forEach(faults::add);
     }
     return faults;

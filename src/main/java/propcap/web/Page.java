@@ -2,7 +2,6 @@ package propcap.web;
 
 import com.google.gson.Gson;
 import com.google.gson.JsonArray;
-import com.google.gson.JsonElement;
 import com.google.gson.JsonObject;
 import com.sun.net.httpserver.HttpExchange;
 import java.io.IOException;
@@ -112,8 +111,9 @@ final class Page implements AutoCloseable {
     return json;
   }
 
-  private static JsonElement json(List<Told> faults) {
-    return new Gson().toJsonTree(faults);
+  /** Each once, though several scenarios have it. */
+  private static List<Told> told(List<Desk.NewFault> faults) {
+    return faults.stream().map(each -> Told.of(each.fault(), each.written())).distinct().toList();
   }
 
   void listen(HttpExchange page) throws IOException {
@@ -240,7 +240,8 @@ final class Page implements AutoCloseable {
       case "/api/edit" -> {
         Edits edits = new Edits(desk.folder(), asked.each("edits"));
         if (edits.areRows()) {
-          done.add("faults", json(desk.log(file, asked.number("version"), edits::write)));
+          var faults = told(desk.log(file, asked.number("version"), edits::write));
+          done.add("faults", new Gson().toJsonTree(faults));
         } else {
           desk.change(file, asked.number("version"), edits::write);
         }
@@ -280,7 +281,7 @@ final class Page implements AutoCloseable {
     Pasting pasting = new Pasting(desk.view(file).reading().written(), asked);
     long seen = asked.number("version");
     List<Told> others =
-        pasting.isClear() ? pasting.blame(desk.trial(file, seen, pasting::write)) : List.of();
+        pasting.isClear() ? pasting.blame(told(desk.trial(file, seen, pasting::write))) : List.of();
     boolean isSeen = asked.text("write").equals("seen") && pasting.isClear();
     boolean isRight = asked.text("write").equals("right") && pasting.isRight() && others.isEmpty();
     if (isSeen || isRight) {
@@ -295,7 +296,7 @@ final class Page implements AutoCloseable {
   /** A day of the season, the page's own where none is said, the clock's or the winter before. */
   private Readings.Day day(RequestFields asked) throws IOException, RefusedException {
     TypedCells typed = new TypedCells(Pasting.season(desk.view("").reading().written()));
-    LocalDate chosen = asked.text("day").isBlank() ? null : asked.date("day", typed);
+    LocalDate chosen = asked.text("day").isBlank() ? null : typed.date(asked, "day");
     return new Readings.Day(
         chosen, asked.isTrue("clock"), asked.isTrue("winter"), asked.isTrue("overfull"));
   }

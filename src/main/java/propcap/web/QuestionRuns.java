@@ -160,7 +160,7 @@ final class QuestionRuns {
               asked.text("crop").strip(),
               asked.number("plants", 1, Sowing.MOST_PLANTS),
               null,
-              asked.date("bedBy", new TypedCells(written.scenario().season())),
+              new TypedCells(written.scenario().season()).date(asked, "bedBy"),
               null);
       needs = added.in(written);
       matches.add(added.idIn(written.scenario()));
@@ -231,7 +231,7 @@ final class QuestionRuns {
 
   private static @Nullable LocalDate dateOrNone(RequestFields asked, String key, Scenario scenario)
       throws RefusedException {
-    return asked.text(key).isBlank() ? null : asked.date(key, new TypedCells(scenario.season()));
+    return asked.text(key).isBlank() ? null : new TypedCells(scenario.season()).date(asked, key);
   }
 
   static QuestionRun order(Scenario scenario, RequestFields asked) throws RefusedException {

@@ -6,13 +6,10 @@ import com.google.gson.JsonObject;
 import com.google.gson.JsonParseException;
 import com.google.gson.JsonParser;
 import com.google.gson.JsonPrimitive;
-import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import propcap.files.scenario.ScenarioReader;
 
 /** What a request asks, read with care: nothing that it holds can be anything but plain text. */
 record RequestFields(JsonObject json) {
@@ -74,28 +71,6 @@ record RequestFields(JsonObject json) {
           key + " must be from " + least + " to " + most + ", was " + number);
     }
     return (int) number;
-  }
-
-  /** A day, such as 2027-07-01. */
-  LocalDate date(String key) throws RefusedException {
-    return date(key, text(key));
-  }
-
-  /** A day as it may be typed. */
-  LocalDate date(String key, TypedCells typed) throws RefusedException {
-    return date(key, typed.read("date", text(key).strip()));
-  }
-
-  private static LocalDate date(String key, String text) throws RefusedException {
-    try {
-      LocalDate day = LocalDate.parse(text.strip());
-      if (ScenarioReader.canBeMeant(day)) {
-        return day;
-      }
-    } catch (DateTimeParseException e) {
-      // Refused below, as any other text that is no day.
-    }
-    throw RefusedException.bad(key + " must be a day such as 2027-07-01, was '" + text + "'");
   }
 
   /** Texts by key. */

@@ -2,6 +2,7 @@ package propcap.web;
 
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
+import java.time.format.DateTimeParseException;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -12,6 +13,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import propcap.farm.Season;
+import propcap.files.scenario.ScenarioReader;
 import propcap.web.PastedDates.Order;
 
 /**
@@ -83,6 +85,20 @@ record TypedCells(@Nullable Season season) {
       return date(typed);
     }
     return WORDS.contains(key) ? typed : amount(typed, WHOLE.contains(key));
+  }
+
+  /** A day that a request asks for. */
+  LocalDate date(RequestFields asked, String key) throws RefusedException {
+    String text = read("date", asked.text(key).strip());
+    try {
+      LocalDate day = LocalDate.parse(text.strip());
+      if (ScenarioReader.canBeMeant(day)) {
+        return day;
+      }
+    } catch (DateTimeParseException e) {
+      // Refused below, as any other text that is no day.
+    }
+    throw RefusedException.bad(key + " must be a day such as 2027-07-01, was '" + text + "'");
   }
 
   private String date(String typed) throws RefusedException {

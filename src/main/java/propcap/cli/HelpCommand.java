@@ -8,6 +8,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import propcap.cli.kit.Program;
 
 /** What options does a command have? Commands within others have their own. */
 @Command(

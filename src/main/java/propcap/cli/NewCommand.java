@@ -6,6 +6,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import propcap.cli.kit.Program;
 import propcap.files.edit.Starter;
 
 /** A first set of files to change into one's own. */

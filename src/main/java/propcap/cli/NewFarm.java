@@ -12,6 +12,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 import picocli.CommandLine.TypeConversionException;
+import propcap.cli.kit.FileName;
 import propcap.files.edit.Starter;
 import propcap.files.edit.StarterSizes;
 import propcap.files.text.FaultsException;

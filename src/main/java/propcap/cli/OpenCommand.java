@@ -19,6 +19,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import propcap.cli.kit.Program;
 import propcap.files.text.FaultsException;
 import propcap.results.ResultsFolder;
 import propcap.web.Server;

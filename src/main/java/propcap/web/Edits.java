@@ -11,6 +11,10 @@ import java.util.Set;
 import java.util.regex.Pattern;
 import propcap.files.edit.ScenarioEditor;
 import propcap.files.scenario.WrittenScenario;
+import propcap.web.desk.Folder;
+import propcap.web.request.RefusedException;
+import propcap.web.request.RequestFields;
+import propcap.web.typed.TypedCells;
 
 /** What a grower does on the page, carried out on the scenario's files. */
 record Edits(Folder folder, List<RequestFields> edits) {

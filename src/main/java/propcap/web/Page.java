@@ -24,6 +24,18 @@ import org.jspecify.annotations.Nullable;
 import propcap.report.SharedPage;
 import propcap.report.Style;
 import propcap.results.Answer;
+import propcap.web.desk.Desk;
+import propcap.web.desk.Folder;
+import propcap.web.desk.Readings;
+import propcap.web.question.AskedQuestions;
+import propcap.web.question.Outlook;
+import propcap.web.question.Questions;
+import propcap.web.question.Studies;
+import propcap.web.question.Study;
+import propcap.web.request.RefusedException;
+import propcap.web.request.Reply;
+import propcap.web.request.RequestFields;
+import propcap.web.typed.TypedCells;
 
 /** What the page asks of the server, each request by its path. */
 final class Page implements AutoCloseable {

@@ -18,7 +18,13 @@ import org.jspecify.annotations.Nullable;
 import propcap.farm.Season;
 import propcap.files.edit.ScenarioEditor;
 import propcap.files.scenario.WrittenScenario;
-import propcap.web.PastedDates.Order;
+import propcap.web.desk.Readings;
+import propcap.web.request.RefusedException;
+import propcap.web.request.RequestFields;
+import propcap.web.typed.PastedDates;
+import propcap.web.typed.PastedDates.Order;
+import propcap.web.typed.PastedHeading;
+import propcap.web.typed.PastedPlan;
 
 /**
  * A table copied in a spreadsheet, put into the sowing plan: what it would change, what is wrong

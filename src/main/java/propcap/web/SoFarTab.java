@@ -12,8 +12,10 @@ import propcap.farm.Scenario;
 import propcap.farm.SoFar;
 import propcap.files.edit.CsvText;
 import propcap.files.scenario.WrittenScenario;
-import propcap.files.text.UnsavedTexts;
 import propcap.report.PageWords;
+import propcap.web.desk.Desk;
+import propcap.web.desk.Readings;
+import propcap.web.request.RefusedException;
 
 /**
  * What the page shows of the season so far.
@@ -151,8 +153,7 @@ record SoFarTab(
   /** None where it cannot be written in; why, its reader tells. */
   private static List<String> columns(Desk.View view, Path file) {
     try {
-      var texts = new UnsavedTexts(view.draft().texts(), view.folder().disk());
-      return CsvText.columns(texts.text(file));
+      return CsvText.columns(view.texts().text(file));
     } catch (IOException | IllegalArgumentException e) {
       return List.of();
     }

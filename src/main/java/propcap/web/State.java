@@ -14,6 +14,9 @@ import propcap.files.scenario.WrittenScenario;
 import propcap.files.text.Fault;
 import propcap.files.weather.ExampleWeather;
 import propcap.report.Defaults;
+import propcap.web.desk.Desk;
+import propcap.web.desk.Folder;
+import propcap.web.question.Questions;
 
 /** What the page shows of the desk, as JSON. */
 final class State {
@@ -37,7 +40,7 @@ final class State {
     json.add("titles", names(view.titles()));
     json.add(
         "changed",
-        names(view.draft().texts().keySet().stream().map(folder::name).sorted().toList()));
+        names(view.texts().texts().keySet().stream().map(folder::name).sorted().toList()));
     json.add("conflicts", names(view.conflicts().stream().map(folder::name).toList()));
     json.addProperty("canUndo", view.canUndo());
     json.addProperty("canRedo", view.canRedo());
@@ -73,7 +76,7 @@ final class State {
       return false;
     }
     Path record = named.file().toAbsolutePath().resolveSibling(named.text()).normalize();
-    return !view.draft().texts().containsKey(record)
+    return !view.texts().texts().containsKey(record)
         && ExampleWeather.is(view.folder().disk().shown(record));
   }
 

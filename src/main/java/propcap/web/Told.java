@@ -4,6 +4,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import propcap.files.scenario.WrittenScenario;
 import propcap.files.text.Fault;
+import propcap.web.question.Questions;
 
 /**
  * A fault as the page shows it, at its field.

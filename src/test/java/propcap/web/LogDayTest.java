@@ -16,6 +16,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import propcap.web.desk.Desk;
+import propcap.web.desk.Readings;
+import propcap.web.request.RefusedException;
 
 /** From which day the page goes on when it is opened, and why it says so. */
 class LogDayTest {

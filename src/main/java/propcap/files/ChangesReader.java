@@ -121,9 +121,10 @@ public final class ChangesReader {
               + FaultWords.shown(change.head())
               + ": no sowing matches "
               + FaultWords.shown(change.of()),
-          FaultWords.nearest(change.of(), base.get().sowings().stream().map(Sowing::id).toList())
-              .map(near -> "did you mean " + near + "?")
-              .orElse("the id of a sowing, with * for any letters"));
+          FaultWords.nearOr(
+              change.of(),
+              base.get().sowings().stream().map(Sowing::id).toList(),
+              "the id of a sowing, with * for any letters"));
     }
   }
 

@@ -4,7 +4,7 @@ import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
-import propcap.files.scenario.ScenarioReader;
+import propcap.files.text.Fields;
 
 /** A day of an option, written as 2027-03-22. */
 public final class Day implements ITypeConverter<LocalDate> {
@@ -12,7 +12,7 @@ public final class Day implements ITypeConverter<LocalDate> {
   public LocalDate convert(String text) {
     try {
       LocalDate day = LocalDate.parse(text.strip());
-      if (ScenarioReader.canBeMeant(day)) {
+      if (Fields.isOfOurTimes(day)) {
         return day;
       }
     } catch (DateTimeParseException e) {

@@ -26,6 +26,7 @@ import propcap.farm.CountedTray;
 import propcap.farm.Crop;
 import propcap.files.CountsReader;
 import propcap.files.scenario.CropBook;
+import propcap.files.text.FaultWords;
 import propcap.files.text.FaultsException;
 import propcap.files.text.SeveralFiles;
 import propcap.report.germination.GerminationFitAnswer;
@@ -117,8 +118,7 @@ final class FitGerminationCommand implements Callable<Integer> {
     List<String> lots = trays.stream().map(CountedTray::lot).distinct().toList();
     if (lot != null && !lots.contains(lot)) {
       throw new ParameterException(
-          spec.commandLine(),
-          "There is no lot '" + lot + "'; " + CountsReader.nearestLot(lot, lots));
+          spec.commandLine(), "There is no lot '" + lot + "'; " + FaultWords.oneOf(lot, lots));
     }
   }
 }

@@ -1,6 +1,5 @@
 package propcap.files.edit;
 
-import java.util.ArrayList;
 import java.util.List;
 import propcap.files.edit.YamlText.Step;
 
@@ -35,7 +34,7 @@ public record StarterSizes(int onHeat, int onTables, int hardening) {
   }
 
   private String scenario(String text) {
-    String sized = YamlText.remove(text, place("Chamber"));
+    String sized = YamlText.remove(text, PlaceKeys.of("Chamber"));
     String notes =
         sized.replace(
             "The 8 % and 2 % here are planning defaults", "The 2 % here is a planning default");
@@ -43,12 +42,7 @@ public record StarterSizes(int onHeat, int onTables, int hardening) {
   }
 
   private static String spaces(String text, String name, int spaces) {
-    List<Step> path = new ArrayList<>(place(name));
-    path.add(Step.to("spaces"));
-    return YamlText.set(text, path, Integer.toString(spaces));
-  }
-
-  private static List<Step> place(String name) {
-    return List.of(Step.to("places"), Step.toItem("name", name));
+    return YamlText.set(
+        text, Step.below(PlaceKeys.of(name), Step.to("spaces")), Integer.toString(spaces));
   }
 }

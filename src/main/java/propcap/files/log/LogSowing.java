@@ -43,11 +43,6 @@ final class LogSowing {
                     .forEach(name -> named.add(Integer.parseInt(name))));
   }
 
-  /** Nothing more is said of where its trays are. */
-  void open() {
-    isOpen = true;
-  }
-
   boolean isOpen() {
     return isOpen;
   }

@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
 import propcap.farm.Crop;
 import propcap.farm.LoggedEvent;
 import propcap.farm.Place;
+import propcap.files.text.FaultWords;
 
 /** The rows of one tray of a log, in the order of the file. */
 public final class LogTray {
@@ -54,19 +55,13 @@ public final class LogTray {
 
   /** What some trays of one sowing are called in a fault. */
   static String names(List<LogTray> trays) {
-    List<String> names = trays.stream().limit(MOST_NAMED).map(t -> t.name).toList();
-    int more = trays.size() - names.size();
+    List<String> names = trays.stream().map(t -> t.name).toList();
     return (trays.size() == 1 ? "tray " : "trays ")
-        + (more > 0 ? String.join(", ", names) + " and " + more + " more" : listed(names))
+        + (names.size() > MOST_NAMED
+            ? FaultWords.some(names, MOST_NAMED)
+            : FaultWords.listed(names))
         + " of "
         + trays.get(0).sowing;
-  }
-
-  private static String listed(List<String> names) {
-    int last = names.size() - 1;
-    return last == 0
-        ? names.get(0)
-        : String.join(", ", names.subList(0, last)) + " and " + names.get(last);
   }
 
   /** It had an event, right or wrong; from here on it can't have what comes before that. */

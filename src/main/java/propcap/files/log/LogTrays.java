@@ -165,7 +165,8 @@ public final class LogTrays {
 
   // Crop and place.
 
-  private Optional<Sowing> planned(String sowing) {
+  /** A sowing of the plan. */
+  Optional<Sowing> planned(String sowing) {
     return scenario.flatMap(
         s -> s.sowings().stream().filter(p -> p.id().equals(sowing)).findFirst());
   }
@@ -213,9 +214,8 @@ public final class LogTrays {
         .fault(
             "sowing",
             "unknown sowing " + FaultWords.shown(row.sowing()),
-            FaultWords.nearest(row.sowing(), scenario.sowings().stream().map(Sowing::id).toList())
-                .map(near -> "did you mean " + near + "?")
-                .orElse(otherwise));
+            FaultWords.nearOr(
+                row.sowing(), scenario.sowings().stream().map(Sowing::id).toList(), otherwise));
   }
 
   private Optional<Place> place(LogRow row) {

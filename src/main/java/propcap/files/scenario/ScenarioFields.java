@@ -70,17 +70,17 @@ record ScenarioFields(
         fields.has("name") ? fields.name("name").orElse("") : stem(file),
         season,
         fields.number("frost-at", Quantity.TEMPERATURE, Scenario.DEFAULT_FROST_AT_C),
-        fields.has("rounds")
-            ? fields.map("rounds", "rounds", List.of("at", "rest")).flatMap(ScenarioFields::rounds)
-            : Optional.of(Rounds.everyDay()),
+        fields.part(
+            "rounds", "rounds", List.of("at", "rest"), ScenarioFields::rounds, Rounds.everyDay()),
         fields.value("weather"),
         fields.has("so-far") ? fields.value("so-far") : Optional.empty(),
         fields.has("weather-so-far") ? fields.value("weather-so-far") : Optional.empty(),
-        fields.has("labour")
-            ? fields
-                .map("labour", "labour", LabourFields.KEYS)
-                .flatMap(labour -> LabourFields.read(labour, season))
-            : Optional.of(Labour.NOT_LIMITED),
+        fields.part(
+            "labour",
+            "labour",
+            LabourFields.KEYS,
+            labour -> LabourFields.read(labour, season),
+            Labour.NOT_LIMITED),
         fields.has("money") ? fields.map("money", "money", MoneyFields.KEYS) : Optional.empty());
   }
 

@@ -49,9 +49,9 @@ final class SowingChanges {
         } else {
           apply(change);
         }
-      } else if (!(item instanceof Node.Unread)) {
-        faults.add(
-            item.spot(),
+      } else {
+        faults.wrong(
+            item,
             item.kind() + " as a change",
             "a map such as {match: \"tomato*\", shift: -7 days}");
       }
@@ -83,13 +83,13 @@ final class SowingChanges {
   }
 
   private void matchesNone(String match, Node.Keyed change, String key) {
-    Optional<String> near =
-        FaultWords.nearest(match, rows.stream().map(row -> row.word("id")).toList());
     faults.add(
         change.entry(key).map(e -> e.value().spot()).orElse(change.spot()),
         "no sowing matches " + FaultWords.shown(match),
-        near.map(n -> "did you mean " + n + "?")
-            .orElse("the id of a sowing, with * for any letters"));
+        FaultWords.nearOr(
+            match,
+            rows.stream().map(row -> row.word("id")).toList(),
+            "the id of a sowing, with * for any letters"));
   }
 
   private void apply(Node.Keyed written) {

@@ -16,9 +16,9 @@ public final class Fields {
   /**
    * The oldest station records are of the eighteenth century; nobody plans for the next but one.
    */
-  private static final int FIRST_YEAR = 1700;
+  public static final int FIRST_YEAR = 1700;
 
-  private static final int LAST_YEAR = 2199;
+  public static final int LAST_YEAR = 2199;
 
   private final String owner;
 
@@ -185,19 +185,29 @@ public final class Fields {
 
   private <T> Optional<T> readText(
       String key, Function<Node.Text, Optional<T>> reader, String right) {
-    return read(
-        key, v -> v instanceof Node.Text text ? reader.apply(text) : Optional.empty(), right);
+    return read(key, v -> Node.text(v).flatMap(reader), right);
   }
 
   /** NaN where it is missing or wrong, so that comparisons with it do not hold. */
   public double number(String key, Quantity quantity) {
+    return number(key, quantity, "", null);
+  }
+
+  /** A number whose unit the header of its table has said. */
+  public double number(String key, Quantity quantity, String unit) {
+    String right = "a plain number, such as 6 or 6.5; its unit is in the header";
+    return number(key, quantity, " " + unit, right);
+  }
+
+  private double number(String key, Quantity quantity, String unit, @Nullable String right) {
     Optional<Node.Text> text = readText(key, Optional::of, quantity.what());
     if (text.isEmpty()) {
       return Double.NaN;
     }
-    Quantity.Reading reading = quantity.read(text.get().text());
-    if (reading.right() != null) {
-      wrong(key, text.get(), reading.right());
+    Quantity.Reading reading = quantity.read(text.get().text() + unit);
+    String itsRight = reading.right();
+    if (itsRight != null) {
+      wrong(key, text.get(), right == null ? itsRight : right);
     }
     quantity
         .unlikely(reading.value())
@@ -298,17 +308,23 @@ public final class Fields {
         .map(keyed -> new Fields(itsOwner, pathOf(key), spot(key), keyed, known, faults));
   }
 
+  /** What is made of the fields of a map within this one, or what holds where there is none. */
+  public <T> Optional<T> part(
+      String key,
+      String itsOwner,
+      List<String> known,
+      Function<Fields, Optional<T>> reader,
+      T otherwise) {
+    return has(key) ? map(key, itsOwner, known).flatMap(reader) : Optional.of(otherwise);
+  }
+
   private String pathOf(String key) {
     return path.isEmpty() ? key : path + "." + key;
   }
 
   /** The texts of a list, each where it was written; none where there is no such list. */
   public List<Node.Text> list(String key, String example) {
-    Optional<Node.Items> list =
-        read(
-            key,
-            v -> v instanceof Node.Items items ? Optional.of(items) : Optional.empty(),
-            "a list such as " + example);
+    Optional<Node.Items> list = items(key, "a list such as " + example);
     List<Node.Text> texts = new ArrayList<>();
     for (Node item : list.map(Node.Items::items).orElse(List.of())) {
       Node.text(item)
@@ -318,12 +334,15 @@ public final class Fields {
     return texts;
   }
 
+  private Optional<Node.Items> items(String key, String right) {
+    return read(
+        key, v -> v instanceof Node.Items items ? Optional.of(items) : Optional.empty(), right);
+  }
+
   /** The fields of the maps of a list, each where it was written; none where there is no list. */
   public List<Fields> maps(String key, String itsOwner, List<String> known, String example) {
     String right = "a list such as [" + example + "]";
-    Optional<Node.Items> list =
-        read(
-            key, v -> v instanceof Node.Items items ? Optional.of(items) : Optional.empty(), right);
+    Optional<Node.Items> list = items(key, right);
     if (list.map(Node.Items::open).orElse(false)) {
       sound = false;
     }

@@ -77,8 +77,7 @@ public final class NormalsFile {
               faults)
           .tell();
     }
-    faults.check();
-    faults.warnings().forEach(doubted);
+    faults.check(doubted);
     return new Normals(months, hasDefaults).withDefaultSpreads(withoutSpread);
   }
 

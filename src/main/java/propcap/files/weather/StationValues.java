@@ -95,8 +95,9 @@ final class StationValues {
     }
   }
 
-  Faults faults() {
-    return faults;
+  /** A row that cannot be read. */
+  void fault(StationRows.Row row, String found, String right) {
+    faults.add(row.spot(), found, right);
   }
 
   /** What was left out and why, in the order of the files. */
@@ -241,12 +242,13 @@ final class StationValues {
 
   private void refuseMany() {
     List<String> names = stations.keySet().stream().map(FaultWords::shown).toList();
-    int named = names.size() > MOST_NAMED + 1 ? MOST_NAMED : names.size();
-    String last = named < names.size() ? names.size() - named + " more" : names.get(named - 1);
-    List<String> before = names.subList(0, named < names.size() ? named : named - 1);
+    String some =
+        names.size() > MOST_NAMED + 1
+            ? FaultWords.some(names, MOST_NAMED)
+            : FaultWords.listed(names);
     faults.add(
         stations.values().stream().skip(1).findFirst().orElseThrow(),
-        names.size() + " stations: " + String.join(", ", before) + " and " + last,
+        names.size() + " stations: " + some,
         "the rows of one station");
   }
 }

@@ -18,7 +18,7 @@ record SavedAs(Folder folder, Path scenario, UnsavedTexts unsaved) {
     UnsavedTexts all = unsaved;
     for (String key : List.of("crops", "sowings", "so-far")) {
       WrittenScenario.Cell named = head.cells().get(key);
-      if (named == null || !named.file().equals(scenario)) {
+      if (named == null || !named.spot().file().equals(scenario)) {
         continue;
       }
       Path list = scenario.resolveSibling(named.text());

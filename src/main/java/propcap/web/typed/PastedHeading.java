@@ -9,7 +9,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
-import propcap.files.edit.ScenarioEditor;
+import propcap.files.scenario.SowingPlan;
 
 /**
  * What growers write above the columns of a sowing plan. The first words of each are the page's own
@@ -52,7 +52,7 @@ public final class PastedHeading {
   }
 
   /** The columns that every plan has, in the order of the page. */
-  public static final List<String> COLUMNS = ScenarioEditor.PLAN_COLUMNS;
+  public static final List<String> COLUMNS = SowingPlan.COLUMNS;
 
   private PastedHeading() {}
 

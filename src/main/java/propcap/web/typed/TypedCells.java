@@ -13,7 +13,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import propcap.farm.Season;
-import propcap.files.scenario.ScenarioReader;
+import propcap.files.text.Fields;
 import propcap.web.request.RefusedException;
 import propcap.web.request.RequestFields;
 import propcap.web.typed.PastedDates.Order;
@@ -94,7 +94,7 @@ public record TypedCells(@Nullable Season season) {
     String text = read("date", asked.text(key).strip());
     try {
       LocalDate day = LocalDate.parse(text.strip());
-      if (ScenarioReader.canBeMeant(day)) {
+      if (Fields.isOfOurTimes(day)) {
         return day;
       }
     } catch (DateTimeParseException e) {

@@ -16,7 +16,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import propcap.cli.kit.Program;
@@ -64,10 +63,10 @@ final class OpenCommand implements Callable<Integer> {
   @Override
   public Integer call() throws Exception {
     PrintWriter out = spec.commandLine().getOut();
-    if (port < 0 || port > MOST_PORT) {
-      throw new ParameterException(
-          spec.commandLine(), "--port must be from 0 to " + MOST_PORT + ", was " + port);
-    }
+    Program.require(
+        spec,
+        port >= 0 && port <= MOST_PORT,
+        "--port must be from 0 to " + MOST_PORT + ", was " + port);
     BufferedReader typed =
         new BufferedReader(new InputStreamReader(Program.in(spec), Charset.defaultCharset()));
     Path file = file(typed, out);
@@ -96,10 +95,7 @@ final class OpenCommand implements Callable<Integer> {
     if (given == null) {
       return farm.begin(typed, out);
     }
-    if (farm.isAsked()) {
-      throw new ParameterException(
-          spec.commandLine(), "--new begins a farm: leave it out, or '" + given + "'");
-    }
+    Program.require(spec, !farm.isAsked(), "--new begins a farm: leave it out, or '" + given + "'");
     if (!Files.isRegularFile(given)) {
       throw new IOException("no file '" + given + "'; the name of a scenario that is there");
     }

@@ -84,4 +84,9 @@ public abstract class NeedsCommand<T extends Answer> implements Callable<Integer
   protected final CommandSpec spec() {
     return spec;
   }
+
+  /** A word to the grower beside the answer. */
+  protected final void tell(String line) {
+    spec.commandLine().getErr().println(line);
+  }
 }

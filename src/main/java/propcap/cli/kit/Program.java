@@ -4,6 +4,7 @@ import java.io.InputStream;
 import java.time.Instant;
 import java.time.InstantSource;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
 
 /** The program that a command is one of: its version, its clock, what is typed, how it ends. */
 public abstract class Program {
@@ -35,6 +36,13 @@ public abstract class Program {
   /** What is typed while a command runs. */
   public static InputStream in(CommandSpec command) {
     return ((Program) command.root().userObject()).in;
+  }
+
+  /** Refuses how a command is used, unless something holds. */
+  public static void require(CommandSpec command, boolean holds, String otherwise) {
+    if (!holds) {
+      throw new ParameterException(command.commandLine(), otherwise);
+    }
   }
 
   /** The version that the jar was built as. */

@@ -9,13 +9,14 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import propcap.cli.kit.Output;
+import propcap.cli.kit.Program;
 import propcap.cli.kit.RunOptions;
 import propcap.cli.kit.Scenarios;
 import propcap.farm.Scenario;
+import propcap.files.text.OnDisk;
 import propcap.report.compare.ComparisonAnswer;
 import propcap.results.ResultsFolder;
 import propcap.study.BadQuestionException;
@@ -60,13 +61,11 @@ public final class CompareCommand implements Callable<Integer> {
 
   /** Two files or more, each of them once: of the same file twice every difference is 0. */
   private void checkFiles() throws BadQuestionException {
-    if (files.size() < 2) {
-      throw new ParameterException(
-          spec.commandLine(), "compare needs two scenarios or more, such as now.yaml then.yaml");
-    }
+    Program.require(
+        spec, files.size() >= 2, "compare needs two scenarios or more, such as now.yaml then.yaml");
     Set<Path> seen = new HashSet<>();
     for (Path file : files) {
-      if (!seen.add(file.toAbsolutePath().normalize())) {
+      if (!seen.add(OnDisk.key(file))) {
         throw new BadQuestionException(file + " is named twice");
       }
     }

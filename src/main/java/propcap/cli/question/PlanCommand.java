@@ -5,8 +5,8 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import propcap.cli.kit.NeedsCommand;
+import propcap.cli.kit.Program;
 import propcap.cli.kit.RunOptions;
 import propcap.farm.PlanNeeds;
 import propcap.report.plan.PlannedAnswer;
@@ -110,13 +110,12 @@ public final class PlanCommand extends NeedsCommand<PlannedAnswer> {
 
   private Budget budget() {
     Integer most = tries;
-    if (minutes <= 0 || (most != null && most < 1)) {
-      throw new ParameterException(
-          spec().commandLine(), "the minutes must be more than 0, and the tries 1 or more");
-    }
-    if (most != null) {
-      return Budget.ofTries(most);
-    }
-    return Budget.ofSeconds(SECONDS_A_MINUTE * minutes, System::nanoTime);
+    Program.require(
+        spec(),
+        !(minutes <= 0) && (most == null || most >= 1),
+        "the minutes must be more than 0, and the tries 1 or more");
+    return most != null
+        ? Budget.ofTries(most)
+        : Budget.ofSeconds(SECONDS_A_MINUTE * minutes, System::nanoTime);
   }
 }

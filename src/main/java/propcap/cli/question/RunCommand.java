@@ -53,13 +53,10 @@ public final class RunCommand extends ScenarioCommand<ForecastAnswer> {
     if (precision == null || Forecasting.isPrecise(forecast, precision)) {
       return false;
     }
-    spec()
-        .commandLine()
-        .getErr()
-        .println(
-            "The precision asked for was not reached with "
-                + forecast.seasons()
-                + " springs, the most that were allowed.");
+    tell(
+        "The precision asked for was not reached with "
+            + forecast.seasons()
+            + " springs, the most that were allowed.");
     return true;
   }
 }

@@ -66,16 +66,9 @@ public final class ShiftCommand extends ScenarioCommand<ShiftsAnswer> {
     }
     if (days != fortnight) {
       String first = Shifting.outside(scenario, matches, fortnight).orElse("a sowing");
-      spec()
-          .commandLine()
-          .getErr()
-          .println(
-              "Shifts of more than "
-                  + Math.abs(days)
-                  + (fortnight < 0 ? " days earlier" : " days later")
-                  + " are left out: "
-                  + first
-                  + " would be sown outside the season.");
+      tell(
+          "Shifts of more than %d days %s are left out: %s would be sown outside the season."
+              .formatted(Math.abs(days), fortnight < 0 ? "earlier" : "later", first));
     }
     return days;
   }

@@ -7,11 +7,11 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import propcap.cli.kit.OutFolder;
 import propcap.cli.kit.Output;
+import propcap.cli.kit.Program;
 import propcap.cli.kit.Scenarios;
 import propcap.evidence.stages.Stages;
 import propcap.files.scenario.TrayLogReader;
@@ -51,10 +51,10 @@ final class FitStagesCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws Exception {
-    if (!(listedTrays >= 1 && listedTrays <= 1e6)) {
-      throw new ParameterException(
-          spec.commandLine(), "--list-weighs must be 1 to 1000000 trays, was " + listedTrays);
-    }
+    Program.require(
+        spec,
+        listedTrays >= 1 && listedTrays <= 1e6,
+        "--list-weighs must be 1 to 1000000 trays, was " + listedTrays);
     TrayLogReader.TrayLog read = TrayLogReader.read(log, scenario);
     read.warnings().forEach(Scenarios.doubted(spec));
     Stages stages = Stages.fit(read.scenario(), read.trays(), listedTrays);

@@ -11,11 +11,11 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import propcap.cli.kit.OutFolder;
 import propcap.cli.kit.Output;
+import propcap.cli.kit.Program;
 import propcap.cli.kit.Scenarios;
 import propcap.evidence.weather.FrostTable;
 import propcap.farm.Crop;
@@ -110,10 +110,10 @@ public final class FrostCommand implements Callable<Integer> {
   }
 
   private Season season() {
-    if (to.isBefore(from) || !to.isBefore(from.plusYears(1))) {
-      throw new ParameterException(
-          spec.commandLine(), "--to must lie within a year after --from " + from + ", was " + to);
-    }
+    Program.require(
+        spec,
+        !to.isBefore(from) && to.isBefore(from.plusYears(1)),
+        "--to must lie within a year after --from " + from + ", was " + to);
     return new Season(from, to);
   }
 }

@@ -5,15 +5,14 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import propcap.cli.kit.Output;
+import propcap.cli.kit.Program;
 import propcap.cli.kit.Scenarios;
 import propcap.farm.Scenario;
 import propcap.files.edit.NewFile;
@@ -101,10 +100,12 @@ public final class PretendCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws Exception {
-    require(
+    Program.require(
+        spec,
         season >= 0 && season < Pretending.SPRINGS,
         "--season must be from 0 to " + (Pretending.SPRINGS - 1) + ", was " + season);
-    require(
+    Program.require(
+        spec,
         !log.toAbsolutePath().normalize().equals(weather.toAbsolutePath().normalize()),
         "--out and --weather-out must be two files");
     NewFile.check(log, replace);
@@ -120,43 +121,23 @@ public final class PretendCommand implements Callable<Integer> {
     return Output.of(
         spec,
         List.of(
-            "A spring to practise on, up to "
-                + PageWords.day(today, scenario.season())
-                + ": spring "
-                + spring.season()
-                + " of seed "
-                + seed
-                + ", in the weather of "
-                + spring.weatherYear(),
-            spring.trays().size()
-                + " trays of "
-                + sowings
-                + " sowings have been sown; none of it ever was.",
-            "Try it: ./propcap now "
-                + file
-                + " --on "
-                + today
-                + " --log "
-                + log
-                + " --weather-so-far "
-                + weather),
+            "A spring to practise on, up to %s: spring %s of seed %s, in the weather of %s"
+                .formatted(
+                    PageWords.day(today, scenario.season()),
+                    spring.season(),
+                    seed,
+                    spring.weatherYear()),
+            "%s trays of %s sowings have been sown; none of it ever was."
+                .formatted(spring.trays().size(), sowings),
+            "Try it: ./propcap now %s --on %s --log %s --weather-so-far %s"
+                .formatted(file, today, log, weather)),
         written);
   }
 
   private List<String> notes(Pretending.Pretended spring) {
-    return Stream.of(
-            "Invented: no tray of it was ever sown. propcap pretend made it from spring "
-                + spring.season()
-                + " of seed "
-                + seed
-                + " and the",
-            "weather of " + spring.weatherYear() + ", up to the morning of " + today + ".")
-        .toList();
-  }
-
-  private void require(boolean holds, String otherwise) {
-    if (!holds) {
-      throw new ParameterException(spec.commandLine(), otherwise);
-    }
+    return List.of(
+        "Invented: no tray of it was ever sown. propcap pretend made it from spring %s of seed %s and the"
+            .formatted(spring.season(), seed),
+        "weather of %s, up to the morning of %s.".formatted(spring.weatherYear(), today));
   }
 }

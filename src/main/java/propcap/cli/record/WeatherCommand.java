@@ -8,10 +8,10 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import propcap.cli.kit.Output;
+import propcap.cli.kit.Program;
 import propcap.cli.kit.Scenarios;
 import propcap.evidence.weather.GapFilling;
 import propcap.evidence.weather.WeatherMaker;
@@ -19,6 +19,7 @@ import propcap.farm.Normals;
 import propcap.farm.WeatherRecord;
 import propcap.files.edit.NewFile;
 import propcap.files.text.Fault;
+import propcap.files.text.Fields;
 import propcap.files.weather.Degrees;
 import propcap.files.weather.NormalsFile;
 import propcap.files.weather.StationFile;
@@ -36,11 +37,6 @@ import propcap.study.RunSettings;
 public final class WeatherCommand implements Callable<Integer> {
   /** More days than these a weather record may not have. */
   private static final int MOST_YEARS = 250;
-
-  /** What files may be of; a record that was made is read back. */
-  private static final int FIRST_YEAR = 1700;
-
-  private static final int LAST_YEAR = 2199;
 
   @Parameters(
       paramLabel = "FILE",
@@ -107,20 +103,16 @@ public final class WeatherCommand implements Callable<Integer> {
   @Override
   public Integer call() throws Exception {
     Path from = normals;
-    require(files.isEmpty() != (from == null), "Give a station's files or --normals, not both");
-    require(fill >= 0 && fill <= 366, "--fill must be from 0 to 366, was " + fill);
-    require(years >= 1 && years <= MOST_YEARS, "--years must be from 1 to 250, was " + years);
-    require(
-        firstYear >= FIRST_YEAR && firstYear + years - 1 <= LAST_YEAR,
-        "--years "
-            + years
-            + " from --first-year "
-            + firstYear
-            + " on do not lie from "
-            + FIRST_YEAR
-            + " to "
-            + LAST_YEAR
-            + ", the years that files may be of");
+    Program.require(
+        spec, files.isEmpty() != (from == null), "Give a station's files or --normals, not both");
+    Program.require(spec, fill >= 0 && fill <= 366, "--fill must be from 0 to 366, was " + fill);
+    Program.require(
+        spec, years >= 1 && years <= MOST_YEARS, "--years must be from 1 to 250, was " + years);
+    Program.require(
+        spec,
+        firstYear >= Fields.FIRST_YEAR && firstYear + years - 1 <= Fields.LAST_YEAR,
+        "--years %d from --first-year %d on do not lie from %d to %d, the years that files may be of"
+            .formatted(years, firstYear, Fields.FIRST_YEAR, Fields.LAST_YEAR));
     if (to != null) {
       NewFile.check(to, replace);
     }
@@ -152,11 +144,5 @@ public final class WeatherCommand implements Callable<Integer> {
       return Output.of(spec, all, List.of());
     }
     return Output.of(spec, lines, NewFile.writeWeather(days, to, replace));
-  }
-
-  private void require(boolean holds, String otherwise) {
-    if (!holds) {
-      throw new ParameterException(spec.commandLine(), otherwise);
-    }
   }
 }

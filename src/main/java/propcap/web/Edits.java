@@ -12,6 +12,7 @@ import java.util.regex.Pattern;
 import propcap.files.edit.ScenarioEditor;
 import propcap.files.scenario.WrittenScenario;
 import propcap.web.desk.Folder;
+import propcap.web.desk.Readings;
 import propcap.web.request.RefusedException;
 import propcap.web.request.RequestFields;
 import propcap.web.typed.TypedCells;
@@ -44,7 +45,7 @@ record Edits(Folder folder, List<RequestFields> edits) {
     if (edits.size() > MOST) {
       throw RefusedException.bad("more than " + MOST + " changes at once");
     }
-    TypedCells typed = new TypedCells(Pasting.season(written));
+    TypedCells typed = new TypedCells(Readings.season(written).orElse(null));
     Map<Integer, Map<String, String>> sowings = new LinkedHashMap<>();
     for (RequestFields edit : edits) {
       switch (edit.text("do")) {

@@ -5,16 +5,13 @@ import com.google.gson.JsonArray;
 import com.google.gson.JsonObject;
 import com.sun.net.httpserver.HttpExchange;
 import java.io.IOException;
-import java.io.InputStream;
 import java.net.URLDecoder;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Collection;
 import java.util.List;
-import java.util.Map;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
@@ -39,31 +36,6 @@ import propcap.web.typed.TypedCells;
 
 /** What the page asks of the server, each request by its path. */
 final class Page implements AutoCloseable {
-  /** The program's own files, and no others. */
-  private static final Map<String, String> FILES =
-      Map.ofEntries(
-          Map.entry("/", "page.html"),
-          Map.entry("/page.css", "page.css"),
-          Map.entry("/page.js", "page.js"),
-          Map.entry("/server.js", "server.js"),
-          Map.entry("/fields.js", "fields.js"),
-          Map.entry("/places.js", "places.js"),
-          Map.entry("/sowings.js", "sowings.js"),
-          Map.entry("/paste.js", "paste.js"),
-          Map.entry("/timeline.js", "timeline.js"),
-          Map.entry("/rows.js", "rows.js"),
-          Map.entry("/outcome.js", "outcome.js"),
-          Map.entry("/crops.js", "crops.js"),
-          Map.entry("/cropbook.js", "cropbook.js"),
-          Map.entry("/money.js", "money.js"),
-          Map.entry("/weather.js", "weather.js"),
-          Map.entry("/sofar.js", "sofar.js"),
-          Map.entry("/tabs.js", "tabs.js"),
-          Map.entry("/beside.js", "beside.js"),
-          Map.entry("/outlook.js", "outlook.js"),
-          Map.entry("/saving.js", "saving.js"),
-          Map.entry("/questions.js", "questions.js"));
-
   private static final Pattern DOCUMENT =
       Pattern.compile("answer/(forecast|[0-9]{1,18})/([a-z-]{1,40}\\.[a-z]{2,4})");
 
@@ -133,16 +105,16 @@ final class Page implements AutoCloseable {
   }
 
   Reply get(String path, @Nullable String query) throws IOException, RefusedException {
-    String file = FILES.get(path);
-    if (file != null) {
-      return own(file);
+    String name = path.substring(1);
+    if (OwnFiles.has(name)) {
+      return OwnFiles.reply(name);
     }
-    Matcher document = DOCUMENT.matcher(path.substring(1));
+    Matcher document = DOCUMENT.matcher(name);
     if (document.matches()) {
       return document(document.group(1), document.group(2));
     }
     return switch (path) {
-      case "/report.css" -> Reply.of(200, "text/css; charset=utf-8", Style.css());
+      case "/report.css" -> Reply.file("report.css", Style.css());
       case "/api/state" -> state(value(query, "file"));
       case "/api/forecast" -> Reply.json(outlook.summary());
       case "/api/section" -> Reply.html(outlook.section(value(query, "id")));
@@ -186,23 +158,6 @@ final class Page implements AutoCloseable {
 
   private static SharedPage.Entry entry(String title, Answer answer, String at) {
     return new SharedPage.Entry(title, answer.headlines(), at, answer.kind().files());
-  }
-
-  private static Reply own(String name) throws IOException {
-    try (InputStream in = Page.class.getResourceAsStream(name)) {
-      if (in == null) {
-        throw new IOException("the program lacks its file " + name);
-      }
-      String ending = name.substring(name.lastIndexOf('.') + 1);
-      String type =
-          switch (ending) {
-            case "js" -> "text/javascript";
-            case "css" -> "text/css";
-            default -> "text/html";
-          };
-      return Reply.of(
-          200, type + "; charset=utf-8", new String(in.readAllBytes(), StandardCharsets.UTF_8));
-    }
   }
 
   /** The value of a key, decoded once its end is known: a file's name may hold an ampersand. */
@@ -307,7 +262,8 @@ final class Page implements AutoCloseable {
 
   /** A day of the season, the page's own where none is said, the clock's or the winter before. */
   private Readings.Day day(RequestFields asked) throws IOException, RefusedException {
-    TypedCells typed = new TypedCells(Pasting.season(desk.view("").reading().written()));
+    TypedCells typed =
+        new TypedCells(Readings.season(desk.view("").reading().written()).orElse(null));
     LocalDate chosen = asked.text("day").isBlank() ? null : typed.date(asked, "day");
     return new Readings.Day(
         chosen, asked.isTrue("clock"), asked.isTrue("winter"), asked.isTrue("overfull"));
@@ -315,19 +271,13 @@ final class Page implements AutoCloseable {
 
   private static JsonObject told(Folder.Saved saved) {
     JsonObject done = new JsonObject();
-    done.add("written", names(saved.written()));
-    done.add("kept", names(saved.kept()));
+    done.add("written", Reply.words(saved.written()));
+    done.add("kept", Reply.words(saved.kept()));
     return done;
   }
 
-  private static JsonArray names(Collection<String> names) {
-    JsonArray array = new JsonArray();
-    names.forEach(array::add);
-    return array;
-  }
-
   private JsonArray saved(List<Path> files) {
-    return names(files.stream().map(desk.folder()::name).toList());
+    return Reply.words(files.stream().map(desk.folder()::name).toList());
   }
 
   @Override

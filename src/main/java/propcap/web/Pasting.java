@@ -3,7 +3,6 @@ package propcap.web;
 import com.google.gson.Gson;
 import com.google.gson.JsonObject;
 import java.io.IOException;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -15,7 +14,6 @@ import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import propcap.farm.Season;
 import propcap.files.edit.ScenarioEditor;
 import propcap.files.scenario.WrittenScenario;
 import propcap.web.desk.Readings;
@@ -83,7 +81,7 @@ final class Pasting {
                 columns(),
                 columns.isEmpty() ? List.of() : chosen(columns),
                 Optional.ofNullable(order),
-                season(written)));
+                Readings.season(written).orElse(null)));
     if (pasted.rows().size() > MOST_ROWS) {
       throw RefusedException.bad("more than " + MOST_ROWS + " rows at once");
     }
@@ -105,15 +103,6 @@ final class Pasting {
     Set<String> columns = new HashSet<>(PastedHeading.COLUMNS);
     written.sowings().forEach(sowing -> columns.addAll(sowing.cells().keySet()));
     return columns;
-  }
-
-  /** The season; null where it cannot be read. */
-  static @Nullable Season season(WrittenScenario written) {
-    Optional<LocalDate> start = Readings.seasonDay(written, "start");
-    Optional<LocalDate> end = Readings.seasonDay(written, "end");
-    return start.isPresent() && end.isPresent() && !end.get().isBefore(start.get())
-        ? new Season(start.get(), end.get())
-        : null;
   }
 
   private static List<Integer> rows(RequestFields asked) throws RefusedException {
@@ -304,7 +293,9 @@ final class Pasting {
     Map<String, String> either = new LinkedHashMap<>();
     either.put("text", date);
     ORDERS.forEach(
-        (word, order) -> either.put(word, new PastedDates(order, season(written)).read(date)));
+        (word, order) ->
+            either.put(
+                word, new PastedDates(order, Readings.season(written).orElse(null)).read(date)));
     return either;
   }
 }

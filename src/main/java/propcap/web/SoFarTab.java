@@ -13,7 +13,7 @@ import propcap.farm.SoFar;
 import propcap.files.edit.CsvText;
 import propcap.files.scenario.WrittenScenario;
 import propcap.report.PageWords;
-import propcap.web.desk.Desk;
+import propcap.web.desk.DeskView;
 import propcap.web.desk.Readings;
 import propcap.web.request.RefusedException;
 
@@ -83,7 +83,7 @@ record SoFarTab(
       String countedUntil,
       double standWindow) {}
 
-  static SoFarTab of(Desk.View view) {
+  static SoFarTab of(DeskView view) {
     Optional<Path> file = view.reading().written().logFile();
     Optional<Scenario> scenario = view.reading().scenario();
     SoFar soFar = scenario.map(Scenario::soFar).orElse(null);
@@ -109,7 +109,7 @@ record SoFarTab(
             : StandingTrays.of(scenario.orElseThrow(), soFar));
   }
 
-  private static String readOnly(Desk.View view, Path log) {
+  private static String readOnly(DeskView view, Path log) {
     try {
       var unused = view.folder().inside(log);
       return "";
@@ -125,7 +125,7 @@ record SoFarTab(
     }
   }
 
-  private static String whyToday(Desk.View view) {
+  private static String whyToday(DeskView view) {
     LocalDate today = view.today();
     String isHeld =
         held(today, view.reading().written()).equals(today)
@@ -151,7 +151,7 @@ record SoFarTab(
   }
 
   /** None where it cannot be written in; why, its reader tells. */
-  private static List<String> columns(Desk.View view, Path file) {
+  private static List<String> columns(DeskView view, Path file) {
     try {
       return CsvText.columns(view.texts().text(file));
     } catch (IOException | IllegalArgumentException e) {

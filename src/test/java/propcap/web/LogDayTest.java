@@ -102,7 +102,7 @@ class LogDayTest {
   @Test
   void theClocksDayCanBeChosenAllTheSameAndIsHeldWithinTheSeason() throws Exception {
     Desk desk = new Desk(scenario, on("2026-11-26"));
-    desk.choose(Readings.Day.ofClock());
+    desk.choose(new Readings.Day(null, true, false, false));
     assertThat(tab(desk).today()).isEqualTo("2027-01-11");
     assertThat(tab(desk).isClock()).isTrue();
     assertThat(tab(desk).whyToday())

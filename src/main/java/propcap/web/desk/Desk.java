@@ -4,12 +4,9 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
-import java.time.LocalDate;
 import java.time.ZoneId;
-import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.Deque;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -30,15 +27,13 @@ import propcap.web.request.RefusedException;
  * grower sees hangs on its version alone, which rises with each change.
  */
 public final class Desk {
-  private static final int MOST_STEPS_BACK = 200;
   private static final int MOST_WHAT_IFS = 5;
 
   private final Folder folder;
   private Path scenario;
   private DraftFile draftFile;
   private Draft draft;
-  private final Deque<Draft> undo = new ArrayDeque<>();
-  private final Deque<Draft> redo = new ArrayDeque<>();
+  private final Steps steps = new Steps();
   private final Readings readings;
 
   /** What was saved here last, by file. */
@@ -74,32 +69,6 @@ public final class Desk {
     void with(ScenarioEditor editor, WrittenScenario written) throws IOException, RefusedException;
   }
 
-  /**
-   * The desk at one moment.
-   *
-   * @param scenarios the one that was opened, and those beside it
-   * @param titles their names; empty where they have none
-   * @param texts what is changed and not saved, in the place of files
-   * @param today the day by the grower, the log or the clock
-   * @param clock the day by the clock
-   */
-  public record View(
-      long version,
-      Folder folder,
-      Path scenario,
-      Path shown,
-      List<Path> scenarios,
-      List<String> titles,
-      UnsavedTexts texts,
-      Reading reading,
-      LocalDate today,
-      LocalDate clock,
-      Readings.Day day,
-      List<Path> conflicts,
-      boolean canUndo,
-      boolean canRedo,
-      boolean isRestored) {}
-
   /** A fault that a change brings, and the scenario as it is written with that change. */
   public record NewFault(Fault fault, WrittenScenario written) {}
 
@@ -107,9 +76,9 @@ public final class Desk {
     return new UnsavedTexts(of.texts(), folder.disk());
   }
 
-  public synchronized View view(String name) throws IOException, RefusedException {
+  public synchronized DeskView view(String name) throws IOException, RefusedException {
     Path shown = shown(name);
-    return new View(
+    return new DeskView(
         version,
         folder,
         scenario,
@@ -122,8 +91,8 @@ public final class Desk {
         readings.clockDay(),
         readings.day(),
         draft.conflicts(folder.disk()),
-        !undo.isEmpty(),
-        !redo.isEmpty(),
+        steps.areBack(),
+        steps.areForth(),
         isRestored);
   }
 
@@ -249,11 +218,7 @@ public final class Desk {
 
   private void step(Draft next) throws IOException {
     if (!next.equals(draft)) {
-      undo.push(draft);
-      while (undo.size() > MOST_STEPS_BACK) {
-        undo.removeLast();
-      }
-      redo.clear();
+      steps.add(draft);
       become(next);
     }
   }
@@ -268,16 +233,14 @@ public final class Desk {
   }
 
   public synchronized void undo() throws IOException {
-    if (!undo.isEmpty()) {
-      redo.push(draft);
-      become(undo.pop());
+    if (steps.areBack()) {
+      become(steps.back(draft));
     }
   }
 
   public synchronized void redo() throws IOException {
-    if (!redo.isEmpty()) {
-      undo.push(draft);
-      become(redo.pop());
+    if (steps.areForth()) {
+      become(steps.forth(draft));
     }
   }
 
@@ -384,10 +347,7 @@ public final class Desk {
     }
     Folder.Saved saved = folder.write(texts, own);
     own.putAll(texts);
-    List<Draft> steps = undo.stream().map(d -> d.beforeSaving(before, texts)).toList();
-    undo.clear();
-    undo.addAll(steps);
-    redo.clear();
+    steps.saved(before, texts);
     become(new Draft(Map.of(), draft.whatIfs(), Map.of()));
     return saved;
   }
@@ -410,8 +370,7 @@ public final class Desk {
     List<Path> whatIfs = draft.whatIfs().stream().filter(Files::exists).toList();
     scenario = file;
     draftFile = new DraftFile(folder, file);
-    undo.clear();
-    redo.clear();
+    steps.clear();
     become(new Draft(Map.of(), whatIfs, Map.of()));
     return saved;
   }

@@ -1,9 +1,8 @@
 package propcap.web.desk;
 
 import com.google.gson.Gson;
-import com.google.gson.JsonObject;
 import com.google.gson.JsonParseException;
-import com.google.gson.JsonParser;
+import com.google.gson.annotations.SerializedName;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -21,6 +20,12 @@ import propcap.web.request.RefusedException;
 final class DraftFile {
   private static final Gson GSON = new Gson();
 
+  /** A draft with the folder's names of the files. */
+  private record Named(
+      Map<String, String> texts,
+      Map<String, String> seen,
+      @SerializedName("what-ifs") List<String> whatIfs) {}
+
   private final Folder folder;
   private final Path file;
 
@@ -34,11 +39,9 @@ final class DraftFile {
       Files.deleteIfExists(file);
       return;
     }
-    JsonObject json = new JsonObject();
-    json.add("texts", GSON.toJsonTree(named(draft.texts())));
-    json.add("seen", GSON.toJsonTree(named(draft.seen())));
-    json.add("what-ifs", GSON.toJsonTree(draft.whatIfs().stream().map(folder::name).toList()));
-    WholeFile.write(file, GSON.toJson(json));
+    List<String> whatIfs = draft.whatIfs().stream().map(folder::name).toList();
+    Named named = new Named(named(draft.texts()), named(draft.seen()), whatIfs);
+    WholeFile.write(file, GSON.toJson(named));
   }
 
   private Map<String, String> named(Map<Path, String> texts) {
@@ -54,28 +57,28 @@ final class DraftFile {
       return Draft.NONE;
     }
     try {
-      JsonObject json = JsonParser.parseString(text).getAsJsonObject();
+      Named named = GSON.fromJson(text, Named.class);
       List<Path> whatIfs = new ArrayList<>();
-      for (var name : json.getAsJsonArray("what-ifs")) {
-        whatIfs.add(folder.inside(folder.root().resolve(name.getAsString())));
+      for (String name : named.whatIfs()) {
+        whatIfs.add(file(name));
       }
-      return new Draft(
-          files(json.getAsJsonObject("texts")), whatIfs, files(json.getAsJsonObject("seen")));
-    } catch (JsonParseException
-        | IllegalStateException
-        | NullPointerException
-        | RefusedException e) {
+      return new Draft(files(named.texts()), whatIfs, files(named.seen()));
+    } catch (JsonParseException | NullPointerException | RefusedException e) {
       // Not ours to throw away: it is kept under another name.
       Files.move(file, file.resolveSibling(file.getFileName() + ".unread"));
       return Draft.NONE;
     }
   }
 
-  private Map<Path, String> files(JsonObject named) throws RefusedException {
+  private Map<Path, String> files(Map<String, String> named) throws RefusedException {
     Map<Path, String> files = new LinkedHashMap<>();
-    for (String name : named.keySet()) {
-      files.put(folder.inside(folder.root().resolve(name)), named.get(name).getAsString());
+    for (Map.Entry<String, String> text : named.entrySet()) {
+      files.put(file(text.getKey()), text.getValue());
     }
     return files;
+  }
+
+  private Path file(String name) throws RefusedException {
+    return folder.inside(folder.root().resolve(name));
   }
 }

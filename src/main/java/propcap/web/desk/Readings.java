@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import propcap.farm.Season;
 import propcap.files.scenario.ScenarioReader;
 import propcap.files.scenario.ScenarioReader.Reading;
 import propcap.files.scenario.SoFarAsked;
@@ -33,12 +34,7 @@ public final class Readings {
    * @param isOverfull whether the log may have more trays in a place than it has spaces
    */
   public record Day(
-      @Nullable LocalDate chosen, boolean isClock, boolean isWinter, boolean isOverfull) {
-    /** The clock's, whatever the log says. */
-    public static Day ofClock() {
-      return new Day(null, true, false, false);
-    }
-  }
+      @Nullable LocalDate chosen, boolean isClock, boolean isWinter, boolean isOverfull) {}
 
   /**
    * From which day it goes on where none is chosen. It stays, so that all that was done on it can
@@ -111,14 +107,23 @@ public final class Readings {
 
   /** The last day of the season of which the log has a row. */
   public static Optional<LocalDate> lastRow(WrittenScenario written) {
-    Optional<LocalDate> start = seasonDay(written, "start");
-    Optional<LocalDate> end = seasonDay(written, "end");
-    return start.isEmpty() || end.isEmpty()
-        ? Optional.empty()
-        : written.log().stream()
-            .flatMap(row -> date(row.text("date")).stream())
-            .filter(d -> !d.isBefore(start.get()) && !d.isAfter(end.get()))
-            .max(Comparator.naturalOrder());
+    return season(written)
+        .flatMap(
+            season ->
+                written.log().stream()
+                    .flatMap(row -> date(row.text("date")).stream())
+                    .filter(season::contains)
+                    .max(Comparator.naturalOrder()));
+  }
+
+  /** The season; empty where it cannot be read. */
+  public static Optional<Season> season(WrittenScenario written) {
+    return seasonDay(written, "start")
+        .flatMap(
+            start ->
+                seasonDay(written, "end")
+                    .filter(end -> !end.isBefore(start))
+                    .map(end -> new Season(start, end)));
   }
 
   /** The season's {@code start} or {@code end}; empty where it cannot be read. */

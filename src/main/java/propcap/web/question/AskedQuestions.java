@@ -1,6 +1,5 @@
 package propcap.web.question;
 
-import com.google.gson.JsonArray;
 import com.google.gson.JsonObject;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -113,13 +112,9 @@ public final class AskedQuestions {
     Answer answer = kept.answer();
     JsonObject json = new JsonObject();
     json.addProperty("id", id);
-    JsonArray lines = new JsonArray();
-    answer.headlines().forEach(lines::add);
-    json.add("headlines", lines);
+    json.add("headlines", Reply.words(answer.headlines()));
     json.addProperty("html", answer.html());
-    JsonArray files = new JsonArray();
-    answer.kind().files().forEach(files::add);
-    json.add("files", files);
+    json.add("files", Reply.words(answer.kind().files()));
     kept.proposal().ifPresent(p -> json.addProperty("proposal", p.title()));
     return json;
   }

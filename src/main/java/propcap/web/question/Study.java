@@ -97,9 +97,7 @@ public final class Study {
       end = Stage.DONE;
     } catch (InterruptedException e) {
       end = Stage.STOPPED;
-    } catch (BadQuestionException e) {
-      trouble = String.valueOf(e.getMessage());
-    } catch (TooLargeException e) {
+    } catch (BadQuestionException | TooLargeException e) {
       trouble = String.valueOf(e.getMessage());
     } catch (OutOfMemoryError e) {
       trouble = String.valueOf(TooLargeException.outOfMemory().getMessage());

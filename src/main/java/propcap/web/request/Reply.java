@@ -3,6 +3,7 @@ package propcap.web.request;
 import com.google.gson.JsonArray;
 import com.google.gson.JsonElement;
 import com.google.gson.JsonObject;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 
@@ -11,28 +12,18 @@ public record Reply(int status, String type, String body, Map<String, String> he
   private static final String PLAIN = "text/plain; charset=utf-8";
 
   public static Reply json(JsonElement json) {
-    return of(200, "application/json; charset=utf-8", json.toString());
+    return file("reply.json", json.toString());
   }
 
   public static Reply html(String html) {
-    return of(200, "text/html; charset=utf-8", html);
+    return file("reply.html", html);
   }
 
   /** A file of an answer as it stands in the results: a page with its own style, or a table. */
   public static Reply document(String name, String text) {
-    String ending = name.substring(name.lastIndexOf('.') + 1);
-    String type =
-        switch (ending) {
-          case "html" -> "text/html";
-          case "csv" -> "text/csv";
-          case "json" -> "application/json";
-          case "ics" -> "text/calendar";
-          case "svg" -> "image/svg+xml";
-          default -> "text/plain";
-        };
     return new Reply(
         200,
-        type + "; charset=utf-8",
+        type(name),
         text,
         Map.of(
             "Content-Security-Policy",
@@ -40,7 +31,34 @@ public record Reply(int status, String type, String body, Map<String, String> he
                 + " form-action 'none'; frame-ancestors 'none'"));
   }
 
-  public static Reply of(int status, String type, String text) {
+  /** A file of the page's own. */
+  public static Reply file(String name, String text) {
+    return of(200, type(name), text);
+  }
+
+  private static String type(String name) {
+    String type =
+        switch (name.substring(name.lastIndexOf('.') + 1)) {
+          case "html" -> "text/html";
+          case "js" -> "text/javascript";
+          case "css" -> "text/css";
+          case "csv" -> "text/csv";
+          case "json" -> "application/json";
+          case "ics" -> "text/calendar";
+          case "svg" -> "image/svg+xml";
+          default -> "text/plain";
+        };
+    return type + "; charset=utf-8";
+  }
+
+  /** Words in a list. */
+  public static JsonArray words(Collection<String> words) {
+    JsonArray list = new JsonArray();
+    words.forEach(list::add);
+    return list;
+  }
+
+  private static Reply of(int status, String type, String text) {
     return new Reply(status, type, text, Map.of());
   }
 
@@ -53,10 +71,8 @@ public record Reply(int status, String type, String body, Map<String, String> he
   public static Reply refusal(int status, String message, List<String> readings) {
     JsonObject json = new JsonObject();
     json.addProperty("refused", message);
-    JsonArray all = new JsonArray();
-    readings.forEach(all::add);
-    json.add("readings", all);
-    return of(status, "application/json; charset=utf-8", json.toString());
+    json.add("readings", words(readings));
+    return of(status, type("reply.json"), json.toString());
   }
 
   public static Reply plain(int status, String message) {

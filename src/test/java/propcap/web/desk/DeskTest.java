@@ -40,7 +40,7 @@ class DeskTest {
     return Files.readString(scenario);
   }
 
-  private static void assertNothingIsChanged(Desk.View view) {
+  private static void assertNothingIsChanged(DeskView view) {
     assertThat(view.texts().texts()).isEmpty();
     assertThat(view.scenarios()).hasSize(1);
     assertThat(view.conflicts()).isEmpty();

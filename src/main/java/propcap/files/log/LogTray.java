@@ -9,8 +9,8 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import propcap.farm.Crop;
 import propcap.farm.LoggedEvent;
-import propcap.farm.Place;
 import propcap.files.text.FaultWords;
+import propcap.past.WrittenTray;
 
 /** The rows of one tray of a log, in the order of the file. */
 public final class LogTray {
@@ -19,7 +19,10 @@ public final class LogTray {
   private final String sowing;
   private final String name;
   private final int rank;
-  private final List<Entry> entries = new ArrayList<>();
+
+  /** Its rows that were right. */
+  private final List<WrittenTray.Entry> entries = new ArrayList<>();
+
   private final Map<LoggedEvent, Integer> lines = new EnumMap<>(LoggedEvent.class);
   private @Nullable LoggedEvent last;
   private @Nullable String crop;
@@ -28,19 +31,6 @@ public final class LogTray {
   private @Nullable Integer alive;
   private int showing;
   private boolean moreThanCells;
-
-  /**
-   * A row that was right.
-   *
-   * @param plants in this tray; null: not counted
-   * @param place where it stands after it; null: not written
-   */
-  public record Entry(
-      LoggedEvent event,
-      LocalDate date,
-      @Nullable Integer plants,
-      @Nullable Place place,
-      int line) {}
 
   /**
    * A tray without a row.
@@ -107,7 +97,7 @@ public final class LogTray {
     }
   }
 
-  void add(Entry entry) {
+  void add(WrittenTray.Entry entry) {
     entries.add(entry);
   }
 
@@ -156,11 +146,11 @@ public final class LogTray {
     return rank;
   }
 
-  public List<Entry> entries() {
+  public List<WrittenTray.Entry> entries() {
     return entries;
   }
 
-  public Optional<Entry> at(LoggedEvent event) {
+  public Optional<WrittenTray.Entry> at(LoggedEvent event) {
     return entries.stream().filter(e -> e.event() == event).findFirst();
   }
 }

@@ -238,13 +238,8 @@ public final class SeasonLog {
       if (more > 0 && !isDropped) {
         faults.warn(
             FilePosition.whole(table.file()),
-            sowing.id()
-                + " has "
-                + more
-                + (more == 1 ? " more tray" : " more trays")
-                + " in the log than the "
-                + sowing.trays()
-                + " of the plan",
+            "%s has %s more %s in the log than the %s of the plan"
+                .formatted(sowing.id(), more, more == 1 ? "tray" : "trays", sowing.trays()),
             (more == 1 ? "it is" : "they are") + " taken as sown beside them");
       }
     }

@@ -106,7 +106,12 @@ record ScenarioFields(
   }
 
   private static Optional<Rounds> rounds(Fields fields) {
-    LocalTime at = fields.has("at") ? time(fields) : Rounds.DEFAULT_AT;
+    LocalTime at =
+        fields.has("at")
+            ? fields
+                .text("at", ScenarioFields::time, "a time of day such as \"08:00\"")
+                .orElse(Rounds.DEFAULT_AT)
+            : Rounds.DEFAULT_AT;
     Set<DayOfWeek> rest = EnumSet.noneOf(DayOfWeek.class);
     List<String> days = Arrays.stream(DayOfWeek.values()).map(DayOfWeek::name).toList();
     if (fields.has("rest")) {
@@ -125,20 +130,15 @@ record ScenarioFields(
     return fields.made(() -> new Rounds(at, rest));
   }
 
-  private static LocalTime time(Fields fields) {
-    Optional<Node> value = fields.value("at");
-    if (value.isPresent() && value.get() instanceof Node.Text text) {
-      Matcher written = TIME.matcher(text.text().strip());
-      try {
-        if (written.matches()) {
-          return LocalTime.of(
-              Integer.parseInt(written.group(1)), Integer.parseInt(written.group(2)));
-        }
-      } catch (DateTimeException e) {
-        // Reported below, as for any other text that is no time of day.
-      }
+  private static Optional<LocalTime> time(Node.Text text) {
+    Matcher written = TIME.matcher(text.text().strip());
+    try {
+      return written.matches()
+          ? Optional.of(
+              LocalTime.of(Integer.parseInt(written.group(1)), Integer.parseInt(written.group(2))))
+          : Optional.empty();
+    } catch (DateTimeException e) {
+      return Optional.empty();
     }
-    value.ifPresent(v -> fields.wrong("at", v, "a time of day such as \"08:00\""));
-    return Rounds.DEFAULT_AT;
   }
 }

@@ -157,15 +157,13 @@ final class SoFarReader {
     for (LogWalk.Overfull place : walked.overfull()) {
       FilePosition spot = new FilePosition(log.orElseThrow().file(), place.line(), 0);
       String found =
-          place.place()
-              + " has "
-              + place.trays().size()
-              + " trays on "
-              + place.date()
-              + " and "
-              + place.spaces()
-              + " spaces: "
-              + FaultWords.some(place.trays(), MOST_NAMED);
+          "%s has %s trays on %s and %s spaces: %s"
+              .formatted(
+                  place.place(),
+                  place.trays().size(),
+                  place.date(),
+                  place.spaces(),
+                  FaultWords.some(place.trays(), MOST_NAMED));
       if (asked.overfull()) {
         faults.warn(spot, found, "taken as it is");
       } else {

@@ -134,15 +134,8 @@ public final class Fields {
             && order.indexOf(second) > order.indexOf(first);
     fault(
         spot(map.has(first) && !secondChanged ? first : second),
-        of(first)
-            + " is "
-            + written(first)
-            + ", "
-            + relation
-            + " "
-            + second
-            + " "
-            + written(second),
+        "%s is %s, %s %s %s"
+            .formatted(of(first), written(first), relation, second, written(second)),
         right,
         about(first));
   }
@@ -183,8 +176,8 @@ public final class Fields {
     return read;
   }
 
-  private <T> Optional<T> readText(
-      String key, Function<Node.Text, Optional<T>> reader, String right) {
+  /** The same of a text. */
+  public <T> Optional<T> text(String key, Function<Node.Text, Optional<T>> reader, String right) {
     return read(key, v -> Node.text(v).flatMap(reader), right);
   }
 
@@ -200,7 +193,7 @@ public final class Fields {
   }
 
   private double number(String key, Quantity quantity, String unit, @Nullable String right) {
-    Optional<Node.Text> text = readText(key, Optional::of, quantity.what());
+    Optional<Node.Text> text = text(key, Optional::of, quantity.what());
     if (text.isEmpty()) {
       return Double.NaN;
     }
@@ -230,7 +223,7 @@ public final class Fields {
 
   /** A whole number without a unit; {@code least - 1} where it is missing or wrong. */
   public int count(String key, int least, int most) {
-    return readText(
+    return text(
             key,
             text -> text.wholeNumber().filter(n -> n >= least && n <= most),
             "a whole number from " + least + " to " + most)
@@ -244,7 +237,7 @@ public final class Fields {
 
   /** A name: one line of text. */
   public Optional<String> name(String key) {
-    return readText(
+    return text(
         key,
         text -> Optional.of(text.text().strip()).filter(FaultWords::isName),
         "a name of one line, at most 60 letters");
@@ -258,6 +251,11 @@ public final class Fields {
       value.ifPresent(v -> wrong(key, v, rightDate(v)));
     }
     return date.orElse(null);
+  }
+
+  /** A date that may be left empty; null where it is, or is wrong. */
+  public @Nullable LocalDate dateOrNone(String key) {
+    return isBlank(key) ? null : date(key);
   }
 
   private static String rightDate(Node wrong) {
@@ -276,7 +274,7 @@ public final class Fields {
   public <T> Optional<T> choice(String key, List<T> things, Function<T, String> wordFor) {
     Optional<Node.Text> text = map.entry(key).flatMap(e -> Node.text(e.value()));
     String word = text.map(t -> t.text().strip()).orElse("");
-    return readText(
+    return text(
         key,
         t -> things.stream().filter(thing -> wordFor.apply(thing).equals(word)).findFirst(),
         FaultWords.oneOf(word, things.stream().map(wordFor).toList()));

@@ -3,6 +3,7 @@ package propcap.web.question;
 import java.util.List;
 import java.util.Optional;
 import propcap.farm.PlanNeeds;
+import propcap.farm.Scenario;
 import propcap.report.work.LabelSheet;
 import propcap.study.BadQuestionException;
 import propcap.study.forecast.Safety;
@@ -29,15 +30,15 @@ public final class Questions {
                   "Does a change pay?",
                   "Compares each what-if with the plan, on the same springs, in plants and in money."),
               (all, asked) -> QuestionRuns.compare(all.stream().map(PlanNeeds::scenario).toList())),
-          new Known(
+          ofScenario(
               new QuestionForm(
                   "bottleneck",
                   "Which place holds the spring up, and what helps most?",
                   "Tries a tenth more and a tenth less of each place, then adds what helps most, step"
                       + " by step.",
                   new Field("steps", "Steps, at most", "5")),
-              (all, asked) -> QuestionRuns.bottleneck(all.get(0).scenario(), asked)),
-          new Known(
+              QuestionRuns::bottleneck),
+          ofScenario(
               new QuestionForm(
                   "size",
                   "How large must a place be?",
@@ -58,8 +59,8 @@ public final class Questions {
                   new Field("match", "Sowings, such as tomato", "*"),
                   new Field(
                       "seasons", "Springs of a size, at most", SizingQuestion.DEFAULT_SEASONS)),
-              (all, asked) -> QuestionRuns.size(all.get(0).scenario(), asked)),
-          new Known(
+              QuestionRuns::size),
+          ofScenario(
               new QuestionForm(
                   "shift",
                   "When is the best day to sow?",
@@ -68,8 +69,8 @@ public final class Questions {
                   new Field("from", "From, days", -7),
                   new Field("to", "To, days", 7),
                   new Field("step", "By, days", 7)),
-              (all, asked) -> QuestionRuns.shift(all.get(0).scenario(), asked)),
-          new Known(
+              QuestionRuns::shift),
+          ofPlan(
               new QuestionForm(
                       "latest",
                       "Until when may it be sown?",
@@ -82,8 +83,8 @@ public final class Questions {
                       new Field("plants", "Its plants needed", ""),
                       new Field("bedBy", "In the ground by, such as 2027-07-01", ""))
                   .findingWhatIsEmpty(),
-              (all, asked) -> QuestionRuns.latest(all.get(0), asked)),
-          new Known(
+              QuestionRuns::latest),
+          ofPlan(
               new QuestionForm(
                       "plan",
                       "Is there a better plan?",
@@ -97,8 +98,8 @@ public final class Questions {
                       new Field("minutes", "Minutes to search", 2),
                       new Field("giveUp", "May be given up, such as tomato", ""))
                   .findingWhatIsEmpty(),
-              (all, asked) -> QuestionRuns.plan(all.get(0), asked)),
-          new Known(
+              QuestionRuns::plan),
+          ofScenario(
               new QuestionForm(
                   "calendar",
                   "What is to be done on which day?",
@@ -109,29 +110,36 @@ public final class Questions {
                   new Field("label", "Size of a label", LabelSheet.COMMON.size()),
                   new Field("columns", "Labels beside each other", LabelSheet.COMMON.columns()),
                   new Field("rows", "Labels below each other", LabelSheet.COMMON.rows())),
-              (all, asked) -> QuestionRuns.calendar(all.get(0).scenario(), asked)),
-          new Known(
+              QuestionRuns::calendar),
+          ofScenario(
               new QuestionForm(
                   "order",
                   "What must be ordered?",
                   "Adds up seed, trays, pots, mix and heating, with what is kept in hand against a bad"
                       + " spring.",
                   new Field("chance", "Enough for each sowing in, % of springs", GOAL)),
-              (all, asked) -> QuestionRuns.order(all.get(0).scenario(), asked)),
-          new Known(
-              NowQuestion.FORM, (all, asked) -> NowQuestion.of(all.get(0).scenario(), asked)));
+              QuestionRuns::order),
+          ofScenario(NowQuestion.FORM, NowQuestion::of));
 
   private Questions() {}
 
   /** A question, looked at before it is asked. */
   @FunctionalInterface
-  private interface Question {
-    /** Looks at it; the first plan is the one that it is about, the others stand beside it. */
-    QuestionRuns.QuestionRun of(List<PlanNeeds> plans, RequestFields asked)
+  private interface Question<T> {
+    QuestionRuns.QuestionRun of(T about, RequestFields asked)
         throws RefusedException, BadQuestionException;
   }
 
-  private record Known(QuestionForm form, Question question) {}
+  /** About the first of the plans; the others stand beside it. */
+  private record Known(QuestionForm form, Question<List<PlanNeeds>> question) {}
+
+  private static Known ofPlan(QuestionForm form, Question<PlanNeeds> question) {
+    return new Known(form, (plans, asked) -> question.of(plans.get(0), asked));
+  }
+
+  private static Known ofScenario(QuestionForm form, Question<Scenario> question) {
+    return ofPlan(form, (plan, asked) -> question.of(plan.scenario(), asked));
+  }
 
   /** What the page shows of each. */
   public static List<QuestionForm> forms() {

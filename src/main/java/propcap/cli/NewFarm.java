@@ -123,7 +123,8 @@ final class NewFarm {
         return trays;
       } catch (IllegalArgumentException e) {
         throw new TypeConversionException(
-            what + " must be a whole number of trays, from 1 to 99999, was '" + text + "'");
+            "%s must be a whole number of trays, from 1 to %s, was '%s'"
+                .formatted(what, StarterSizes.MOST, text));
       }
     }
 

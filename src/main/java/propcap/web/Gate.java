@@ -93,11 +93,8 @@ final class Gate {
     return isRight || knows(request)
         ? Reply.redirect(
             "/",
-            cookieName()
-                + "="
-                + cookie
-                + "; Path=/; HttpOnly; SameSite=Strict; Max-Age="
-                + COOKIE_SECONDS)
+            "%s=%s; Path=/; HttpOnly; SameSite=Strict; Max-Age=%s"
+                .formatted(cookieName(), cookie, COOKIE_SECONDS))
         : unknownBrowser();
   }
 

@@ -174,11 +174,10 @@ record SoFarTab(
       return "";
     }
     int trays = (int) soFar.trays().stream().filter(t -> !t.isGone()).count();
-    return "From "
-        + PageWords.day(soFar.today(), scenario.orElseThrow().season())
-        + " on: "
-        + PageWords.plural(trays, "tray")
-        + (trays == 1 ? " stands" : " stand")
-        + " in the house.";
+    return "From %s on: %s %s in the house."
+        .formatted(
+            PageWords.day(soFar.today(), scenario.orElseThrow().season()),
+            PageWords.plural(trays, "tray"),
+            trays == 1 ? "stands" : "stand");
   }
 }

@@ -83,11 +83,11 @@ final class State {
   }
 
   private static String years(Scenario scenario) {
-    return scenario.weather().size()
-        + " whole years, "
-        + scenario.weather().get(0).year()
-        + " to "
-        + scenario.weather().get(scenario.weather().size() - 1).year();
+    return "%s whole years, %s to %s"
+        .formatted(
+            scenario.weather().size(),
+            scenario.weather().get(0).year(),
+            scenario.weather().get(scenario.weather().size() - 1).year());
   }
 
   private JsonArray entries(List<WrittenScenario.Entry> entries) {

@@ -67,7 +67,7 @@ public final class ShiftCommand extends ScenarioCommand<ShiftsAnswer> {
     if (days != fortnight) {
       String first = Shifting.outside(scenario, matches, fortnight).orElse("a sowing");
       tell(
-          "Shifts of more than %d days %s are left out: %s would be sown outside the season."
+          "Shifts of more than %s days %s are left out: %s would be sown outside the season."
               .formatted(Math.abs(days), fortnight < 0 ? "earlier" : "later", first));
     }
     return days;

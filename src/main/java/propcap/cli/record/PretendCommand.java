@@ -136,8 +136,11 @@ public final class PretendCommand implements Callable<Integer> {
 
   private List<String> notes(Pretending.Pretended spring) {
     return List.of(
-        "Invented: no tray of it was ever sown. propcap pretend made it from spring %s of seed %s and the"
-            .formatted(spring.season(), seed),
+        "Invented: no tray of it was ever sown. propcap pretend made it from spring "
+            + spring.season()
+            + " of seed "
+            + seed
+            + " and the",
         "weather of %s, up to the morning of %s.".formatted(spring.weatherYear(), today));
   }
 }

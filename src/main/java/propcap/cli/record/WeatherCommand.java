@@ -107,11 +107,13 @@ public final class WeatherCommand implements Callable<Integer> {
         spec, files.isEmpty() != (from == null), "Give a station's files or --normals, not both");
     Program.require(spec, fill >= 0 && fill <= 366, "--fill must be from 0 to 366, was " + fill);
     Program.require(
-        spec, years >= 1 && years <= MOST_YEARS, "--years must be from 1 to 250, was " + years);
+        spec,
+        years >= 1 && years <= MOST_YEARS,
+        "--years must be from 1 to " + MOST_YEARS + ", was " + years);
     Program.require(
         spec,
         firstYear >= Fields.FIRST_YEAR && firstYear + years - 1 <= Fields.LAST_YEAR,
-        "--years %d from --first-year %d on do not lie from %d to %d, the years that files may be of"
+        "--years %s from --first-year %s on do not lie from %s to %s, the years that files may be of"
             .formatted(years, firstYear, Fields.FIRST_YEAR, Fields.LAST_YEAR));
     if (to != null) {
       NewFile.check(to, replace);

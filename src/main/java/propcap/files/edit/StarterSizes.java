@@ -11,7 +11,8 @@ import propcap.files.edit.YamlText.Step;
  * @param hardening outdoors
  */
 public record StarterSizes(int onHeat, int onTables, int hardening) {
-  private static final int MOST = 99_999;
+  /** More trays than these no first farm has. */
+  public static final int MOST = 99_999;
 
   public StarterSizes {
     for (int spaces : List.of(onHeat, onTables, hardening)) {

@@ -97,15 +97,13 @@ record GhcnMonths() implements StationForm {
       } else if (!value.equals(MISSING) && !value.isEmpty()) {
         values.fault(
             row,
-            (isMinimum ? "tmin" : "tmax")
-                + " of "
-                + day
-                + " "
-                + month.getMonth().getDisplayName(TextStyle.FULL, Locale.ENGLISH)
-                + " "
-                + month.getYear()
-                + " is "
-                + FaultWords.shown(value),
+            "%s of %s %s %s is %s"
+                .formatted(
+                    isMinimum ? "tmin" : "tmax",
+                    day,
+                    month.getMonth().getDisplayName(TextStyle.FULL, Locale.ENGLISH),
+                    month.getYear(),
+                    FaultWords.shown(value)),
             MISSING + " after the month’s last day");
       }
     }

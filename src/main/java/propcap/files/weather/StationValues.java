@@ -146,6 +146,7 @@ final class StationValues {
       return;
     }
     double tempC = unit.toC(Double.parseDouble(written));
+    double most = isMinimum ? Day.MOST_MIN_C : Day.MOST_C;
     impossible.values++;
     FilePosition before = values.spots().putIfAbsent(date, spot);
     if (before != null) {
@@ -153,14 +154,13 @@ final class StationValues {
           spot,
           values.name() + " of " + date + " again, first on line " + before.line(),
           "left out; the first stands");
-    } else if (tempC < Day.LEAST_C || tempC > (isMinimum ? Day.MOST_MIN_C : Day.MOST_C)) {
+    } else if (tempC < Day.LEAST_C || tempC > most) {
       impossible.add(values.name(), written, spot);
       leave(
           spot,
           values.name() + " of " + date + " is " + FaultWords.shown(written),
-          isMinimum
-              ? "left out; no night was ever outside -90 to 45 C"
-              : "left out; no air was ever outside -90 to 60 C");
+          "left out; no %s was ever outside %s to %s C"
+              .formatted(isMinimum ? "night" : "air", Math.round(Day.LEAST_C), Math.round(most)));
     } else {
       values.tempC().put(date, tempC);
     }

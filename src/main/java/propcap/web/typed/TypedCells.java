@@ -109,15 +109,13 @@ public record TypedCells(@Nullable Season season) {
     String monthFirst = new PastedDates(Order.MONTH_FIRST, season).read(typed);
     if (PastedDates.unclear(cell).isPresent() && !dayFirst.equals(monthFirst)) {
       throw RefusedException.unclear(
-          typed
-              + " may be "
-              + IN_WORDS.format(LocalDate.parse(dayFirst))
-              + " or "
-              + IN_WORDS.format(LocalDate.parse(monthFirst))
-              + "; write "
-              + dayFirst
-              + " or "
-              + monthFirst,
+          "%s may be %s or %s; write %s or %s"
+              .formatted(
+                  typed,
+                  IN_WORDS.format(LocalDate.parse(dayFirst)),
+                  IN_WORDS.format(LocalDate.parse(monthFirst)),
+                  dayFirst,
+                  monthFirst),
           List.of(dayFirst, monthFirst));
     }
     return PastedDates.orderOf(cell).orElse(Order.DAY_FIRST) == Order.DAY_FIRST

@@ -111,7 +111,7 @@ public enum Quantity {
   }
 
   /** What is more likely meant than a value that is right; empty where nothing is. */
-  public Optional<String> unlikely(double value) {
+  Optional<String> unlikely(double value) {
     boolean isHot = this == TEMPERATURE && value > HOT_C;
     boolean isCold = this == TEMPERATURE && value < COLD_C;
     return isHot || isCold

@@ -132,7 +132,7 @@ class ArchitectureTest {
 
   static Stream<Path> rooms() throws IOException {
     List<Path> rooms = new ArrayList<>();
-    for (String floor : List.of("report", "study", "evidence", "files")) {
+    for (String floor : List.of("report", "study", "evidence", "files", "web", "cli")) {
       try (Stream<Path> found = Files.walk(Path.of("src/main/java/propcap", floor))) {
         found.filter(Files::isDirectory).forEach(rooms::add);
       }
@@ -302,7 +302,14 @@ class ArchitectureTest {
     "files.weather, files.text",
     "files.log, files.text",
     "files.scenario, files.log files.weather files.text",
-    "files.edit, files.scenario files.log files.weather files.text"
+    "files.edit, files.scenario files.log files.weather files.text",
+    "web.request,",
+    "web.typed, web.request",
+    "web.desk, web.request",
+    "web.question, web.desk web.typed web.request",
+    "cli.kit,",
+    "cli.question, cli.kit",
+    "cli.record, cli.kit"
   })
   void aRoomWithinAFloorUsesOnlyThoseBelowIt(String room, @Nullable String below) {
     String floor = room.substring(0, room.indexOf('.'));

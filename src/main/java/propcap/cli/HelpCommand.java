@@ -8,6 +8,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import propcap.cli.kit.Program;
 
 /** What options does a command have? Commands within others have their own. */
 @Command(
@@ -35,7 +36,7 @@ final class HelpCommand implements Callable<Integer> {
       asked = within;
     }
     asked.usage(spec.commandLine().getOut());
-    return Propcap.DONE;
+    return Program.DONE;
   }
 
   private static String others(CommandLine asked) {

@@ -6,6 +6,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import propcap.cli.kit.Program;
 import propcap.files.edit.Starter;
 
 /** A first set of files to change into one's own. */
@@ -24,6 +25,6 @@ final class NewCommand implements Callable<Integer> {
     var out = spec.commandLine().getOut();
     Starter.write(folder).forEach(path -> out.println("wrote " + path));
     out.println("Try it: ./propcap run " + folder.resolve("scenario.yaml"));
-    return Propcap.DONE;
+    return Program.DONE;
   }
 }

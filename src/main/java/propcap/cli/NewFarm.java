@@ -12,6 +12,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 import picocli.CommandLine.TypeConversionException;
+import propcap.cli.kit.FileName;
 import propcap.files.edit.Starter;
 import propcap.files.edit.StarterSizes;
 import propcap.files.text.FaultsException;
@@ -122,7 +123,8 @@ final class NewFarm {
         return trays;
       } catch (IllegalArgumentException e) {
         throw new TypeConversionException(
-            what + " must be a whole number of trays, from 1 to 99999, was '" + text + "'");
+            "%s must be a whole number of trays, from 1 to %s, was '%s'"
+                .formatted(what, StarterSizes.MOST, text));
       }
     }
 

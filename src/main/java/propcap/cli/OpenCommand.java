@@ -16,9 +16,9 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import propcap.cli.kit.Program;
 import propcap.files.text.FaultsException;
 import propcap.results.ResultsFolder;
 import propcap.web.Server;
@@ -63,15 +63,15 @@ final class OpenCommand implements Callable<Integer> {
   @Override
   public Integer call() throws Exception {
     PrintWriter out = spec.commandLine().getOut();
-    if (port < 0 || port > MOST_PORT) {
-      throw new ParameterException(
-          spec.commandLine(), "--port must be from 0 to " + MOST_PORT + ", was " + port);
-    }
+    Program.require(
+        spec,
+        port >= 0 && port <= MOST_PORT,
+        "--port must be from 0 to " + MOST_PORT + ", was " + port);
     BufferedReader typed =
-        new BufferedReader(new InputStreamReader(Propcap.in(spec), Charset.defaultCharset()));
+        new BufferedReader(new InputStreamReader(Program.in(spec), Charset.defaultCharset()));
     Path file = file(typed, out);
     ResultsFolder.finishIn(file.resolveSibling("results"));
-    try (Server server = Server.start(file, port, Propcap.Version.text())) {
+    try (Server server = Server.start(file, port, Program.version())) {
       String link = server.newLink();
       out.println("The page, for this machine alone; the link opens once:");
       out.println("  " + link);
@@ -87,7 +87,7 @@ final class OpenCommand implements Callable<Integer> {
     } catch (InterruptedException e) {
       out.println("Stopped. What is not saved comes back the next time.");
     }
-    return Propcap.STOPPED;
+    return Program.STOPPED;
   }
 
   private Path file(BufferedReader typed, PrintWriter out) throws IOException, FaultsException {
@@ -95,10 +95,7 @@ final class OpenCommand implements Callable<Integer> {
     if (given == null) {
       return farm.begin(typed, out);
     }
-    if (farm.isAsked()) {
-      throw new ParameterException(
-          spec.commandLine(), "--new begins a farm: leave it out, or '" + given + "'");
-    }
+    Program.require(spec, !farm.isAsked(), "--new begins a farm: leave it out, or '" + given + "'");
     if (!Files.isRegularFile(given)) {
       throw new IOException("no file '" + given + "'; the name of a scenario that is there");
     }

@@ -7,7 +7,6 @@ import java.io.PrintWriter;
 import java.nio.channels.ClosedByInterruptException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.time.Instant;
 import java.time.InstantSource;
 import java.time.LocalDate;
 import java.util.concurrent.Callable;
@@ -20,6 +19,28 @@ import picocli.CommandLine.IVersionProvider;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
+import propcap.cli.kit.Day;
+import propcap.cli.kit.FileName;
+import propcap.cli.kit.Program;
+import propcap.cli.kit.RunOptions;
+import propcap.cli.question.BottleneckCommand;
+import propcap.cli.question.CalendarCommand;
+import propcap.cli.question.CompareCommand;
+import propcap.cli.question.LatestCommand;
+import propcap.cli.question.NowCommand;
+import propcap.cli.question.OrderCommand;
+import propcap.cli.question.PlanCommand;
+import propcap.cli.question.ReviewCommand;
+import propcap.cli.question.RunCommand;
+import propcap.cli.question.ShiftCommand;
+import propcap.cli.question.SizeCommand;
+import propcap.cli.question.SweepCommand;
+import propcap.cli.record.CropsCommand;
+import propcap.cli.record.FitCommand;
+import propcap.cli.record.FrostCommand;
+import propcap.cli.record.GerminationCommand;
+import propcap.cli.record.PretendCommand;
+import propcap.cli.record.WeatherCommand;
 import propcap.files.text.FaultsException;
 import propcap.study.BadQuestionException;
 import propcap.study.EngineException;
@@ -63,19 +84,7 @@ import propcap.study.TooLargeException;
       "3:the answer is no: nothing tried reaches the goal",
       "130:stopped; nothing was written but the best plan of a search, and what a sweep had done"
     })
-public final class Propcap implements Callable<Integer> {
-  static final int DONE = 0;
-  static final int FAULT_OF_OURS = 1;
-  static final int BAD_INPUT = 2;
-  static final int NO = 3;
-  static final int STOPPED = 130;
-
-  /** What gives the moment to a command that writes it down. */
-  private final InstantSource clock;
-
-  /** What is typed while a command runs. */
-  private final InputStream in;
-
+public final class Propcap extends Program implements Callable<Integer> {
   @Spec private CommandSpec spec;
 
   Propcap() {
@@ -83,8 +92,7 @@ public final class Propcap implements Callable<Integer> {
   }
 
   private Propcap(InstantSource clock, InputStream in) {
-    this.clock = clock;
-    this.in = in;
+    super(clock, in);
   }
 
   /** Runs a command and ends with its exit code. */
@@ -145,16 +153,6 @@ public final class Propcap implements Callable<Integer> {
     }
   }
 
-  /** The moment, as it is for the program that a command is one of. */
-  static Instant now(CommandSpec command) {
-    return ((Propcap) command.root().userObject()).clock.instant();
-  }
-
-  /** What is typed while a command runs. */
-  static InputStream in(CommandSpec command) {
-    return ((Propcap) command.root().userObject()).in;
-  }
-
   @Override
   public Integer call() {
     throw new ParameterException(spec.commandLine(), "Say what to do, such as: propcap run FILE");
@@ -186,16 +184,11 @@ public final class Propcap implements Callable<Integer> {
     return FAULT_OF_OURS;
   }
 
-  /** The version that the jar was built as. */
+  /** The version as picocli asks for it. */
   static final class Version implements IVersionProvider {
-    static String text() {
-      String version = Propcap.class.getPackage().getImplementationVersion();
-      return version == null ? "from source" : version;
-    }
-
     @Override
     public String[] getVersion() {
-      return new String[] {"propcap " + text()};
+      return new String[] {"propcap " + version()};
     }
   }
 }

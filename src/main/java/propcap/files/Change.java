@@ -11,7 +11,6 @@ import propcap.farm.Sowing;
 import propcap.farm.Variants.Setting;
 import propcap.files.scenario.PlaceFields;
 import propcap.files.text.Fields;
-import propcap.files.text.Node;
 import propcap.files.text.Quantity;
 
 /**
@@ -123,15 +122,12 @@ record Change(String head, Kind kind, String of) {
   }
 
   private double trays(Fields row) {
-    Optional<Node> value = row.value(head);
-    Optional<Long> trays =
-        value.flatMap(Node::text).flatMap(Node.Text::wholeNumber).filter(n -> n >= 1);
-    if (trays.isEmpty() || trays.get() > Sowing.MOST_TRAYS) {
-      value.ifPresent(
-          v -> row.wrong(head, v, "trays of each sowing, such as 12, or a share such as 120 %"));
-      return Double.NaN;
-    }
-    return trays.get();
+    return row.text(
+            head,
+            text -> text.wholeNumber().filter(n -> n >= 1 && n <= Sowing.MOST_TRAYS),
+            "trays of each sowing, such as 12, or a share such as 120 %")
+        .map(Long::doubleValue)
+        .orElse(Double.NaN);
   }
 
   /** What a scenario has in this column as it is. */

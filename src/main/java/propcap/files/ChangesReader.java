@@ -121,7 +121,7 @@ public final class ChangesReader {
               + FaultWords.shown(change.head())
               + ": no sowing matches "
               + FaultWords.shown(change.of()),
-          FaultWords.near(
+          FaultWords.nearOr(
               change.of(),
               base.get().sowings().stream().map(Sowing::id).toList(),
               "the id of a sowing, with * for any letters"));

@@ -10,12 +10,10 @@ import java.util.function.Consumer;
 import propcap.farm.CountedTray;
 import propcap.files.text.CsvFile;
 import propcap.files.text.Fault;
-import propcap.files.text.FaultWords;
 import propcap.files.text.Faults;
 import propcap.files.text.FaultsException;
 import propcap.files.text.Fields;
 import propcap.files.text.FilePosition;
-import propcap.files.text.Node;
 import propcap.files.text.Quantity;
 import propcap.files.text.SourceText;
 
@@ -80,14 +78,8 @@ public final class CountsReader {
             FilePosition.whole(countsCsv), "no count in the table", "a row for each inspection");
       }
     }
-    faults.check();
-    faults.warnings().forEach(doubted);
+    faults.check(doubted);
     return trays;
-  }
-
-  /** What to ask for in place of a lot that was not counted, such as "did you mean Z-27?". */
-  public static String nearestLot(String lot, List<String> lots) {
-    return FaultWords.oneOf(lot, lots).words();
   }
 
   private void row(Fields fields) {
@@ -112,8 +104,8 @@ public final class CountsReader {
   private double temperature(Fields fields) {
     double tempC =
         switch (columns.get(2)) {
-          case "temperature-c" -> plain(fields, "temperature-c", Quantity.TEMPERATURE, "C");
-          case "temperature-f" -> plain(fields, "temperature-f", Quantity.TEMPERATURE, "F");
+          case "temperature-c" -> fields.number("temperature-c", Quantity.TEMPERATURE, "C");
+          case "temperature-f" -> fields.number("temperature-f", Quantity.TEMPERATURE, "F");
           default -> fields.number("temperature", Quantity.TEMPERATURE);
         };
     return Math.rint(tempC * ROUNDING_C) / ROUNDING_C;
@@ -122,7 +114,7 @@ public final class CountsReader {
   private double time(Fields fields) {
     boolean inHours = columns.contains("time-hours");
     String column = inHours ? "time-hours" : "time";
-    double time = plain(fields, column, Quantity.DAYS, "days");
+    double time = fields.number(column, Quantity.DAYS, "days");
     double days = inHours ? time / HOURS_A_DAY : time;
     if (days > LONG_TEST_DAYS && !doubtedTime) {
       doubtedTime = true;
@@ -132,21 +124,5 @@ public final class CountsReader {
           inHours ? "hours since the sowing" : "hours belong under time-hours");
     }
     return days;
-  }
-
-  /** A number whose unit the header has said. */
-  private static double plain(Fields fields, String column, Quantity quantity, String unit) {
-    Optional<Node> value = fields.value(column);
-    if (value.isEmpty() || !(value.get() instanceof Node.Text text)) {
-      return Double.NaN;
-    }
-    Quantity.Reading reading = quantity.read(text.text() + " " + unit);
-    quantity
-        .unlikely(reading.value())
-        .ifPresent(meant -> fields.doubt(column, "where no plant is raised", meant));
-    if (reading.right() != null) {
-      fields.wrong(column, text, "a plain number, such as 6 or 6.5; its unit is in the header");
-    }
-    return reading.value();
   }
 }

@@ -22,26 +22,26 @@ import propcap.disk.FileSet;
  * @param source the scenario's or record's file, as it is reached from the folder
  * @param marks SHA-256 of each file, by name
  */
-public record WrittenRecord(String source, Map<String, String> marks) {
+record WrittenRecord(String source, Map<String, String> marks) {
   /** A name of ours: whatever a record says, no file outside the folder is meant. */
   private static final Pattern LINE = Pattern.compile("([0-9a-f]{64}) ([a-z][a-z0-9.-]*)");
 
-  public WrittenRecord {
+  WrittenRecord {
     marks = Map.copyOf(marks);
   }
 
-  public static WrittenRecord of(String source, Map<String, String> texts) {
+  static WrittenRecord of(String source, Map<String, String> texts) {
     Map<String, String> marks = new LinkedHashMap<>();
     texts.forEach((name, text) -> marks.put(name, mark(text.getBytes(StandardCharsets.UTF_8))));
     return new WrittenRecord(source, marks);
   }
 
-  public static Path file(Path folder, AnswerKind answer) {
+  static Path file(Path folder, AnswerKind answer) {
     return FileSet.outOfSight(folder, answer.word());
   }
 
   /** The record of an answer in a folder; empty where it has none that can be read. */
-  public static Optional<WrittenRecord> read(Path folder, AnswerKind answer) {
+  static Optional<WrittenRecord> read(Path folder, AnswerKind answer) {
     return read(file(folder, answer));
   }
 
@@ -63,19 +63,19 @@ public record WrittenRecord(String source, Map<String, String> marks) {
   }
 
   /** As it is kept: the source, then a line for each file. */
-  public String text() {
+  String text() {
     StringBuilder text = new StringBuilder(source).append('\n');
     names().forEach(name -> text.append(marks.get(name)).append(' ').append(name).append('\n'));
     return text.toString();
   }
 
   /** The files, in order. */
-  public List<String> names() {
+  List<String> names() {
     return marks.keySet().stream().sorted().toList();
   }
 
   /** Whether a file holds something else than what was written. */
-  public boolean isOther(String name, Path file) throws IOException {
+  boolean isOther(String name, Path file) throws IOException {
     return !mark(Files.readAllBytes(file)).equals(marks.get(name));
   }
 

@@ -14,6 +14,7 @@ import propcap.farm.PlaceKind;
 import propcap.files.edit.ScenarioEditor;
 import propcap.files.scenario.CropBook;
 import propcap.files.scenario.WrittenScenario;
+import propcap.web.request.RefusedException;
 
 /** The crops that the program brings, to choose from. */
 final class BroughtCrops {

@@ -11,6 +11,11 @@ import java.util.Set;
 import java.util.regex.Pattern;
 import propcap.files.edit.ScenarioEditor;
 import propcap.files.scenario.WrittenScenario;
+import propcap.web.desk.Folder;
+import propcap.web.desk.Readings;
+import propcap.web.request.RefusedException;
+import propcap.web.request.RequestFields;
+import propcap.web.typed.TypedCells;
 
 /** What a grower does on the page, carried out on the scenario's files. */
 record Edits(Folder folder, List<RequestFields> edits) {
@@ -40,7 +45,7 @@ record Edits(Folder folder, List<RequestFields> edits) {
     if (edits.size() > MOST) {
       throw RefusedException.bad("more than " + MOST + " changes at once");
     }
-    TypedCells typed = new TypedCells(Pasting.season(written));
+    TypedCells typed = new TypedCells(Readings.season(written).orElse(null));
     Map<Integer, Map<String, String>> sowings = new LinkedHashMap<>();
     for (RequestFields edit : edits) {
       switch (edit.text("do")) {

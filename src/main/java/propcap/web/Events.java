@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.concurrent.ArrayBlockingQueue;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.TimeUnit;
+import propcap.web.request.Reply;
 
 /** News for the open pages, as server-sent events. */
 final class Events implements AutoCloseable {

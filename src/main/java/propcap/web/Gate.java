@@ -10,6 +10,7 @@ import java.util.Base64;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import propcap.web.request.Reply;
 
 /**
  * Who is let in: a browser on this machine that came by the link that was printed, and pages of
@@ -92,11 +93,8 @@ final class Gate {
     return isRight || knows(request)
         ? Reply.redirect(
             "/",
-            cookieName()
-                + "="
-                + cookie
-                + "; Path=/; HttpOnly; SameSite=Strict; Max-Age="
-                + COOKIE_SECONDS)
+            "%s=%s; Path=/; HttpOnly; SameSite=Strict; Max-Age=%s"
+                .formatted(cookieName(), cookie, COOKIE_SECONDS))
         : unknownBrowser();
   }
 

@@ -2,20 +2,16 @@ package propcap.web;
 
 import com.google.gson.Gson;
 import com.google.gson.JsonArray;
-import com.google.gson.JsonElement;
 import com.google.gson.JsonObject;
 import com.sun.net.httpserver.HttpExchange;
 import java.io.IOException;
-import java.io.InputStream;
 import java.net.URLDecoder;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Collection;
 import java.util.List;
-import java.util.Map;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
@@ -25,34 +21,21 @@ import org.jspecify.annotations.Nullable;
 import propcap.report.SharedPage;
 import propcap.report.Style;
 import propcap.results.Answer;
+import propcap.web.desk.Desk;
+import propcap.web.desk.Folder;
+import propcap.web.desk.Readings;
+import propcap.web.question.AskedQuestions;
+import propcap.web.question.Outlook;
+import propcap.web.question.Questions;
+import propcap.web.question.Studies;
+import propcap.web.question.Study;
+import propcap.web.request.RefusedException;
+import propcap.web.request.Reply;
+import propcap.web.request.RequestFields;
+import propcap.web.typed.TypedCells;
 
 /** What the page asks of the server, each request by its path. */
 final class Page implements AutoCloseable {
-  /** The program's own files, and no others. */
-  private static final Map<String, String> FILES =
-      Map.ofEntries(
-          Map.entry("/", "page.html"),
-          Map.entry("/page.css", "page.css"),
-          Map.entry("/page.js", "page.js"),
-          Map.entry("/server.js", "server.js"),
-          Map.entry("/fields.js", "fields.js"),
-          Map.entry("/places.js", "places.js"),
-          Map.entry("/sowings.js", "sowings.js"),
-          Map.entry("/paste.js", "paste.js"),
-          Map.entry("/timeline.js", "timeline.js"),
-          Map.entry("/rows.js", "rows.js"),
-          Map.entry("/outcome.js", "outcome.js"),
-          Map.entry("/crops.js", "crops.js"),
-          Map.entry("/cropbook.js", "cropbook.js"),
-          Map.entry("/money.js", "money.js"),
-          Map.entry("/weather.js", "weather.js"),
-          Map.entry("/sofar.js", "sofar.js"),
-          Map.entry("/tabs.js", "tabs.js"),
-          Map.entry("/beside.js", "beside.js"),
-          Map.entry("/outlook.js", "outlook.js"),
-          Map.entry("/saving.js", "saving.js"),
-          Map.entry("/questions.js", "questions.js"));
-
   private static final Pattern DOCUMENT =
       Pattern.compile("answer/(forecast|[0-9]{1,18})/([a-z-]{1,40}\\.[a-z]{2,4})");
 
@@ -112,8 +95,12 @@ final class Page implements AutoCloseable {
     return json;
   }
 
-  private static JsonElement json(List<Told> faults) {
-    return new Gson().toJsonTree(faults);
+  /** Each once, though several scenarios have it. */
+  private static List<FieldFault> told(List<Desk.NewFault> faults) {
+    return faults.stream()
+        .map(each -> FieldFault.of(each.fault(), each.written()))
+        .distinct()
+        .toList();
   }
 
   void listen(HttpExchange page) throws IOException {
@@ -121,16 +108,16 @@ final class Page implements AutoCloseable {
   }
 
   Reply get(String path, @Nullable String query) throws IOException, RefusedException {
-    String file = FILES.get(path);
-    if (file != null) {
-      return own(file);
+    String name = path.substring(1);
+    if (OwnFiles.has(name)) {
+      return OwnFiles.reply(name);
     }
-    Matcher document = DOCUMENT.matcher(path.substring(1));
+    Matcher document = DOCUMENT.matcher(name);
     if (document.matches()) {
       return document(document.group(1), document.group(2));
     }
     return switch (path) {
-      case "/report.css" -> Reply.of(200, "text/css; charset=utf-8", Style.css());
+      case "/report.css" -> Reply.file("report.css", Style.css());
       case "/api/state" -> state(value(query, "file"));
       case "/api/forecast" -> Reply.json(new Gson().toJsonTree(outlook.inShort()));
       case "/api/section" -> Reply.html(outlook.section(value(query, "id")));
@@ -175,23 +162,6 @@ final class Page implements AutoCloseable {
 
   private static SharedPage.Entry entry(String title, Answer answer, String at) {
     return new SharedPage.Entry(title, answer.headlines().lines(), at, answer.kind().files());
-  }
-
-  private static Reply own(String name) throws IOException {
-    try (InputStream in = Page.class.getResourceAsStream(name)) {
-      if (in == null) {
-        throw new IOException("the program lacks its file " + name);
-      }
-      String ending = name.substring(name.lastIndexOf('.') + 1);
-      String type =
-          switch (ending) {
-            case "js" -> "text/javascript";
-            case "css" -> "text/css";
-            default -> "text/html";
-          };
-      return Reply.of(
-          200, type + "; charset=utf-8", new String(in.readAllBytes(), StandardCharsets.UTF_8));
-    }
   }
 
   /** The value of a key, decoded once its end is known: a file's name may hold an ampersand. */
@@ -241,7 +211,8 @@ final class Page implements AutoCloseable {
       case "/api/edit" -> {
         Edits edits = new Edits(desk.folder(), asked.each("edits"));
         if (edits.areRows()) {
-          done.add("faults", json(desk.log(file, asked.number("version"), edits::write)));
+          var faults = told(desk.log(file, asked.number("version"), edits::write));
+          done.add("faults", new Gson().toJsonTree(faults));
         } else {
           desk.change(file, asked.number("version"), edits::write);
         }
@@ -280,8 +251,8 @@ final class Page implements AutoCloseable {
   private JsonObject paste(String file, RequestFields asked) throws IOException, RefusedException {
     Pasting pasting = new Pasting(desk.view(file).reading().written(), asked);
     long seen = asked.number("version");
-    List<Told> others =
-        pasting.isClear() ? pasting.blame(desk.trial(file, seen, pasting::write)) : List.of();
+    List<FieldFault> others =
+        pasting.isClear() ? pasting.blame(told(desk.trial(file, seen, pasting::write))) : List.of();
     boolean isSeen = asked.text("write").equals("seen") && pasting.isClear();
     boolean isRight = asked.text("write").equals("right") && pasting.isRight() && others.isEmpty();
     if (isSeen || isRight) {
@@ -295,27 +266,22 @@ final class Page implements AutoCloseable {
 
   /** A day of the season, the page's own where none is said, the clock's or the winter before. */
   private Readings.Day day(RequestFields asked) throws IOException, RefusedException {
-    TypedCells typed = new TypedCells(Pasting.season(desk.view("").reading().written()));
-    LocalDate chosen = asked.text("day").isBlank() ? null : asked.date("day", typed);
+    TypedCells typed =
+        new TypedCells(Readings.season(desk.view("").reading().written()).orElse(null));
+    LocalDate chosen = asked.text("day").isBlank() ? null : typed.date(asked, "day");
     return new Readings.Day(
         chosen, asked.isTrue("clock"), asked.isTrue("winter"), asked.isTrue("overfull"));
   }
 
   private static JsonObject told(Folder.Saved saved) {
     JsonObject done = new JsonObject();
-    done.add("written", names(saved.written()));
-    done.add("kept", names(saved.kept()));
+    done.add("written", Reply.words(saved.written()));
+    done.add("kept", Reply.words(saved.kept()));
     return done;
   }
 
-  private static JsonArray names(Collection<String> names) {
-    JsonArray array = new JsonArray();
-    names.forEach(array::add);
-    return array;
-  }
-
   private JsonArray saved(List<Path> files) {
-    return names(files.stream().map(desk.folder()::name).toList());
+    return Reply.words(files.stream().map(desk.folder()::name).toList());
   }
 
   @Override

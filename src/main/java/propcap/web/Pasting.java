@@ -3,7 +3,6 @@ package propcap.web;
 import com.google.gson.Gson;
 import com.google.gson.JsonObject;
 import java.io.IOException;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -15,10 +14,15 @@ import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import propcap.farm.Season;
 import propcap.files.edit.ScenarioEditor;
 import propcap.files.scenario.WrittenScenario;
-import propcap.web.PastedDates.Order;
+import propcap.web.desk.Readings;
+import propcap.web.request.RefusedException;
+import propcap.web.request.RequestFields;
+import propcap.web.typed.PastedDates;
+import propcap.web.typed.PastedDates.Order;
+import propcap.web.typed.PastedHeading;
+import propcap.web.typed.PastedPlan;
 
 /**
  * A table copied in a spreadsheet, put into the sowing plan: what it would change, what is wrong
@@ -77,7 +81,7 @@ final class Pasting {
                 columns(),
                 columns.isEmpty() ? List.of() : chosen(columns),
                 Optional.ofNullable(order),
-                season(written)));
+                Readings.season(written).orElse(null)));
     if (pasted.rows().size() > MOST_ROWS) {
       throw RefusedException.bad("more than " + MOST_ROWS + " rows at once");
     }
@@ -99,15 +103,6 @@ final class Pasting {
     Set<String> columns = new HashSet<>(PastedHeading.COLUMNS);
     written.sowings().forEach(sowing -> columns.addAll(sowing.cells().keySet()));
     return columns;
-  }
-
-  /** The season; null where it cannot be read. */
-  static @Nullable Season season(WrittenScenario written) {
-    Optional<LocalDate> start = Readings.seasonDay(written, "start");
-    Optional<LocalDate> end = Readings.seasonDay(written, "end");
-    return start.isPresent() && end.isPresent() && !end.get().isBefore(start.get())
-        ? new Season(start.get(), end.get())
-        : null;
   }
 
   private static List<Integer> rows(RequestFields asked) throws RefusedException {
@@ -227,11 +222,11 @@ final class Pasting {
   }
 
   /** Puts faults of the plan as it would be beside the cells; what belongs to none is returned. */
-  List<Told> blame(List<Told> faults) {
+  List<FieldFault> blame(List<FieldFault> faults) {
     Map<Integer, Target> byRow = new HashMap<>();
     targets.forEach(target -> byRow.put(target.row(), target));
-    List<Told> others = new ArrayList<>();
-    for (Told fault : faults) {
+    List<FieldFault> others = new ArrayList<>();
+    for (FieldFault fault : faults) {
       Target target = fault.list().equals("sowings") ? byRow.get(fault.row()) : null;
       if (target == null) {
         others.add(fault);
@@ -271,7 +266,7 @@ final class Pasting {
       List<Target> rows) {}
 
   /** What the page shows of it, beside faults that belong to no cell. */
-  JsonObject told(List<Told> others) {
+  JsonObject told(List<FieldFault> others) {
     return new Gson()
         .toJsonTree(
             new Shown(
@@ -279,7 +274,7 @@ final class Pasting {
                 pasted.columns(),
                 pasted.leftOut(),
                 PastedHeading.COLUMNS,
-                others.stream().map(Told::words).distinct().toList(),
+                others.stream().map(FieldFault::words).distinct().toList(),
                 pasted.unclear().map(this::eitherWay).orElse(null),
                 targets.stream().filter(Target::isNew).count(),
                 targets.stream().filter(t -> !t.isNew() && t.isChange()).count(),
@@ -298,7 +293,9 @@ final class Pasting {
     Map<String, String> either = new LinkedHashMap<>();
     either.put("text", date);
     ORDERS.forEach(
-        (word, order) -> either.put(word, new PastedDates(order, season(written)).read(date)));
+        (word, order) ->
+            either.put(
+                word, new PastedDates(order, Readings.season(written).orElse(null)).read(date)));
     return either;
   }
 }

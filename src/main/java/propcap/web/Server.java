@@ -16,6 +16,10 @@ import java.util.concurrent.TimeUnit;
 import org.jspecify.annotations.Nullable;
 import propcap.disk.CannotWriteException;
 import propcap.study.RunSettings;
+import propcap.web.desk.Desk;
+import propcap.web.request.RefusedException;
+import propcap.web.request.Reply;
+import propcap.web.request.RequestFields;
 
 /**
  * The page's server, on this machine's loopback address alone, but for what is shared to be read.

@@ -3,6 +3,8 @@ package propcap.web;
 import com.sun.net.httpserver.HttpExchange;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
+import propcap.web.request.RefusedException;
+import propcap.web.request.Reply;
 
 /**
  * What phones in the same network may read, by a link that nobody can guess; nothing changes it.

@@ -12,8 +12,10 @@ import propcap.farm.Scenario;
 import propcap.farm.SoFar;
 import propcap.files.edit.CsvText;
 import propcap.files.scenario.WrittenScenario;
-import propcap.files.text.UnsavedTexts;
 import propcap.report.PageWords;
+import propcap.web.desk.DeskView;
+import propcap.web.desk.Readings;
+import propcap.web.request.RefusedException;
 
 /**
  * What the page shows of the season so far.
@@ -81,7 +83,7 @@ record SoFarTab(
       String countedUntil,
       double standWindow) {}
 
-  static SoFarTab of(Desk.View view) {
+  static SoFarTab of(DeskView view) {
     Optional<Path> file = view.reading().written().logFile();
     Optional<Scenario> scenario = view.reading().scenario();
     SoFar soFar = scenario.map(Scenario::soFar).orElse(null);
@@ -107,7 +109,7 @@ record SoFarTab(
             : StandingTrays.of(scenario.orElseThrow(), soFar));
   }
 
-  private static String readOnly(Desk.View view, Path log) {
+  private static String readOnly(DeskView view, Path log) {
     try {
       var unused = view.folder().inside(log);
       return "";
@@ -123,7 +125,7 @@ record SoFarTab(
     }
   }
 
-  private static String whyToday(Desk.View view) {
+  private static String whyToday(DeskView view) {
     LocalDate today = view.today();
     String isHeld =
         held(today, view.reading().written()).equals(today)
@@ -149,10 +151,9 @@ record SoFarTab(
   }
 
   /** None where it cannot be written in; why, its reader tells. */
-  private static List<String> columns(Desk.View view, Path file) {
+  private static List<String> columns(DeskView view, Path file) {
     try {
-      var texts = new UnsavedTexts(view.draft().texts(), view.folder().disk());
-      return CsvText.columns(texts.text(file));
+      return CsvText.columns(view.texts().text(file));
     } catch (IOException | IllegalArgumentException e) {
       return List.of();
     }
@@ -173,11 +174,10 @@ record SoFarTab(
       return "";
     }
     int trays = (int) soFar.trays().stream().filter(t -> !t.isGone()).count();
-    return "From "
-        + PageWords.day(soFar.today(), scenario.orElseThrow().season())
-        + " on: "
-        + PageWords.plural(trays, "tray")
-        + (trays == 1 ? " stands" : " stand")
-        + " in the house.";
+    return "From %s on: %s %s in the house."
+        .formatted(
+            PageWords.day(soFar.today(), scenario.orElseThrow().season()),
+            PageWords.plural(trays, "tray"),
+            trays == 1 ? "stands" : "stand");
   }
 }

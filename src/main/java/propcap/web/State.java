@@ -5,25 +5,29 @@ import com.google.gson.JsonArray;
 import com.google.gson.JsonObject;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import propcap.farm.PlaceKind;
 import propcap.farm.Scenario;
 import propcap.files.scenario.WrittenScenario;
 import propcap.files.text.Fault;
+import propcap.files.text.OnDisk;
 import propcap.files.weather.ExampleWeather;
 import propcap.report.Defaults;
+import propcap.web.desk.DeskView;
+import propcap.web.desk.Folder;
+import propcap.web.question.Questions;
+import propcap.web.request.Reply;
 
 /** What the page shows of the desk, as JSON. */
 final class State {
-  private final Desk.View view;
+  private final DeskView view;
 
-  private State(Desk.View view) {
+  private State(DeskView view) {
     this.view = view;
   }
 
-  static JsonObject of(Desk.View view) throws IOException {
+  static JsonObject of(DeskView view) throws IOException {
     return new State(view).json();
   }
 
@@ -33,18 +37,19 @@ final class State {
     json.addProperty("version", view.version());
     json.addProperty("base", folder.name(view.scenario()));
     json.addProperty("shown", folder.name(view.shown()));
-    json.add("scenarios", names(view.scenarios().stream().map(folder::name).toList()));
-    json.add("titles", names(view.titles()));
+    json.add("scenarios", Reply.words(view.scenarios().stream().map(folder::name).toList()));
+    json.add("titles", Reply.words(view.titles()));
     json.add(
         "changed",
-        names(view.draft().texts().keySet().stream().map(folder::name).sorted().toList()));
-    json.add("conflicts", names(view.conflicts().stream().map(folder::name).toList()));
+        Reply.words(view.texts().texts().keySet().stream().map(folder::name).sorted().toList()));
+    json.add("conflicts", Reply.words(view.conflicts().stream().map(folder::name).toList()));
     json.addProperty("canUndo", view.canUndo());
     json.addProperty("canRedo", view.canRedo());
     json.addProperty("isRestored", view.isRestored());
-    json.add("files", names(folder.scenarios()));
-    json.add("records", names(folder.records()));
-    json.add("kinds", names(List.of(PlaceKind.values()).stream().map(PlaceKind::word).toList()));
+    json.add("files", Reply.words(folder.scenarios()));
+    json.add("records", Reply.words(folder.records()));
+    json.add(
+        "kinds", Reply.words(List.of(PlaceKind.values()).stream().map(PlaceKind::word).toList()));
     json.add(
         "defaults",
         new Gson()
@@ -72,23 +77,17 @@ final class State {
     if (named == null) {
       return false;
     }
-    Path record = named.file().toAbsolutePath().resolveSibling(named.text()).normalize();
-    return !view.draft().texts().containsKey(record)
+    Path record = named.spot().file().toAbsolutePath().resolveSibling(named.text()).normalize();
+    return !view.texts().texts().containsKey(record)
         && ExampleWeather.is(view.folder().disk().shown(record));
   }
 
-  private static JsonArray names(Collection<String> names) {
-    JsonArray array = new JsonArray();
-    names.forEach(array::add);
-    return array;
-  }
-
   private static String years(Scenario scenario) {
-    return scenario.weather().size()
-        + " whole years, "
-        + scenario.weather().get(0).year()
-        + " to "
-        + scenario.weather().get(scenario.weather().size() - 1).year();
+    return "%s whole years, %s to %s"
+        .formatted(
+            scenario.weather().size(),
+            scenario.weather().get(0).year(),
+            scenario.weather().get(scenario.weather().size() - 1).year());
   }
 
   private JsonArray entries(List<WrittenScenario.Entry> entries) {
@@ -106,25 +105,25 @@ final class State {
         .forEach(
             (key, cell) -> {
               cells.addProperty(key, cell.text());
-              if (isOwn(cell.file())) {
+              if (isOwn(cell.spot().file())) {
                 own.add(key);
               }
             });
     JsonObject json = new JsonObject();
     json.addProperty("name", entry.name());
-    json.addProperty("isOwn", isOwn(entry.file()));
+    json.addProperty("isOwn", isOwn(entry.spot().file()));
     json.add("cells", cells);
     json.add("own", own);
     return json;
   }
 
   private boolean isOwn(Path file) {
-    return file.toAbsolutePath().normalize().equals(view.shown());
+    return OnDisk.key(file).equals(view.shown());
   }
 
   private static JsonArray told(List<Fault> faults, WrittenScenario written) {
     return new Gson()
-        .toJsonTree(faults.stream().map(fault -> Told.of(fault, written)).toList())
+        .toJsonTree(faults.stream().map(fault -> FieldFault.of(fault, written)).toList())
         .getAsJsonArray();
   }
 }

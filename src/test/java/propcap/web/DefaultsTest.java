@@ -14,6 +14,7 @@ import propcap.files.edit.ScenarioEditor;
 import propcap.files.scenario.ScenarioReader;
 import propcap.files.text.UnsavedTexts;
 import propcap.report.Defaults;
+import propcap.web.desk.Desk;
 
 /** What the page shows in grey is what an empty field means. */
 class DefaultsTest {

@@ -10,6 +10,8 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import propcap.disk.FailingDisk;
+import propcap.web.desk.Desk;
+import propcap.web.request.RequestFields;
 
 /** How often a change on the page goes to the disk. */
 class EditReadsTest {

@@ -14,15 +14,15 @@ import java.util.Map;
 import java.util.TreeMap;
 
 /** The tests' example in a folder of its own, small enough to be simulated at once. */
-final class Farm {
-  static final String PLAN =
+public final class Farm {
+  public static final String PLAN =
       """
       id,crop,lot,sow,trays,plants-needed,bed-from,bed-by,bed-until,resow-until
       cabbage-1,cabbage,,2027-02-20,12,960,2027-04-15,2027-05-10,,
       lettuce-1,lettuce,,2027-03-01,12,880,2027-04-15,2027-05-05,,
       """;
 
-  static final String SCENARIO =
+  public static final String SCENARIO =
       """
       # The spring at a small farm, for tests.
       name: Small spring
@@ -43,7 +43,7 @@ final class Farm {
   private Farm() {}
 
   /** Writes it, and gives the scenario's file. */
-  static Path in(Path folder) throws IOException {
+  public static Path in(Path folder) throws IOException {
     Path example = Path.of("src/test/resources/propcap/example");
     List<String> weather = Files.readAllLines(example.resolve("weather.csv"));
     Files.write(folder.resolve("weather.csv"), weather.subList(0, ROWS_OF_WEATHER));
@@ -56,7 +56,7 @@ final class Farm {
   }
 
   /** What lies in a folder and below: a digest for each file. */
-  static Map<String, String> files(Path folder) throws IOException {
+  public static Map<String, String> files(Path folder) throws IOException {
     Map<String, String> files = new TreeMap<>();
     Files.walkFileTree(
         folder,

@@ -16,6 +16,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import propcap.web.desk.Desk;
+import propcap.web.desk.Readings;
+import propcap.web.request.RefusedException;
 
 /** From which day the page goes on when it is opened, and why it says so. */
 class LogDayTest {
@@ -99,7 +102,7 @@ class LogDayTest {
   @Test
   void theClocksDayCanBeChosenAllTheSameAndIsHeldWithinTheSeason() throws Exception {
     Desk desk = new Desk(scenario, on("2026-11-26"));
-    desk.choose(Readings.Day.ofClock());
+    desk.choose(new Readings.Day(null, true, false, false));
     assertThat(tab(desk).today()).isEqualTo("2027-01-11");
     assertThat(tab(desk).isClock()).isTrue();
     assertThat(tab(desk).whyToday())

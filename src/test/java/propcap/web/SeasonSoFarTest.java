@@ -23,6 +23,8 @@ import propcap.files.scenario.ScenarioReader;
 import propcap.files.scenario.SoFarAsked;
 import propcap.files.text.UnsavedTexts;
 import propcap.study.forecast.Forecasting;
+import propcap.web.desk.Desk;
+import propcap.web.question.Outlook;
 
 /** The log of the season kept on the page, and the forecast that goes on from it. */
 class SeasonSoFarTest extends Served {

@@ -62,7 +62,7 @@ final class CopiedCrop {
   }
 
   private String into(String list) {
-    Optional<String> inLines = YamlText.withLines(list, "crops", lines);
+    Optional<String> inLines = YamlItems.withLines(list, "crops", lines);
     if (inLines.isEmpty()) {
       // No comment can stand beside a number in braces: the key says which sources the crop has.
       newSources.add("#   " + entry.crop().name() + ": " + String.join(" ", tags));

@@ -93,15 +93,7 @@ public final class CropListWriter {
   private static FaultsException withNewValues(Faults faults) {
     return new FaultsException(
         faults.sorted().stream()
-            .map(
-                f ->
-                    new Fault(
-                        f.file(),
-                        f.line(),
-                        f.column(),
-                        "with the new values " + f.found(),
-                        f.right(),
-                        f.about()))
+            .map(f -> new Fault(f.spot(), "with the new values " + f.found(), f.right(), f.about()))
             .toList());
   }
 }

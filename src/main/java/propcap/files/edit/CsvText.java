@@ -72,7 +72,7 @@ public final class CsvText {
   }
 
   /** The text with fields changed by column, in the rows that start on these lines. */
-  public static String set(String text, Map<Integer, Map<String, String>> changes) {
+  static String set(String text, Map<Integer, Map<String, String>> changes) {
     CsvText csv = new CsvText(text);
     String changed = text;
     // From the end, so that what comes before stays where it is.
@@ -104,7 +104,7 @@ public final class CsvText {
   }
 
   /** The text with one row more at its end. */
-  public static String add(String text, Map<String, String> fields) {
+  static String add(String text, Map<String, String> fields) {
     return add(text, List.of(fields));
   }
 
@@ -119,7 +119,7 @@ public final class CsvText {
   }
 
   /** The text without the row that starts on a line. */
-  public static String remove(String text, int line) {
+  static String remove(String text, int line) {
     CsvText csv = new CsvText(text);
     Row row = csv.row(line);
     int end = text.startsWith("\r\n", row.to()) ? row.to() + 2 : row.to() + 1;

@@ -35,8 +35,17 @@ final class EditedKeys {
     return given;
   }
 
+  /** The text with these keys put one by one, so that they end up in a map of their own. */
+  static String put(String text, List<Step> above, Map<String, String> keys) {
+    String changed = text;
+    for (Map.Entry<String, Object> key : nested(given(keys)).entrySet()) {
+      changed = YamlText.set(changed, Step.below(above, Step.to(key.getKey())), key.getValue());
+    }
+    return changed;
+  }
+
   @SuppressWarnings("unchecked")
-  static Map<String, Object> nested(Map<String, String> keys) {
+  private static Map<String, Object> nested(Map<String, String> keys) {
     Map<String, Object> nested = new LinkedHashMap<>();
     keys.forEach(
         (key, text) -> {

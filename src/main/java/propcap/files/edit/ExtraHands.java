@@ -18,12 +18,8 @@ final class ExtraHands {
   static String set(String text, WrittenScenario written, int row, Map<String, String> keys) {
     String changed = own(text, written);
     for (Map.Entry<String, String> key : keys.entrySet()) {
-      List<Step> path = new ArrayList<>(row(changed, row));
-      path.add(Step.to(key.getKey()));
-      changed =
-          key.getValue().isEmpty()
-              ? YamlText.remove(changed, path)
-              : YamlText.set(changed, path, key.getValue());
+      List<Step> path = Step.below(row(changed, row), Step.to(key.getKey()));
+      changed = YamlText.put(changed, path, key.getValue());
     }
     return changed;
   }
@@ -31,9 +27,8 @@ final class ExtraHands {
   /** The text with a row more. */
   static String add(String text, WrittenScenario written, Map<String, String> keys) {
     String own = own(text, written);
-    List<Step> path = new ArrayList<>(EXTRA);
-    path.add(Step.toRow(rows(written).size()));
-    return YamlText.set(own, path, EditedKeys.given(keys));
+    List<Step> row = Step.below(EXTRA, Step.toRow(rows(written).size()));
+    return YamlText.set(own, row, EditedKeys.given(keys));
   }
 
   /** The text without a row. */
@@ -43,8 +38,7 @@ final class ExtraHands {
   }
 
   private static List<Step> row(String text, int row) {
-    List<Step> path = new ArrayList<>(EXTRA);
-    path.add(Step.toRow(row));
+    List<Step> path = Step.below(EXTRA, Step.toRow(row));
     if (!YamlText.has(text, path)) {
       throw new IllegalArgumentException("there are no extra people in row " + (row + 1));
     }

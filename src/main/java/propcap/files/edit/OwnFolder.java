@@ -3,6 +3,7 @@ package propcap.files.edit;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import propcap.files.text.OnDisk;
 import propcap.files.text.UnsavedTexts;
 
 /** A scenario's folder: only what lies in it is changed, for what lies elsewhere others may use. */
@@ -15,7 +16,7 @@ record OwnFolder(Path path) {
   boolean holds(Path file) throws IOException {
     return Files.exists(file)
         ? file.toRealPath().startsWith(path.toRealPath())
-        : file.toAbsolutePath().normalize().startsWith(path);
+        : OnDisk.key(file).startsWith(path);
   }
 
   /** A new file for what a scenario names by a key. */

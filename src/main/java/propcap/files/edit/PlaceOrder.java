@@ -82,7 +82,7 @@ final class PlaceOrder {
     if (!YamlText.has(text, List.of(Step.to("extends")))) {
       return second + " is written as a place like another (like: ...), which must stand above it";
     }
-    return order.indexOf(first) == 0 && YamlText.has(text, place(second))
+    return order.indexOf(first) == 0 && YamlText.has(text, PlaceKeys.of(second))
         ? "a scenario that changes another puts "
             + second
             + " behind a place of that, and not first"
@@ -110,18 +110,14 @@ final class PlaceOrder {
     return above < 0 ? null : after(from, second, order.get(above));
   }
 
-  private static List<Step> place(String name) {
-    return List.of(Step.to(PLACES), Step.toItem("name", name));
-  }
-
   private static @Nullable String after(String from, String name, String other) {
-    return YamlText.has(from, place(name))
-        ? YamlText.set(from, EditedKeys.path(place(name), "after"), other)
+    return YamlText.has(from, PlaceKeys.of(name))
+        ? YamlText.set(from, EditedKeys.path(PlaceKeys.of(name), "after"), other)
         : null;
   }
 
   private static String without(String from, String name) {
-    return YamlText.remove(from, EditedKeys.path(place(name), "after"));
+    return YamlText.remove(from, EditedKeys.path(PlaceKeys.of(name), "after"));
   }
 
   /** All in the order of the list, and nothing said by {@code after}. */

@@ -17,6 +17,7 @@ import propcap.files.scenario.ScenarioReader;
 import propcap.files.text.Fault;
 import propcap.files.text.Faults;
 import propcap.files.text.Node;
+import propcap.files.text.OnDisk;
 import propcap.files.text.SourceText;
 import propcap.files.text.UnsavedTexts;
 
@@ -95,7 +96,7 @@ final class PlaceRename {
         rename(used(each), changed);
       }
       for (Path other : others) {
-        if (used(other).stream().anyMatch(u -> changed.containsKey(key(u.file())))) {
+        if (used(other).stream().anyMatch(u -> changed.containsKey(OnDisk.key(u.file())))) {
           family.add(other);
         }
       }
@@ -107,10 +108,6 @@ final class PlaceRename {
       requireNoNewFault(each);
     }
     return after;
-  }
-
-  private static Path key(Path file) {
-    return file.toAbsolutePath().normalize();
   }
 
   private void requireNoNewFault(Path scenario) {
@@ -150,7 +147,7 @@ final class PlaceRename {
 
   private void rename(List<Used> files, Map<Path, String> changed) throws IOException {
     for (Used used : files) {
-      Path file = key(used.file());
+      Path file = OnDisk.key(used.file());
       if (changed.containsKey(file) || !before.has(file)) {
         continue;
       }
@@ -188,7 +185,7 @@ final class PlaceRename {
 
   /** A list that lies elsewhere may be read by others: it is copied, and the copy named. */
   private void copy(Used used, String renamed, Map<Path, String> changed) throws IOException {
-    Path scenario = key(used.namedIn());
+    Path scenario = OnDisk.key(used.namedIn());
     boolean isList = used.part() == Part.CROPS || used.part() == Part.SOWINGS;
     if (!isList || !folder.holds(scenario)) {
       throw new IllegalArgumentException(
@@ -199,7 +196,7 @@ final class PlaceRename {
     }
     String key = used.part() == Part.CROPS ? "crops" : "sowings";
     String ending = used.part() == Part.CROPS ? ".yaml" : ".csv";
-    Path copy = key(folder.free(before, scenario, key, ending));
+    Path copy = OnDisk.key(folder.free(before, scenario, key, ending));
     String text = changed.getOrDefault(scenario, before.text(scenario));
     String namesCopy =
         YamlText.set(text, List.of(Step.to(key)), String.valueOf(copy.getFileName()));

@@ -1,6 +1,5 @@
 package propcap.files.edit;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -30,12 +29,13 @@ final class PlanChanges {
     String changed = text;
     for (Map.Entry<String, String> column : columns.entrySet()) {
       if (!column.getKey().equals("id")) {
-        changed = YamlText.set(changed, path(item, column.getKey()), column.getValue());
+        changed =
+            YamlText.set(changed, Step.below(item, Step.to(column.getKey())), column.getValue());
       }
     }
     // Last, for the item is found by it.
     return isAdded && columns.containsKey("id")
-        ? YamlText.set(changed, path(item, "add"), columns.getOrDefault("id", ""))
+        ? YamlText.set(changed, Step.below(item, Step.to("add")), columns.getOrDefault("id", ""))
         : changed;
   }
 
@@ -74,11 +74,5 @@ final class PlanChanges {
     return isAddedHere
         ? changed
         : YamlText.set(changed, List.of(SOWINGS, Step.toItem("remove", id)), Map.of());
-  }
-
-  private static List<Step> path(List<Step> item, String key) {
-    List<Step> path = new ArrayList<>(item);
-    path.add(Step.to(key));
-    return path;
   }
 }

@@ -15,6 +15,7 @@ import propcap.files.log.LogRow;
 import propcap.files.scenario.CropBook;
 import propcap.files.scenario.SowingPlan;
 import propcap.files.scenario.WrittenScenario;
+import propcap.files.text.OnDisk;
 import propcap.files.text.UnsavedTexts;
 
 /**
@@ -23,9 +24,6 @@ import propcap.files.text.UnsavedTexts;
  * scenario's folder is copied beside the scenario first, for others may use it.
  */
 public final class ScenarioEditor {
-  /** The columns that every sowing plan has, in their order. */
-  public static final List<String> PLAN_COLUMNS = SowingPlan.COLUMNS;
-
   private final Path scenario;
   private final OwnFolder folder;
   private UnsavedTexts unsaved;
@@ -33,7 +31,7 @@ public final class ScenarioEditor {
   private @Nullable WrittenScenario written;
 
   public ScenarioEditor(Path scenario, UnsavedTexts unsaved) {
-    this.scenario = scenario.toAbsolutePath().normalize();
+    this.scenario = OnDisk.key(scenario);
     this.folder = OwnFolder.of(this.scenario);
     this.unsaved = unsaved;
   }
@@ -85,61 +83,22 @@ public final class ScenarioEditor {
 
   /** Puts a key of a place, such as {@code climate.constant}; an empty text takes it out. */
   public void setPlace(String name, String key, String text) throws IOException {
-    List<Step> place = List.of(Step.to("places"), Step.toItem("name", name));
-    List<Step> path = EditedKeys.path(place, key);
-    boolean isClimate = key.startsWith("climate.");
-    if (isClimate && !YamlText.has(unsaved.text(scenario), EditedKeys.path(place, "climate"))) {
-      // A scenario that changes a climate writes all of it.
-      Map<String, String> climate = climateOf(name);
-      climate.put(key.substring("climate.".length()), text);
-      setClimate(name, climate);
-    } else {
-      put(scenario, path, text);
-    }
-  }
-
-  private Map<String, String> climateOf(String name) {
-    Map<String, String> climate = new LinkedHashMap<>();
-    written().places().stream()
-        .filter(p -> p.name().equals(name))
-        .forEach(
-            p ->
-                p.cells()
-                    .forEach(
-                        (key, cell) -> {
-                          if (key.startsWith("climate.")) {
-                            climate.put(key.substring("climate.".length()), cell.text());
-                          }
-                        }));
-    return climate;
+    write(scenario, PlaceKeys.set(unsaved.text(scenario), written(), name, key, text));
   }
 
   /** Puts a place's climate as a whole. */
   public void setClimate(String name, Map<String, String> climate) throws IOException {
-    Map<String, String> given = EditedKeys.given(climate);
-    put(
-        scenario,
-        List.of(Step.to("places"), Step.toItem("name", name), Step.to("climate")),
-        given.isEmpty() ? "" : given);
+    write(scenario, PlaceKeys.setClimate(unsaved.text(scenario), name, climate));
   }
 
   /** Adds a place with these keys, its name among them. */
   public void addPlace(Map<String, String> keys) throws IOException {
-    String name = keys.getOrDefault("name", "");
-    List<Step> place = List.of(Step.to("places"), Step.toItem("name", name));
-    Map<String, Object> nested = EditedKeys.nested(EditedKeys.given(keys));
-    nested.remove("name");
-    // The keys are put one by one, so that they end up in a map of their own.
-    for (Map.Entry<String, Object> key : nested.entrySet()) {
-      List<Step> path = new ArrayList<>(place);
-      path.add(Step.to(key.getKey()));
-      put(scenario, path, key.getValue());
-    }
+    write(scenario, PlaceKeys.add(unsaved.text(scenario), keys));
   }
 
   /** Takes a place out that the scenario itself has written. */
   public void removePlace(String name) throws IOException {
-    put(scenario, List.of(Step.to("places"), Step.toItem("name", name)), "");
+    put(scenario, PlaceKeys.of(name), "");
   }
 
   /**
@@ -162,17 +121,13 @@ public final class ScenarioEditor {
   /** Puts a key of a crop, such as {@code emergence.at}; an empty text takes it out. */
   public void setCrop(String name, String key, String text) throws IOException {
     Path list = cropList();
-    List<Step> crop = List.of(Step.to("crops"), Step.to(name));
-    put(list, EditedKeys.path(crop, key), EditedKeys.value(key, text));
+    put(list, EditedKeys.path(crop(name), key), EditedKeys.value(key, text));
   }
 
   /** Adds a crop with these keys. */
   public void addCrop(String name, Map<String, String> keys) throws IOException {
     Path list = cropList();
-    Map<String, Object> nested = EditedKeys.nested(EditedKeys.given(keys));
-    for (Map.Entry<String, Object> key : nested.entrySet()) {
-      put(list, List.of(Step.to("crops"), Step.to(name), Step.to(key.getKey())), key.getValue());
-    }
+    write(list, EditedKeys.put(unsaved.text(list), crop(name), keys));
   }
 
   /**
@@ -183,6 +138,10 @@ public final class ScenarioEditor {
   public void copyCrop(CropBook.Entry entry, List<String> places) throws IOException {
     Path list = cropList();
     write(list, CopiedCrop.into(unsaved.text(list), entry, places));
+  }
+
+  private static List<Step> crop(String name) {
+    return List.of(Step.to("crops"), Step.to(name));
   }
 
   private Path cropList() throws IOException {
@@ -213,7 +172,7 @@ public final class ScenarioEditor {
     Path file = ownPlan();
     List<WrittenScenario.Entry> own = written().sowings();
     Map<Integer, Map<String, String>> lines = new LinkedHashMap<>();
-    rows.forEach((row, columns) -> lines.put(own.get(row).line(), columns));
+    rows.forEach((row, columns) -> lines.put(own.get(row).spot().line(), columns));
     write(file, CsvText.set(unsaved.text(file), lines));
   }
 
@@ -223,7 +182,7 @@ public final class ScenarioEditor {
   }
 
   private boolean isAddedHere(WrittenScenario.Entry sowing) {
-    return sowing.file().toAbsolutePath().normalize().equals(scenario);
+    return OnDisk.key(sowing.spot().file()).equals(scenario);
   }
 
   /** Adds a sowing at the plan's end. */
@@ -255,7 +214,7 @@ public final class ScenarioEditor {
       return;
     }
     Path own = ownPlan();
-    write(own, CsvText.remove(unsaved.text(own), written().sowings().get(row).line()));
+    write(own, CsvText.remove(unsaved.text(own), written().sowings().get(row).spot().line()));
   }
 
   /** A scenario takes a whole plan of its own where a change to another's can't be told by ids. */
@@ -287,7 +246,7 @@ public final class ScenarioEditor {
     if (named == null) {
       throw new IOException(key + " names no file");
     }
-    Path file = named.file().resolveSibling(named.text());
+    Path file = named.spot().file().resolveSibling(named.text());
     if (folder.holds(file)) {
       return file;
     }
@@ -304,7 +263,7 @@ public final class ScenarioEditor {
   /** Whether the scenario's own file names a file under a key. */
   private boolean isNamedHere(String key) {
     WrittenScenario.Cell cell = written().head().cells().get(key);
-    return cell != null && cell.file().toAbsolutePath().normalize().equals(scenario);
+    return cell != null && OnDisk.key(cell.spot().file()).equals(scenario);
   }
 
   private WrittenScenario written() {
@@ -332,7 +291,7 @@ public final class ScenarioEditor {
   /** Takes a row out of the log of this season, by its number there. */
   public void removeLogRow(int row) throws IOException {
     Path log = log();
-    write(log, CsvText.remove(unsaved.text(log), written().log().get(row).line()));
+    write(log, CsvText.remove(unsaved.text(log), written().log().get(row).spot().line()));
   }
 
   /** Begins a log of this season in a new file beside the scenario, which names it from now on. */
@@ -357,8 +316,6 @@ public final class ScenarioEditor {
   }
 
   private void put(Path file, List<Step> path, Object value) throws IOException {
-    String before = unsaved.text(file);
-    write(
-        file, value.equals("") ? YamlText.remove(before, path) : YamlText.set(before, path, value));
+    write(file, YamlText.put(unsaved.text(file), path, value));
   }
 }

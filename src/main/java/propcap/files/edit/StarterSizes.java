@@ -1,6 +1,5 @@
 package propcap.files.edit;
 
-import java.util.ArrayList;
 import java.util.List;
 import propcap.files.edit.YamlText.Step;
 
@@ -12,7 +11,8 @@ import propcap.files.edit.YamlText.Step;
  * @param hardening outdoors
  */
 public record StarterSizes(int onHeat, int onTables, int hardening) {
-  private static final int MOST = 99_999;
+  /** More trays than these no first farm has. */
+  public static final int MOST = 99_999;
 
   public StarterSizes {
     for (int spaces : List.of(onHeat, onTables, hardening)) {
@@ -35,7 +35,7 @@ public record StarterSizes(int onHeat, int onTables, int hardening) {
   }
 
   private String scenario(String text) {
-    String sized = YamlText.remove(text, place("Chamber"));
+    String sized = YamlText.remove(text, PlaceKeys.of("Chamber"));
     String notes =
         sized.replace(
             "The 8 % and 2 % here are planning defaults", "The 2 % here is a planning default");
@@ -43,12 +43,7 @@ public record StarterSizes(int onHeat, int onTables, int hardening) {
   }
 
   private static String spaces(String text, String name, int spaces) {
-    List<Step> path = new ArrayList<>(place(name));
-    path.add(Step.to("spaces"));
-    return YamlText.set(text, path, Integer.toString(spaces));
-  }
-
-  private static List<Step> place(String name) {
-    return List.of(Step.to("places"), Step.toItem("name", name));
+    return YamlText.set(
+        text, Step.below(PlaceKeys.of(name), Step.to("spaces")), Integer.toString(spaces));
   }
 }

@@ -14,8 +14,8 @@ import org.snakeyaml.engine.v2.nodes.ScalarNode;
 import org.snakeyaml.engine.v2.nodes.SequenceNode;
 
 /**
- * The pieces of a YAML file's text that are named alike, or stand in one list, changed together;
- * all else stays as it was, to the byte.
+ * The pieces of a YAML file's text that are named alike, or stand in one list, changed together,
+ * and whole entries put in as lines; all else stays as it was, to the byte.
  */
 final class YamlItems {
   private final String text;
@@ -114,6 +114,45 @@ final class YamlItems {
         + text.substring(to, nextFrom)
         + text.substring(from, to)
         + text.substring(nextTo);
+  }
+
+  /**
+   * The text with an entry at the end of a map, in lines as they are given, below an empty one.
+   *
+   * @param key of the map; it is begun where there is none
+   * @param lines indented by two
+   * @return empty where the map stands in braces, in which no lines can be put
+   */
+  static Optional<String> withLines(String text, String key, List<String> lines) {
+    return new YamlItems(text).withLines(key, lines);
+  }
+
+  private Optional<String> withLines(String key, List<String> lines) {
+    if (root.getFlowStyle() == FlowStyle.FLOW) {
+      return Optional.empty();
+    }
+    Optional<NodeTuple> tuple = YamlText.tuple(root, key);
+    if (tuple.isEmpty()) {
+      return Optional.of(spans.putLine(spans.end(root), key + ":" + joined(2, lines)));
+    }
+    Node value = tuple.get().getValueNode();
+    if (value instanceof MappingNode map && !map.getValue().isEmpty()) {
+      return map.getFlowStyle() == FlowStyle.FLOW
+          ? Optional.empty()
+          : Optional.of(spans.putLine(spans.end(map), joined(spans.column(map), lines)));
+    }
+    int colon = spans.afterColon(tuple.get().getKeyNode(), value);
+    String emptied = spans.put(colon, Math.max(colon, spans.end(value)), "");
+    return Optional.of(new YamlSpans(emptied).putLine(colon, joined(2, lines)));
+  }
+
+  private String joined(int column, List<String> lines) {
+    StringBuilder joined = new StringBuilder();
+    for (String line : lines) {
+      joined.append(spans.newLine());
+      joined.append(line.isBlank() ? "" : " ".repeat(column) + line.substring(2));
+    }
+    return joined.toString();
   }
 
   /** Where the lines of an item begin, with the comments right above it. */

@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.snakeyaml.engine.v2.api.LoadSettings;
 import org.snakeyaml.engine.v2.api.lowlevel.Compose;
@@ -38,6 +39,11 @@ public final class YamlText {
 
     static Step toRow(int row) {
       return new Step("", Optional.empty(), row);
+    }
+
+    /** A way that goes on where another ends. */
+    static List<Step> below(List<Step> above, Step last) {
+      return Stream.concat(above.stream(), Stream.of(last)).toList();
     }
 
     private boolean isToItem() {
@@ -84,53 +90,19 @@ public final class YamlText {
     return new YamlText(text).with(path, value);
   }
 
+  /** The text with a value put; an empty one takes out what stands there. */
+  static String put(String text, List<Step> path, Object value) {
+    return value.equals("") ? remove(text, path) : set(text, path, value);
+  }
+
   /** The text without what is at the end of a path, and without what is then left empty. */
-  public static String remove(String text, List<Step> path) {
+  static String remove(String text, List<Step> path) {
     return new YamlText(text).without(path);
   }
 
   /** Whether there is something at the end of a path. */
-  public static boolean has(String text, List<Step> path) {
+  static boolean has(String text, List<Step> path) {
     return new YamlText(text).find(path).isPresent();
-  }
-
-  /**
-   * The text with an entry at the end of a map, in lines as they are given, below an empty one.
-   *
-   * @param key of the map; it is begun where there is none
-   * @param lines indented by two
-   * @return empty where the map stands in braces, in which no lines can be put
-   */
-  static Optional<String> withLines(String text, String key, List<String> lines) {
-    return new YamlText(text).withLines(key, lines);
-  }
-
-  private Optional<String> withLines(String key, List<String> lines) {
-    if (root.getFlowStyle() == FlowStyle.FLOW) {
-      return Optional.empty();
-    }
-    Optional<NodeTuple> tuple = tuple(root, key);
-    if (tuple.isEmpty()) {
-      return Optional.of(spans.putLine(spans.end(root), key + ":" + joined(2, lines)));
-    }
-    Node value = tuple.get().getValueNode();
-    if (value instanceof MappingNode map && !map.getValue().isEmpty()) {
-      return map.getFlowStyle() == FlowStyle.FLOW
-          ? Optional.empty()
-          : Optional.of(spans.putLine(spans.end(map), joined(spans.column(map), lines)));
-    }
-    int colon = spans.afterColon(tuple.get().getKeyNode(), value);
-    String emptied = spans.put(colon, Math.max(colon, spans.end(value)), "");
-    return Optional.of(new YamlSpans(emptied).putLine(colon, joined(2, lines)));
-  }
-
-  private String joined(int column, List<String> lines) {
-    StringBuilder joined = new StringBuilder();
-    for (String line : lines) {
-      joined.append(spans.newLine());
-      joined.append(line.isBlank() ? "" : " ".repeat(column) + line.substring(2));
-    }
-    return joined.toString();
   }
 
   private Optional<Node> find(List<Step> path) {

@@ -30,12 +30,11 @@ final class DealtPlants {
       row.fields()
           .fault(
               "plants",
-              row.fields().known().word("plants")
-                  + " plants of "
-                  + LogTray.names(trays)
-                  + ", but "
-                  + perTray(sum > most ? most : least, trays.size())
-                  + " before that",
+              "%s plants of %s, but %s before that"
+                  .formatted(
+                      row.fields().known().word("plants"),
+                      LogTray.names(trays),
+                      perTray(sum > most ? most : least, trays.size())),
               sum < least
                   ? "no fewer than showed before"
                   : "no more than before; on the row of off-heat, those that stood when the last"

@@ -120,16 +120,15 @@ public record LogRow(
       int plants = fields.count("plants", 0, MOST_PLANTS);
       return plants < 0 ? null : (double) plants;
     }
-    String written = fields.known().word("plants");
-    if (NUMBER.matcher(written).matches() && Double.parseDouble(written) <= MOST_PLANTS) {
-      return Double.parseDouble(written);
-    }
-    fields
-        .value("plants")
-        .ifPresent(
-            value ->
-                fields.wrong(
-                    "plants", value, "a number from 0 to " + MOST_PLANTS + ", in each tray"));
-    return null;
+    return fields
+        .text(
+            "plants",
+            text ->
+                Optional.of(text.text().strip())
+                    .filter(t -> NUMBER.matcher(t).matches())
+                    .map(Double::valueOf)
+                    .filter(n -> n <= MOST_PLANTS),
+            "a number from 0 to " + MOST_PLANTS + ", in each tray")
+        .orElse(null);
   }
 }

@@ -43,11 +43,6 @@ final class LogSowing {
                     .forEach(name -> named.add(Integer.parseInt(name))));
   }
 
-  /** Nothing more is said of where its trays are. */
-  void open() {
-    isOpen = true;
-  }
-
   boolean isOpen() {
     return isOpen;
   }
@@ -106,12 +101,12 @@ final class LogSowing {
           count.map(n -> n + (n == 1 ? " tray" : " trays")).orElse("all trays") + " of " + id;
       tell(
           row,
-          event.word()
-              + " of "
-              + asked
-              + ", but the log has "
-              + (there.isEmpty() ? "none" : "only " + there.size())
-              + where(event, potting),
+          "%s of %s, but the log has %s%s"
+              .formatted(
+                  event.word(),
+                  asked,
+                  there.isEmpty() ? "none" : "only " + there.size(),
+                  where(event, potting)),
           there.isEmpty() ? "the rows of what came before" : "at most " + there.size());
       isOpen = true;
       return List.of();

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import propcap.disk.TableCell;
@@ -18,8 +19,6 @@ import propcap.past.WrittenTray;
  * day, as far as their numbers follow each other and as many plants were counted in each.
  */
 public final class LogText {
-  private static final String HEADER = "sowing,tray,event,date,plants,place,trays";
-
   /** What the trays of one row have in common. */
   private record Row(
       int sowing,
@@ -41,8 +40,7 @@ public final class LogText {
               Objects.toString(row.place, ""),
               "")
           .map(LogText::cell)
-          .reduce((a, b) -> a + "," + b)
-          .orElseThrow();
+          .collect(Collectors.joining(","));
     }
   }
 
@@ -70,7 +68,7 @@ public final class LogText {
         numbers.computeIfAbsent(row, r -> new ArrayList<>()).add(Integer.parseInt(tray.name()));
       }
     }
-    StringBuilder text = new StringBuilder(HEADER).append('\n');
+    StringBuilder text = new StringBuilder(String.join(",", LogRow.WRITTEN)).append('\n');
     notes.forEach(note -> text.append("# ").append(note).append('\n'));
     numbers.entrySet().stream()
         .flatMap(e -> rows(e.getKey(), e.getValue()))

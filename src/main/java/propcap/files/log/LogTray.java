@@ -9,7 +9,8 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import propcap.farm.Crop;
 import propcap.farm.LoggedEvent;
-import propcap.farm.Place;
+import propcap.files.text.FaultWords;
+import propcap.past.WrittenTray;
 
 /** The rows of one tray of a log, in the order of the file. */
 public final class LogTray {
@@ -18,7 +19,10 @@ public final class LogTray {
   private final String sowing;
   private final String name;
   private final int rank;
-  private final List<Entry> entries = new ArrayList<>();
+
+  /** Its rows that were right. */
+  private final List<WrittenTray.Entry> entries = new ArrayList<>();
+
   private final Map<LoggedEvent, Integer> lines = new EnumMap<>(LoggedEvent.class);
   private @Nullable LoggedEvent last;
   private @Nullable String crop;
@@ -27,19 +31,6 @@ public final class LogTray {
   private @Nullable Integer alive;
   private int showing;
   private boolean moreThanCells;
-
-  /**
-   * A row that was right.
-   *
-   * @param plants in this tray; null: not counted
-   * @param place where it stands after it; null: not written
-   */
-  public record Entry(
-      LoggedEvent event,
-      LocalDate date,
-      @Nullable Integer plants,
-      @Nullable Place place,
-      int line) {}
 
   /**
    * A tray without a row.
@@ -54,19 +45,13 @@ public final class LogTray {
 
   /** What some trays of one sowing are called in a fault. */
   static String names(List<LogTray> trays) {
-    List<String> names = trays.stream().limit(MOST_NAMED).map(t -> t.name).toList();
-    int more = trays.size() - names.size();
+    List<String> names = trays.stream().map(t -> t.name).toList();
     return (trays.size() == 1 ? "tray " : "trays ")
-        + (more > 0 ? String.join(", ", names) + " and " + more + " more" : listed(names))
+        + (names.size() > MOST_NAMED
+            ? FaultWords.some(names, MOST_NAMED)
+            : FaultWords.listed(names))
         + " of "
         + trays.get(0).sowing;
-  }
-
-  private static String listed(List<String> names) {
-    int last = names.size() - 1;
-    return last == 0
-        ? names.get(0)
-        : String.join(", ", names.subList(0, last)) + " and " + names.get(last);
   }
 
   /** It had an event, right or wrong; from here on it can't have what comes before that. */
@@ -112,7 +97,7 @@ public final class LogTray {
     }
   }
 
-  void add(Entry entry) {
+  void add(WrittenTray.Entry entry) {
     entries.add(entry);
   }
 
@@ -161,11 +146,11 @@ public final class LogTray {
     return rank;
   }
 
-  public List<Entry> entries() {
+  public List<WrittenTray.Entry> entries() {
     return entries;
   }
 
-  public Optional<Entry> at(LoggedEvent event) {
+  public Optional<WrittenTray.Entry> at(LoggedEvent event) {
     return entries.stream().filter(e -> e.event() == event).findFirst();
   }
 }

@@ -20,6 +20,7 @@ import propcap.farm.Scenario;
 import propcap.farm.Sowing;
 import propcap.files.text.FaultWords;
 import propcap.files.text.Fields;
+import propcap.past.WrittenTray;
 
 /**
  * The trays of a log, each row held against those before it: the order of events and dates, and
@@ -86,13 +87,15 @@ public final class LogTrays {
       return;
     }
     LoggedEvent event = row.event().get();
+    boolean stays = event.isMove() && !event.isLast();
+    String stands = place.filter(p -> stays).map(Place::name).orElse(null);
     for (int i = 0; i < trays.size(); i++) {
       LogTray tray = trays.get(i);
       Integer its = plants.get(i);
       if (its != null) {
         tray.counted(event, its);
       }
-      tray.add(new LogTray.Entry(event, date, its, place.orElse(null), fields.at().line()));
+      tray.add(new WrittenTray.Entry(event, date, its, stands, fields.at().line()));
     }
   }
 
@@ -127,13 +130,9 @@ public final class LogTrays {
                 row.fields()
                     .fault(
                         "date",
-                        "date "
-                            + date
-                            + " of "
-                            + LogTray.names(such)
-                            + " is before "
-                            + such.get(0).lastDate().orElseThrow()
-                            + " of the row above it",
+                        "date %s of %s is before %s of the row above it"
+                            .formatted(
+                                date, LogTray.names(such), such.get(0).lastDate().orElseThrow()),
                         "the rows of a tray in the order of their dates"))
         && !tellFirst(
             trays,
@@ -142,13 +141,12 @@ public final class LogTrays {
                 row.fields()
                     .fault(
                         "date",
-                        "date "
-                            + date
-                            + " of "
-                            + LogTray.names(such)
-                            + " is "
-                            + ChronoUnit.DAYS.between(such.get(0).firstDate().orElseThrow(), date)
-                            + " days after its first row",
+                        "date %s of %s is %s days after its first row"
+                            .formatted(
+                                date,
+                                LogTray.names(such),
+                                ChronoUnit.DAYS.between(
+                                    such.get(0).firstDate().orElseThrow(), date)),
                         "a tray of one spring; another spring’s has a name of its own"))) {
       trays.forEach(t -> t.dated(date));
     }
@@ -165,7 +163,8 @@ public final class LogTrays {
 
   // Crop and place.
 
-  private Optional<Sowing> planned(String sowing) {
+  /** A sowing of the plan. */
+  Optional<Sowing> planned(String sowing) {
     return scenario.flatMap(
         s -> s.sowings().stream().filter(p -> p.id().equals(sowing)).findFirst());
   }
@@ -213,7 +212,7 @@ public final class LogTrays {
         .fault(
             "sowing",
             "unknown sowing " + FaultWords.shown(row.sowing()),
-            FaultWords.near(
+            FaultWords.nearOr(
                 row.sowing(), scenario.sowings().stream().map(Sowing::id).toList(), otherwise));
   }
 
@@ -235,11 +234,11 @@ public final class LogTrays {
       if (kind.isPresent() && place.get().kind() != kind.get()) {
         fields.fault(
             "place",
-            FaultWords.shown(written)
-                + " is no place for what is "
-                + row.event().get().word()
-                + ": it is no "
-                + (kind.get() == PlaceKind.TABLE ? "table" : "hardening area"),
+            "%s is no place for what is %s: it is no %s"
+                .formatted(
+                    FaultWords.shown(written),
+                    row.event().get().word(),
+                    kind.get() == PlaceKind.TABLE ? "table" : "hardening area"),
             "a place of kind " + kind.get().word());
       }
     }

@@ -54,7 +54,8 @@ public final class SeasonLog {
     List<LogRow> rows = table.fields().stream().map(LogRow::read).toList();
     LogTrays trays = new LogTrays(rows, scenario, dropped);
     for (LogRow row : rows) {
-      Optional<Crop> crop = planned(row.sowing());
+      Optional<Crop> crop =
+          trays.planned(row.sowing()).flatMap(p -> scenario.map(s -> s.cropOf(p)));
       List<LogTray> its = trays.of(row, potting(crop));
       LocalDate date = row.date();
       if (date != null) {
@@ -74,12 +75,6 @@ public final class SeasonLog {
     }
     tellLate();
     return scenario.isPresent() && !faults.any() ? written(trays.all(), scenario.get()) : List.of();
-  }
-
-  /** The crop of a sowing of the plan. */
-  private Optional<Crop> planned(String sowing) {
-    return scenario.flatMap(
-        s -> s.sowings().stream().filter(p -> p.id().equals(sowing)).findFirst().map(s::cropOf));
   }
 
   /** Anything may come where the crop is not known. */
@@ -243,13 +238,8 @@ public final class SeasonLog {
       if (more > 0 && !isDropped) {
         faults.warn(
             FilePosition.whole(table.file()),
-            sowing.id()
-                + " has "
-                + more
-                + (more == 1 ? " more tray" : " more trays")
-                + " in the log than the "
-                + sowing.trays()
-                + " of the plan",
+            "%s has %s more %s in the log than the %s of the plan"
+                .formatted(sowing.id(), more, more == 1 ? "tray" : "trays", sowing.trays()),
             (more == 1 ? "it is" : "they are") + " taken as sown beside them");
       }
     }

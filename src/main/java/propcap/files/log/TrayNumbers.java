@@ -10,7 +10,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import propcap.farm.LoggedEvent;
-import propcap.farm.Place;
 import propcap.past.WrittenTray;
 
 /**
@@ -73,7 +72,7 @@ final class TrayNumbers {
   private static Optional<LocalDate> failedOn(LogTray tray) {
     return tray.had(LoggedEvent.OFF_HEAT)
         ? Optional.empty()
-        : tray.at(LoggedEvent.THROWN_OUT).map(LogTray.Entry::date);
+        : tray.at(LoggedEvent.THROWN_OUT).map(WrittenTray.Entry::date);
   }
 
   /** How many there are beyond the plan. */
@@ -90,18 +89,6 @@ final class TrayNumbers {
     if (its == null) {
       throw new IllegalStateException(tray.name() + " has no number");
     }
-    return new WrittenTray(
-        tray.sowing(),
-        tray.name(),
-        its.number(),
-        its.attempt(),
-        tray.entries().stream().map(TrayNumbers::entry).toList());
-  }
-
-  private static WrittenTray.Entry entry(LogTray.Entry e) {
-    boolean stays = e.event().isMove() && !e.event().isLast();
-    Place place = e.place();
-    return new WrittenTray.Entry(
-        e.event(), e.date(), e.plants(), place != null && stays ? place.name() : null, e.line());
+    return new WrittenTray(tray.sowing(), tray.name(), its.number(), its.attempt(), tray.entries());
   }
 }

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import propcap.farm.Climate;
 import propcap.files.text.Fields;
-import propcap.files.text.Node;
 import propcap.files.text.Quantity;
 
 /** A place's climate as it is written: one of three sorts, never a mixture. */
@@ -56,15 +55,12 @@ final class ClimateFields {
   }
 
   private static Optional<Climate> outdoor(Fields fields) {
-    Optional<Node> value = fields.value("outdoor");
-    boolean isTrue =
-        value.isPresent()
-            && value.get() instanceof Node.Text text
-            && text.text().strip().equals("true");
-    if (value.isPresent() && !isTrue) {
-      fields.wrong("outdoor", value.get(), "true, or another climate");
-    }
-    return fields.made(() -> new Climate.Outdoor());
+    return fields
+        .text(
+            "outdoor",
+            text -> Optional.of(text).filter(t -> t.text().strip().equals("true")),
+            "true, or another climate")
+        .flatMap(isTrue -> fields.made(Climate.Outdoor::new));
   }
 
   private static Optional<Climate> heated(Fields fields) {

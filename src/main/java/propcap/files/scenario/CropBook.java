@@ -20,6 +20,7 @@ import propcap.files.text.FaultWords;
 import propcap.files.text.Faults;
 import propcap.files.text.FaultsException;
 import propcap.files.text.FilePosition;
+import propcap.files.text.Node;
 import propcap.files.text.SourceText;
 import propcap.files.text.YamlFile;
 
@@ -60,7 +61,7 @@ public final class CropBook {
     }
 
     /** Whether it is called so, in small letters or not, with spaces or hyphens. */
-    public boolean isCalled(String name) {
+    boolean isCalled(String name) {
       return Stream.concat(Stream.of(crop.name()), also.stream())
           .anyMatch(each -> plain(each).equals(plain(name)));
     }
@@ -101,36 +102,27 @@ public final class CropBook {
     Faults faults = new Faults();
     Optional<CropBook> book =
         SourceText.read(file, FilePosition.whole(file), faults).map(source -> read(source, faults));
-    faults.check();
-    faults.warnings().forEach(doubted);
+    faults.check(doubted);
     return book.orElseThrow();
   }
 
   public static CropBook read(SourceText source, Faults faults) {
     Map<String, Entry> byName = new LinkedHashMap<>();
     CropNotes notes = new CropNotes(source.text());
-    YamlFile.read(source, faults)
-        .flatMap(root -> CropList.listed(source.file(), root, faults))
-        .ifPresent(
-            list ->
-                list.entries()
-                    .forEach(
-                        (name, written) ->
-                            CropList.fields(name, written, faults)
-                                .ifPresent(
-                                    fields ->
-                                        fields
-                                            .read(UnaryOperator.identity())
-                                            .ifPresent(
-                                                crop ->
-                                                    byName.put(
-                                                        name,
-                                                        entry(
-                                                            crop,
-                                                            WrittenScenario.texts(
-                                                                fields.fields().known()),
-                                                            written.spot().line(),
-                                                            notes))))));
+    Map<String, Node.Entry> list =
+        YamlFile.read(source, faults)
+            .flatMap(root -> CropList.listed(source.file(), root, faults))
+            .map(Node.Keyed::entries)
+            .orElse(Map.of());
+    list.forEach(
+        (name, written) -> {
+          Optional<CropFields> fields = CropList.fields(name, written, faults);
+          Optional<Crop> crop = fields.flatMap(f -> f.read(UnaryOperator.identity()));
+          if (fields.isPresent() && crop.isPresent()) {
+            Map<String, String> values = WrittenScenario.texts(fields.get().fields().known());
+            byName.put(name, entry(crop.get(), values, written.spot().line(), notes));
+          }
+        });
     return new CropBook(byName);
   }
 

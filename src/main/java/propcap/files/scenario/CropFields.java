@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import propcap.farm.Crop;
 import propcap.farm.Crop.DampingOff;
@@ -112,9 +113,12 @@ final class CropFields {
                     "overheld-loss"))
             .flatMap(this::growingOn);
     Optional<Crop.PottingOn> pottingOn =
-        fields.has("potting-on")
-            ? part("potting-on", PottingFields.KEYS).flatMap(PottingFields::read)
-            : Optional.of(Crop.PottingOn.NEVER);
+        fields.part(
+            "potting-on",
+            name + "'s potting-on",
+            PottingFields.KEYS,
+            PottingFields::read,
+            Crop.PottingOn.NEVER);
     Optional<Hardening> hardening =
         part(
                 "hardening",
@@ -128,13 +132,8 @@ final class CropFields {
                     "offset"))
             .flatMap(this::hardening);
     Optional<Materials> materials = materials();
-    if (!fields.sound()
-        || germination.isEmpty()
-        || emergence.isEmpty()
-        || growingOn.isEmpty()
-        || pottingOn.isEmpty()
-        || hardening.isEmpty()
-        || materials.isEmpty()) {
+    if (Stream.of(germination, emergence, growingOn, pottingOn, hardening, materials)
+        .anyMatch(Optional::isEmpty)) {
       return Optional.empty();
     }
     return fields.made(
@@ -232,10 +231,12 @@ final class CropFields {
     double spread = part.number("spread", PERCENT, GrowingOn.DEFAULT_SPREAD);
     double loss = part.number("loss", PERCENT, GrowingOn.DEFAULT_LOSS);
     Optional<DampingOff> dampingOff =
-        part.has("damping-off")
-            ? part.map("damping-off", name + "'s damping-off", List.of("chance", "severity"))
-                .flatMap(this::dampingOff)
-            : Optional.of(DampingOff.NONE);
+        part.part(
+            "damping-off",
+            name + "'s damping-off",
+            List.of("chance", "severity"),
+            CropFields::dampingOff,
+            DampingOff.NONE);
     double holds = part.number("holds", DAYS);
     double overheld =
         part.number("overheld-loss", PERCENT_PER_DAY, GrowingOn.DEFAULT_OVERHELD_LOSS);
@@ -252,7 +253,7 @@ final class CropFields {
         : Optional.empty();
   }
 
-  private Optional<DampingOff> dampingOff(Fields part) {
+  private static Optional<DampingOff> dampingOff(Fields part) {
     double chance = part.number("chance", PERCENT);
     double severity = part.number("severity", PERCENT);
     return part.made(() -> new DampingOff(chance, severity));

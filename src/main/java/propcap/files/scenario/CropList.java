@@ -49,12 +49,10 @@ final class CropList {
   /** A crop's fields as they are written; none where it is no crop, which is reported. */
   static Optional<CropFields> fields(String name, Node.Entry entry, Faults faults) {
     if (!(entry.value() instanceof Node.Keyed map)) {
-      if (!(entry.value() instanceof Node.Unread)) {
-        faults.add(
-            entry.value().spot(),
-            "crop " + FaultWords.shown(name) + " is " + entry.value().kind(),
-            "a map such as {cells: 72, ...}");
-      }
+      faults.wrong(
+          entry.value(),
+          "crop " + FaultWords.shown(name) + " is " + entry.value().kind(),
+          "a map such as {cells: 72, ...}");
       return Optional.empty();
     }
     if (!FaultWords.isName(name)) {
@@ -110,7 +108,7 @@ final class CropList {
     Node.Keyed known = changes;
     for (String name : changes.entries().keySet()) {
       Node.Entry entry = changes.entries().get(name);
-      Right right = FaultWords.near(name, list.entries().keySet(), "");
+      Right right = FaultWords.nearOr(name, list.entries().keySet(), "");
       boolean whole =
           entry.value() instanceof Node.Keyed crop && crop.has("cells") && crop.has("emergence");
       if (!list.has(name) && !whole && right.slip() != null) {

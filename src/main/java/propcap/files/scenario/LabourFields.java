@@ -35,9 +35,7 @@ final class LabourFields {
   static Optional<Labour> read(Fields fields, Optional<Season> season) {
     double hours = fields.number("hours", HOURS_PER_DAY, Labour.NOT_LIMITED.hoursPerDay());
     Optional<Minutes> minutes =
-        fields.has("minutes")
-            ? fields.map("minutes", "labour's minutes", WORKS).flatMap(LabourFields::minutes)
-            : Optional.of(Minutes.DEFAULT);
+        fields.part("minutes", "labour's minutes", WORKS, LabourFields::minutes, Minutes.DEFAULT);
     List<Optional<Extra>> extra = extra(fields, season);
     if (minutes.isEmpty() || extra.stream().anyMatch(Optional::isEmpty)) {
       return Optional.empty();

@@ -14,6 +14,7 @@ import propcap.files.text.Faults;
 import propcap.files.text.FilePosition;
 import propcap.files.text.KnownKeys;
 import propcap.files.text.Node;
+import propcap.files.text.OnDisk;
 import propcap.files.text.SourceText;
 import propcap.files.text.UnsavedTexts;
 import propcap.files.text.YamlFile;
@@ -80,7 +81,7 @@ public record Layers(List<Node.Keyed> files, boolean whole, UnsavedTexts unsaved
     try {
       return file.toRealPath();
     } catch (IOException e) {
-      return file.toAbsolutePath().normalize();
+      return OnDisk.key(file);
     }
   }
 

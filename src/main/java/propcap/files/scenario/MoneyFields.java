@@ -40,14 +40,12 @@ final class MoneyFields {
   }
 
   private static Node.@Nullable Text currency(Fields fields) {
-    Optional<Node> value = fields.value("currency");
-    if (value.isPresent()
-        && value.get() instanceof Node.Text text
-        && CURRENCY.matcher(text.text().strip()).matches()) {
-      return text;
-    }
-    value.ifPresent(v -> fields.wrong("currency", v, "a currency such as EUR"));
-    return null;
+    return fields
+        .text(
+            "currency",
+            text -> Optional.of(text).filter(t -> CURRENCY.matcher(t.text().strip()).matches()),
+            "a currency such as EUR")
+        .orElse(null);
   }
 
   /** The reader of all amounts of the scenario. */

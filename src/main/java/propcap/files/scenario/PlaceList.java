@@ -84,19 +84,14 @@ final class PlaceList {
   private void add(Node places, boolean first) {
     if (!(places instanceof Node.Items list)) {
       open = true;
-      if (!(places instanceof Node.Unread)) {
-        faults.add(places.spot(), "places is " + places.kind(), "a list of places");
-      }
+      faults.wrong(places, "places is " + places.kind(), "a list of places");
       return;
     }
     Map<String, FilePosition> named = new HashMap<>();
     for (Node item : list.items()) {
       if (!(item instanceof Node.Keyed place)) {
         open = true;
-        if (!(item instanceof Node.Unread)) {
-          faults.add(
-              item.spot(), item.kind() + " as a place", "a map such as {name: House 1, ...}");
-        }
+        faults.wrong(item, item.kind() + " as a place", "a map such as {name: House 1, ...}");
         continue;
       }
       Node.Keyed known = KnownKeys.of(place, PlaceFields.KEYS, faults);
@@ -154,7 +149,7 @@ final class PlaceList {
       faults.add(
           spot,
           "no place is named " + FaultWords.shown(name),
-          FaultWords.near(name, order, "kind, spaces and climate, or like, for a new place"));
+          FaultWords.nearOr(name, order, "kind, spaces and climate, or like, for a new place"));
       return;
     }
     byName.put(name, place);

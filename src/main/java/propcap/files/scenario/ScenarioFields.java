@@ -70,17 +70,17 @@ record ScenarioFields(
         fields.has("name") ? fields.name("name").orElse("") : stem(file),
         season,
         fields.number("frost-at", Quantity.TEMPERATURE, Scenario.DEFAULT_FROST_AT_C),
-        fields.has("rounds")
-            ? fields.map("rounds", "rounds", List.of("at", "rest")).flatMap(ScenarioFields::rounds)
-            : Optional.of(Rounds.everyDay()),
+        fields.part(
+            "rounds", "rounds", List.of("at", "rest"), ScenarioFields::rounds, Rounds.everyDay()),
         fields.value("weather"),
         fields.has("so-far") ? fields.value("so-far") : Optional.empty(),
         fields.has("weather-so-far") ? fields.value("weather-so-far") : Optional.empty(),
-        fields.has("labour")
-            ? fields
-                .map("labour", "labour", LabourFields.KEYS)
-                .flatMap(labour -> LabourFields.read(labour, season))
-            : Optional.of(Labour.NOT_LIMITED),
+        fields.part(
+            "labour",
+            "labour",
+            LabourFields.KEYS,
+            labour -> LabourFields.read(labour, season),
+            Labour.NOT_LIMITED),
         fields.has("money") ? fields.map("money", "money", MoneyFields.KEYS) : Optional.empty());
   }
 
@@ -106,7 +106,12 @@ record ScenarioFields(
   }
 
   private static Optional<Rounds> rounds(Fields fields) {
-    LocalTime at = fields.has("at") ? time(fields) : Rounds.DEFAULT_AT;
+    LocalTime at =
+        fields.has("at")
+            ? fields
+                .text("at", ScenarioFields::time, "a time of day such as \"08:00\"")
+                .orElse(Rounds.DEFAULT_AT)
+            : Rounds.DEFAULT_AT;
     Set<DayOfWeek> rest = EnumSet.noneOf(DayOfWeek.class);
     List<String> days = Arrays.stream(DayOfWeek.values()).map(DayOfWeek::name).toList();
     if (fields.has("rest")) {
@@ -126,20 +131,15 @@ record ScenarioFields(
     return fields.made(() -> new Rounds(at, rest));
   }
 
-  private static LocalTime time(Fields fields) {
-    Optional<Node> value = fields.value("at");
-    if (value.isPresent() && value.get() instanceof Node.Text text) {
-      Matcher written = TIME.matcher(text.text().strip());
-      try {
-        if (written.matches()) {
-          return LocalTime.of(
-              Integer.parseInt(written.group(1)), Integer.parseInt(written.group(2)));
-        }
-      } catch (DateTimeException e) {
-        // Reported below, as for any other text that is no time of day.
-      }
+  private static Optional<LocalTime> time(Node.Text text) {
+    Matcher written = TIME.matcher(text.text().strip());
+    try {
+      return written.matches()
+          ? Optional.of(
+              LocalTime.of(Integer.parseInt(written.group(1)), Integer.parseInt(written.group(2))))
+          : Optional.empty();
+    } catch (DateTimeException e) {
+      return Optional.empty();
     }
-    value.ifPresent(v -> fields.wrong("at", v, "a time of day such as \"08:00\""));
-    return Rounds.DEFAULT_AT;
   }
 }

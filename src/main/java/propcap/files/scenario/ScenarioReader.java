@@ -1,7 +1,6 @@
 package propcap.files.scenario;
 
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -18,7 +17,6 @@ import propcap.farm.WeatherYear;
 import propcap.files.text.Fault;
 import propcap.files.text.Faults;
 import propcap.files.text.FaultsException;
-import propcap.files.text.Fields;
 import propcap.files.text.FilePosition;
 import propcap.files.text.UnsavedTexts;
 import propcap.files.weather.WeatherFile;
@@ -26,11 +24,6 @@ import propcap.files.weather.WeatherFile;
 /** Reads a scenario and all the files that it names. */
 public final class ScenarioReader {
   private ScenarioReader() {}
-
-  /** Whether a grower can mean a date: the years of all files, 1700 to 2199. */
-  public static boolean canBeMeant(LocalDate date) {
-    return Fields.isOfOurTimes(date);
-  }
 
   /**
    * What the files say, as far as they can be read.

@@ -14,6 +14,7 @@ import propcap.farm.TrayPast;
 import propcap.farm.WeatherRecord;
 import propcap.files.log.LogRow;
 import propcap.files.log.SeasonLog;
+import propcap.files.text.FaultWords;
 import propcap.files.text.Faults;
 import propcap.files.text.FilePosition;
 import propcap.files.text.Node;
@@ -120,16 +121,13 @@ final class SoFarReader {
     if (!due.isEmpty()) {
       faults.warn(
           FilePosition.whole(log.map(Named::file).orElse(scenarioFile)),
-          "due before " + soFar.today() + " and not sown by the log: trays of " + some(due),
+          "due before "
+              + soFar.today()
+              + " and not sown by the log: trays of "
+              + FaultWords.some(due, MOST_NAMED),
           "they are taken as due today; write their rows, or trays 0 in the plan for what was"
               + " dropped");
     }
-  }
-
-  private static String some(List<String> names) {
-    int more = names.size() - MOST_NAMED;
-    return String.join(", ", names.subList(0, Math.min(MOST_NAMED, names.size())))
-        + (more > 0 ? " and " + more + " more" : "");
   }
 
   /** The day asked for, which must be of the season; the clock's is taken for the nearest. */
@@ -159,15 +157,13 @@ final class SoFarReader {
     for (LogWalk.Overfull place : walked.overfull()) {
       FilePosition spot = new FilePosition(log.orElseThrow().file(), place.line(), 0);
       String found =
-          place.place()
-              + " has "
-              + place.trays().size()
-              + " trays on "
-              + place.date()
-              + " and "
-              + place.spaces()
-              + " spaces: "
-              + some(place.trays());
+          "%s has %s trays on %s and %s spaces: %s"
+              .formatted(
+                  place.place(),
+                  place.trays().size(),
+                  place.date(),
+                  place.spaces(),
+                  FaultWords.some(place.trays(), MOST_NAMED));
       if (asked.overfull()) {
         faults.warn(spot, found, "taken as it is");
       } else {

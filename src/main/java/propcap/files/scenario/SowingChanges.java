@@ -49,9 +49,9 @@ final class SowingChanges {
         } else {
           apply(change);
         }
-      } else if (!(item instanceof Node.Unread)) {
-        faults.add(
-            item.spot(),
+      } else {
+        faults.wrong(
+            item,
             item.kind() + " as a change",
             "a map such as {match: \"tomato*\", shift: -7 days}");
       }
@@ -86,7 +86,7 @@ final class SowingChanges {
     faults.add(
         change.entry(key).map(e -> e.value().spot()).orElse(change.spot()),
         "no sowing matches " + FaultWords.shown(match),
-        FaultWords.near(
+        FaultWords.nearOr(
             match,
             rows.stream().map(row -> row.word("id")).toList(),
             "the id of a sowing, with * for any letters"));

@@ -153,8 +153,8 @@ public final class SowingPlan {
     int plants = fields.count("plants-needed", 0, Sowing.MOST_PLANTS);
     LocalDate bedFrom = fields.date("bed-from");
     LocalDate bedBy = fields.date("bed-by");
-    LocalDate bedUntil = fields.isBlank("bed-until") ? null : fields.date("bed-until");
-    LocalDate resowUntil = fields.isBlank("resow-until") ? null : fields.date("resow-until");
+    LocalDate bedUntil = fields.dateOrNone("bed-until");
+    LocalDate resowUntil = fields.dateOrNone("resow-until");
     if (bedFrom != null && bedBy != null && bedBy.isBefore(bedFrom)) {
       fields.wrongPair("bed-by", "bed-from", "before", "bed-by on or after bed-from");
     }
@@ -204,8 +204,8 @@ public final class SowingPlan {
   }
 
   private static Sowing.Leeway leeway(Fields fields) {
-    LocalDate from = fields.isBlank("sow-from") ? null : fields.date("sow-from");
-    LocalDate to = fields.isBlank("sow-to") ? null : fields.date("sow-to");
+    LocalDate from = fields.dateOrNone("sow-from");
+    LocalDate to = fields.dateOrNone("sow-to");
     Double goal = fields.isBlank("goal") ? null : fields.positive("goal", Quantity.PERCENT);
     if (from != null && to != null && to.isBefore(from)) {
       fields.wrongPair("sow-to", "sow-from", "before", "sow-to on or after sow-from");

@@ -24,6 +24,7 @@ import propcap.files.text.Faults;
 import propcap.files.text.FaultsException;
 import propcap.files.text.FilePosition;
 import propcap.files.text.SourceText;
+import propcap.past.WrittenTray;
 
 /**
  * Reads a log of trays of any year, {@code sowing,tray,event,date,plants}, to learn from it. A
@@ -86,28 +87,32 @@ public final class TrayLogReader {
     }
     List<LoggedTray> logged = new ArrayList<>();
     if (scenario.isPresent() && !faults.any()) {
-      Place first = firstTable(scenario.get());
-      trays.all().forEach(t -> tray(t, first).ifPresent(logged::add));
+      trays.all().forEach(t -> tray(t, scenario.get()).ifPresent(logged::add));
     }
     return logged;
   }
 
   /** What can be learned from; empty where nothing was written after the heat. */
-  private static Optional<LoggedTray> tray(LogTray tray, Place first) {
+  private static Optional<LoggedTray> tray(LogTray tray, Scenario scenario) {
     List<LoggedTray.Entry> entries =
         tray.entries().stream()
             .filter(e -> e.event() != LoggedEvent.COUNTED)
             .map(e -> new LoggedTray.Entry(e.event(), e.date(), e.plants()))
             .toList();
-    Place table = tray.at(LoggedEvent.OFF_HEAT).map(LogTray.Entry::place).orElse(first);
+    Optional<String> table = tray.at(LoggedEvent.OFF_HEAT).map(WrittenTray.Entry::place);
     return entries.isEmpty()
         ? Optional.empty()
-        : tray.crop().map(crop -> new LoggedTray(tray.sowing(), tray.name(), crop, table, entries));
+        : tray.crop()
+            .map(
+                crop ->
+                    new LoggedTray(
+                        tray.sowing(), tray.name(), crop, table(table, scenario), entries));
   }
 
-  private static Place firstTable(Scenario scenario) {
+  /** The one of a name; the first that is open where none is written. */
+  private static Place table(Optional<String> name, Scenario scenario) {
     return scenario.places().stream()
-        .filter(p -> p.kind() == PlaceKind.TABLE && p.isOpen())
+        .filter(p -> name.map(p.name()::equals).orElse(p.kind() == PlaceKind.TABLE && p.isOpen()))
         .findFirst()
         .orElseThrow(() -> new IllegalArgumentException("a scenario has an open table"));
   }

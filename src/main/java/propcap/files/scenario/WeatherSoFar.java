@@ -59,11 +59,8 @@ record WeatherSoFar(Season season, LocalDate today, boolean mayLackLast, Faults 
       faults.add(
           FilePosition.whole(file),
           "no temperatures of " + spans(gaps),
-          "both of each day from "
-              + season.start()
-              + " to "
-              + today.minusDays(1)
-              + whereItEnds(days, gaps, today));
+          "both of each day from %s to %s%s"
+              .formatted(season.start(), today.minusDays(1), whereItEnds(days, gaps, today)));
       return List.of();
     }
     return days;

@@ -38,27 +38,22 @@ public record WrittenScenario(
   /**
    * What stands under a key.
    *
-   * @param file where it stands, at line and column
+   * @param spot where it stands
    * @param key where the key itself is written
    * @param words where each word of a list of words is written; none for anything else
    */
-  public record Cell(String text, Path file, int line, int column, Key key, List<Key> words) {
+  public record Cell(String text, FilePosition spot, FilePosition key, List<FilePosition> words) {
     private boolean holds(Fault fault) {
-      return isAt(fault, file, line, column)
-          || Stream.concat(Stream.of(key), words.stream())
-              .anyMatch(at -> isAt(fault, at.file(), at.line(), at.column()));
+      return Stream.concat(Stream.of(spot, key), words.stream()).anyMatch(fault.spot()::equals);
     }
   }
-
-  /** Where a key, or a word of a list, is written. */
-  public record Key(Path file, int line, int column) {}
 
   /**
    * A place, a crop, a sowing, or the scenario itself.
    *
-   * @param file where it is named, from line and column, 0 for none
+   * @param spot where it is named
    */
-  public record Entry(String name, Path file, int line, int column, Map<String, Cell> cells) {
+  public record Entry(String name, FilePosition spot, Map<String, Cell> cells) {
     /** The text under a key; empty where there is none. */
     public String text(String key) {
       Cell cell = cells.get(key);
@@ -66,8 +61,7 @@ public record WrittenScenario(
     }
 
     private boolean holds(Fault fault) {
-      return isAt(fault, file, line, column)
-          || cells.values().stream().anyMatch(c -> c.holds(fault));
+      return fault.spot().equals(spot) || cells.values().stream().anyMatch(c -> c.holds(fault));
     }
 
     /** Whether a value of its is at fault: one change may be written for many sowings at once. */
@@ -86,7 +80,7 @@ public record WrittenScenario(
           key -> !word.isEmpty() && (key.equals(word) || key.endsWith("." + word));
       List<String> there =
           cells.entrySet().stream()
-              .filter(e -> e.getValue().column() > 0 && e.getValue().holds(fault))
+              .filter(e -> e.getValue().spot().column() > 0 && e.getValue().holds(fault))
               .map(Map.Entry::getKey)
               .toList();
       return Stream.of(
@@ -162,7 +156,7 @@ public record WrittenScenario(
   private static Entry entry(String name, FilePosition spot, Node.Keyed map) {
     Map<String, Cell> cells = new LinkedHashMap<>();
     addCells("", map, cells);
-    return new Entry(name, spot.file(), spot.line(), spot.column(), cells);
+    return new Entry(name, spot, cells);
   }
 
   /** What stands under each key of a map and of those within it, such as {@code emergence.at}. */
@@ -178,8 +172,6 @@ public record WrittenScenario(
     map.entries()
         .forEach(
             (key, entry) -> {
-              FilePosition spot = entry.value().spot();
-              Key named = key(entry.spot());
               if (entry.value() instanceof Node.Keyed inner) {
                 addCells(prefix + key + ".", inner, cells);
               } else if (isOfMaps(entry.value())) {
@@ -195,22 +187,16 @@ public record WrittenScenario(
                                 prefix + key,
                                 new Cell(
                                     text,
-                                    spot.file(),
-                                    spot.line(),
-                                    spot.column(),
-                                    named,
+                                    entry.value().spot(),
+                                    entry.spot(),
                                     words(entry.value()))));
               }
             });
   }
 
-  private static Key key(FilePosition spot) {
-    return new Key(spot.file(), spot.line(), spot.column());
-  }
-
-  private static List<Key> words(Node value) {
+  private static List<FilePosition> words(Node value) {
     return value instanceof Node.Items list
-        ? list.items().stream().map(word -> key(word.spot())).toList()
+        ? list.items().stream().map(Node::spot).toList()
         : List.of();
   }
 
@@ -281,25 +267,27 @@ public record WrittenScenario(
     for (Map.Entry<String, List<Entry>> list : lists.entrySet()) {
       for (int row = 0; row < list.getValue().size(); row++) {
         Entry entry = list.getValue().get(row);
-        boolean isBefore = entry.line() <= fault.line() && entry.line() > last;
-        if (isBefore && entry.file().equals(fault.file()) && fault.column() > 0) {
-          last = entry.line();
+        if (isBetween(last, entry.spot(), fault.spot())) {
+          last = entry.spot().line();
           around = new Field(list.getKey(), row, entry.keyOf(fault));
         }
       }
     }
     for (Map.Entry<String, Cell> key : head.cells().entrySet()) {
-      Cell cell = key.getValue();
-      boolean isBefore = cell.line() <= fault.line() && cell.line() > last;
-      if (isBefore && cell.file().equals(fault.file()) && fault.column() > 0) {
-        last = cell.line();
+      FilePosition spot = key.getValue().spot();
+      if (isBetween(last, spot, fault.spot())) {
+        last = spot.line();
         around = new Field("", -1, key.getKey().split("\\.", 2)[0]);
       }
     }
     return around;
   }
 
-  private static boolean isAt(Fault fault, Path file, int line, int column) {
-    return fault.line() == line && fault.column() == column && fault.file().equals(file);
+  /** Whether something that begins below a line may hold a place further down. */
+  private static boolean isBetween(int last, FilePosition spot, FilePosition of) {
+    return spot.line() > last
+        && spot.line() <= of.line()
+        && spot.file().equals(of.file())
+        && of.column() > 0;
   }
 }

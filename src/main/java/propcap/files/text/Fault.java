@@ -6,13 +6,12 @@ import org.jspecify.annotations.Nullable;
 /**
  * Something wrong in a grower's file, or so unlikely that it is worth another look, at its place.
  *
- * @param line counted from 1; 0 where the fault is of the whole file
- * @param column counted from 1; 0 where it does not apply, as in CSV
+ * @param spot the whole file, a line, or a column of it where that applies, as it does not in CSV
  * @param found what was found
  * @param right what would be right, or is more likely meant
  * @param about the value that it is about
  */
-public record Fault(Path file, int line, int column, String found, String right, About about) {
+public record Fault(FilePosition spot, String found, String right, About about) {
 
   /**
    * Which value a fault is about, for whoever shows it beside the value.
@@ -45,14 +44,23 @@ public record Fault(Path file, int line, int column, String found, String right,
     }
   }
 
+  public Path file() {
+    return spot.file();
+  }
+
+  /** Counted from 1; 0 where the fault is of the whole file. */
+  public int line() {
+    return spot.line();
+  }
+
   /** One line, as a terminal shows it: {@code crops.yaml:4:12: found; right}. */
   @Override
   public String toString() {
-    StringBuilder text = new StringBuilder().append(file).append(':');
-    if (line > 0) {
-      text.append(line).append(':');
-      if (column > 0) {
-        text.append(column).append(':');
+    StringBuilder text = new StringBuilder().append(file()).append(':');
+    if (spot.line() > 0) {
+      text.append(spot.line()).append(':');
+      if (spot.column() > 0) {
+        text.append(spot.column()).append(':');
       }
     }
     text.append(' ').append(found).append("; ").append(right);

@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** How faults speak of what a grower wrote, and which known word was meant. */
 public final class FaultWords {
@@ -44,19 +45,29 @@ public final class FaultWords {
 
   /** A near word among the known ones, else all of them, as what would be right. */
   public static Right oneOf(String word, Collection<String> known) {
-    List<String> listed = known.stream().limit(MOST_LISTED).toList();
-    int more = known.size() - listed.size();
-    return near(
-        word,
-        known,
-        "one of " + String.join(", ", listed) + (more > 0 ? " and " + more + " more" : ""));
+    return nearOr(word, known, "one of " + some(known, MOST_LISTED));
   }
 
-  /** A near word among the known ones, else what is said otherwise, as what would be right. */
-  public static Right near(String word, Collection<String> known, String otherwise) {
+  /** A near word among the known ones, as what would be right; else what is given. */
+  public static Right nearOr(String word, Collection<String> known, String otherwise) {
     return nearest(word, known)
         .map(near -> new Right("did you mean " + near + "?", new Right.Slip(word, near)))
         .orElseGet(() -> Right.of(otherwise));
+  }
+
+  /** The first of some names, and how many more there are. */
+  public static String some(Collection<String> names, int most) {
+    int more = names.size() - most;
+    return names.stream().limit(most).collect(Collectors.joining(", "))
+        + (more > 0 ? " and " + more + " more" : "");
+  }
+
+  /** All of some names, of which there is at least one. */
+  public static String listed(List<String> names) {
+    int last = names.size() - 1;
+    return last == 0
+        ? names.get(0)
+        : String.join(", ", names.subList(0, last)) + " and " + names.get(last);
   }
 
   /** The known word that differs least, if by no more than a slip of the pen. */

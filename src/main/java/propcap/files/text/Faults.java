@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
+import java.util.function.Consumer;
 
 /** The faults found so far, and what is merely unlikely; kept sorted, each once. */
 public final class Faults {
@@ -17,7 +18,7 @@ public final class Faults {
   private static final Comparator<Fault> BY_PLACE =
       Comparator.comparing((Fault f) -> f.file().toString())
           .thenComparingInt(Fault::line)
-          .thenComparingInt(Fault::column)
+          .thenComparingInt(f -> f.spot().column())
           .thenComparing(Fault::found)
           .thenComparing(Fault::right);
 
@@ -52,6 +53,13 @@ public final class Faults {
     }
   }
 
+  /** What is written is wrong; what could not be read is not told a second time. */
+  public void wrong(Node written, String what, String right) {
+    if (!(written instanceof Node.Unread)) {
+      add(written.spot(), what, right);
+    }
+  }
+
   /** Something that is left empty to be found by some questions; all others stop for it. */
   void toFind(FilePosition spot, String what, String right, Fault.About about) {
     if (toFind.size() < MOST_IN_A_FILE) {
@@ -69,7 +77,7 @@ public final class Faults {
     warn(spot, what, meant, Fault.About.NO_VALUE);
   }
 
-  public void warn(FilePosition spot, String what, String meant, Fault.About about) {
+  void warn(FilePosition spot, String what, String meant, Fault.About about) {
     if (warnings.size() < MOST_WARNINGS) {
       warnings.add(spot.fault(what, meant, about));
     }
@@ -82,17 +90,12 @@ public final class Faults {
   }
 
   private void add(Fault fault) {
-    add(
-        new FilePosition(fault.file(), fault.line(), fault.column()),
-        fault.found(),
-        fault.right(),
-        fault.about());
+    add(fault.spot(), fault.found(), fault.right(), fault.about());
   }
 
   /** Something told before that stops nothing. */
   public void warn(Fault fault) {
-    warn(
-        new FilePosition(fault.file(), fault.line(), fault.column()), fault.found(), fault.right());
+    warn(fault.spot(), fault.found(), fault.right());
   }
 
   /** Whether reading on in this file would tell nothing more. */
@@ -114,6 +117,17 @@ public final class Faults {
     if (any()) {
       throw new FaultsException(sorted());
     }
+  }
+
+  /**
+   * To be called once all is read.
+   *
+   * @param doubted told of each thing that is unlikely
+   * @throws FaultsException with all that was found, if there is any
+   */
+  public void check(Consumer<Fault> doubted) throws FaultsException {
+    check();
+    warnings.forEach(doubted);
   }
 
   public List<Fault> sorted() {

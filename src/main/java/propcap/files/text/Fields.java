@@ -16,9 +16,9 @@ public final class Fields {
   /**
    * The oldest station records are of the eighteenth century; nobody plans for the next but one.
    */
-  private static final int FIRST_YEAR = 1700;
+  public static final int FIRST_YEAR = 1700;
 
-  private static final int LAST_YEAR = 2199;
+  public static final int LAST_YEAR = 2199;
 
   private final String owner;
 
@@ -150,15 +150,8 @@ public final class Fields {
             && order.indexOf(second) > order.indexOf(first);
     fault(
         spot(map.has(first) && !secondChanged ? first : second),
-        of(first)
-            + " is "
-            + written(first)
-            + ", "
-            + relation
-            + " "
-            + second
-            + " "
-            + written(second),
+        "%s is %s, %s %s %s"
+            .formatted(of(first), written(first), relation, second, written(second)),
         Right.of(right),
         about(first));
   }
@@ -199,26 +192,35 @@ public final class Fields {
     return read;
   }
 
-  private <T> Optional<T> readText(
-      String key, Function<Node.Text, Optional<T>> reader, String right) {
-    return readText(key, reader, Right.of(right));
+  /** The same of a text. */
+  public <T> Optional<T> text(String key, Function<Node.Text, Optional<T>> reader, String right) {
+    return text(key, reader, Right.of(right));
   }
 
-  private <T> Optional<T> readText(
-      String key, Function<Node.Text, Optional<T>> reader, Right right) {
-    return read(
-        key, v -> v instanceof Node.Text text ? reader.apply(text) : Optional.empty(), right);
+  private <T> Optional<T> text(String key, Function<Node.Text, Optional<T>> reader, Right right) {
+    return read(key, v -> Node.text(v).flatMap(reader), right);
   }
 
   /** NaN where it is missing or wrong, so that comparisons with it do not hold. */
   public double number(String key, Quantity quantity) {
-    Optional<Node.Text> text = readText(key, Optional::of, quantity.what());
+    return number(key, quantity, "", null);
+  }
+
+  /** A number whose unit the header of its table has said. */
+  public double number(String key, Quantity quantity, String unit) {
+    String right = "a plain number, such as 6 or 6.5; its unit is in the header";
+    return number(key, quantity, " " + unit, right);
+  }
+
+  private double number(String key, Quantity quantity, String unit, @Nullable String right) {
+    Optional<Node.Text> text = text(key, Optional::of, quantity.what());
     if (text.isEmpty()) {
       return Double.NaN;
     }
-    Quantity.Reading reading = quantity.read(text.get().text());
-    if (reading.right() != null) {
-      wrong(key, text.get(), reading.right());
+    Quantity.Reading reading = quantity.read(text.get().text() + unit);
+    String itsRight = reading.right();
+    if (itsRight != null) {
+      wrong(key, text.get(), right == null ? itsRight : right);
     }
     quantity
         .unlikely(reading.value())
@@ -241,7 +243,7 @@ public final class Fields {
 
   /** A whole number without a unit; {@code least - 1} where it is missing or wrong. */
   public int count(String key, int least, int most) {
-    return readText(
+    return text(
             key,
             text -> text.wholeNumber().filter(n -> n >= least && n <= most),
             "a whole number from " + least + " to " + most)
@@ -255,7 +257,7 @@ public final class Fields {
 
   /** A name: one line of text. */
   public Optional<String> name(String key) {
-    return readText(
+    return text(
         key,
         text -> Optional.of(text.text().strip()).filter(FaultWords::isName),
         "a name of one line, at most 60 letters");
@@ -269,6 +271,11 @@ public final class Fields {
       value.ifPresent(v -> wrong(key, v, rightDate(v)));
     }
     return date.orElse(null);
+  }
+
+  /** A date that may be left empty; null where it is, or is wrong. */
+  public @Nullable LocalDate dateOrNone(String key) {
+    return isBlank(key) ? null : date(key);
   }
 
   private static String rightDate(Node wrong) {
@@ -287,7 +294,7 @@ public final class Fields {
   public <T> Optional<T> choice(String key, List<T> things, Function<T, String> wordFor) {
     Optional<Node.Text> text = map.entry(key).flatMap(e -> Node.text(e.value()));
     String word = text.map(t -> t.text().strip()).orElse("");
-    return readText(
+    return text(
         key,
         t -> things.stream().filter(thing -> wordFor.apply(thing).equals(word)).findFirst(),
         FaultWords.oneOf(word, things.stream().map(wordFor).toList()));
@@ -321,17 +328,23 @@ public final class Fields {
         .map(keyed -> new Fields(itsOwner, pathOf(key), spot(key), keyed, known, faults));
   }
 
+  /** What is made of the fields of a map within this one, or what holds where there is none. */
+  public <T> Optional<T> part(
+      String key,
+      String itsOwner,
+      List<String> known,
+      Function<Fields, Optional<T>> reader,
+      T otherwise) {
+    return has(key) ? map(key, itsOwner, known).flatMap(reader) : Optional.of(otherwise);
+  }
+
   private String pathOf(String key) {
     return path.isEmpty() ? key : path + "." + key;
   }
 
   /** The texts of a list, each where it was written; none where there is no such list. */
   public List<Node.Text> list(String key, String example) {
-    Optional<Node.Items> list =
-        read(
-            key,
-            v -> v instanceof Node.Items items ? Optional.of(items) : Optional.empty(),
-            Right.of("a list such as " + example));
+    Optional<Node.Items> list = items(key, "a list such as " + example);
     List<Node.Text> texts = new ArrayList<>();
     for (Node item : list.map(Node.Items::items).orElse(List.of())) {
       Node.text(item)
@@ -341,14 +354,17 @@ public final class Fields {
     return texts;
   }
 
+  private Optional<Node.Items> items(String key, String right) {
+    return read(
+        key,
+        v -> v instanceof Node.Items items ? Optional.of(items) : Optional.empty(),
+        Right.of(right));
+  }
+
   /** The fields of the maps of a list, each where it was written; none where there is no list. */
   public List<Fields> maps(String key, String itsOwner, List<String> known, String example) {
     String right = "a list such as [" + example + "]";
-    Optional<Node.Items> list =
-        read(
-            key,
-            v -> v instanceof Node.Items items ? Optional.of(items) : Optional.empty(),
-            Right.of(right));
+    Optional<Node.Items> list = items(key, right);
     if (list.map(Node.Items::open).orElse(false)) {
       sound = false;
     }

@@ -18,7 +18,7 @@ public record FilePosition(Path file, int line, int column) {
     return fault(found, right, Fault.About.NO_VALUE);
   }
 
-  public Fault fault(String found, String right, Fault.About about) {
-    return new Fault(file, line, column, found, right, about);
+  Fault fault(String found, String right, Fault.About about) {
+    return new Fault(this, found, right, about);
   }
 }

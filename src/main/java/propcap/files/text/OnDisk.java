@@ -77,6 +77,7 @@ public final class OnDisk {
     held.clear();
   }
 
+  /** By which a file is known, however it is named. */
   public static Path key(Path file) {
     return file.toAbsolutePath().normalize();
   }

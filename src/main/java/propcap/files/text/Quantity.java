@@ -13,33 +13,38 @@ import org.jspecify.annotations.Nullable;
  */
 public enum Quantity {
   /** Read as degrees C. */
-  TEMPERATURE("a temperature in C or F, such as 21 C or 70 F", "-60 to 60 C", -60, 60),
+  TEMPERATURE("a temperature in C or F, such as 21 C or 70 F", "-60 to 60 C", -60, 60, "C|F"),
   /** 36,500 days are a hundred years. */
-  DAYS("a number of days, such as 8 days", "0 to 36500 days", 0, 36_500),
+  DAYS("a number of days, such as 8 days", "0 to 36500 days", 0, 36_500, "days?"),
   /** How long a thing lasts. */
-  YEARS("a number of years, such as 12 years", "0 to 1000 years", 0, 1_000),
+  YEARS("a number of years, such as 12 years", "0 to 1000 years", 0, 1_000, "years?"),
   /** Whole days, back or forward. */
-  SHIFT("a whole number of days, such as -7 days", "-36500 to 36500 days", -36_500, 36_500),
+  SHIFT(
+      "a whole number of days, such as -7 days", "-36500 to 36500 days", -36_500, 36_500, "days?"),
   /** Read as a share, 0 to 1. */
-  PERCENT("a share in %, such as 85 %", "0 to 100 %", 0, 1),
+  PERCENT("a share in %, such as 85 %", "0 to 100 %", 0, 1, "%"),
   /** Read as a share, of what a plan has. */
-  PERCENT_OF_PLAN("a share of the plan's in %, such as 120 %", "1 to 1000 %", 0.01, 10),
+  PERCENT_OF_PLAN("a share of the plan's in %, such as 120 %", "1 to 1000 %", 0.01, 10, "%"),
   /** Read as a share a day, 0 to 1. */
-  PERCENT_PER_DAY("a share a day in %/day, such as 3 %/day", "0 to 100 %/day", 0, 1),
+  PERCENT_PER_DAY("a share a day in %/day, such as 3 %/day", "0 to 100 %/day", 0, 1, "%/day"),
   /** Of all people together; a hundred thousand are the hands of a town. */
-  HOURS_PER_DAY("a number of hours a day, such as 12/day", "0 to 100000/day", 0, 100_000),
-  MINUTES_PER_TRAY("minutes a tray, such as 4/tray", "0 to 1000/tray", 0, 1_000),
-  MINUTES_PER_PLANT("minutes a plant, such as 0.25/plant", "0 to 1000/plant", 0, 1_000),
+  HOURS_PER_DAY(
+      "a number of hours a day, such as 12/day", "0 to 100000/day", 0, 100_000, "(h|hours)?/day"),
+  MINUTES_PER_TRAY("minutes a tray, such as 4/tray", "0 to 1000/tray", 0, 1_000, "(min)?/tray"),
+  MINUTES_PER_PLANT(
+      "minutes a plant, such as 0.25/plant", "0 to 1000/plant", 0, 1_000, "(min)?/plant"),
   /** Thousand-seed weight, in grams. */
-  GRAMS_PER_1000("grams a thousand seeds, such as 2.9 g/1000", "0 to 100000 g/1000", 0, 100_000),
-  LITRES_PER_TRAY("litres a tray, such as 3.2 l/tray", "0 to 1000 l/tray", 0, 1_000),
-  LITRES_PER_POT("litres a pot, such as 0.35 l/pot", "0 to 1000 l/pot", 0, 1_000),
+  GRAMS_PER_1000(
+      "grams a thousand seeds, such as 2.9 g/1000", "0 to 100000 g/1000", 0, 100_000, "g/1000"),
+  LITRES_PER_TRAY("litres a tray, such as 3.2 l/tray", "0 to 1000 l/tray", 0, 1_000, "l/tray"),
+  LITRES_PER_POT("litres a pot, such as 0.35 l/pot", "0 to 1000 l/pot", 0, 1_000, "l/pot"),
   /** How much warmer, degrees C without a unit. */
-  LIFT("a plain number of degrees C, such as 5", "-60 to 60", -60, 60),
+  LIFT("a plain number of degrees C, such as 5", "-60 to 60", -60, 60, ""),
   /** Of the air, in the unit that the header says; what the air can have is for the reader. */
-  AIR("a plain number of degrees, such as 5", "-1000 to 1000", -1_000, 1_000),
+  AIR("a plain number of degrees, such as 5", "-1000 to 1000", -1_000, 1_000, ""),
   /** Written without a unit; less than 1, at which all seeds of a tray would share one fate. */
-  CORRELATION("a plain number from 0 up to 1, such as 0.02", "0 up to 1", 0, Math.nextDown(1.0));
+  CORRELATION(
+      "a plain number from 0 up to 1, such as 0.02", "0 up to 1", 0, Math.nextDown(1.0), "");
 
   /**
    * What a text says.
@@ -69,11 +74,15 @@ public enum Quantity {
   private final double least;
   private final double most;
 
-  Quantity(String what, String range, double least, double most) {
+  /** Those that fit, without spaces. */
+  private final Pattern units;
+
+  Quantity(String what, String range, double least, double most, String units) {
     this.what = what;
     this.range = range;
     this.least = least;
     this.most = most;
+    this.units = Pattern.compile(units);
   }
 
   /** What would be right, in the words of a fault. */
@@ -88,7 +97,7 @@ public enum Quantity {
     }
     String after = written.group(2);
     String unit = after == null ? "" : SPACES.matcher(after).replaceAll("").replace("°", "");
-    if (!fits(unit)) {
+    if (!units.matcher(unit).matches()) {
       return wrong(unit.isEmpty() ? "a unit is missing: " + what : what);
     }
     double value = ours(Double.parseDouble(written.group(1).replace('\u2212', '-')), unit);
@@ -102,7 +111,7 @@ public enum Quantity {
   }
 
   /** What is more likely meant than a value that is right; empty where nothing is. */
-  public Optional<String> unlikely(double value) {
+  Optional<String> unlikely(double value) {
     boolean isHot = this == TEMPERATURE && value > HOT_C;
     boolean isCold = this == TEMPERATURE && value < COLD_C;
     return isHot || isCold
@@ -113,38 +122,12 @@ public enum Quantity {
         : Optional.empty();
   }
 
-  private boolean fits(String unit) {
-    return switch (this) {
-      case TEMPERATURE -> unit.equals("C") || unit.equals("F");
-      case DAYS, SHIFT -> unit.equals("days") || unit.equals("day");
-      case YEARS -> unit.equals("years") || unit.equals("year");
-      case PERCENT, PERCENT_OF_PLAN -> unit.equals("%");
-      case PERCENT_PER_DAY -> unit.equals("%/day");
-      case HOURS_PER_DAY -> unit.equals("/day") || unit.equals("h/day") || unit.equals("hours/day");
-      case MINUTES_PER_TRAY -> unit.equals("/tray") || unit.equals("min/tray");
-      case MINUTES_PER_PLANT -> unit.equals("/plant") || unit.equals("min/plant");
-      case GRAMS_PER_1000 -> unit.equals("g/1000");
-      case LITRES_PER_TRAY -> unit.equals("l/tray");
-      case LITRES_PER_POT -> unit.equals("l/pot");
-      case LIFT, AIR, CORRELATION -> unit.isEmpty();
-    };
-  }
-
+  /** Degrees C, shares, or the number as it stands. */
   private double ours(double number, String unit) {
     return switch (this) {
       case TEMPERATURE -> unit.equals("F") ? (number - 32) * 5 / 9 : number;
       case PERCENT, PERCENT_OF_PLAN, PERCENT_PER_DAY -> number / 100;
-      case DAYS,
-          SHIFT,
-          YEARS,
-          HOURS_PER_DAY,
-          MINUTES_PER_TRAY,
-          MINUTES_PER_PLANT,
-          LIFT,
-          AIR,
-          CORRELATION ->
-          number;
-      case GRAMS_PER_1000, LITRES_PER_TRAY, LITRES_PER_POT -> number;
+      default -> number;
     };
   }
 

@@ -27,9 +27,7 @@ public record SourceText(Path file, String text) {
         // Reported below: some characters cannot be in a file's name.
       }
     }
-    if (!(value instanceof Node.Unread)) {
-      faults.add(value.spot(), key + " is " + value.kind(), "the name of a file");
-    }
+    faults.wrong(value, key + " is " + value.kind(), "the name of a file");
     return Optional.empty();
   }
 

@@ -73,9 +73,7 @@ public final class YamlFile {
           if (root instanceof Node.Keyed keyed) {
             return Optional.of(keyed);
           }
-          if (!(root instanceof Node.Unread)) {
-            faults.add(root.spot(), "the file holds " + root.kind(), "a map of 'key: value' lines");
-          }
+          faults.wrong(root, "the file holds " + root.kind(), "a map of 'key: value' lines");
           return Optional.empty();
         }
       }
@@ -194,9 +192,7 @@ public final class YamlFile {
         }
       } else {
         open = true;
-        if (!(key instanceof Node.Unread)) {
-          faults.add(key.spot(), key.kind() + " as a key", "a word as a key");
-        }
+        faults.wrong(key, key.kind() + " as a key", "a word as a key");
       }
       refuseMoreThan(MOST_ENTRIES, entries.size(), spot);
       event = next();

@@ -42,12 +42,10 @@ record GhcnDays(
   @Override
   public void read(StationRows.Row row, StationValues values) {
     if (row.fields().size() <= value) {
-      values
-          .faults()
-          .add(
-              row.spot(),
-              "a row of " + row.fields().size() + " fields",
-              fields + " fields" + (hasHeader ? ", as in the header" : ""));
+      values.fault(
+          row,
+          "a row of " + row.fields().size() + " fields",
+          fields + " fields" + (hasHeader ? ", as in the header" : ""));
       return;
     }
     boolean isMinimum = row.field(element).equals("TMIN");

@@ -52,12 +52,10 @@ record GhcnMonths() implements StationForm {
   public void read(StationRows.Row row, StationValues values) {
     String line = row.field(0);
     if (!isOne(row)) {
-      values
-          .faults()
-          .add(
-              row.spot(),
-              "no line of a month, but " + FaultWords.shown(String.join(",", row.fields())),
-              "the station, such as 200303TMIN, then 31 days, as in the first line");
+      values.fault(
+          row,
+          "no line of a month, but " + FaultWords.shown(String.join(",", row.fields())),
+          "the station, such as 200303TMIN, then 31 days, as in the first line");
       return;
     }
     String element = line.substring(17, DAYS_FROM);
@@ -69,20 +67,14 @@ record GhcnMonths() implements StationForm {
     int year = Integer.parseInt(line.substring(11, 15));
     int month = Integer.parseInt(line.substring(15, 17));
     if (!Fields.isOfOurTimes(LocalDate.of(year, 1, 1))) {
-      values
-          .faults()
-          .add(row.spot(), "year is '" + line.substring(11, 15) + "'", "a year such as 2003");
+      values.fault(row, "year is '" + line.substring(11, 15) + "'", "a year such as 2003");
     } else if (month < 1 || month > 12) {
-      values
-          .faults()
-          .add(row.spot(), "month is '" + line.substring(15, 17) + "'", "a month from 01 to 12");
+      values.fault(row, "month is '" + line.substring(15, 17) + "'", "a month from 01 to 12");
     } else if (line.length() < LEAST_LENGTH) {
-      values
-          .faults()
-          .add(
-              row.spot(),
-              "a line of " + line.length() + " characters",
-              "21 characters, then 8 for each of 31 days");
+      values.fault(
+          row,
+          "a line of " + line.length() + " characters",
+          "21 characters, then 8 for each of 31 days");
     } else {
       read(row, isMinimum, YearMonth.of(year, month), values);
     }
@@ -103,20 +95,16 @@ record GhcnMonths() implements StationForm {
             line.substring(at + QUALITY, at + QUALITY + 1).strip(),
             row.spot());
       } else if (!value.equals(MISSING) && !value.isEmpty()) {
-        values
-            .faults()
-            .add(
-                row.spot(),
-                (isMinimum ? "tmin" : "tmax")
-                    + " of "
-                    + day
-                    + " "
-                    + month.getMonth().getDisplayName(TextStyle.FULL, Locale.ENGLISH)
-                    + " "
-                    + month.getYear()
-                    + " is "
-                    + FaultWords.shown(value),
-                MISSING + " after the month’s last day");
+        values.fault(
+            row,
+            "%s of %s %s %s is %s"
+                .formatted(
+                    isMinimum ? "tmin" : "tmax",
+                    day,
+                    month.getMonth().getDisplayName(TextStyle.FULL, Locale.ENGLISH),
+                    month.getYear(),
+                    FaultWords.shown(value)),
+            MISSING + " after the month’s last day");
       }
     }
   }

@@ -77,8 +77,7 @@ public final class NormalsFile {
               faults)
           .tell();
     }
-    faults.check();
-    faults.warnings().forEach(doubted);
+    faults.check(doubted);
     return new Normals(months, hasDefaults).withDefaultSpreads(withoutSpread);
   }
 
@@ -105,11 +104,8 @@ public final class NormalsFile {
     if (min < max && !Day.canBe(unit.toC(min), unit.toC(max))) {
       fields.fault(
           fields.at(),
-          "tmin "
-              + fields.written("tmin")
-              + " and tmax "
-              + fields.written("tmax")
-              + WeatherDoubts.IMPOSSIBLE,
+          "tmin %s and tmax %s%s"
+              .formatted(fields.written("tmin"), fields.written("tmax"), WeatherDoubts.IMPOSSIBLE),
           unit.readAs());
     }
     double persistence =

@@ -132,9 +132,7 @@ sealed interface StationForm
     } catch (DateTimeException e) {
       // Told below: what is no date, and what no station has.
     }
-    values
-        .faults()
-        .add(row.spot(), "date is " + FaultWords.shown(written), "a date such as 2027-03-28");
+    values.fault(row, "date is " + FaultWords.shown(written), "a date such as 2027-03-28");
     return Optional.empty();
   }
 

@@ -95,8 +95,9 @@ final class StationValues {
     }
   }
 
-  Faults faults() {
-    return faults;
+  /** A row that cannot be read. */
+  void fault(StationRows.Row row, String found, String right) {
+    faults.add(row.spot(), found, right);
   }
 
   /** What was left out and why, in the order of the files. */
@@ -145,6 +146,7 @@ final class StationValues {
       return;
     }
     double tempC = unit.toC(Double.parseDouble(written));
+    double most = isMinimum ? Day.MOST_MIN_C : Day.MOST_C;
     impossible.values++;
     FilePosition before = values.spots().putIfAbsent(date, spot);
     if (before != null) {
@@ -152,14 +154,13 @@ final class StationValues {
           spot,
           values.name() + " of " + date + " again, first on line " + before.line(),
           "left out; the first stands");
-    } else if (tempC < Day.LEAST_C || tempC > (isMinimum ? Day.MOST_MIN_C : Day.MOST_C)) {
+    } else if (tempC < Day.LEAST_C || tempC > most) {
       impossible.add(values.name(), written, spot);
       leave(
           spot,
           values.name() + " of " + date + " is " + FaultWords.shown(written),
-          isMinimum
-              ? "left out; no night was ever outside -90 to 45 C"
-              : "left out; no air was ever outside -90 to 60 C");
+          "left out; no %s was ever outside %s to %s C"
+              .formatted(isMinimum ? "night" : "air", Math.round(Day.LEAST_C), Math.round(most)));
     } else {
       values.tempC().put(date, tempC);
     }
@@ -241,12 +242,13 @@ final class StationValues {
 
   private void refuseMany() {
     List<String> names = stations.keySet().stream().map(FaultWords::shown).toList();
-    int named = names.size() > MOST_NAMED + 1 ? MOST_NAMED : names.size();
-    String last = named < names.size() ? names.size() - named + " more" : names.get(named - 1);
-    List<String> before = names.subList(0, named < names.size() ? named : named - 1);
+    String some =
+        names.size() > MOST_NAMED + 1
+            ? FaultWords.some(names, MOST_NAMED)
+            : FaultWords.listed(names);
     faults.add(
         stations.values().stream().skip(1).findFirst().orElseThrow(),
-        names.size() + " stations: " + String.join(", ", before) + " and " + last,
+        names.size() + " stations: " + some,
         "the rows of one station");
   }
 }

@@ -141,12 +141,8 @@ final class WeatherDoubts {
     if (!at.isEmpty()) {
       warn(
           at.get(0),
-          "a change of "
-              + difference(JUMP_K)
-              + " or more from one "
-              + each.word
-              + " to the next"
-              + times(at.size()),
+          "a change of %s or more from one %s to the next%s"
+              .formatted(difference(JUMP_K), each.word, times(at.size())),
           "a slip of the pen, or rows of two units?");
     }
   }
@@ -203,11 +199,11 @@ final class WeatherDoubts {
     if (Math.abs(apart) > YEAR_APART_K) {
       warn(
           farthest.first(),
-          farthest.first().getYear()
-              + " is "
-              + difference(Math.abs(apart))
-              + (apart > 0 ? " warmer" : " colder")
-              + " on average than the middle one of the years",
+          "%s is %s %s on average than the middle one of the years"
+              .formatted(
+                  farthest.first().getYear(),
+                  difference(Math.abs(apart)),
+                  apart > 0 ? "warmer" : "colder"),
           "a year in another unit, or of another station?");
     }
   }

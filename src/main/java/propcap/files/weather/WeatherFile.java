@@ -48,8 +48,7 @@ public final class WeatherFile {
     Faults faults = new Faults();
     List<WeatherYear> years =
         read(file, FilePosition.whole(file), Optional.of(season), UnsavedTexts.none(), faults);
-    faults.check();
-    faults.warnings().forEach(doubted);
+    faults.check(doubted);
     return years;
   }
 

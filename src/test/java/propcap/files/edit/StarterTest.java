@@ -27,6 +27,7 @@ import propcap.files.scenario.ScenarioReader;
 import propcap.files.scenario.SoFarAsked;
 import propcap.files.text.Fault;
 import propcap.files.text.FaultsException;
+import propcap.files.text.FilePosition;
 import propcap.files.text.UnsavedTexts;
 
 class StarterTest {
@@ -122,9 +123,7 @@ class StarterTest {
     assertThat(e.faults())
         .containsExactly(
             new Fault(
-                folder.resolve("weather.csv"),
-                0,
-                0,
+                FilePosition.whole(folder.resolve("weather.csv")),
                 "there is such a file already",
                 "a folder without it",
                 Fault.About.NO_VALUE));

@@ -83,7 +83,7 @@ public record GerminationFit(List<Lot> lots) {
   }
 
   /** A shape that was tried, and Akaike's criterion of it. */
-  public record Tried(CurveFamily family, double akaike) {}
+  public record TriedFamily(CurveFamily family, double akaike) {}
 
   /**
    * A lot at one temperature.
@@ -99,7 +99,7 @@ public record GerminationFit(List<Lot> lots) {
       GerminatingShare germinating,
       @Nullable CurveFit lognormal,
       @Nullable CurveFit best,
-      List<Tried> tried) {
+      List<TriedFamily> tried) {
     public AtTemperature {
       trays = List.copyOf(trays);
       tried = List.copyOf(tried);

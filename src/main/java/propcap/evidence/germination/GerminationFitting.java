@@ -15,7 +15,7 @@ import org.jspecify.annotations.Nullable;
 import propcap.evidence.germination.GerminationFit.AtTemperature;
 import propcap.evidence.germination.GerminationFit.Lot;
 import propcap.evidence.germination.GerminationFit.NoBase;
-import propcap.evidence.germination.GerminationFit.Tried;
+import propcap.evidence.germination.GerminationFit.TriedFamily;
 import propcap.farm.CountedTray;
 
 /** From the counts of a germination test to what the simulator asks of a lot. */
@@ -121,7 +121,7 @@ public final class GerminationFitting {
             lognormal.germinating(),
             lognormal,
             bestPeak.equals(lognormalPeak) ? lognormal : fitting.fit(bestPeak),
-            peaks.stream().map(p -> new Tried(p.family(), p.akaike())).toList()));
+            peaks.stream().map(p -> new TriedFamily(p.family(), p.akaike())).toList()));
     counted.add(new ThermalFitting.Counted(tempC, counts, lognormalPeak));
   }
 

@@ -23,9 +23,9 @@ final class NormalLimits {
 
   private static final int MOST_STEPS = 1000;
 
-  private record Asked(double z, double level) {}
+  private record Key(double z, double level) {}
 
-  private final Map<Asked, Double> known = new ConcurrentHashMap<>();
+  private final Map<Key, Double> known = new ConcurrentHashMap<>();
   private final int n;
   private final double[] weights = new double[NODES];
 
@@ -53,7 +53,7 @@ final class NormalLimits {
 
   /** The W that is not passed with a chance, for the quantile that lies z deviations up. */
   double quantile(double z, double level) {
-    return known.computeIfAbsent(new Asked(z, level), asked -> solved(z, level));
+    return known.computeIfAbsent(new Key(z, level), asked -> solved(z, level));
   }
 
   private double solved(double z, double level) {

@@ -94,18 +94,19 @@ public final class WeatherFile {
 
   private static List<WeatherYear> read(
       Path file, FilePosition named, Optional<Season> season, UnsavedTexts unsaved, Faults faults) {
-    Optional<Told> told =
+    Optional<Reading> told =
         SourceText.read(file, named, unsaved, faults)
-            .map(source -> unsaved.disk().reading(source, season, () -> Told.of(source, season)));
+            .map(
+                source -> unsaved.disk().reading(source, season, () -> Reading.of(source, season)));
     told.ifPresent(t -> faults.addAll(t.faults()));
-    return told.map(Told::years).orElse(List.of());
+    return told.map(Reading::years).orElse(List.of());
   }
 
   /** What a record says, and all that is wrong or unlikely in it. */
-  record Told(List<WeatherYear> years, Faults faults) {
-    static Told of(SourceText source, Optional<Season> season) {
+  record Reading(List<WeatherYear> years, Faults faults) {
+    static Reading of(SourceText source, Optional<Season> season) {
       Faults own = new Faults();
-      return new Told(new WeatherFile(source, own).years(season), own);
+      return new Reading(new WeatherFile(source, own).years(season), own);
     }
   }
 

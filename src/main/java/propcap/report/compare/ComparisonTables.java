@@ -28,7 +28,7 @@ import propcap.study.statistics.Stat;
 final class ComparisonTables {
   private ComparisonTables() {}
 
-  private record Asked(
+  private record Question(
       String version,
       int seasons,
       long seed,
@@ -36,7 +36,7 @@ final class ComparisonTables {
       Optional<String> currency,
       Optional<Double> discount) {}
 
-  private record Told(
+  private record Results(
       List<ScenarioMembers> scenarios,
       List<String> verdicts,
       List<OutcomeMembers> outcomes,
@@ -63,14 +63,14 @@ final class ComparisonTables {
   static String json(Comparison comparison, String version) {
     Optional<Prices> prices = Optional.ofNullable(comparison.scenarios().get(0).prices());
     return Json.text(
-        new Asked(
+        new Question(
             version,
             comparison.seasons(),
             comparison.settings().seed(),
             comparison.confidence(),
             prices.map(Prices::currency),
             prices.map(Prices::discount)),
-        new Told(
+        new Results(
             comparison.scenarios().stream().map(ComparisonTables::scenario).toList(),
             ComparisonWords.of(comparison).stream().map(ComparisonWords::verdict).toList(),
             comparison.outcomes().stream().map(ComparisonTables::outcome).toList(),

@@ -11,7 +11,7 @@ import propcap.evidence.germination.CurveFit;
 import propcap.evidence.germination.GerminationFit;
 import propcap.evidence.germination.GerminationFit.AtTemperature;
 import propcap.evidence.germination.GerminationFit.Lot;
-import propcap.evidence.germination.GerminationFit.Tried;
+import propcap.evidence.germination.GerminationFit.TriedFamily;
 import propcap.evidence.germination.GoodnessOfFit;
 import propcap.evidence.germination.ThermalFit;
 import propcap.report.kit.AnswerPage;
@@ -101,7 +101,7 @@ final class GerminationFitPage {
             lot.temperatures().stream().filter(at -> at.best() != null).toList());
   }
 
-  private static Cell akaike(AtTemperature at, Tried tried) {
+  private static Cell akaike(AtTemperature at, TriedFamily tried) {
     boolean isBest = at.best() != null && at.best().family() == tried.family();
     return Cell.of(Csv.number(Math.round(10 * tried.akaike()) / 10.0)).strongIf(isBest);
   }

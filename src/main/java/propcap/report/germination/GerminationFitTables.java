@@ -47,10 +47,10 @@ final class GerminationFitTables {
           .json("spread", ThermalFit::spread)
           .json("test", t -> TEST.object(t.test()));
 
-  private static final Table<GerminationFit.Tried> TRIED =
-      new Table<GerminationFit.Tried>()
+  private static final Table<GerminationFit.TriedFamily> TRIED =
+      new Table<GerminationFit.TriedFamily>()
           .json("family", t -> t.family().word())
-          .json("akaike", GerminationFit.Tried::akaike);
+          .json("akaike", GerminationFit.TriedFamily::akaike);
 
   /** A row for each temperature of a lot. */
   static final Table<AtTemperature> AT =

@@ -52,17 +52,17 @@ record OrderTables(Supplies supplies) {
           .file("arithmetic", o -> o.item.arithmetic())
           .words("How", o -> o.item.arithmetic());
 
-  private record Asked(double chance, Optional<String> currency) {}
+  private record Question(double chance, Optional<String> currency) {}
 
   private record Safe(int asPlanned, int asOrdered, int withRoom, int lackingRoom) {}
 
-  private record Told(Safe safe, List<?> sowings, List<?> lots, List<?> items) {}
+  private record Results(Safe safe, List<?> sowings, List<?> lots, List<?> items) {}
 
   String json(String version) {
     return Json.text(
         Head.of(supplies.scenario(), version, supplies.seasons(), supplies.settings()),
-        new Asked(supplies.chance(), Money.currency(supplies.scenario())),
-        new Told(
+        new Question(supplies.chance(), Money.currency(supplies.scenario())),
+        new Results(
             new Safe(
                 supplies.safe(),
                 supplies.safeAsOrdered(),

@@ -45,7 +45,7 @@ record PlanMissed(Planned planned) {
   /** What was seen to keep it from its goal. */
   private String why(int s, SowingForecast forecast) {
     String goal = Words.chance(planned.goals().get(s));
-    Planned.Alone alone = planned.alone().get(s);
+    Planned.AloneInHouse alone = planned.alone().get(s);
     String trays = Words.plural((double) alone.sowing().trays(), "tray");
     if (planned.bound().chances().get(s) < planned.goals().get(s)) {
       return "it needs more trays: the most that it may have, "

@@ -59,7 +59,7 @@ public record ReviewAnswer(Review review, String log, String file) implements Pa
   }
 
   private record Members(
-      List<Review.Look> looks,
+      List<Review.ForecastCheck> looks,
       List<Review.Came> sowings,
       List<String> notOver,
       List<Review.Figure> figures,

@@ -10,7 +10,7 @@ import propcap.report.kit.Words;
 import propcap.study.review.Review;
 import propcap.study.review.Review.Came;
 import propcap.study.review.Review.Figure;
-import propcap.study.review.Review.Look;
+import propcap.study.review.Review.ForecastCheck;
 import propcap.study.review.Review.Range;
 
 /** The tables of a look back. */
@@ -18,9 +18,9 @@ final class ReviewTables {
   private ReviewTables() {}
 
   /** How often the ranges of each forecast held. */
-  static Table<Look> looks(Review review) {
+  static Table<ForecastCheck> looks(Review review) {
     ReviewWords words = new ReviewWords(review);
-    return new Table<Look>("Forecast of", words::name)
+    return new Table<ForecastCheck>("Forecast of", words::name)
         .number("Sowings", "not over then", l -> Words.count(l.sowings()))
         .cell(
             "Within their ranges",
@@ -51,7 +51,7 @@ final class ReviewTables {
                 c ->
                     Cell.of(Words.count(c.came()), c.isCounted() ? "" : "likely")
                         .strongIf(c.came() < c.sowing().plantsNeeded()));
-    List<Look> looks = review.looks();
+    List<ForecastCheck> looks = review.looks();
     int last = looks.size() - 1;
     for (int i = 0; i <= last; i++) {
       int look = i;

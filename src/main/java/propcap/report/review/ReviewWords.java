@@ -9,7 +9,7 @@ import propcap.report.kit.Words;
 import propcap.study.review.LogFigure;
 import propcap.study.review.Review;
 import propcap.study.review.Review.Figure;
-import propcap.study.review.Review.Look;
+import propcap.study.review.Review.ForecastCheck;
 
 /** A look back in words. */
 final class ReviewWords {
@@ -29,7 +29,7 @@ final class ReviewWords {
   /** Whether the forecasts held: the verdict first. */
   List<String> forecasts() {
     List<String> told = new ArrayList<>();
-    List<Look> looks = review.looks().stream().filter(l -> l.sowings() > 0).toList();
+    List<ForecastCheck> looks = review.looks().stream().filter(l -> l.sowings() > 0).toList();
     if (looks.isEmpty()) {
       return List.of(
           "No sowing is over by "
@@ -42,7 +42,7 @@ final class ReviewWords {
   }
 
   /** Of one forecast alone: of several one would be astray by luck too often. */
-  private static String verdict(Look winter) {
+  private static String verdict(ForecastCheck winter) {
     if (winter.isAsItShould()) {
       return "Winter's forecast held, as far as one spring can tell.";
     }
@@ -52,12 +52,12 @@ final class ReviewWords {
   }
 
   /** Such as {@code winter} or {@code 1 April}. */
-  String name(Look look) {
+  String name(ForecastCheck look) {
     return look.day().equals(season.start()) ? "winter" : Dates.day(look.day(), season);
   }
 
   /** How often the ranges of one forecast held. */
-  String held(Look look) {
+  String held(ForecastCheck look) {
     return "%s: %s of %s came within %s of 8 springs of 10; %s are usual."
         .formatted(
             Words.capital(name(look)),

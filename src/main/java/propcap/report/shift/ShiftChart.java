@@ -112,11 +112,11 @@ final class ShiftChart {
   private static void addMeans(XYPlot plot, Group group, Panel panel, boolean inKey) {
     YIntervalSeriesCollection dataset = new YIntervalSeriesCollection();
     Marks marks = Marks.withUprightWhiskers();
-    for (Tried.Standing standing : Tried.Standing.values()) {
+    for (TriedShift.Standing standing : TriedShift.Standing.values()) {
       YIntervalSeries series = new YIntervalSeries(standing.key, false, true);
       for (int p = 0; p < panel.stats().size(); p++) {
         Point point = group.points().get(p);
-        if (new Tried(group, point).standing() == standing) {
+        if (new TriedShift(group, point).standing() == standing) {
           Marks.addUpright(series, point.days(), panel.stats().get(p));
         }
       }

@@ -27,7 +27,7 @@ final class ShiftFiles {
 
   /** A row for each group and shift. */
   static String csv(Shifts shifts) {
-    return Tried.table(Optional.empty())
-        .csv(shifts.groups().stream().flatMap(g -> Tried.of(g).stream()).toList());
+    return TriedShift.table(Optional.empty())
+        .csv(shifts.groups().stream().flatMap(g -> TriedShift.of(g).stream()).toList());
   }
 }

@@ -90,13 +90,13 @@ final class ShiftPage {
                 "Marks are means, whiskers their 95 % intervals; in the band lie 8 springs of 10.",
                 ShiftChart.of(group, currency(), "shift" + number))),
         List.of(
-            Tried.table(money)
+            TriedShift.table(money)
                 .sheet(
                     "Shifts of " + group.match() + ".",
                     "Means with half their 95 % interval, below them 8 springs of 10; then differences to"
                         + " no shift, of the group’s plants and of all sowings’. What is clearly more or"
                         + " less is bold.",
-                    Tried.of(group))));
+                    TriedShift.of(group))));
   }
 
   private List<AnswerPage.Term> reading() {

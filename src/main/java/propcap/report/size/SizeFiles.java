@@ -36,7 +36,7 @@ final class SizeFiles {
 
   private SizeFiles() {}
 
-  private record Asked(
+  private record Question(
       String scenario,
       String version,
       long seed,
@@ -65,7 +65,7 @@ final class SizeFiles {
             .json("order", s -> ORDER.objects(order.lines()))
             .json("arithmetic", s -> order.arithmetic());
     return Json.text(
-        new Asked(
+        new Question(
             sizing.scenario().name(),
             version,
             sizing.settings().seed(),

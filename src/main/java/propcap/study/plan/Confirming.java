@@ -245,10 +245,10 @@ final class Confirming {
   // What there could be.
 
   /** Where others push it onto a table that suits it better, it may do better than alone. */
-  private Planned.Alone alone(int s, int kept, boolean isOutOfReach) {
+  private Planned.AloneInHouse alone(int s, int kept, boolean isOutOfReach) {
     double alone = Samples.mean(met(ALONE, List.of(s)));
     double inPlan = forecasts.get(kept).sowings().get(s).chanceMet();
-    return new Planned.Alone(
+    return new Planned.AloneInHouse(
         scenarios.get(ALONE).sowings().get(s), Math.max(alone, inPlan), isOutOfReach);
   }
 

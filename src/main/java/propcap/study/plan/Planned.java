@@ -44,7 +44,7 @@ public record Planned(
     Difference met,
     List<GivenUp> givenUp,
     List<Effect> effects,
-    List<Alone> alone,
+    List<AloneInHouse> alone,
     Bound bound) {
 
   /** Springs on which each change is tried by itself, at most. */
@@ -104,7 +104,7 @@ public record Planned(
    * @param chance to have its plants on time
    * @param isOutOfReach whether it misses its goal beyond doubt on each of its days that was tried
    */
-  public record Alone(Sowing sowing, double chance, boolean isOutOfReach) {}
+  public record AloneInHouse(Sowing sowing, double chance, boolean isOutOfReach) {}
 
   /**
    * What no plan passes that sows all its trays: no seedling is lost that could be kept, nothing

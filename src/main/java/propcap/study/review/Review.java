@@ -23,7 +23,7 @@ public record Review(
     Scenario scenario,
     RunSettings settings,
     int seasons,
-    List<Look> looks,
+    List<ForecastCheck> looks,
     List<Came> sowings,
     List<Sowing> notOver,
     List<Figure> figures,
@@ -46,7 +46,7 @@ public record Review(
    * @param low of 95 springs of 100 then, between this
    * @param high and this
    */
-  public record Look(
+  public record ForecastCheck(
       LocalDate day, int sowings, double inside, double expected, double low, double high) {
     /** Whether its ranges held as often as they should, by what one spring can tell. */
     public boolean isAsItShould() {

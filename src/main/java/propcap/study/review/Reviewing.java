@@ -141,7 +141,7 @@ public final class Reviewing {
     return plants(onTime.size() - 1, sowing);
   }
 
-  private Review.Look look(int forecast, List<Integer> over) {
+  private Review.ForecastCheck look(int forecast, List<Integer> over) {
     LocalDate day = days.get(forecast);
     List<Integer> open =
         over.stream().filter(s -> !isOver(scenario.sowings().get(s), day)).toList();
@@ -163,7 +163,7 @@ public final class Reviewing {
             .sorted()
             .toArray();
     int rare = ofSpring.length / 40;
-    return new Review.Look(
+    return new Review.ForecastCheck(
         day,
         open.size(),
         inside,

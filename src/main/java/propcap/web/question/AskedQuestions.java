@@ -26,9 +26,10 @@ public final class AskedQuestions {
 
   private final Desk desk;
   private final Studies studies;
-  private final Map<Long, Kept> answers = new LinkedHashMap<>();
+  private final Map<Long, KeptAnswer> answers = new LinkedHashMap<>();
 
-  private record Kept(String question, Path scenario, Answer answer, Optional<Proposal> proposal) {}
+  private record KeptAnswer(
+      String question, Path scenario, Answer answer, Optional<Proposal> proposal) {}
 
   public AskedQuestions(Desk desk, Studies studies) {
     this.desk = desk;
@@ -65,7 +66,7 @@ public final class AskedQuestions {
                     QuestionRuns.Answered answered = asking.answer(progress);
                     Path of = files.get(0);
                     Answer answer = sinceSaved(answered.answer(), of);
-                    keep(id, new Kept(question, of, answer, answered.proposal()));
+                    keep(id, new KeptAnswer(question, of, answer, answered.proposal()));
                   })
               .id();
     }
@@ -83,7 +84,7 @@ public final class AskedQuestions {
     }
   }
 
-  private synchronized void keep(long[] id, Kept answer) {
+  private synchronized void keep(long[] id, KeptAnswer answer) {
     answers.put(id[0], answer);
     if (answers.size() > MOST_KEPT) {
       answers.remove(oldest());
@@ -100,8 +101,8 @@ public final class AskedQuestions {
         .orElseGet(() -> answers.keySet().iterator().next());
   }
 
-  private synchronized Kept kept(long id) throws RefusedException {
-    Kept kept = answers.get(id);
+  private synchronized KeptAnswer kept(long id) throws RefusedException {
+    KeptAnswer kept = answers.get(id);
     if (kept == null) {
       throw new RefusedException(404, "there is no such answer");
     }
@@ -114,13 +115,13 @@ public final class AskedQuestions {
    * @param basis what it rests on
    * @param proposal what it would be called beside the plan; null where it proposes nothing
    */
-  public record Shown(
+  public record AnswerShown(
       long id, String basis, String html, List<String> files, @Nullable String proposal) {}
 
-  public Shown answer(long id) throws RefusedException {
-    Kept kept = kept(id);
+  public AnswerShown answer(long id) throws RefusedException {
+    KeptAnswer kept = kept(id);
     Answer answer = kept.answer();
-    return new Shown(
+    return new AnswerShown(
         id,
         answer.headlines().basis(),
         answer.html(),
@@ -134,18 +135,18 @@ public final class AskedQuestions {
    * @return the new scenario's file
    */
   public String putBeside(long id) throws IOException, RefusedException {
-    Kept kept = kept(id);
+    KeptAnswer kept = kept(id);
     Proposal proposal = proposal(kept);
     return desk.addWhatIf(proposal.title(), kept.scenario(), proposal::write);
   }
 
   /** Writes what an answer proposes into the scenario of which was asked, in one step. */
   public void take(long id) throws IOException, RefusedException {
-    Kept kept = kept(id);
+    KeptAnswer kept = kept(id);
     desk.change(desk.folder().name(kept.scenario()), desk.version(), proposal(kept)::write);
   }
 
-  private static Proposal proposal(Kept kept) throws RefusedException {
+  private static Proposal proposal(KeptAnswer kept) throws RefusedException {
     return kept.proposal()
         .orElseThrow(() -> RefusedException.bad("this answer proposes no other plan"));
   }
@@ -168,7 +169,7 @@ public final class AskedQuestions {
 
   /** Writes an answer into the results beside the scenario. */
   public List<Path> save(long id, String version) throws IOException, RefusedException {
-    Kept kept = kept(id);
+    KeptAnswer kept = kept(id);
     try (ResultsFolder results = desk.folder().open(kept.scenario(), kept.answer().kind())) {
       return results.write(kept.answer().files(version));
     }

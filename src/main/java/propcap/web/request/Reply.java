@@ -68,7 +68,7 @@ public record Reply(int status, String type, String body, Map<String, String> he
 
   /** The same with all that is known of it. */
   public static Reply refusal(int status, RefusedException.Refusal refusal) {
-    return of(status, type("reply.json"), new Gson().toJson(refusal));
+    return of(status, type("reply.json"), new Gson().toJsonTree(refusal).toString());
   }
 
   public static Reply plain(int status, String message) {

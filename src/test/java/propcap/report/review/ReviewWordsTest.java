@@ -16,16 +16,16 @@ import propcap.study.review.LogFigure;
 import propcap.study.review.Review;
 import propcap.study.review.Review.Came;
 import propcap.study.review.Review.Figure;
-import propcap.study.review.Review.Look;
+import propcap.study.review.Review.ForecastCheck;
 import propcap.study.review.Review.Range;
 
 /** A look back in the terminal's words. */
 class ReviewWordsTest {
-  private static ReviewAnswer answer(Look winter, Figure... figures) {
+  private static ReviewAnswer answer(ForecastCheck winter, Figure... figures) {
     return answer(winter, 4, figures);
   }
 
-  private static ReviewAnswer answer(Look winter, double byChance, Figure... figures) {
+  private static ReviewAnswer answer(ForecastCheck winter, double byChance, Figure... figures) {
     Scenario farm = TinyFarm.make();
     Scenario known =
         farm.withSoFar(new SoFar(farm.season().end().plusDays(1), List.of(), List.of()));
@@ -34,7 +34,7 @@ class ReviewWordsTest {
             known,
             new RunSettings(1, 200, null, 1),
             200,
-            List.of(winter, new Look(LocalDate.of(2027, 4, 1), 30, 24, 24, 20, 28)),
+            List.of(winter, new ForecastCheck(LocalDate.of(2027, 4, 1), 30, 24, 24, 20, 28)),
             List.of(),
             List.of(),
             List.of(figures),
@@ -42,8 +42,8 @@ class ReviewWordsTest {
     return new ReviewAnswer(review, "log.csv", "scenario.yaml");
   }
 
-  private static Look winter(double inside) {
-    return new Look(TinyFarm.make().season().start(), 50, inside, 41, 34, 46);
+  private static ForecastCheck winter(double inside) {
+    return new ForecastCheck(TinyFarm.make().season().start(), 50, inside, 41, 34, 46);
   }
 
   private static Figure figure(String crop, LogFigure figure, double off) {
@@ -103,9 +103,10 @@ class ReviewWordsTest {
   @Test
   void theTableOfSowingsFitsThePageAndTheFileHasAll() {
     Scenario farm = TinyFarm.make();
-    List<Look> looks =
+    List<ForecastCheck> looks =
         IntStream.range(0, 6)
-            .mapToObj(m -> new Look(farm.season().start().plusDays(10L * m), 1, 0.8, 0.8, 0, 1))
+            .mapToObj(
+                m -> new ForecastCheck(farm.season().start().plusDays(10L * m), 1, 0.8, 0.8, 0, 1))
             .toList();
     List<Range> ranges = looks.stream().map(l -> new Range(1803.6, 1803, 1803)).toList();
     Review review =

@@ -212,7 +212,7 @@ class PlanGuaranteesTest {
       List<Choice> choices = Choice.of(c.farm, c.planned.question());
       double[] best = bestByForce(c.farm, choices);
       for (int s = 0; s < best.length; s++) {
-        Planned.Alone alone = c.planned.alone().get(s);
+        Planned.AloneInHouse alone = c.planned.alone().get(s);
         sowings++;
         most = Math.max(most, best[s] - alone.chance());
         better += best[s] - alone.chance() > 0.07 ? 1 : 0;

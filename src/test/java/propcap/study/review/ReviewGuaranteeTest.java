@@ -44,8 +44,8 @@ class ReviewGuaranteeTest {
   @MethodSource("farms")
   void theRangesHoldAsOftenAsIsTold(String name, IntFunction<Scenario> farms, Counting counting)
       throws Exception {
-    Held winter = new Held();
-    Held later = new Held();
+    ForecastCheck winter = new ForecastCheck();
+    ForecastCheck later = new ForecastCheck();
     int astray = 0;
     int alarms = 0;
     for (int seed = 0; winter.apart.size() < SPRINGS; seed++) {
@@ -106,18 +106,18 @@ class ReviewGuaranteeTest {
   }
 
   /** How many came within their ranges, against how many should have, spring by spring. */
-  private static final class Held {
+  private static final class ForecastCheck {
     private final List<Double> apart = new ArrayList<>();
     private double inside;
     private double expected;
     private int sowings;
 
-    void add(List<Review.Look> looks) {
-      List<Review.Look> open = looks.stream().filter(l -> l.sowings() > 0).toList();
+    void add(List<Review.ForecastCheck> looks) {
+      List<Review.ForecastCheck> open = looks.stream().filter(l -> l.sowings() > 0).toList();
       if (!open.isEmpty()) {
-        double its = open.stream().mapToDouble(Review.Look::inside).sum();
-        double should = open.stream().mapToDouble(Review.Look::expected).sum();
-        int of = open.stream().mapToInt(Review.Look::sowings).sum();
+        double its = open.stream().mapToDouble(Review.ForecastCheck::inside).sum();
+        double should = open.stream().mapToDouble(Review.ForecastCheck::expected).sum();
+        int of = open.stream().mapToInt(Review.ForecastCheck::sowings).sum();
         inside += its;
         expected += should;
         sowings += of;

@@ -109,7 +109,7 @@ class ReviewingTest {
     Review review = review(farm(10, 0.9), 60, Counting.STANDS);
     assertThat(review.figures()).hasSizeGreaterThan(3);
     assertThat(review.wrong()).isEmpty();
-    assertThat(review.looks()).hasSize(2).allMatch(Review.Look::isAsItShould);
+    assertThat(review.looks()).hasSize(2).allMatch(Review.ForecastCheck::isAsItShould);
   }
 
   @Test

@@ -12,7 +12,7 @@ import propcap.study.shift.Shifts.Group;
 import propcap.study.shift.Shifts.Point;
 
 /** One shift of a group, as a row of the table of shifts. */
-record Tried(Group group, Point point) {
+record TriedShift(Group group, Point point) {
   /** How a shift stands to the best. */
   enum Standing {
     BEST("best", "best", Marks.Fill.FILLED),
@@ -30,8 +30,8 @@ record Tried(Group group, Point point) {
     }
   }
 
-  static List<Tried> of(Group group) {
-    return group.points().stream().map(p -> new Tried(group, p)).toList();
+  static List<TriedShift> of(Group group) {
+    return group.points().stream().map(p -> new TriedShift(group, p)).toList();
   }
 
   Standing standing() {
@@ -40,9 +40,9 @@ record Tried(Group group, Point point) {
         : group.asGood().contains(point.days()) ? Standing.AS_GOOD : Standing.LESS;
   }
 
-  static Table<Tried> table(Optional<Money> money) {
+  static Table<TriedShift> table(Optional<Money> money) {
     String currency = money.map(Money::currency).orElse("");
-    return new Table<Tried>(
+    return new Table<TriedShift>(
             "Days later", t -> Words.signed(t.point.days()), t -> t.standing().words)
         .csv("group", t -> t.group.match())
         .csv("days", t -> t.point.days())

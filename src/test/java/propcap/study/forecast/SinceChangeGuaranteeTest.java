@@ -115,7 +115,7 @@ class SinceChangeGuaranteeTest {
 
   @Test
   void fromFewYearsToMany() throws Exception {
-    check(1, 24, 20);
+    check(1, 24, 100);
     check(10, 24, 100);
   }
 

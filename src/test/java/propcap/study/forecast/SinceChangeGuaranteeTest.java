@@ -93,10 +93,11 @@ class SinceChangeGuaranteeTest {
     double error = Math.sqrt(.95 * .05 / told);
     Tried.row(
         "guarantees",
-        "what a change of the weather did to the plants on time",
+        "what a change of the weather did to the plants on time (where it is told with an interval)",
         String.format(
             Locale.ROOT,
-            "%d farms made up, %d seeds each of %d springs, %d years of weather before and %d after",
+            "%d farms made up, %d seeds each of %d springs,"
+                + " %d years of weather before and %d after",
             FARMS,
             SEEDS,
             springs,

@@ -17,14 +17,21 @@ import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * What README and docs print is what the commands print. A block is marked {@code <!-- output: ...
- * -->} with the command's arguments; results go to another folder here. The blocks of a page are
- * run in its order, on a farm {@code my-farm} that {@code propcap new} wrote, into which files
- * marked {@code <!-- file: my-farm/... -->} are put.
+ * What README and docs print is what the commands print, and what {@code results} shows is what
+ * they write. A block is marked {@code <!-- output: ... -->} with the command's arguments; results
+ * go to another folder here. The blocks of a page are run in its order, on a farm {@code my-farm}
+ * that {@code propcap new} wrote, into which files marked {@code <!-- file: my-farm/... -->} are
+ * put.
  */
 class PrintedInDocsTest {
   private static final Pattern BLOCK =
       Pattern.compile("<!-- (output|file): (.+?) -->\\s*```\\n(.*?)```", Pattern.DOTALL);
+
+  /** What hangs on the clock and on which build it was that wrote a file. */
+  private static final Pattern OF_ITS_MAKING =
+      Pattern.compile(
+          "(?m)^(DTSTAMP|LAST-MODIFIED|SEQUENCE):.*$"
+              + "|(?<=Propcap |\"version\": \")([0-9]+(\\.[0-9]+)+|from source)");
 
   private static final String FARM = "my-farm";
 
@@ -87,6 +94,28 @@ class PrintedInDocsTest {
     assertThat(run.err()).isEmpty();
     String printed = run.out().replace(out.toString(), results).replace(farm.toString(), FARM);
     assertThat(printed).isEqualTo(block.content);
+    if (Files.isDirectory(Path.of(results))) {
+      compare(Path.of(results), out);
+    }
+  }
+
+  /** The results that the repository shows are those that come of the command. */
+  private static void compare(Path shown, Path made) throws IOException {
+    assertThat(made.toFile().list()).containsExactlyInAnyOrder(shown.toFile().list());
+    try (DirectoryStream<Path> files = Files.newDirectoryStream(made, "[!.]*")) {
+      for (Path file : files) {
+        Path same = shown.resolve(file.getFileName());
+        String text = textOf(file);
+        // How wide a chart's words are hangs on the machine's fonts.
+        if (!text.contains("<svg")) {
+          assertThat(text).as(same.toString()).isEqualTo(textOf(same));
+        }
+      }
+    }
+  }
+
+  private static String textOf(Path file) throws IOException {
+    return OF_ITS_MAKING.matcher(Files.readString(file)).replaceAll("");
   }
 
   /** The folder that results go to; where it is given, it is taken out. */

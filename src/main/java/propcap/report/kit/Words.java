@@ -113,9 +113,9 @@ public final class Words {
     return hundredths % 10 == 0 ? springsOf(hundredths / 10, 10) : springsOf(hundredths, 100);
   }
 
-  /** A chance as too few springs; "only no spring" is not said. */
+  /** A chance as too few springs; "only no spring" and "only fewer than" are not said. */
   public static String onlySprings(double chance) {
-    return chance <= 0 ? springs(chance) : "only " + springs(chance);
+    return chance * 100 + NEARLY < 1 ? springs(chance) : "only " + springs(chance);
   }
 
   private static String springsOf(int springs, int of) {

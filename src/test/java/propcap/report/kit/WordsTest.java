@@ -33,6 +33,17 @@ class WordsTest {
     assertThat(Words.springs(chance)).isEqualTo(words);
   }
 
+  @ParameterizedTest
+  @CsvSource({
+    "0, no spring",
+    "0.004, fewer than 1 spring of 100",
+    "0.01, only 1 spring of 100",
+    "0.13, only 13 springs of 100"
+  })
+  void tooFewSpringsAreSaidInWordsThatCanBeRead(double chance, String words) {
+    assertThat(Words.onlySprings(chance)).isEqualTo(words);
+  }
+
   @Test
   void thousandsStandApart() {
     assertThat(Words.count(1234567.4)).isEqualTo("1,234,567");

@@ -42,7 +42,7 @@ export const marked = (line) => (line[0] in DOTS ? [dot(line[0]), ...kept(line.s
 
 /** A line's end does not part a name from its number, as in the report. */
 const kept = (line) =>
-  line.split(/(?<![\p{L}\p{N}-])(\p{L}[\p{L}\p{N}-]*-\d+)(?![\p{L}\p{N}-])/u).map((part, i) => (i % 2 ? el('span', {class: 'kept'}, part) : part));
+  line.split(/(?<![\p{L}\p{N}-])(\p{L}[\p{L}\p{N}-]*-\d+(?![\p{L}\p{N}-])[,.;:]?)/u).map((part, i) => (i % 2 ? el('span', {class: 'kept'}, part) : part));
 
 /** A place that shows something of a sowing's outcome, now and with each forecast that comes. */
 export function shows(page, name, place, words) {

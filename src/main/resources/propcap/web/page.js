@@ -38,10 +38,14 @@ const page = {
         made = typeof edits === 'function' ? edits() : edits;
         return post('/api/edit', {file: shown, version: state.version, edits: made});
       },
-      (words, refusal) => (refusal.readings.length ? askWhich(refusal, made) : refused(words, refusal)),
+      (words, refusal) =>
+        refusal.readings.length
+          ? askWhich(refusal, (reading) => page.edit(JSON.parse(JSON.stringify(made), (key, value) => (value === refusal.typed ? reading : value)), refused))
+          : refused(words, refusal),
     );
   },
   run,
+  askWhich,
   say,
   title,
   toMend,
@@ -90,11 +94,10 @@ function run(action, refused = (words) => say(words, true)) {
 }
 
 /** What was typed may be one thing or another: it is asked which, and what is answered is taken. */
-function askWhich({message, typed, readings}, edits) {
-  const clear = (reading) => JSON.parse(JSON.stringify(edits), (key, value) => (value === typed ? reading : value));
+function askWhich({message, readings}, take) {
   const notice = say(message, true, ...readings.map((reading) => button(inWords(reading), () => {
     notice.remove();
-    page.edit(clear(reading));
+    take(reading);
   }, {'data-reading': reading})));
   notice.querySelector('button').focus();
 }

@@ -55,14 +55,6 @@ const FIRST = {
         : '',
 };
 
-/** By the question's name: what is sent of its fields, where it is not what stands there. */
-const SENT = {
-  size: ({measure, least, ...rest}) => ({
-    ...rest,
-    goal: measure === 'margin' ? 'margin' : `${measure}>=${least.replace('%', '').trim()}%`,
-  }),
-};
-
 /** The sowings named as the plan's last one: there is time before them to sow earlier. */
 function lastCrop(page) {
   const last = page.state.sowings.at(-1)?.name;
@@ -180,12 +172,20 @@ async function start(page, question) {
   const {name} = question;
   const fields = fieldsOf(page, question);
   const given = Object.fromEntries(fields.map((f) => [f.key, f.value]));
-  const sent = SENT[name] ? SENT[name](given) : given;
   const of = name === 'compare' ? page.state.scenarios.map(page.title).join(', ') : page.title(page.state.shown);
   troubles.delete(name);
   const done = await page.run(
-    () => post('/api/ask', {question: name, file: page.state.shown, ...sent}),
-    (words, refusal) => troubles.set(name, named(refusal, fields)),
+    () => post('/api/ask', {question: name, file: page.state.shown, ...given}),
+    (words, refusal) => {
+      troubles.set(name, named(refusal, fields));
+      const unclear = fields.find((f) => refusal.readings.length && f.value === refusal.typed);
+      if (unclear) {
+        page.askWhich(refusal, (reading) => {
+          givenTo(name)[unclear.key] = reading;
+          start(page, question);
+        });
+      }
+    },
   );
   if (done) {
     asked.set(name, {id: done.id, name, of, share: 0, stage: 'waiting', ...early.get(done.id)});
@@ -285,7 +285,7 @@ function shownAnswer(page, {name, title}) {
             button('Make it the plan', () => take(page, name), {'data-at': `take ${name}`}),
           ]
         : null,
-      el('span', {class: 'written', role: 'status'}, answer.written),
+      el('span', {class: 'written', role: 'status'}, (answer.version ?? page.state.version) === page.state.version ? answer.written : ''),
     ),
     el(
       'p',
@@ -306,6 +306,7 @@ async function putBeside(page, name) {
   const done = await page.run(() => post('/api/answer/beside', {id: answer.id}));
   if (done) {
     answer.written = `“${answer.proposal}” stands beside the plan, as ${done.file}. What differs is told with the forecast.`;
+    answer.version = page.state.version;
     page.redraw();
   }
 }
@@ -316,6 +317,7 @@ async function take(page, name) {
   const done = await page.run(() => post('/api/answer/take', {id: answer.id}));
   if (done) {
     answer.written = `It is the plan now: ${answer.proposal}. Undo takes it back; Save writes it.`;
+    answer.version = page.state.version;
     page.redraw();
   }
 }
@@ -325,6 +327,7 @@ async function save(page, name) {
   const done = await page.run(() => post('/api/answer/save', {id: answer.id}));
   if (done) {
     answer.written = `Written: ${done.written.join(', ')}`;
+    delete answer.version;
     page.redraw();
   }
 }

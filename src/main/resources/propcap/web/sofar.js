@@ -56,7 +56,11 @@ function day(page) {
     const now = {day: soFar.isChosen ? soFar.today : '', clock: soFar.isClock, winter: soFar.isWinter, overfull: soFar.isOverfull};
     return page.run(
       () => post('/api/day', {...now, ...more}),
-      (words, {field, why}) => {
+      (words, refusal) => {
+        const {field, why} = refusal;
+        if (refusal.readings.length) {
+          page.askWhich(refusal, (reading) => turn({...more, day: reading}));
+        }
         wrong.set('today', {today: [{words: field === 'day' ? `The day ${why}` : words}]});
         page.redraw();
       },
@@ -184,7 +188,7 @@ function form(page, name, fresh, fields, rowsOf, layout = () => '') {
     const edits = rowsOf(draft());
     const done = edits && (await page.run(
       () => post('/api/edit', {file: page.state.shown, version: page.state.version, edits: edits.map((keys) => ({do: 'log', keys}))}),
-      (words) => tell(name, [{key: '', words}]),
+      (words, refusal) => (refusal.readings.length ? page.askWhich(refusal, (reading) => clear(refusal.typed, reading)) : tell(name, [{key: '', words}])),
     ));
     if (done) {
       tell(name, done.faults);
@@ -194,6 +198,13 @@ function form(page, name, fresh, fields, rowsOf, layout = () => '') {
     }
     page.redraw();
     goOn(name, at);
+  }
+
+  /** Writes it with what is meant by something typed. */
+  function clear(typed, reading) {
+    const meant = Object.entries(draft()).filter(([, value]) => value === typed);
+    filled.set(name, {...filled.get(name), ...Object.fromEntries(meant.map(([key]) => [key, reading]))});
+    write();
   }
 }
 

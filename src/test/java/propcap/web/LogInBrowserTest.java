@@ -132,6 +132,21 @@ class LogInBrowserTest extends InBrowser {
     page.find("[data-at='clock'][aria-pressed='false']");
   }
 
+  /** It is asked which of two days is meant, and the one that is pressed is taken. */
+  @Test
+  void aDayThatMayBeTwoIsAskedForByTwoButtons() {
+    Chromium page = begin(LAPTOP);
+    sow(page);
+    type(page, IN_HEAT, "date", "3/4/2027");
+    write(page, IN_HEAT);
+    page.click("[data-reading='2027-03-04']");
+    page.awaitText("#log", "2027-03-04, cabbage-1: 6 trays off the heat");
+    page.type("[data-at='today']", "3/4/2027");
+    page.click("[data-reading='2027-04-03']");
+    page.awaitText("#so-far", "From 3 April on");
+    assertThat(page.text("#notices")).isEmpty();
+  }
+
   /** Nothing is lost of what was filled in, and nothing else goes away. */
   @Test
   void aWrongRowSaysSoAtItsFieldAndIsNotWritten() {

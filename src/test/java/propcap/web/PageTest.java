@@ -217,7 +217,7 @@ class PageTest extends Served {
                 "giveUp",
                 "tulip"),
             Map.of("question", "latest", "match", "tulip", "goal", 90, "crop", ""),
-            size("House", "met>=80%", "tulip"))) {
+            size("House", "80", "tulip"))) {
       HttpResponse<String> refused = browser.post("/api/ask", asked);
       assertThat(refused.statusCode()).as(asked.toString()).isEqualTo(400);
       assertThat(refused.body()).contains("no sowing's id matches 'tulip'", "cabbage or cabbage-1");
@@ -225,7 +225,7 @@ class PageTest extends Served {
     assertThat(browser.get("/api/studies").body()).isEqualTo("[]");
   }
 
-  private static Map<String, Object> size(String place, String goal, String match) {
+  private static Map<String, Object> size(String place, String least, String match) {
     return Map.of(
         "question",
         "size",
@@ -239,8 +239,10 @@ class PageTest extends Served {
         40,
         "seasons",
         100,
-        "goal",
-        goal,
+        "measure",
+        "met",
+        "least",
+        least,
         "match",
         match);
   }
@@ -365,9 +367,8 @@ class PageTest extends Served {
   void aQuestionThatMakesNoSenseSaysWhatWould() {
     assertThat(browser.post("/api/ask", Map.of("question", "compare")).body())
         .contains("put a what-if beside");
-    assertThat(browser.post("/api/ask", size("Chambre", "met>=90%", "*")).body())
+    assertThat(browser.post("/api/ask", size("Chambre", "90", "*")).body())
         .contains("no place is named 'Chambre'; there are Chamber, House, Yard");
-    assertThat(browser.post("/api/ask", size("House", "met>=lots", "*")).statusCode())
-        .isEqualTo(400);
+    assertThat(browser.post("/api/ask", size("House", "lots", "*")).statusCode()).isEqualTo(400);
   }
 }

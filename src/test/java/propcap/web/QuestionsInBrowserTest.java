@@ -42,7 +42,33 @@ class QuestionsInBrowserTest extends InBrowser {
     page.click("[data-at='take order']");
     page.awaitText("[data-answer='order']", "It is the plan now: Trays as ordered.");
     page.awaitText("#unsaved", "sowings.csv");
+    page.click("#undo");
+    page.find("[data-answer='order'] .written:empty");
     assertThat(page.complaints()).isEmpty();
+  }
+
+  /** What is wrong is told by the names that stand there, as nobody types options here. */
+  @Test
+  void aWrongFieldIsNamedAsItStandsThere() {
+    Chromium page = open(WIDE);
+    page.tab("questions");
+    page.type("[data-at='ask size least']", "high");
+    page.click("[data-at='ask size']");
+    assertThat(page.text("[data-trouble='size']"))
+        .isEqualTo("“At least, %” must be above 0 and up to 100 %, was 'high'");
+    page.type("[data-at='ask size least']", "80 %");
+    page.type("[data-at='ask size to']", "3");
+    page.click("[data-at='ask size']");
+    page.awaitText("[data-trouble='size']", "“To, spaces” must be from 6 to");
+    page.type("[data-at='ask shift match']", " ");
+    page.click("[data-at='ask shift']");
+    page.awaitText("[data-trouble='shift']", "“Sowings, such as tomato” is empty");
+    page.type("[data-at='ask calendar from']", "3/4/2027");
+    page.type("[data-at='ask calendar to']", "2027-04-30");
+    page.click("[data-at='ask calendar']");
+    page.click("[data-reading='2027-04-03']");
+    assertThat(page.text("[data-answer='calendar']")).isNotEmpty();
+    page.awaitValue("[data-at='ask calendar from']", "2027-04-03");
   }
 
   @Test

@@ -13,7 +13,7 @@ public final class Templates {
   /** A name with its number, in what is read and not in a tag, a drawing or the page's head. */
   private static final Pattern NUMBERED =
       Pattern.compile(
-          "(?<![\\p{L}\\p{N}&;-])(\\p{L}[\\p{L}\\p{N}-]{0,30}-\\d{1,4})(?![\\p{L}\\p{N}-])"
+          "(?<![\\p{L}\\p{N}&;-])(\\p{L}[\\p{L}\\p{N}-]{0,30}-\\d{1,4}(?![\\p{L}\\p{N}-])[,.;:]?)"
               + "(?=[^<>]*<(?!/(?:text|tspan|title|style|script|option)))");
 
   private static final TemplateEngine ENGINE =

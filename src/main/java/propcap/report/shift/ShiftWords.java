@@ -60,8 +60,16 @@ record ShiftWords(Group group, Optional<Money> money) {
         + ": "
         + differences(best())
         + "."
+        + atACost()
         + notTold()
         + atTheEdge();
+  }
+
+  /** What is best for the margin may not be for the plants. */
+  private String atACost() {
+    return best().allToUnshifted().isLess() && best().marginToUnshifted() != null
+        ? " It brings margin and costs plants on time."
+        : "";
   }
 
   /** That the best is an end of what was tried, beyond which there may be a better one. */

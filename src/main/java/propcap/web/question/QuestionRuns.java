@@ -100,14 +100,14 @@ final class QuestionRuns {
   static QuestionRun size(Scenario scenario, RequestFields asked)
       throws RefusedException, BadQuestionException {
     int from = asked.number("from", 0, 1_000_000);
-    int to = asked.number("to", 0, 1_000_000);
+    int to = asked.number("to", from, 1_000_000);
     int step = asked.number("step", 1, 1_000_000);
     int seasons = asked.number("seasons", 2, MOST_SIZE_SEASONS);
     if ((to - from) / step > 500) {
       throw RefusedException.bad("more than 500 sizes; take a larger step");
     }
     var range = new SizingQuestion.Range(asked.text("place"), from, to, step);
-    Goal goal = Goal.parse(asked.text("goal"));
+    Goal goal = goal(asked);
     var question = new SizingQuestion(List.of(range), goal, matching(asked.text("match")), null);
     question.check(scenario);
     return progress -> {
@@ -119,11 +119,22 @@ final class QuestionRuns {
     };
   }
 
+  private static Goal goal(RequestFields asked) throws RefusedException, BadQuestionException {
+    String measure = asked.text("measure");
+    if (measure.equals("margin")) {
+      return Goal.parse(measure);
+    }
+    return Goal.parse(measure + ">=" + asked.percent("least", measure.equals("met")) + "%");
+  }
+
   static QuestionRun shift(Scenario scenario, RequestFields asked)
       throws RefusedException, BadQuestionException {
     int from = asked.number("from", -200, 200);
-    int to = asked.number("to", -200, 200);
+    int to = asked.number("to", from, 200);
     int step = asked.number("step", 1, 200);
+    if (asked.text("match").isBlank()) {
+      throw RefusedException.field("match", "is empty; name what is moved, * for every sowing");
+    }
     List<String> matches =
         Arrays.stream(asked.text("match").split(",", -1))
             .map(QuestionRuns::matching)

@@ -59,8 +59,27 @@ public record RequestFields(JsonObject json) {
     try {
       return Long.parseLong(text.strip());
     } catch (NumberFormatException e) {
-      throw RefusedException.field(key, "must be a whole number, was '" + text + "'");
+      throw RefusedException.field(key, "must be a whole number" + was(text));
     }
+  }
+
+  private static String was(String text) {
+    return text.isBlank() ? "; it is empty" : ", was '" + text + "'";
+  }
+
+  /**
+   * A percentage above 0, its sign or none behind it, as a plain number.
+   *
+   * @param isBelowAll whether 100 % is too much
+   */
+  public String percent(String key, boolean isBelowAll) throws RefusedException {
+    String text = text(key).replace("%", "").strip();
+    double percent = text.matches("[0-9]{1,3}(\\.[0-9]{1,6})?") ? Double.parseDouble(text) : 0;
+    if (percent > 0 && (isBelowAll ? percent < 100 : percent <= 100)) {
+      return text;
+    }
+    throw RefusedException.field(
+        key, "must be above 0 and " + (isBelowAll ? "below" : "up to") + " 100 %" + was(text(key)));
   }
 
   /** A whole number in bounds. */

@@ -17,7 +17,7 @@ class LinesTest {
     assertThat(new Lines().add(start + " 5 plants").endingWith("end").lines())
         .containsExactly(start + " 5", "  plants", "end");
     assertThat(Templates.withoutLooseErrors("<p id=\"zinnia-2\">zinnia-2, 2027-03-01, A4-</p>"))
-        .isEqualTo("<p id=\"zinnia-2\"><span class=\"kept\">zinnia-2</span>, 2027-03-01, A4-</p>");
+        .isEqualTo("<p id=\"zinnia-2\"><span class=\"kept\">zinnia-2,</span> 2027-03-01, A4-</p>");
     assertThat(Templates.withoutLooseErrors("<svg><text>zinnia-2</text></svg>"))
         .isEqualTo("<svg><text>zinnia-2</text></svg>");
     assertThat(Templates.withoutLooseErrors("<p>5 ± 2 plants, 90 % of a % b</p>"))

@@ -126,7 +126,9 @@ class GerminationCommandsTest {
     assertThat(unnamed.err()).contains("several lots of zinnia");
     assertThat(list).hasContent(before);
     assertThat(folder.resolve("out")).doesNotExist();
-    assertThat(fit(counts(rows), "--write", list.toString(), "--lot", "C").exitCode()).isEqualTo(2);
+    Run nowhere = fit(counts(rows), "--write", list.toString(), "--lot", "C");
+    assertThat(nowhere.exitCode()).isEqualTo(2);
+    assertThat(nowhere.err()).contains("There is no lot 'C'; did you mean A?\n");
     assertThat(fit(counts(rows), "--write", list.toString(), "--lot", "B").exitCode()).isZero();
     assertThat(list.resolveSibling("crops.yaml.bak")).hasContent(before);
   }

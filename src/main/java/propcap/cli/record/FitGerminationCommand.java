@@ -118,7 +118,8 @@ final class FitGerminationCommand implements Callable<Integer> {
     List<String> lots = trays.stream().map(CountedTray::lot).distinct().toList();
     if (lot != null && !lots.contains(lot)) {
       throw new ParameterException(
-          spec.commandLine(), "There is no lot '" + lot + "'; " + FaultWords.oneOf(lot, lots));
+          spec.commandLine(),
+          "There is no lot '" + lot + "'; " + FaultWords.oneOf(lot, lots).words());
     }
   }
 }

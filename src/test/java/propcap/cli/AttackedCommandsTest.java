@@ -72,7 +72,7 @@ class AttackedCommandsTest {
         "run /dev/zero",
         "bottleneck SPRING --seasons 2 --steps 2147483647",
         "bottleneck SPRING --seasons 2 --steps NaN",
-        "bottleneck SPRING --seasons 1",
+        "bottleneck SPRING --seasons 1 --exactly",
         "size SPRING --place Glasshouse --from 1 --to 2147483647 --step 1 --goal met>=80%",
         "size SPRING --place Glasshouse --from 1 --to 1000000000 --step 999999999 --goal met>=80%",
         "size SPRING --place Glasshouse --from 100 --to 200 --goal met>=NaN%",

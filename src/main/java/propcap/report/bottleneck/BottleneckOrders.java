@@ -58,11 +58,11 @@ record BottleneckOrders(Bottlenecks answer) {
 
   private static String comesFirst(
       String by, Worth worth, Function<Trial, @Nullable Difference> what, String unit) {
-    return "%s of a whole tenth %s%s first (%s: %s%s a season)"
+    return "%s of a whole tenth %s %s first (%s: %s%s a season)"
         .formatted(
             by,
             worth.place().name(),
-            worth.place().isHands() ? " come" : " comes",
+            worth.place().isHands() ? "come" : "comes",
             BottlenecksWords.more(worth.place(), worth.more().spaces()),
             Words.difference(Objects.requireNonNull(what.apply(worth.more()))),
             unit);

@@ -73,8 +73,8 @@ record BottlenecksWords(Bottlenecks answer) {
             .toList();
     return names.isEmpty()
         ? ""
-        : " By the space %s%s not told apart from it."
-            .formatted(Words.list(names), names.size() == 1 ? " is" : " are");
+        : " By the space %s %s not told apart from it."
+            .formatted(Words.list(names), names.size() == 1 ? "is" : "are");
   }
 
   /** Such as {@code 20 more spaces} or, of hands, {@code one more hour a day}. */

@@ -123,10 +123,9 @@ public record ForecastAnswer(Forecast forecast) implements Answer {
       return "The last change makes no difference to the plants on time.";
     }
     String told =
-        "With the last change %s%s plants are on time"
+        "With the last change %s %s plants are on time"
             .formatted(
-                Words.count(Math.abs(difference.mean())),
-                difference.mean() > 0 ? " more" : " fewer");
+                Words.count(Math.abs(difference.mean())), difference.mean() > 0 ? "more" : "fewer");
     return switch (WhatMatters.of(difference, forecast.scenario())) {
       case MATTERS -> told + ".";
       case NONE -> told + ": no difference that matters.";

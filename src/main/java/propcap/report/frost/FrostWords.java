@@ -109,10 +109,10 @@ record FrostWords(FrostTable table) {
     List<String> warnings = new ArrayList<>();
     if (table.years().size() < FrostTable.FEW_YEARS) {
       warnings.add(
-          "Only %s%s the season: a chance of 10 %% is hardly known from fewer than %s."
+          "Only %s %s the season: a chance of 10 %% is hardly known from fewer than %s."
               .formatted(
                   Words.plural(table.years().size(), "year"),
-                  table.years().size() == 1 ? " covers" : " cover",
+                  table.years().size() == 1 ? "covers" : "cover",
                   FrostTable.FEW_YEARS));
     }
     for (FrostDates frosts : table.thresholds()) {

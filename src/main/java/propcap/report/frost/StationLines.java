@@ -73,10 +73,10 @@ public final class StationLines {
     }
     LocalDate first = days.get(0).date();
     LocalDate last = days.get(days.size() - 1).date();
-    return "%s%s, %s to %s; whole years: %s, whole from January to July: %s"
+    return "%s %s, %s to %s; whole years: %s, whole from January to July: %s"
         .formatted(
             Words.count(days.size()),
-            days.size() == 1 ? " day" : " days",
+            days.size() == 1 ? "day" : "days",
             Dates.dayAndYear(first),
             Dates.dayAndYear(last),
             covered(days, LocalDate.of(2027, 12, 31)),

@@ -140,8 +140,8 @@ final class GerminationWords {
     String beyond =
         leftOut.isEmpty()
             ? ""
-            : " %s%s left out, as beyond the optimum."
-                .formatted(Words.list(leftOut), leftOut.size() == 1 ? " is" : " are");
+            : " %s %s left out, as beyond the optimum."
+                .formatted(Words.list(leftOut), leftOut.size() == 1 ? "is" : "are");
     return temperaturesC.size() > 2
         ? beyond
         : beyond + " Two temperatures leave nothing to test the line by.";

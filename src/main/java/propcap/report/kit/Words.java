@@ -79,10 +79,11 @@ public final class Words {
    * that what is below a goal of 90 % is never told as 90 %.
    */
   public static String chance(double chance) {
-    return cut(chance) + " %";
+    return bareChance(chance) + " %";
   }
 
-  private static String cut(double chance) {
+  /** The same without its sign, where that is said once for several. */
+  public static String bareChance(double chance) {
     long percent = (long) Math.floor(100 * finite(chance) + NEARLY);
     if (chance > 0 && percent == 0) {
       return "<1";
@@ -92,7 +93,7 @@ public final class Words {
 
   /** An interval of chances, such as {@code 91–96 %}, cut as each of them is. */
   public static String chances(double low, double high) {
-    return cut(low) + "–" + cut(high) + " %";
+    return bareChance(low) + "–" + bareChance(high) + " %";
   }
 
   /**
@@ -128,9 +129,18 @@ public final class Words {
   }
 
   public static String range(double low, double high) {
+    return range(low, high, "–");
+  }
+
+  /** The same in a sentence, such as {@code 1,900 to 2,400}. */
+  public static String fromTo(double low, double high) {
+    return range(low, high, " to ");
+  }
+
+  private static String range(double low, double high, String between) {
     String from = count(low);
     String to = count(high);
-    return from.equals(to) ? from : from + "–" + to;
+    return from.equals(to) ? from : from + between + to;
   }
 
   /** What is usual, in a sentence: {@code 8 springs of 10: 1,900–2,400}, or how often seen. */

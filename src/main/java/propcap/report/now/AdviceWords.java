@@ -108,8 +108,8 @@ final class AdviceWords {
     LocalDate last = season.date(advice.lastDay().getAsInt());
     return last.equals(now.now().scenario().today())
         ? "tomorrow " + trays + (advice.trays() == 1 ? " is" : " are") + " no longer enough"
-        : "on %s %s%s still enough"
-            .formatted(day(last), trays, advice.trays() == 1 ? " is" : " are");
+        : "on %s %s %s still enough"
+            .formatted(day(last), trays, advice.trays() == 1 ? "is" : "are");
   }
 
   /** What it does to the other sowings, such as {@code 0.7 fewer}; for several, to all. */

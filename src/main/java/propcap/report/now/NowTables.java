@@ -114,7 +114,7 @@ final class NowTables {
 
   private static Cell chances(double now, Chance then) {
     return Cell.of(
-        Words.chance(now).replace(" %", "") + " → " + Words.chance(then.chance()),
+        Words.bareChance(now) + " → " + Words.chance(then.chance()),
         chance(then.chance(), then.low(), then.high()).below());
   }
 

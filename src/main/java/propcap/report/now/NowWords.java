@@ -54,12 +54,12 @@ final class NowWords {
     long safe = now.safe();
     long risk = now.count(Standing.AT_RISK);
     long lost = now.count(Standing.LOST);
-    return "On %s %s of %s%s safe, %s%s."
+    return "On %s %s of %s %s safe, %s%s."
         .formatted(
             today(),
             safe,
             Words.plural(now.sowings().size(), "sowing"),
-            safe == 1 ? " is" : " are",
+            safe == 1 ? "is" : "are",
             than(safe - now.safeInWinter()),
             risk + lost == 0 ? ": none is at risk" : "; " + risk + " at risk, " + lost + " lost");
   }

@@ -64,7 +64,7 @@ final class ReviewWords {
             Words.count(look.inside()),
             Words.plural(look.sowings(), "sowing"),
             look.sowings() == 1 ? "its range" : "their ranges",
-            Words.range(look.low(), look.high()).replace("–", " to "));
+            Words.fromTo(look.low(), look.high()));
   }
 
   /** What is not over, and what is not certain. */

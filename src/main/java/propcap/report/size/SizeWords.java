@@ -55,10 +55,10 @@ record SizeWords(Sizing sizing, Optional<Money> money) {
     MatchedWords matched = MatchedWords.of(sizing);
     return switch (measure()) {
       case MET ->
-          "%s%s plants on time in at least %s of springs"
+          "%s %s plants on time in at least %s of springs"
               .formatted(
                   matched.isAll() ? "every sowing" : matched.each(),
-                  matched.isAll() || matched.isOne() ? " has its" : " have their",
+                  matched.isAll() || matched.isOne() ? "has its" : "have their",
                   shown(sizing.goal().least()));
       case ON_TIME_SHARE ->
           "at least %s of the plants needed%s are on time"

@@ -119,12 +119,13 @@ final class QuestionRuns {
     };
   }
 
-  private static Goal goal(RequestFields asked) throws RefusedException, BadQuestionException {
-    String measure = asked.text("measure");
-    if (measure.equals("margin")) {
-      return Goal.parse(measure);
-    }
-    return Goal.parse(measure + ">=" + asked.percent("least", measure.equals("met")) + "%");
+  private static Goal goal(RequestFields asked) throws RefusedException {
+    return switch (asked.text("measure")) {
+      case "met" -> new Goal(Goal.Measure.MET, asked.share("least", true));
+      case "on-time" -> new Goal(Goal.Measure.ON_TIME_SHARE, asked.share("least", false));
+      case "margin" -> new Goal(Goal.Measure.MARGIN, 0);
+      default -> throw RefusedException.field("measure", "is none of those that are offered");
+    };
   }
 
   static QuestionRun shift(Scenario scenario, RequestFields asked)

@@ -10,10 +10,15 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** What a request asks, read with care: nothing that it holds can be anything but plain text. */
 public record RequestFields(JsonObject json) {
   private static final int LONGEST = 2_000;
+
+  private static final Pattern PERCENT =
+      Pattern.compile("\\s*([0-9]{1,3}(?:\\.[0-9]{1,6})?)\\s*%?\\s*");
 
   public static RequestFields of(String body) throws RefusedException {
     try {
@@ -63,20 +68,21 @@ public record RequestFields(JsonObject json) {
     }
   }
 
-  private static String was(String text) {
+  /** What stands there in place of what must. */
+  public static String was(String text) {
     return text.isBlank() ? "; it is empty" : ", was '" + text + "'";
   }
 
   /**
-   * A percentage above 0, its sign or none behind it, as a plain number.
+   * A percentage above 0, with its sign or without it, as a share.
    *
    * @param isBelowAll whether 100 % is too much
    */
-  public String percent(String key, boolean isBelowAll) throws RefusedException {
-    String text = text(key).replace("%", "").strip();
-    double percent = text.matches("[0-9]{1,3}(\\.[0-9]{1,6})?") ? Double.parseDouble(text) : 0;
-    if (percent > 0 && (isBelowAll ? percent < 100 : percent <= 100)) {
-      return text;
+  public double share(String key, boolean isBelowAll) throws RefusedException {
+    Matcher percent = PERCENT.matcher(text(key));
+    double share = percent.matches() ? Double.parseDouble(percent.group(1)) / 100 : 0;
+    if (share > 0 && (isBelowAll ? share < 1 : share <= 1)) {
+      return share;
     }
     throw RefusedException.field(
         key, "must be above 0 and " + (isBelowAll ? "below" : "up to") + " 100 %" + was(text(key)));

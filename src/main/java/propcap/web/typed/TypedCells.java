@@ -100,10 +100,7 @@ public record TypedCells(@Nullable Season season) {
     } catch (DateTimeParseException e) {
       // Refused below, as any other text that is no day.
     }
-    throw RefusedException.field(
-        key,
-        "must be a day such as 2027-07-01"
-            + (text.isBlank() ? "; it is empty" : ", was '" + text + "'"));
+    throw RefusedException.field(key, "must be a day such as 2027-07-01" + RequestFields.was(text));
   }
 
   private String date(String typed) throws RefusedException {

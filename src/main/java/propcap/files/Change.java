@@ -1,9 +1,8 @@
 package propcap.files;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalInt;
-import org.jspecify.annotations.Nullable;
 import propcap.farm.Labour;
 import propcap.farm.Place;
 import propcap.farm.Scenario;
@@ -152,12 +151,10 @@ record Change(String head, Kind kind, String of) {
   }
 
   private Setting trays(Scenario scenario) {
-    OptionalInt one = scenario.sowings().stream().filter(this::isOf).mapToInt(Sowing::trays).max();
-    boolean areAlike =
-        scenario.sowings().stream()
-            .filter(this::isOf)
-            .allMatch(s -> s.trays() == one.orElseThrow());
-    @Nullable Double number = areAlike ? (double) one.orElseThrow() : null;
-    return new Setting(areAlike ? "" + one.orElseThrow() : "as planned", number);
+    List<Integer> trays =
+        scenario.sowings().stream().filter(this::isOf).map(Sowing::trays).distinct().toList();
+    return trays.size() == 1
+        ? new Setting("" + trays.get(0), (double) trays.get(0))
+        : new Setting("as planned", null);
   }
 }

@@ -58,7 +58,7 @@ class StationAtItsLimitTest {
         String said = child.rest();
 
         assertThat(child.exitCode()).as(said).isZero();
-        assertThat(said).contains("Station XX000000001: ").contains("1763-01-01 to 19");
+        assertThat(said).contains("Station XX000000001: ").contains("1 January 1763 to ");
       }
     }
     Tried.row(

@@ -170,6 +170,7 @@ class ChangesReaderTest {
           """
           spaces of Chambr;;40                | 1: unknown column 'spaces of Chambr'; did you mean spaces of Chamber?
           spaces of Chamber,shift of tomto-1;;40, | 1: column 'shift of tomto-1': no sowing matches 'tomto-1'; did you mean tomato-1?
+          trays of tomto-1;;12                | 1: column 'trays of tomto-1': no sowing matches 'tomto-1'; did you mean tomato-1?
           shift of *;;7                       | 2: shift of * is '7'; a unit is missing: a whole number of days, such as -7 days
           shift of *;;400 days                | outside the season; fewer days, or a longer season
           spaces of Chamber;;-4               | 2: spaces of Chamber is '-4'; a whole number from 0 to 1000000
